@@ -1,0 +1,71 @@
+/** What was read in a listing. Every figure carries its place in the text. */
+import type { ConditionId, GarmentInput, Made, Structure, Trait } from '../garment/garment-input.ts'
+import type { Issue, Stated } from '../garment/issue.ts'
+import type { GarmentKind } from '../garment/kinds.ts'
+import type { PointId } from '../garment/points.ts'
+
+export type Basis = 'flat' | 'around' | 'length'
+
+export interface MeasureReading {
+  point: PointId
+  /** Around for a girth, whatever was stated. */
+  mm: number
+  /** lowMm = highMm unless a range or a doubt. */
+  lowMm: number
+  highMm: number
+  basis: Basis
+  basisFrom: 'stated' | 'judged'
+  unitFrom: 'stated' | 'list' | 'judged'
+  stated: Stated
+}
+
+export type AsideReason = 'model' | 'size-label' | 'parcel' | 'fits-advice' | 'detail' | 'unknown'
+
+export interface Reading {
+  garment: { kind: GarmentKind | null; sureness: number }
+  measures: MeasureReading[]
+  cloth: {
+    fibres: { fibre: string; percent: number | null }[]
+    traits: Trait[]
+    stretchPercent: number | null
+    structure: Structure | null
+  }
+  /** As far as told. */
+  made: Partial<Made>
+  use: GarmentInput['use'] | null
+  language: string
+  colour: string | null
+  condition: string | null
+  /** Mending and care that the text admits to. */
+  mending: ConditionId[]
+  price: { amount: number; currency: string } | null
+  sizeLabels: string[]
+  faults: string[]
+  allowances: { point: PointId; mm: number; stated: Stated }[]
+  leftAside: { stated: Stated; because: AsideReason }[]
+  issues: Issue[]
+}
+
+export interface ListingText {
+  text: string
+  title?: string
+  /** Parsed JSON-LD blocks, as found on the page. */
+  structured?: unknown[]
+  language?: string
+}
+
+/** What the person set right. `quote` is the text it stands on, so that it survives an edited text. */
+export type Correction =
+  | {
+      quote: string
+      start: number
+      end: number
+      /** null: not a measure. */
+      point?: PointId | null
+      mm?: number
+      unit?: 'in' | 'cm' | 'mm'
+      basis?: Basis
+    }
+  | { add: PointId; mm: number; source: 'seller' | 'own' }
+  | { kind: GarmentKind }
+  | { made: Partial<Made> }

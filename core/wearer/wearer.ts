@@ -1,0 +1,23 @@
+/** Who it is for: a body, a fit, and garments that are liked. All lengths mm, girths around. */
+import type { PointId } from '../garment/points.ts'
+import type { Body, Fit } from './body.ts'
+
+export interface Wearer {
+  body: Body
+  fit: Fit
+  /** The person's own ease (or what the diary taught), instead of the table's. */
+  ease?: Partial<Record<PointId, { mm: number; sdMm: number; from: 'own' | 'diary' }>>
+}
+
+export interface Favourite {
+  measures: { point: PointId; mm: number }[]
+  toleranceMm?: Partial<Record<PointId, number | { under: number; over: number }>>
+}
+
+/** Pinched or gaping on the body: evidence about garment and target together. */
+export interface Tried {
+  point: PointId
+  spareMm?: number
+  shortMm?: number
+  sdMm?: number
+}

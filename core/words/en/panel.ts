@@ -1,0 +1,2 @@
+/** English: panel. */
+export const panel = {} as const

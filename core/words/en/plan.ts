@@ -1,0 +1,2 @@
+/** English: plan. */
+export const plan = {} as const

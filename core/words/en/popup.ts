@@ -1,0 +1,2 @@
+/** English: popup. */
+export const popup = {} as const

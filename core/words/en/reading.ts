@@ -1,0 +1,2 @@
+/** English: reading. */
+export const reading = {} as const

@@ -1,0 +1,2 @@
+/** English: workroom. */
+export const workroom = {} as const

@@ -1,0 +1,2 @@
+/** English: worksheet. */
+export const worksheet = {} as const

@@ -1,0 +1,103 @@
+/**
+ * The one place where sentences are made. A message is a template in a message module (en/…); a placeholder is
+ * `{name}` or `{name|form}`, and a value that is missing is a programming error and throws.
+ *
+ * Forms: length (28¾ in, 73 cm) · figure (28¾, 73) · time (1 h 40) · tens (8 in 10) · money · percent ·
+ * point, kind, alteration, seam, body, fit, level, condition… (any name of a table: looked up as `form.value`) ·
+ * plural: `{n|one:seam|other:seams}` chooses by Intl.PluralRules and writes the word alone.
+ */
+import { figure, formatLength, type Units } from '../length.ts'
+import { en } from './en/index.ts'
+import type { Reason, Saying, Values } from './reason.ts'
+
+export interface Wording {
+  units: Units
+  language?: string
+  /** ISO 4217; money without one is written as a plain number. */
+  currency?: string | undefined
+}
+
+const LANGUAGES: Record<string, Record<string, string>> = { en }
+const PLACEHOLDER = /\{(\w+)(?:\|([^{}]+))?\}/g
+
+/** Is there a message with this code? (For tests and for tables that must be complete.) */
+export const hasMessage = (code: string, language = 'en'): boolean => Object.hasOwn(messagesIn(language), code)
+
+/** The sentence for a saying, in the person's units and language. Throws on an unknown code or a missing value. */
+export function say(saying: Saying, wording: Wording): string {
+  const messages = messagesIn(wording.language)
+  const values: Values = { ...saying.values }
+  if (saying.point !== undefined && values.point === undefined) values.point = saying.point
+  if (saying.alteration !== undefined && values.alteration === undefined) values.alteration = saying.alteration
+  return write(messages, saying.code, values, wording)
+}
+
+/** A saying with its sentence. */
+export const said = (saying: Saying, wording: Wording): Reason => ({ ...saying, text: say(saying, wording) })
+
+const messagesIn = (language = 'en'): Record<string, string> => LANGUAGES[language.slice(0, 2).toLowerCase()] ?? en
+
+function write(messages: Record<string, string>, code: string, values: Values, wording: Wording): string {
+  const template = messages[code]
+  if (template === undefined) throw new Error(`no message has the code "${code}"`)
+  const text = template.replace(PLACEHOLDER, (_, name: string, form?: string) => {
+    const value = values[name]
+    if (value === undefined) throw new Error(`message "${code}" needs a value for "${name}"`)
+    return form === undefined ? String(value) : shape(messages, value, form, values, wording)
+  })
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}
+
+function shape(messages: Record<string, string>, value: number | string, form: string, values: Values, wording: Wording): string {
+  if (form.includes(':')) return plural(Number(value), form, wording)
+  switch (form) {
+    case 'length':
+      return formatLength(Number(value), wording.units)
+    case 'figure':
+      return figure(Number(value), wording.units)
+    case 'time':
+      return time(Number(value))
+    case 'tens':
+      return `${Math.round(Number(value) * 10)} in 10`
+    case 'percent':
+      return `${Math.round(Number(value))} %`
+    case 'money':
+      return money(Number(value), wording)
+    case 'unit':
+      return wording.units
+    default: {
+      // a word from a table: the table's own messages may not begin with a capital inside a sentence
+      const word = messages[`${form}.${value}`]
+      if (word === undefined) throw new Error(`no word for "${form}.${value}"`)
+      return word.replace(PLACEHOLDER, (_, name: string, inner?: string) => {
+        const own = values[name]
+        if (own === undefined) throw new Error(`word "${form}.${value}" needs a value for "${name}"`)
+        return inner === undefined ? String(own) : shape(messages, own, inner, values, wording)
+      })
+    }
+  }
+}
+
+function plural(count: number, form: string, wording: Wording): string {
+  const words = new Map(form.split('|').map((part) => part.split(':') as [string, string]))
+  const word = words.get(new Intl.PluralRules(wording.language ?? 'en').select(count)) ?? words.get('other')
+  if (word === undefined) throw new Error(`a plural needs the form "other": "${form}"`)
+  return word
+}
+
+function time(minutes: number): string {
+  const whole = Math.round(minutes)
+  const hours = Math.floor(whole / 60)
+  const rest = whole % 60
+  if (hours === 0) return `${rest} min`
+  return rest === 0 ? `${hours} h` : `${hours} h ${String(rest).padStart(2, '0')}`
+}
+
+function money(amount: number, wording: Wording): string {
+  if (wording.currency === undefined) return amount.toFixed(2)
+  try {
+    return new Intl.NumberFormat('en-GB', { style: 'currency', currency: wording.currency }).format(amount)
+  } catch {
+    return `${amount.toFixed(2)} ${wording.currency}`
+  }
+}

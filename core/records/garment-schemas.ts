@@ -1,0 +1,128 @@
+/** The core's own shapes (garment, correction, means, request), checked where they come in from storage or a file. All lengths mm. */
+import * as z from 'zod/mini'
+import { ALTERATIONS } from '../alterations/ids.ts'
+import { type Cloth, CONDITIONS, type GarmentInput, type GarmentMeasure, type Made, TRAITS, USES } from '../garment/garment-input.ts'
+import { GARMENT_KINDS } from '../garment/kinds.ts'
+import { POINTS } from '../garment/points.ts'
+import { SEAMS } from '../garment/seams.ts'
+import type { Means, OwnLimits } from '../plan/means.ts'
+import type { Correction } from '../reading/reading.ts'
+import type { ReckonRequest } from '../reckon.ts'
+import { BODY_MEASURES, FITS } from '../wearer/body.ts'
+import type { Favourite, Tried, Wearer } from '../wearer/wearer.ts'
+
+/** A schema of a type that is written elsewhere: the two can't drift apart unseen. */
+type Of<T> = z.ZodMiniType<T>
+const maybe = z.exactOptional
+
+export const kind = z.enum(GARMENT_KINDS)
+export const point = z.enum(POINTS)
+export const fit = z.enum(FITS)
+export const bodyMeasure = z.enum(BODY_MEASURES)
+export const alteration = z.enum(ALTERATIONS)
+const seam = z.enum(SEAMS)
+/** A length that something worn can have. */
+export const mm = z.number().check(z.positive(), z.maximum(5000))
+/** An amount of money, of minutes, of percent: never below nothing. */
+export const amount = z.number().check(z.nonnegative())
+const mark = z.number().check(z.positive(), z.maximum(100))
+
+export const cloth: Of<Cloth> = z.object({
+  fibres: maybe(z.array(z.object({ fibre: z.string(), percent: z.nullable(amount) }))),
+  structure: maybe(z.enum(['woven', 'knit', 'leather'])),
+  stretchPercent: maybe(amount),
+  washed: maybe(z.boolean()),
+  traits: maybe(z.array(z.enum(TRAITS)))
+})
+
+export const made: Of<Partial<Made>> = z.object({
+  tailored: maybe(z.boolean()),
+  lined: maybe(z.boolean()),
+  backSeam: maybe(z.boolean()),
+  felledSeams: maybe(z.union([z.boolean(), z.array(seam)])),
+  seamAllowanceMm: maybe(z.union([amount, z.partialRecord(seam, amount)])),
+  outletMm: maybe(amount),
+  hemDepthMm: maybe(amount),
+  hemKind: maybe(z.enum(['plain', 'original-edge', 'blind', 'knit'])),
+  hipDepthMm: maybe(amount),
+  backPocketGapMm: maybe(amount),
+  pocketDepthMm: maybe(amount),
+  taperLengthMm: maybe(amount),
+  slantPockets: maybe(z.boolean()),
+  darts: maybe(z.boolean()),
+  elasticWaist: maybe(z.boolean()),
+  skirtShape: maybe(z.enum(['straight', 'flared', 'circle', 'pleated'])),
+  workingCuffButtons: maybe(z.boolean()),
+  overlapMm: maybe(amount),
+  opens: maybe(z.array(point))
+})
+
+export const correction: Of<Correction> = z.union([
+  z.object({
+    quote: z.string(),
+    start: z.number(),
+    end: z.number(),
+    point: maybe(z.nullable(point)),
+    mm: maybe(mm),
+    unit: maybe(z.enum(['in', 'cm', 'mm'])),
+    basis: maybe(z.enum(['flat', 'around', 'length']))
+  }),
+  z.object({ add: point, mm, source: z.enum(['seller', 'own']) }),
+  z.object({ kind }),
+  z.object({ made })
+])
+
+const garmentMeasure: Of<GarmentMeasure> = z.object({
+  point,
+  mm,
+  sdMm: maybe(amount),
+  source: z.enum(['seller', 'own', 'label']),
+  side: maybe(z.enum(['left', 'right']))
+})
+
+export const garmentInput: Of<GarmentInput> = z.object({
+  kind,
+  measures: z.array(garmentMeasure),
+  cloth: maybe(cloth),
+  made: maybe(made),
+  use: maybe(z.enum(USES)),
+  condition: maybe(z.array(z.object({ job: z.enum(CONDITIONS), minutes: maybe(amount), cost: maybe(amount) }))),
+  price: maybe(z.object({ amount, postage: maybe(amount) }))
+})
+
+export const means: Of<Means> = z.object({
+  level: z.literal([1, 2, 3, 4, 5]),
+  tailor: z.boolean(),
+  pace: maybe(z.number().check(z.positive())),
+  markMm: maybe(mark),
+  hourWorth: maybe(amount),
+  tailorPrices: maybe(z.partialRecord(alteration, amount)),
+  notions: maybe(z.partialRecord(alteration, amount)),
+  garmentWorth: maybe(amount)
+})
+
+export const ownLimits: Of<OwnLimits> = z.partialRecord(alteration, amount)
+
+const wearer: Of<Wearer> = z.object({
+  body: z.partialRecord(bodyMeasure, z.object({ mm, sdMm: maybe(amount) })),
+  fit,
+  ease: maybe(z.partialRecord(point, z.object({ mm: z.number(), sdMm: amount, from: z.enum(['own', 'diary']) })))
+})
+
+export const tolerance = z.partialRecord(point, z.union([amount, z.object({ under: amount, over: amount })]))
+
+const favourite: Of<Favourite> = z.object({
+  measures: z.array(z.object({ point, mm })),
+  toleranceMm: maybe(tolerance)
+})
+
+const tried: Of<Tried> = z.object({ point, spareMm: maybe(amount), shortMm: maybe(amount), sdMm: maybe(amount) })
+
+export const reckonRequest: Of<ReckonRequest> = z.object({
+  garment: garmentInput,
+  wearer: maybe(wearer),
+  favourite: maybe(favourite),
+  tried: maybe(z.array(tried)),
+  means,
+  limits: maybe(ownLimits)
+})

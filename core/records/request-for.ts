@@ -1,0 +1,78 @@
+import type { GarmentInput } from '../garment/garment-input.ts'
+import type { Means } from '../plan/means.ts'
+import type { ReckonRequest } from '../reckon.ts'
+import type { Body, Fit } from '../wearer/body.ts'
+import type { Favourite, Wearer } from '../wearer/wearer.ts'
+import type { BodyMeasurement, GarmentOwned, Person } from './schemas.ts'
+
+/** The latest measurement of each kind; of two on one day the one written later. */
+export function latestMeasures(rows: readonly BodyMeasurement[]): Map<BodyMeasurement['measure'], BodyMeasurement> {
+  const latest = new Map<BodyMeasurement['measure'], BodyMeasurement>()
+  for (const row of rows) {
+    if (row.deletedAt !== null) continue
+    const other = latest.get(row.measure)
+    if (other === undefined || order(row) > order(other)) latest.set(row.measure, row)
+  }
+  return latest
+}
+const order = (row: BodyMeasurement): string => `${row.takenOn} ${row.createdAt} ${row.id}`
+
+/** The body as last measured, for one person's rows. Lengths mm, girths around. */
+export function bodyFrom(rows: readonly BodyMeasurement[]): Body {
+  const body: Body = {}
+  for (const [measure, row] of latestMeasures(rows)) body[measure] = { mm: row.mm }
+  return body
+}
+
+/** What a listing says otherwise than the person's own settings; null or left out: as the person's. */
+export interface Wish {
+  fit?: Fit | null
+  money?: { price: number | null; postage: number | null; worth: number | null }
+}
+
+/**
+ * A request to reckon from what is kept: the person, the body, a favourite garment (or null), and the garment as read.
+ * With no body told and a favourite, the favourite alone is the target. Money typed by the person goes before the page's.
+ */
+export function requestFor(
+  person: Person,
+  body: Body,
+  favourite: Pick<GarmentOwned, 'measures' | 'toleranceMm'> | null,
+  garment: GarmentInput,
+  wish: Wish = {}
+): ReckonRequest {
+  const request: ReckonRequest = { garment: priced(garment, wish), means: meansFor(person, wish) }
+  if (Object.keys(body).length > 0) request.wearer = wearerFor(person, body, wish)
+  if (favourite !== null && favourite.measures.length > 0) request.favourite = favouriteFrom(favourite)
+  if (person.limits !== undefined) request.limits = person.limits
+  return request
+}
+
+function wearerFor(person: Person, body: Body, wish: Wish): Wearer {
+  const wearer: Wearer = { body, fit: wish.fit ?? person.fit }
+  if (person.ease === undefined) return wearer
+  wearer.ease = {}
+  for (const point of Object.keys(person.ease) as (keyof typeof person.ease)[]) {
+    const own = person.ease[point]
+    if (own !== undefined) wearer.ease[point] = { mm: own.mm, sdMm: own.sdMm, from: 'own' }
+  }
+  return wearer
+}
+
+function favouriteFrom(owned: Pick<GarmentOwned, 'measures' | 'toleranceMm'>): Favourite {
+  const favourite: Favourite = { measures: owned.measures.map(({ point, mm }) => ({ point, mm })) }
+  if (owned.toleranceMm !== undefined) favourite.toleranceMm = owned.toleranceMm
+  return favourite
+}
+
+function meansFor(person: Person, wish: Wish): Means {
+  const worth = wish.money?.worth ?? null
+  return worth === null ? person.means : { ...person.means, garmentWorth: worth }
+}
+
+function priced(garment: GarmentInput, wish: Wish): GarmentInput {
+  const amount = wish.money?.price ?? garment.price?.amount ?? null
+  if (amount === null) return garment
+  const postage = wish.money?.postage ?? garment.price?.postage ?? null
+  return { ...garment, price: postage === null ? { amount } : { amount, postage } }
+}

@@ -1,0 +1,236 @@
+/**
+ * Everything that is saved, as zod sees it. A schema here only says yes or no: a record that passes is used as it was
+ * found, so fields this version does not know survive being read and written again. All lengths mm, times ISO 8601 in UTC.
+ */
+import * as z from 'zod/mini'
+import {
+  alteration,
+  amount,
+  bodyMeasure,
+  cloth,
+  correction,
+  fit,
+  kind,
+  made,
+  means,
+  mm,
+  ownLimits,
+  point,
+  reckonRequest,
+  tolerance
+} from './garment-schemas.ts'
+
+/** Time, new ids and the device come from the caller: the core has no clock and no chance. One stamp an action. */
+export interface Stamp {
+  /** ISO 8601, UTC: 2026-03-01T09:30:00.000Z. */
+  now: string
+  newId: () => string
+  device: string
+}
+
+const time = z.iso.datetime()
+const id = z.string().check(z.minLength(1))
+
+/** What every record has, so that a later merge can be exact. */
+const base = {
+  id,
+  /** The device that wrote this revision. */
+  device: z.string(),
+  /** 1 when made, one more with each change. */
+  revision: z.int().check(z.positive()),
+  createdAt: time,
+  updatedAt: time,
+  /** When it was deleted; null: it is there. */
+  deletedAt: z.nullable(time)
+}
+
+export const person = z.object({
+  ...base,
+  name: z.string().check(z.minLength(1)),
+  units: z.enum(['cm', 'in']),
+  /** ISO 4217; '' for none chosen. */
+  currency: z.string(),
+  /** The fit asked for unless a listing says another. */
+  fit,
+  means,
+  limits: z.exactOptional(ownLimits),
+  /** The person's own ease by point, instead of the table's. */
+  ease: z.exactOptional(z.partialRecord(point, z.object({ mm: z.number(), sdMm: amount })))
+})
+
+/** One measurement of a body on one day. All are kept; the latest counts. */
+export const bodyMeasurement = z.object({
+  ...base,
+  personId: id,
+  measure: bodyMeasure,
+  mm,
+  /** As it was typed. */
+  stated: z.string(),
+  takenOn: z.iso.date()
+})
+
+export const garmentOwned = z.object({
+  ...base,
+  personId: id,
+  name: z.string().check(z.minLength(1)),
+  kind,
+  /** Girths around; `stated` as it was typed (`16 flat`). */
+  measures: z.array(z.object({ point, mm, stated: z.string() })),
+  toleranceMm: z.exactOptional(tolerance),
+  /** One a kind and person. */
+  favourite: z.boolean(),
+  cloth: z.exactOptional(cloth),
+  made: z.exactOptional(made),
+  notes: z.string()
+})
+
+export const STATUSES = ['watching', 'asked', 'bought', 'passed'] as const
+export const VERDICTS = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told'] as const
+
+/** What the seller answered, pasted by the person. */
+const answer = z.object({ id, text: z.string(), at: time })
+/** A price as the page told it. */
+const told = z.object({ amount, currency: z.string() })
+/** The person's own figures for this listing, in the person's currency; null: not typed. */
+const money = z.object({ price: z.nullable(amount), postage: z.nullable(amount), worth: z.nullable(amount) })
+
+/** What a listing says and what the person set right, shared by what is looked at and what is kept. */
+const listing = {
+  address: z.string(),
+  title: z.string(),
+  text: z.string(),
+  /** The text's full length where it was longer than is kept (see TEXT_KEPT); null: it is whole. */
+  textCutFrom: z.nullable(z.int()),
+  /** Parsed JSON-LD blocks, for readListing. */
+  structured: z.array(z.unknown()),
+  /** The price in the page's own price fields. */
+  price: z.nullable(told),
+  money,
+  /** Addresses only; never fetched. */
+  images: z.array(z.string()),
+  corrections: z.array(correction),
+  answers: z.array(answer),
+  notes: z.string(),
+  personId: z.nullable(id),
+  /** null: the person's own. */
+  fit: z.nullable(fit),
+  /** A garment owned; null: the body alone. */
+  favouriteId: z.nullable(id),
+  /** The plan chosen; null: the advised one. */
+  aim: z.nullable(z.enum(['least-work', 'closest-fit', 'tailor']))
+}
+
+export const listingKept = z.object({
+  ...base,
+  ...listing,
+  /** The host of its address, or ''. */
+  site: z.string(),
+  status: z.enum(STATUSES),
+  tags: z.array(z.string()),
+  keptAt: time,
+  /** The request as it was reckoned when last kept; null: there was nothing to reckon. */
+  request: z.nullable(reckonRequest),
+  /** The answer then. */
+  verdictThen: z.nullable(
+    z.object({
+      at: time,
+      verdict: z.enum(VERDICTS),
+      chance: z.nullable(z.number()),
+      level: z.nullable(z.int()),
+      minutes: z.nullable(amount),
+      spend: z.nullable(amount),
+      jobs: z.array(alteration)
+    })
+  )
+})
+
+/** Why a page could not be read; each has its own sentence and the offer to paste. */
+export const LOOK_PROBLEMS = [
+  'browser-page',
+  'store-page',
+  'pdf',
+  'empty',
+  'other-origin-frame',
+  'no-permission',
+  'tab-gone',
+  'failed'
+] as const
+/**
+ * Where the page of a look is now: in front in its window, behind another tab, gone elsewhere in the same tab,
+ * its tab closed, or not known since the browser started (until it is read again). `none`: pasted, there is no page.
+ */
+export const PAGE_MARKS = ['in-front', 'behind', 'navigated', 'closed', 'unknown', 'none'] as const
+
+/** The part of a look that the person types and chooses; undo brings back an earlier one. */
+const choices = {
+  title: listing.title,
+  text: listing.text,
+  textCutFrom: listing.textCutFrom,
+  money: listing.money,
+  corrections: listing.corrections,
+  answers: listing.answers,
+  notes: listing.notes,
+  personId: listing.personId,
+  fit: listing.fit,
+  favouriteId: listing.favouriteId,
+  aim: listing.aim
+}
+
+/** What is being judged in the popup and the panel: one for a page in a tab. */
+export const look = z.object({
+  ...base,
+  ...listing,
+  windowId: z.nullable(z.int()),
+  tabId: z.nullable(z.int()),
+  capturedAt: time,
+  readBy: z.enum(['page', 'selection', 'menu', 'pasted']),
+  /** null: it was read. With a problem the text is '' until something is pasted. */
+  problem: z.nullable(z.enum(LOOK_PROBLEMS)),
+  page: z.enum(PAGE_MARKS),
+  /** Text typed into fields and not yet taken (an unfinished figure, a half-written answer), by the field's name. */
+  drafts: z.record(z.string(), z.string()),
+  /** Earlier choices, newest last; undoing takes the last. */
+  undo: z.array(z.partial(z.object(choices))),
+  /** The listing it is kept as. */
+  keptId: z.nullable(id)
+})
+
+/** One record, with the id 'settings'. */
+export const settings = z.object({
+  ...base,
+  theme: z.enum(['system', 'light', 'dark']),
+  /** Whose body is used where nothing says another. */
+  personId: z.nullable(id)
+})
+
+export const SCHEMAS = {
+  people: person,
+  bodyMeasurements: bodyMeasurement,
+  garmentsOwned: garmentOwned,
+  listingsKept: listingKept,
+  looks: look,
+  settings
+}
+export const TABLES = ['people', 'bodyMeasurements', 'garmentsOwned', 'listingsKept', 'looks', 'settings'] as const
+export type TableName = (typeof TABLES)[number]
+export type RecordOf<T extends TableName> = z.infer<(typeof SCHEMAS)[T]>
+
+export type Person = RecordOf<'people'>
+export type BodyMeasurement = RecordOf<'bodyMeasurements'>
+export type GarmentOwned = RecordOf<'garmentsOwned'>
+export type ListingKept = RecordOf<'listingsKept'>
+export type Look = RecordOf<'looks'>
+export type Settings = RecordOf<'settings'>
+export type LookProblem = (typeof LOOK_PROBLEMS)[number]
+export type PageMark = (typeof PAGE_MARKS)[number]
+export type Status = (typeof STATUSES)[number]
+export type Answer = z.infer<typeof answer>
+export type Money = z.infer<typeof money>
+/** What the person types and chooses in a look. */
+export type LookChoices = Pick<Look, keyof typeof choices>
+type BaseField = keyof typeof base
+/** A record's own fields: what the caller gives; the rest comes from the stamp. */
+export type Fields<T extends TableName> = Omit<RecordOf<T>, BaseField>
+
+/** Is this row a whole record of the table, as this version knows it? */
+export const isRecordOf = <T extends TableName>(table: T, row: unknown): row is RecordOf<T> => SCHEMAS[table].safeParse(row).success

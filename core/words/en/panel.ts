@@ -1,2 +1,25 @@
-/** English: panel. */
-export const panel = {} as const
+/** English: panel, with the drawings that stand in it. */
+export const panel = {
+  'tape.label.now': '{mm|figure} now',
+  'tape.label.worked-out': 'about {mm|figure}, not told',
+  'tape.label.after': '{mm|figure} after',
+  'tape.label.wanted': 'wanted {least|figure}–{most|figure}',
+  'tape.says.told': '{point|point}: {mm|length}, give or take {give|figure}.',
+  'tape.says.worked-out': '{point|point}: not told; worked out as about {mm|length}, give or take {give|figure}.',
+  'tape.says.not-told': '{point|point}: not told.',
+  'tape.says.wanted': 'Wanted {least|figure} to {most|figure}, best {best|figure}.',
+  'tape.says.after-inside': 'After the plan {mm|figure}, inside.',
+  'tape.says.after-outside': 'After the plan {mm|figure}, {gap}.',
+  'tape.over.girth': '{mm|length} too big',
+  'tape.over.length': '{mm|length} too long',
+  'tape.over.width': '{mm|length} too wide',
+  'tape.under.girth': '{mm|length} too small',
+  'tape.under.length': '{mm|length} too short',
+  'tape.under.width': '{mm|length} too narrow',
+  'tape.on-the-edge': 'On the edge',
+  'tape.inside': 'Inside',
+  'tape.probably-inside': 'Probably inside',
+  'tape.may-be-inside': 'May be inside',
+  'tape.not-judged': 'Not judged',
+  'tape.not-told': 'Not told'
+} as const

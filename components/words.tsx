@@ -1,0 +1,34 @@
+/** The words of a page: say() with the person's units, language and currency already in it. */
+import { createContext } from 'preact'
+import { useContext, useMemo } from 'preact/hooks'
+import { figure, formatLength, type Units } from '../core/length.ts'
+import type { Values } from '../core/words/reason.ts'
+import { say, type Wording } from '../core/words/say.ts'
+
+export interface Words {
+  wording: Wording
+  units: Units
+  /** The sentence of a message code. */
+  t: (code: string, values?: Values) => string
+  /** 28¾ in */
+  length: (mm: number) => string
+  /** 28¾ */
+  figure: (mm: number) => string
+}
+
+/** The words for a wording; for code that stands outside a component. */
+export const wordsFor = (wording: Wording): Words => ({
+  wording,
+  units: wording.units,
+  t: (code, values = {}) => say({ code, values }, wording),
+  length: (mm) => formatLength(mm, wording.units),
+  figure: (mm) => figure(mm, wording.units)
+})
+
+/** What the page hands down: `<WordsOf.Provider value={{ units, language, currency }}>`. */
+export const WordsOf = createContext<Wording>({ units: 'cm', language: 'en' })
+
+export function useWords(): Words {
+  const { units, language, currency } = useContext(WordsOf)
+  return useMemo(() => wordsFor({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
+}

@@ -1,7 +1,90 @@
-import type { Dexie, EntityTable } from 'dexie'
-import type { RecordOf, TableName } from './schemas.ts'
-/** The database, open. */
+import { Dexie, liveQuery, type Table } from 'dexie'
+import { currentVersion, MIGRATIONS, type Migration, type Row } from './migrations.ts'
+import type { TableName } from './schemas.ts'
+
+/** The database, open. Rows are unknown until a schema has said what they are. */
 export interface Records {
   db: Dexie
-  table: <T extends TableName>(name: T) => EntityTable<RecordOf<T>, 'id'>
+  version: number
+  rows: (table: TableName | 'setAside' | 'local') => Table<unknown, string>
+}
+
+/**
+ * `newer`: saved by a later version of this program; it was not touched. `unavailable`: the browser gives no database
+ * (a private window, storage switched off, a full disk).
+ */
+export type Opened = { ok: true; records: Records } | { ok: false; problem: 'newer' | 'unavailable'; detail: string }
+
+export const DATABASE_NAME = 'seam-reckoner'
+/** Dexie multiplies its version numbers by ten. */
+const NATIVE = 10
+
+/** Opens what is saved, brought to this program's version. Never throws. */
+export async function openRecords(name = DATABASE_NAME, migrations: readonly Migration[] = MIGRATIONS): Promise<Opened> {
+  try {
+    // Dexie would open a newer database and could mend its schema: so the version is read first, by hand
+    const installed = (await installedVersion(name)) / NATIVE
+    const own = currentVersion(migrations)
+    if (Math.floor(installed) > own) return { ok: false, problem: 'newer', detail: `${Math.floor(installed)} > ${own}` }
+    const db = new Dexie(name)
+    for (const migration of migrations) {
+      const version = db.version(migration.number).stores(migration.stores)
+      const change = migration.change
+      if (change !== undefined) {
+        version.upgrade(async (transaction) => {
+          for (const table of transaction.storeNames) {
+            await transaction
+              .table<Row>(table)
+              .toCollection()
+              .modify((row, cursor) => {
+                cursor.value = change(table, row)
+              })
+          }
+        })
+      }
+    }
+    await db.open()
+    return { ok: true, records: { db, version: own, rows: (table) => db.table<unknown, string>(table) } }
+  } catch (error) {
+    return { ok: false, problem: 'unavailable', detail: error instanceof Error ? `${error.name}: ${error.message}` : String(error) }
+  }
+}
+
+/** The native version on disk, 0 for none; opens nothing for good and makes nothing. */
+function installedVersion(name: string): Promise<number> {
+  return new Promise((resolve, reject) => {
+    const request = indexedDB.open(name)
+    let fresh = false
+    request.onupgradeneeded = () => {
+      fresh = true
+      request.transaction?.abort()
+    }
+    request.onsuccess = () => {
+      const { version } = request.result
+      request.result.close()
+      resolve(version)
+    }
+    request.onerror = (event) => {
+      event.preventDefault()
+      if (fresh) resolve(0)
+      else reject(request.error)
+    }
+  })
+}
+
+/** Calls back with the answer of a query now and whenever what it read changes, in this page or another. Returns the way to stop. */
+export function watch<T>(query: () => Promise<T>, onValue: (value: T) => void, onError: (error: unknown) => void): () => void {
+  const subscription = liveQuery(query).subscribe({ next: onValue, error: onError })
+  return () => subscription.unsubscribe()
+}
+
+/** This browser's own id, made once; it is in no backup. */
+export async function deviceId(records: Records, newId: () => string): Promise<string> {
+  return records.db.transaction('rw', records.rows('local'), async () => {
+    const row = await records.rows('local').get('device')
+    if (typeof row === 'object' && row !== null && 'value' in row && typeof row.value === 'string') return row.value
+    const value = newId()
+    await records.rows('local').put({ key: 'device', value })
+    return value
+  })
 }

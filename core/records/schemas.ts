@@ -29,6 +29,7 @@ export interface Stamp {
 }
 
 const time = z.iso.datetime()
+const maybe = z.exactOptional
 const id = z.string().check(z.minLength(1))
 
 /** What every record has, so that a later merge can be exact. */
@@ -53,9 +54,9 @@ export const person = z.object({
   /** The fit asked for unless a listing says another. */
   fit,
   means,
-  limits: z.exactOptional(ownLimits),
+  limits: maybe(ownLimits),
   /** The person's own ease by point, instead of the table's. */
-  ease: z.exactOptional(z.partialRecord(point, z.object({ mm: z.number(), sdMm: amount })))
+  ease: maybe(z.partialRecord(point, z.object({ mm: z.number(), sdMm: amount })))
 })
 
 /** One measurement of a body on one day. All are kept; the latest counts. */
@@ -76,11 +77,11 @@ export const garmentOwned = z.object({
   kind,
   /** Girths around; `stated` as it was typed (`16 flat`). */
   measures: z.array(z.object({ point, mm, stated: z.string() })),
-  toleranceMm: z.exactOptional(tolerance),
+  toleranceMm: maybe(tolerance),
   /** One a kind and person. */
   favourite: z.boolean(),
-  cloth: z.exactOptional(cloth),
-  made: z.exactOptional(made),
+  cloth: maybe(cloth),
+  made: maybe(made),
   notes: z.string()
 })
 
@@ -162,7 +163,7 @@ export const LOOK_PROBLEMS = [
 export const PAGE_MARKS = ['in-front', 'behind', 'navigated', 'closed', 'unknown', 'none'] as const
 
 /** The part of a look that the person types and chooses; undo brings back an earlier one. */
-const choices = {
+const choices = z.object({
   title: listing.title,
   text: listing.text,
   textCutFrom: listing.textCutFrom,
@@ -174,7 +175,21 @@ const choices = {
   fit: listing.fit,
   favouriteId: listing.favouriteId,
   aim: listing.aim
-}
+})
+const { shape } = choices
+const someChoices = z.object({
+  title: maybe(shape.title),
+  text: maybe(shape.text),
+  textCutFrom: maybe(shape.textCutFrom),
+  money: maybe(shape.money),
+  corrections: maybe(shape.corrections),
+  answers: maybe(shape.answers),
+  notes: maybe(shape.notes),
+  personId: maybe(shape.personId),
+  fit: maybe(shape.fit),
+  favouriteId: maybe(shape.favouriteId),
+  aim: maybe(shape.aim)
+})
 
 /** What is being judged in the popup and the panel: one for a page in a tab. */
 export const look = z.object({
@@ -182,6 +197,8 @@ export const look = z.object({
   ...listing,
   windowId: z.nullable(z.int()),
   tabId: z.nullable(z.int()),
+  /** The address in the browser's own bar; `address` is the one the page calls its own. '' where it was not to be seen. */
+  pageAddress: z.string(),
   capturedAt: time,
   readBy: z.enum(['page', 'selection', 'menu', 'pasted']),
   /** null: it was read. With a problem the text is '' until something is pasted. */
@@ -190,7 +207,7 @@ export const look = z.object({
   /** Text typed into fields and not yet taken (an unfinished figure, a half-written answer), by the field's name. */
   drafts: z.record(z.string(), z.string()),
   /** Earlier choices, newest last; undoing takes the last. */
-  undo: z.array(z.partial(z.object(choices))),
+  undo: z.array(someChoices),
   /** The listing it is kept as. */
   keptId: z.nullable(id)
 })
@@ -227,7 +244,7 @@ export type Status = (typeof STATUSES)[number]
 export type Answer = z.infer<typeof answer>
 export type Money = z.infer<typeof money>
 /** What the person types and chooses in a look. */
-export type LookChoices = Pick<Look, keyof typeof choices>
+export type LookChoices = z.infer<typeof choices>
 type BaseField = keyof typeof base
 /** A record's own fields: what the caller gives; the rest comes from the stamp. */
 export type Fields<T extends TableName> = Omit<RecordOf<T>, BaseField>

@@ -1,0 +1,53 @@
+/**
+ * How much of a page is kept with a look. A listing is a few thousand characters; a page may be millions, and every change
+ * of a record writes it whole. So: TEXT_KEPT characters of text (about a hundred printed pages), the rest is left out and
+ * `textCutFrom` says how long it was; a structured block or an address that is longer than its bound is left out.
+ */
+export const TEXT_KEPT = 200_000
+const STRUCTURED_KEPT = 100_000
+const IMAGES_KEPT = 12
+const ADDRESS_KEPT = 2_000
+const TITLE_KEPT = 500
+
+/** The text as kept, and its full length where something was cut off (never inside a pair of surrogates). */
+export function keptText(text: string, fullLength = text.length): { text: string; textCutFrom: number | null } {
+  let kept = text.slice(0, TEXT_KEPT)
+  const last = kept.charCodeAt(kept.length - 1)
+  if (kept.length < text.length && last >= 0xd800 && last <= 0xdbff) kept = kept.slice(0, -1)
+  return { text: kept, textCutFrom: fullLength > kept.length ? fullLength : null }
+}
+
+/** Raw JSON-LD blocks, parsed; broken ones and what goes past the bound are left out. */
+export function keptStructured(blocks: readonly string[]): unknown[] {
+  const kept: unknown[] = []
+  let room = STRUCTURED_KEPT
+  for (const block of blocks) {
+    if (block.length > room) continue
+    try {
+      kept.push(JSON.parse(block))
+      room -= block.length
+    } catch {
+      // a broken block tells nothing
+    }
+  }
+  return kept
+}
+
+/** The first few image addresses of the web, each once. */
+export function keptImages(addresses: readonly string[]): string[] {
+  const kept = addresses.filter((address) => /^https?:/i.test(address) && address.length <= ADDRESS_KEPT)
+  return [...new Set(kept)].slice(0, IMAGES_KEPT)
+}
+
+export const keptTitle = (title: string): string => title.replace(/\s+/g, ' ').trim().slice(0, TITLE_KEPT)
+export const keptAddress = (address: string): string => (address.length <= ADDRESS_KEPT ? address : '')
+
+/** The host of an address, without www; '' when it has none. */
+export function siteOf(address: string): string {
+  try {
+    const { protocol, host } = new URL(address)
+    return protocol === 'http:' || protocol === 'https:' ? host.replace(/^www\./, '') : ''
+  } catch {
+    return ''
+  }
+}

@@ -1,0 +1,204 @@
+/** Looks: what is being judged. One for a page in a tab; what was typed and chosen stays with it. */
+import { type Change, patch, put } from './change.ts'
+import type { Records } from './database.ts'
+import { all, one } from './find.ts'
+import { keptAddress, keptImages, keptStructured, keptText, keptTitle } from './look-text.ts'
+import type { Fields, Look, LookChoices, LookProblem, Stamp } from './schemas.ts'
+
+/** What capture found on a page. */
+export interface SeenPage {
+  windowId: number | null
+  tabId: number | null
+  /** The address in the browser's bar, and the one the page calls its own. */
+  pageAddress: string
+  address: string
+  title: string
+  readBy: Look['readBy']
+  text: string
+  /** The text's full length where the page held more than was handed over. */
+  fullLength?: number
+  /** Raw JSON-LD blocks. */
+  structured: readonly string[]
+  price: Look['price']
+  images: readonly string[]
+  problem: LookProblem | null
+}
+
+/** How many steps can be undone. */
+const UNDO_KEPT = 100
+
+const NOTHING_CHOSEN = {
+  money: { price: null, postage: null, worth: null },
+  corrections: [],
+  answers: [],
+  notes: '',
+  personId: null,
+  fit: null,
+  favouriteId: null,
+  aim: null
+} satisfies Partial<LookChoices>
+
+/**
+ * Stores what was seen: in the look that this page already has, so that corrections, answers and notes stay, else in a
+ * new one. Other looks of the tab are marked as left, the one that was in front in the window as behind.
+ */
+export async function storeLook(records: Records, seen: SeenPage, stamp: Stamp): Promise<Look> {
+  return records.db.transaction('rw', records.rows('looks'), async () => {
+    const looks = await all(records, 'looks')
+    const known = lookOf(looks, seen)
+    for (const other of looks) {
+      if (other.id === known?.id || seen.tabId === null) continue
+      const page =
+        other.tabId === seen.tabId ? 'navigated' : other.page === 'in-front' && other.windowId === seen.windowId ? 'behind' : other.page
+      if (page !== other.page) await patch(records, 'looks', other.id, { page }, stamp)
+    }
+    if (known === undefined) {
+      const fields: Fields<'looks'> = {
+        ...placeOf(seen),
+        ...toldBy(seen),
+        ...NOTHING_CHOSEN,
+        capturedAt: stamp.now,
+        drafts: {},
+        undo: [],
+        keptId: null
+      }
+      return (await put(records, 'looks', fields, stamp)).after
+    }
+    return (await patch(records, 'looks', known.id, readAgain(known, seen, stamp), stamp))?.after ?? known
+  })
+}
+
+/**
+ * The look a page already has: of this tab, else one whose own page is no longer open. The same page means the same address
+ * in the bar, or the same own address and title (an own address alone may be stale). A page that hides its address is the
+ * same only while its tab has not moved on.
+ */
+function lookOf(looks: readonly Look[], seen: SeenPage): Look | undefined {
+  const own = keptAddress(seen.address)
+  const bar = keptAddress(seen.pageAddress)
+  const same = looks.filter((look) => {
+    if (bar === '' && own === '') return look.pageAddress === '' && look.address === '' && look.tabId === seen.tabId && isOpen(look)
+    return (bar !== '' && look.pageAddress === bar) || (own !== '' && look.address === own && look.title === keptTitle(seen.title))
+  })
+  const latest = (a: Look, b: Look): number => (a.updatedAt < b.updatedAt ? 1 : -1)
+  const here = same.filter((look) => look.tabId === seen.tabId).sort(latest)
+  const free = same.filter((look) => !isOpen(look)).sort(latest)
+  return here[0] ?? free[0]
+}
+const isOpen = (look: Look): boolean => look.page === 'in-front' || look.page === 'behind'
+
+const placeOf = (seen: SeenPage): Pick<Look, 'windowId' | 'tabId' | 'page'> => ({
+  windowId: seen.windowId,
+  tabId: seen.tabId,
+  page: seen.tabId === null ? 'none' : 'in-front'
+})
+
+const toldBy = (seen: SeenPage) => ({
+  pageAddress: keptAddress(seen.pageAddress),
+  address: keptAddress(seen.address),
+  title: keptTitle(seen.title),
+  ...keptText(seen.text, seen.fullLength),
+  structured: keptStructured(seen.structured),
+  price: seen.price,
+  images: keptImages(seen.images),
+  readBy: seen.readBy,
+  problem: seen.problem
+})
+
+/**
+ * What a second reading changes. A page that gives no text now does not take away what is here; a page read whole does not
+ * take the place of text that was pasted or picked through the menu; any text replaced can be had back by undo.
+ */
+function readAgain(known: Look, seen: SeenPage, stamp: Stamp): Partial<Fields<'looks'>> {
+  const place = placeOf(seen)
+  if (known.text !== '' && seen.problem !== null) return place
+  if (known.text !== '' && seen.readBy === 'page' && (known.readBy === 'pasted' || known.readBy === 'menu')) return place
+  const told = toldBy(seen)
+  const changed = known.text !== '' && told.text !== known.text
+  const before: Partial<LookChoices> = { title: known.title, text: known.text, textCutFrom: known.textCutFrom }
+  return { ...place, ...told, capturedAt: stamp.now, undo: changed ? pushed(known, before) : known.undo }
+}
+
+/** A look without a page, from pasted text. */
+export async function pasteNew(records: Records, text: string, windowId: number | null, stamp: Stamp): Promise<Look> {
+  const fields: Fields<'looks'> = {
+    ...NOTHING_CHOSEN,
+    ...keptText(text),
+    windowId,
+    tabId: null,
+    page: 'none',
+    pageAddress: '',
+    address: '',
+    title: '',
+    structured: [],
+    price: null,
+    images: [],
+    readBy: 'pasted',
+    problem: null,
+    capturedAt: stamp.now,
+    drafts: {},
+    undo: [],
+    keptId: null
+  }
+  return (await put(records, 'looks', fields, stamp)).after
+}
+
+/** Text pasted for a look instead of what its page gave; undo brings the other back. */
+export async function pasteInto(records: Records, id: string, text: string, stamp: Stamp): Promise<Change<'looks'> | null> {
+  return changeLook(records, id, stamp, (look) => ({
+    ...keptText(text),
+    readBy: 'pasted',
+    problem: null,
+    undo: pushed(look, { text: look.text, textCutFrom: look.textCutFrom })
+  }))
+}
+
+/** Sets what the person chose or set right; the earlier choice can be had back with undoChoice. */
+export async function choose(records: Records, id: string, choices: Partial<LookChoices>, stamp: Stamp): Promise<Change<'looks'> | null> {
+  return changeLook(records, id, stamp, (look) => ({ ...choices, undo: pushed(look, earlier(look, choices)) }))
+}
+
+/** Takes the last choice back; null when there is nothing to take back. */
+export async function undoChoice(records: Records, id: string, stamp: Stamp): Promise<Change<'looks'> | null> {
+  return changeLook(records, id, stamp, (look) => {
+    const last = look.undo.at(-1)
+    return last === undefined ? null : { ...last, undo: look.undo.slice(0, -1) }
+  })
+}
+
+/** Keeps text that is typed and not yet taken, so that closing the panel loses nothing; null or '' forgets it. */
+export async function keepDraft(
+  records: Records,
+  id: string,
+  field: string,
+  typed: string | null,
+  stamp: Stamp
+): Promise<Change<'looks'> | null> {
+  return changeLook(records, id, stamp, (look) => {
+    const drafts = { ...look.drafts }
+    delete drafts[field]
+    if (typed !== null && typed !== '') drafts[field] = typed
+    return { drafts }
+  })
+}
+
+async function changeLook(
+  records: Records,
+  id: string,
+  stamp: Stamp,
+  change: (look: Look) => Partial<Fields<'looks'>> | null
+): Promise<Change<'looks'> | null> {
+  return records.db.transaction('rw', records.rows('looks'), async () => {
+    const look = await one(records, 'looks', id)
+    const changes = look === null ? null : change(look)
+    return changes === null ? null : patch(records, 'looks', id, changes, stamp)
+  })
+}
+
+const pushed = (look: Look, before: Partial<LookChoices>): Look['undo'] => [...look.undo, before].slice(-UNDO_KEPT)
+
+/** What these choices are now. */
+function earlier(look: Look, choices: Partial<LookChoices>): Partial<LookChoices> {
+  const names = new Set(Object.keys(choices))
+  return Object.fromEntries(Object.entries(look).filter(([name]) => names.has(name)))
+}

@@ -1,0 +1,55 @@
+/** Garments owned and people: the few rules that go past one record. */
+import type { GarmentKind } from '../garment/kinds.ts'
+import { patch, put } from './change.ts'
+import type { Records } from './database.ts'
+import { all, one } from './find.ts'
+import type { Fields, GarmentOwned, Person, Settings, Stamp } from './schemas.ts'
+
+/** A person as first made, before anything is told. */
+export const NEW_PERSON: Fields<'people'> = {
+  name: '',
+  units: 'cm',
+  currency: '',
+  fit: 'regular',
+  means: { level: 3, tailor: false }
+}
+
+/** The favourite of a person for a kind: should a merge have brought two, the one marked last. */
+export function favouriteOf(garments: readonly GarmentOwned[], personId: string, kind: GarmentKind): GarmentOwned | null {
+  const marked = garments.filter((garment) => garment.favourite && garment.personId === personId && garment.kind === kind)
+  return marked.sort((a, b) => (a.updatedAt < b.updatedAt ? 1 : a.updatedAt > b.updatedAt ? -1 : a.id < b.id ? 1 : -1))[0] ?? null
+}
+
+/** Marks or unmarks a favourite; another of the same person and kind gives the mark up. */
+export async function markFavourite(records: Records, id: string, on: boolean, stamp: Stamp): Promise<void> {
+  await records.db.transaction('rw', records.rows('garmentsOwned'), async () => {
+    const garments = await all(records, 'garmentsOwned')
+    const chosen = garments.find((garment) => garment.id === id)
+    if (chosen === undefined) return
+    for (const garment of garments) {
+      const wanted =
+        garment.id === id ? on : garment.favourite && !(on && garment.personId === chosen.personId && garment.kind === chosen.kind)
+      if (wanted !== garment.favourite) await patch(records, 'garmentsOwned', garment.id, { favourite: wanted }, stamp)
+    }
+  })
+}
+
+const SETTINGS_ID = 'settings'
+const FIRST_SETTINGS: Fields<'settings'> = { theme: 'system', personId: null }
+
+/** The settings, or the first ones. */
+export const settingsOf = async (records: Records): Promise<Pick<Settings, 'theme' | 'personId'>> =>
+  (await one(records, 'settings', SETTINGS_ID)) ?? FIRST_SETTINGS
+
+/** Sets some settings. */
+export async function setSettings(records: Records, changes: Partial<Fields<'settings'>>, stamp: Stamp): Promise<void> {
+  await records.db.transaction('rw', records.rows('settings'), async () => {
+    const there = await patch(records, 'settings', SETTINGS_ID, changes, stamp)
+    if (there === null) await put(records, 'settings', { ...FIRST_SETTINGS, ...changes }, stamp, SETTINGS_ID)
+  })
+}
+
+/** Whose body counts: the one asked for, else the one set, else the first; null when there is nobody yet. */
+export function personFor(people: readonly Person[], asked: string | null, current: string | null): Person | null {
+  return people.find((person) => person.id === asked) ?? people.find((person) => person.id === current) ?? people[0] ?? null
+}

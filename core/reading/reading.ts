@@ -3,6 +3,7 @@ import type { ConditionId, GarmentInput, Made, Structure, Trait } from '../garme
 import type { Issue, Stated } from '../garment/issue.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
 import type { PointId } from '../garment/points.ts'
+import type { Units } from '../length.ts'
 
 export type Basis = 'flat' | 'around' | 'length'
 
@@ -10,20 +11,27 @@ export interface MeasureReading {
   point: PointId
   /** Around for a girth, whatever was stated. */
   mm: number
-  /** lowMm = highMm unless a range or a doubt. */
+  /** lowMm = highMm unless a range was stated. */
   lowMm: number
   highMm: number
   basis: Basis
   basisFrom: 'stated' | 'judged'
   unitFrom: 'stated' | 'list' | 'judged'
   stated: Stated
+  /** Several garments in one text (a suit): the one that this figure is of. */
+  of?: GarmentKind
+  /** Several sizes in one text: the one that this figure is of. */
+  size?: string
 }
 
 export type AsideReason = 'model' | 'size-label' | 'parcel' | 'fits-advice' | 'detail' | 'unknown'
 
 export interface Reading {
+  /** sureness 0..1: how sure the kind is. */
   garment: { kind: GarmentKind | null; sureness: number }
   measures: MeasureReading[]
+  /** Older figures that a later answer replaced (mergeReadings). */
+  superseded?: MeasureReading[]
   cloth: {
     fibres: { fibre: string; percent: number | null }[]
     traits: Trait[]
@@ -49,9 +57,13 @@ export interface Reading {
 export interface ListingText {
   text: string
   title?: string
-  /** Parsed JSON-LD blocks, as found on the page. */
+  /** Parsed JSON-LD blocks, as found on the page; a string is a block that could not be parsed. */
   structured?: unknown[]
   language?: string
+  /** The kind when it is already known (a seller's answer about a listing that was read). */
+  kind?: GarmentKind
+  /** Units for the sentences of issues. */
+  units?: Units
 }
 
 /** What the person set right. `quote` is the text it stands on, so that it survives an edited text. */

@@ -1,0 +1,100 @@
+/** A corpus case: the text as a seller would write it, all that must be read in it, and what it teaches. */
+import type { ConditionId, Made, Structure, Trait, Use } from '../../core/garment/garment-input.ts'
+import type { GarmentKind } from '../../core/garment/kinds.ts'
+import type { PointId } from '../../core/garment/points.ts'
+import type { AsideReason, Basis, ListingText } from '../../core/reading/reading.ts'
+
+type Unit = 'in' | 'cm' | 'mm'
+/** Where a figure stands: its text, and which of its occurrences (1 is the first). */
+export interface Place {
+  text: string
+  nth: number
+  value: number
+  unit: Unit | null
+}
+export interface ExpectedMeasure {
+  point: PointId
+  place: Place
+  mm: number
+  lowMm: number
+  highMm: number
+  basis: Basis
+  basisFrom: 'stated' | 'judged'
+  unitFrom: 'stated' | 'list' | 'judged'
+  of?: GarmentKind
+  size?: string
+}
+export interface ExpectedIssue {
+  code: string
+  /** The text of the figure it is about. */
+  about?: string
+  readings?: [PointId, number][]
+}
+/** What is not named is expected to be empty (or null). */
+export interface Expected {
+  kind: GarmentKind | null
+  measures?: ExpectedMeasure[]
+  fibres?: [string, number | null][]
+  traits?: Trait[]
+  stretchPercent?: number | null
+  structure?: Structure | null
+  made?: Partial<Made>
+  use?: Use | null
+  language?: string
+  colour?: string | null
+  condition?: string | null
+  mending?: ConditionId[]
+  price?: { amount: number; currency: string } | null
+  sizeLabels?: string[]
+  faults?: string[]
+  allowances?: { point: PointId; mm: number; place: Place }[]
+  leftAside?: { place: Place; because: AsideReason }[]
+  issues?: ExpectedIssue[]
+}
+export interface Case {
+  name: string
+  teaches: string
+  /** A trap, or nothing to read. */
+  trap?: true
+  listing: ListingText
+  expect: Expected
+}
+
+const MM: Record<Unit, number> = { in: 25.4, cm: 10, mm: 1 }
+
+interface More {
+  nth?: number
+  value?: number
+  low?: number
+  high?: number
+  of?: GarmentKind
+  size?: string
+}
+type How = `${Unit} ${'flat' | 'around' | 'length'}${'' | ' judged'}${'' | ' list' | ' guessed'}`
+
+const number = (text: string): number => Number(/\d+(?:\.\d+)?/.exec(text)?.[0])
+export const place = (text: string, unit: Unit | null, value = number(text), nth = 1): Place => ({ text, nth, value, unit })
+
+/** A measure: point, its text, `unit basis [judged] [list|guessed]`. The figure in mm is worked out here, not by the code under test. */
+export function m(point: PointId, text: string, how: How, more: More = {}): ExpectedMeasure {
+  const [unit, basis, ...rest] = how.split(' ') as [Unit, Basis, ...string[]]
+  const value = more.value ?? number(text)
+  const factor = MM[unit] * (basis === 'flat' ? 2 : 1)
+  const stands = /["″”“'’]|in|cm|mm/i.test(text) ? unit : null
+  return {
+    point,
+    place: place(text, stands, value, more.nth),
+    mm: value * factor,
+    lowMm: (more.low ?? value) * factor,
+    highMm: (more.high ?? value) * factor,
+    basis,
+    basisFrom: rest.includes('judged') ? 'judged' : 'stated',
+    unitFrom: rest.includes('list') ? 'list' : rest.includes('guessed') ? 'judged' : 'stated',
+    ...(more.of === undefined ? {} : { of: more.of }),
+    ...(more.size === undefined ? {} : { size: more.size })
+  }
+}
+export const aside = (because: AsideReason, text: string, unit: Unit | null = null, nth = 1, value = number(text)) => ({
+  place: place(text, unit, value, nth),
+  because
+})

@@ -1,0 +1,129 @@
+/** Every corpus case, every field, every place. A wrong reading? Add the case first, then change the code. */
+import { describe, expect, test } from 'vitest'
+import { readListing } from '../../core/reading/read-listing.ts'
+import { hasMessage, say } from '../../core/words/say.ts'
+import type { Case, Place } from './case.ts'
+import { cases } from './cases.ts'
+
+const FIELDS = [
+  'kind',
+  'measures',
+  'fibres',
+  'traits',
+  'stretchPercent',
+  'structure',
+  'made',
+  'use',
+  'language',
+  'colour',
+  'condition',
+  'mending',
+  'price',
+  'sizeLabels',
+  'faults',
+  'allowances',
+  'leftAside',
+  'issues'
+]
+
+/** The place of the nth occurrence of a text, found in the source alone. */
+function placed(source: string, { text, nth, value, unit }: Place) {
+  let start = -1
+  for (let n = 0; n < nth; n++) {
+    start = source.indexOf(text, start + 1)
+    if (start < 0) throw new Error(`the case names "${text}" (${nth}), which its text has not`)
+  }
+  return { text, start, end: start + text.length, value, unit }
+}
+const round = (mm: number) => Math.round(mm * 100) / 100
+const byPlace = (a: { stated: { start: number } }, b: { stated: { start: number } }) => a.stated.start - b.stated.start
+
+function expected({ listing, expect: e }: Case) {
+  const at = (place: Place) => placed(listing.text, place)
+  return {
+    kind: e.kind,
+    measures: (e.measures ?? [])
+      .map(({ place, ...rest }) => ({
+        ...rest,
+        mm: round(rest.mm),
+        lowMm: round(rest.lowMm),
+        highMm: round(rest.highMm),
+        stated: at(place)
+      }))
+      .sort(byPlace),
+    fibres: (e.fibres ?? []).map(([fibre, percent]) => ({ fibre, percent })),
+    traits: [...(e.traits ?? [])].sort(),
+    stretchPercent: e.stretchPercent ?? null,
+    structure: e.structure ?? null,
+    made: e.made ?? {},
+    use: e.use ?? null,
+    language: e.language ?? 'en',
+    colour: e.colour ?? null,
+    condition: e.condition ?? null,
+    mending: [...(e.mending ?? [])].sort(),
+    price: e.price ?? null,
+    sizeLabels: e.sizeLabels ?? [],
+    faults: e.faults ?? [],
+    allowances: (e.allowances ?? []).map(({ place, ...rest }) => ({ ...rest, mm: round(rest.mm), stated: at(place) })),
+    leftAside: (e.leftAside ?? []).map(({ place, because }) => ({ stated: at(place), because })).sort(byPlace),
+    issues: (e.issues ?? []).map(({ code, about, readings }) => ({
+      code,
+      about: about ?? null,
+      readings: (readings ?? []).map(([point, mm]) => ({ point, mm: round(mm) }))
+    }))
+  }
+}
+
+function actual({ listing }: Case) {
+  const { garment, cloth, ...reading } = readListing(listing)
+  return {
+    kind: garment.kind,
+    ...cloth,
+    ...reading,
+    traits: [...cloth.traits].sort(),
+    mending: [...reading.mending].sort(),
+    measures: reading.measures
+      .map((one) => ({ ...one, mm: round(one.mm), lowMm: round(one.lowMm), highMm: round(one.highMm) }))
+      .sort(byPlace),
+    allowances: reading.allowances.map((one) => ({ ...one, mm: round(one.mm) })),
+    leftAside: [...reading.leftAside].sort(byPlace),
+    issues: reading.issues.map(({ code, stated, readings }) => ({
+      code,
+      about: stated?.text ?? null,
+      readings: readings.map(({ point, mm }) => ({ point, mm: round(mm) }))
+    }))
+  }
+}
+
+describe.each(Object.entries(cases))('%s', (_, group) => {
+  test.each(group.map((one) => [one.name, one] as const))('%s', (_, one) => {
+    for (const field of Object.keys(one.expect)) expect(FIELDS, `unknown field "${field}"`).toContain(field)
+    const now = actual(one)
+    expect(Object.keys(now).sort(), 'fields of a reading').toEqual([...FIELDS].sort())
+    expect(now).toEqual(expected(one))
+    const reading = readListing(one.listing)
+    for (const { stated } of [...reading.measures, ...reading.allowances, ...reading.leftAside])
+      expect(one.listing.text.slice(stated.start, stated.end)).toBe(stated.text)
+    for (const issue of reading.issues) {
+      expect(hasMessage(issue.code), issue.code).toBe(true)
+      expect(issue.text).toBe(say(issue, { units: 'cm' }))
+      if (issue.stated) expect(one.listing.text.slice(issue.stated.start, issue.stated.end)).toBe(issue.stated.text)
+    }
+    const { sureness } = reading.garment
+    expect(sureness).toBeGreaterThanOrEqual(0)
+    expect(sureness).toBeLessThanOrEqual(1)
+  })
+})
+
+describe('the corpus', () => {
+  const all = Object.values(cases).flat()
+  test('names each case once and says what it teaches', () => {
+    expect(new Set(all.map(({ name }) => name)).size).toBe(all.length)
+    for (const one of all) expect(one.teaches.length, one.name).toBeGreaterThan(10)
+  })
+  test('holds enough English cases, and enough traps', () => {
+    const english = all.filter(({ expect: e }) => (e.language ?? 'en') === 'en')
+    expect(english.length).toBeGreaterThanOrEqual(90)
+    expect(english.filter(({ trap }) => trap).length).toBeGreaterThanOrEqual(40)
+  })
+})

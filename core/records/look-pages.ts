@@ -1,43 +1,46 @@
 /** Where the pages of the looks are: told by tab events, which need no permission and say no address. */
 import { patch } from './change.ts'
 import type { Records } from './database.ts'
-import { all } from './find.ts'
+import { all, where } from './find.ts'
+import { pageAddressOf } from './look-text.ts'
 import type { Fields, Look, PageMark, Stamp } from './schemas.ts'
 
 type Mark = Partial<Pick<Fields<'looks'>, 'page' | 'tabId' | 'windowId'>>
 
 /** Another tab came forward in a window. */
 export const tabCameForward = (records: Records, windowId: number, tabId: number, stamp: Stamp): Promise<void> =>
-  markAll(records, stamp, (look) => {
-    if (look.tabId === tabId && (look.page === 'behind' || look.page === 'in-front')) return { page: 'in-front', windowId }
-    if (look.windowId === windowId && look.page === 'in-front') return { page: 'behind' }
-    return null
+  markAll(records, stamp, { windowId, tabId }, (look) => {
+    if (look.tabId === tabId) return isOpen(look.page) ? { page: 'in-front', windowId } : null
+    return look.page === 'in-front' ? { page: 'behind' } : null
   })
 
-/** The page in a tab gave way to another (or to itself, loaded anew: it is to be read again). */
-export const tabNavigated = (records: Records, tabId: number, stamp: Stamp): Promise<void> =>
-  markAll(records, stamp, (look) => (look.tabId === tabId && isOpen(look.page) ? { page: 'navigated' } : null))
-
-/** A page that was left came back as it was (the browser kept it whole). */
-export const pageCameBack = (records: Records, tabId: number, pageAddress: string, stamp: Stamp): Promise<void> =>
-  markAll(records, stamp, (look) =>
-    look.tabId === tabId && look.page === 'navigated' && look.pageAddress === pageAddress ? { page: 'in-front' } : null
-  )
+/**
+ * A page began to load, or an address changed, in a tab. Where the address can't be seen every look of the tab is left;
+ * where it can, a look of the same address stays or comes back, and the others are left.
+ */
+export const tabShows = (records: Records, tabId: number, address: string | null, inFront: boolean, stamp: Stamp): Promise<void> =>
+  markAll(records, stamp, { tabId }, (look) => {
+    const same = address !== null && look.pageAddress === pageAddressOf(address)
+    if (same) return look.page === 'navigated' ? { page: inFront ? 'in-front' : 'behind' } : null
+    return isOpen(look.page) ? { page: 'navigated' } : null
+  })
 
 /** A tab was closed. */
 export const tabClosed = (records: Records, tabId: number, stamp: Stamp): Promise<void> =>
-  markAll(records, stamp, (look) => (look.tabId === tabId ? { page: 'closed', tabId: null } : null))
+  markAll(records, stamp, { tabId }, () => ({ page: 'closed', tabId: null }))
 
 /** A tab was moved to another window. */
 export const tabMoved = (records: Records, tabId: number, windowId: number, stamp: Stamp): Promise<void> =>
-  markAll(records, stamp, (look) => (look.tabId === tabId ? { windowId } : null))
+  markAll(records, stamp, { tabId }, () => ({ windowId }))
 
 /**
  * The browser was started: tabs and windows have new numbers, so no look knows its page until it is read again. Looks that
  * nothing was typed into and that were read before `forgetBefore` are taken away for good.
  */
 export async function browserStarted(records: Records, forgetBefore: string, stamp: Stamp): Promise<void> {
-  await markAll(records, stamp, (look) => (look.page === 'none' ? { windowId: null } : { page: 'unknown', tabId: null, windowId: null }))
+  await markAll(records, stamp, {}, (look) =>
+    look.page === 'none' ? { windowId: null } : { page: 'unknown', tabId: null, windowId: null }
+  )
   const old = (await all(records, 'looks')).filter((look) => look.capturedAt < forgetBefore && isUntouched(look))
   await records.rows('looks').bulkDelete(old.map((look) => look.id))
 }
@@ -54,13 +57,26 @@ export function lookFor(looks: readonly Look[], windowId: number, frontTabId: nu
 const isOpen = (page: PageMark): boolean => page === 'in-front' || page === 'behind'
 const isUntouched = (look: Look): boolean => look.undo.length === 0 && look.keptId === null && Object.keys(look.drafts).length === 0
 
-async function markAll(records: Records, stamp: Stamp, mark: (look: Look) => Mark | null): Promise<void> {
+/** Marks the looks of a tab or a window (all of them where none is named); those it says nothing of are not read. */
+async function markAll(
+  records: Records,
+  stamp: Stamp,
+  of: { tabId?: number; windowId?: number },
+  mark: (look: Look) => Mark | null
+): Promise<void> {
   await records.db.transaction('rw', records.rows('looks'), async () => {
-    for (const look of await all(records, 'looks')) {
+    for (const look of await looksOf(records, of)) {
       const changes = mark(look)
       if (changes !== null && differs(look, changes)) await patch(records, 'looks', look.id, changes, stamp)
     }
   })
+}
+
+async function looksOf(records: Records, { tabId, windowId }: { tabId?: number; windowId?: number }): Promise<Look[]> {
+  if (tabId === undefined && windowId === undefined) return all(records, 'looks')
+  const ofTab = tabId === undefined ? [] : await where(records, 'looks', 'tabId', tabId)
+  const ofWindow = windowId === undefined ? [] : await where(records, 'looks', 'windowId', windowId)
+  return [...ofTab, ...ofWindow.filter((look) => look.tabId !== tabId)]
 }
 
 const differs = (look: Look, { page = look.page, tabId = look.tabId, windowId = look.windowId }: Mark): boolean =>

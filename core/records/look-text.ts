@@ -51,3 +51,9 @@ export function siteOf(address: string): string {
     return ''
   }
 }
+
+/** An address as pages are told apart by: without its fragment, unless the fragment is a route of its own (`#/…`, `#!…`). */
+export const pageAddressOf = (address: string): string => {
+  const hash = address.indexOf('#')
+  return hash === -1 || /^#[/!]/.test(address.slice(hash)) ? address : address.slice(0, hash)
+}

@@ -2,7 +2,7 @@
 import { type Change, patch, put } from './change.ts'
 import type { Records } from './database.ts'
 import { all, one } from './find.ts'
-import { keptAddress, keptImages, keptStructured, keptText, keptTitle } from './look-text.ts'
+import { keptAddress, keptImages, keptStructured, keptText, keptTitle, pageAddressOf } from './look-text.ts'
 import type { Fields, Look, LookChoices, LookProblem, Stamp } from './schemas.ts'
 
 /** What capture found on a page. */
@@ -75,7 +75,7 @@ export async function storeLook(records: Records, seen: SeenPage, stamp: Stamp):
  */
 function lookOf(looks: readonly Look[], seen: SeenPage): Look | undefined {
   const own = keptAddress(seen.address)
-  const bar = keptAddress(seen.pageAddress)
+  const bar = keptAddress(pageAddressOf(seen.pageAddress))
   const same = looks.filter((look) => {
     if (bar === '' && own === '') return look.pageAddress === '' && look.address === '' && look.tabId === seen.tabId && isOpen(look)
     return (bar !== '' && look.pageAddress === bar) || (own !== '' && look.address === own && look.title === keptTitle(seen.title))
@@ -94,7 +94,7 @@ const placeOf = (seen: SeenPage): Pick<Look, 'windowId' | 'tabId' | 'page'> => (
 })
 
 const toldBy = (seen: SeenPage) => ({
-  pageAddress: keptAddress(seen.pageAddress),
+  pageAddress: keptAddress(pageAddressOf(seen.pageAddress)),
   address: keptAddress(seen.address),
   title: keptTitle(seen.title),
   ...keptText(seen.text, seen.fullLength),

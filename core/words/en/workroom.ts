@@ -1,2 +1,4 @@
-/** English: workroom. */
-export const workroom = {} as const
+/** English: the workroom, and the browser's own menu. */
+export const workroom = {
+  'menu.read': 'Read these measurements'
+} as const

@@ -21,12 +21,12 @@ export default defineConfig({
   // one behaviour of messages and promises in every browser
   modules: ['@wxt-dev/webextension-polyfill'],
   webExt: { disabled: true },
-  vite: () => ({ plugins: [preact()] }),
+  // without the polyfill, which would fetch
+  vite: () => ({ plugins: [preact()], build: { modulePreload: { polyfill: false } } }),
   manifest: ({ browser }) => ({
     name: '__MSG_extensionName__',
     description: '__MSG_extensionDescription__',
     default_locale: 'en',
-    icons: { 16: 'icons/16.png', 32: 'icons/32.png', 48: 'icons/48.png', 128: 'icons/128.png' },
     // no host permissions: a page is read when the person asks, and only then
     permissions: ['activeTab', 'contextMenus', 'scripting', ...(browser === 'firefox' ? [] : ['sidePanel'])],
     // opens the popup on the page in front, as a click on the button does

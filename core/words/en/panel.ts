@@ -21,5 +21,25 @@ export const panel = {
   'tape.probably-inside': 'Probably inside',
   'tape.may-be-inside': 'May be inside',
   'tape.not-judged': 'Not judged',
-  'tape.not-told': 'Not told'
+  'tape.not-told': 'Not told',
+
+  'outline.says.front': '{kind|kind}, front, drawn to scale.',
+  'outline.says.back': '{kind|kind}, back, drawn to scale.',
+  'outline.says.in': 'The {seam|seam} moves {mm|length} inwards.',
+  'outline.says.out': 'The {seam|seam} moves {mm|length} outwards.',
+  'outline.says.up': 'The {seam|seam} moves {mm|length} up.',
+  'outline.says.down': 'The {seam|seam} moves {mm|length} down.',
+  'outline.across': '{point|point} {mm|figure} flat',
+  'outline.along': '{point|point} {mm|figure}',
+  'moves.in': '{mm|length} inwards',
+  'moves.out': '{mm|length} outwards',
+  'moves.up': '{mm|length} up',
+  'moves.down': '{mm|length} down',
+  'moves.seam': '{seam|seam}',
+  'moves.seam.left': '{seam|seam}, left',
+  'moves.seam.right': '{seam|seam}, right',
+  'moves.point': '{point|point}',
+  'moves.head.seam': 'Seam',
+  'moves.head.line': 'Each line',
+  'moves.head.from-to': 'From, to'
 } as const

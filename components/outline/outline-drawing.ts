@@ -1,0 +1,64 @@
+/** A garment laid flat, to scale: the types that every outline is drawn in. All mm; the right half as it lies, mirrored where it is. */
+import type { Made } from '../../core/garment/garment-input.ts'
+import type { PointId } from '../../core/garment/points.ts'
+import type { SeamId } from '../../core/garment/seams.ts'
+import type { Job } from '../../core/plan/plan.ts'
+import type { Line, Spot } from './curve.ts'
+
+export type View = 'front' | 'back'
+export type Measures = Partial<Record<PointId, number>>
+
+export interface OutlineInput {
+  /** Told or worked out by the core; girths around. */
+  points: Measures
+  jobs: readonly Job[]
+  made: Partial<Pick<Made, 'taperLengthMm' | 'hipDepthMm'>>
+}
+/** A stitching line that moves: where it was, where it comes to. */
+export interface Moved {
+  seam: SeamId
+  job: Job['id']
+  offsetMm: number
+  goes: Line | null
+  comes: Line
+}
+/** A figure on the drawing: a level or upright dimension line between two spots. */
+export interface Dimension {
+  point: PointId
+  mm: number
+  flat: boolean
+  from: Spot
+  to: Spot
+}
+export interface OutlineDrawing {
+  view: View
+  /** Pieces of cloth from back to front, each closed, with its edges in pencil; a piece hides what lies under it. */
+  layers: { cloth: Line; edges: Line[] }[]
+  /** Seams and details that stay. */
+  seams: Line[]
+  moved: Moved[]
+  dimensions: Dimension[]
+  /** Points that were drawn from a usual proportion, since nothing told them. */
+  guessed: PointId[]
+}
+
+/** Takes a point, or a usual proportion in its place, and remembers which was guessed. */
+export function pointReader(points: Measures): { read: (point: PointId, usual: number) => number; guessed: PointId[] } {
+  const guessed: PointId[] = []
+  return {
+    guessed,
+    read(point, usual) {
+      const mm = points[point]
+      if (mm !== undefined && mm > 0) return mm
+      guessed.push(point)
+      return usual
+    }
+  }
+}
+
+/** How far a line moves at a point, where the job names several points: its deepest, in proportion. */
+export function offsetAtPoint(job: Job, offsetMm: number, point: PointId): number | null {
+  const amount = job.amounts[point]
+  if (amount === undefined || job.amountMm === 0) return null
+  return (offsetMm * Math.abs(amount)) / job.amountMm
+}

@@ -1,0 +1,61 @@
+/** The outline of a garment with the lines of a plan, to scale, in mm. Pure. */
+import type { GarmentKind } from '../../core/garment/kinds.ts'
+import type { Job } from '../../core/plan/plan.ts'
+import type { Line, Spot } from './curve.ts'
+import { legsOutline } from './legs-outline.ts'
+import type { OutlineDrawing, OutlineInput, View } from './outline-drawing.ts'
+import { skirtOutline } from './skirt-outline.ts'
+import { type UpperCut, upperOutline } from './upper-outline.ts'
+
+type Draw = (input: OutlineInput, view: View) => OutlineDrawing
+const upper =
+  (cut: UpperCut): Draw =>
+  (input, view) =>
+    upperOutline(input, cut, view)
+
+/** Kinds with no outline of their own yet are told in the table alone. */
+const OUTLINES: Partial<Record<GarmentKind, Draw>> = {
+  trousers: legsOutline,
+  jeans: legsOutline,
+  shorts: legsOutline,
+  skirt: skirtOutline,
+  shirt: upper('shirt'),
+  'knit-top': upper('shirt'),
+  jumper: upper('shirt'),
+  jacket: upper('jacket'),
+  coat: upper('jacket'),
+  waistcoat: upper('sleeveless')
+}
+
+export const hasOutline = (kind: GarmentKind): boolean => OUTLINES[kind] !== undefined
+
+/** The back shows what moves in the middle and in the darts; else the front is drawn. */
+export const viewOf = (jobs: readonly Job[]): View =>
+  jobs.some((job) => job.lines.some(({ seam }) => seam === 'centre-back' || seam === 'seat' || seam === 'dart')) ? 'back' : 'front'
+
+export function outlineOf(kind: GarmentKind, input: OutlineInput, view = viewOf(input.jobs)): OutlineDrawing | null {
+  return OUTLINES[kind]?.(input, view) ?? null
+}
+
+export interface Box {
+  left: number
+  top: number
+  right: number
+  bottom: number
+}
+
+/** The smallest box around everything that is drawn. */
+export function boxOf(drawing: OutlineDrawing): Box {
+  const spots: Spot[] = [
+    ...drawing.layers.flatMap(({ cloth, edges }) => [cloth, ...edges]),
+    ...drawing.moved.map(({ comes }) => comes)
+  ].flat()
+  const xs = spots.map(({ x }) => x)
+  const ys = spots.map(({ y }) => y)
+  return { left: Math.min(...xs), top: Math.min(...ys), right: Math.max(...xs), bottom: Math.max(...ys) }
+}
+
+/** A line as an SVG path at a scale. */
+export const pathOf = (line: Line, scale: number, origin: Spot): string =>
+  line.map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${round((x - origin.x) * scale)} ${round((y - origin.y) * scale)}`).join('')
+const round = (value: number): number => Math.round(value * 10) / 10

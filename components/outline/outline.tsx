@@ -1,0 +1,189 @@
+/** A garment drawn to scale with the stitching lines a plan moves: those that go dotted, those that come tacked. */
+import { useId } from 'preact/hooks'
+import type { GarmentKind } from '../../core/garment/kinds.ts'
+import type { Plan } from '../../core/plan/plan.ts'
+import { useWidth } from '../use-width.ts'
+import { useWords, type Words } from '../words.tsx'
+import type { Spot } from './curve.ts'
+import { type Move, movesOf } from './moves.ts'
+import type { Measures, Moved, OutlineDrawing, OutlineInput } from './outline-drawing.ts'
+import { type Box, boxOf, outlineOf, pathOf } from './outline-geometry.ts'
+
+export interface OutlineProps {
+  kind: GarmentKind
+  points: Measures
+  plan: Plan | null
+  made?: OutlineInput['made']
+  /** Small: lines alone, to stand beside the list. Full: on spot-and-cross paper with its figures. */
+  size: 'small' | 'full'
+}
+
+const SMALL_WIDTH = 112
+const SMALL_TALL = 190
+
+export function Outline({ kind, points, plan, made = {}, size }: OutlineProps) {
+  const words = useWords()
+  const { ref, width } = useWidth<HTMLDivElement>(size === 'small' ? SMALL_WIDTH : 320)
+  const drawing = outlineOf(kind, { points, jobs: plan?.alterations ?? [], made })
+  if (drawing === null) return null
+  const moves = plan === null ? [] : movesOf(plan, points)
+  const label = outlineWords(kind, drawing, moves, words)
+  const box = boxOf(drawing)
+  return (
+    <div class={size === 'small' ? 'drawn outline-small' : 'outline-full'} ref={ref}>
+      {size === 'small' ? (
+        <Small drawing={drawing} box={box} label={label} />
+      ) : (
+        <Full drawing={drawing} box={box} label={label} width={width} moves={moves} />
+      )}
+    </div>
+  )
+}
+
+/** `Trousers, back, to scale. Centre back seam: 3.2 cm inwards. …` */
+export function outlineWords(kind: GarmentKind, drawing: OutlineDrawing, moves: readonly Move[], words: Words): string {
+  const head = words.t(`outline.says.${drawing.view}`, { kind })
+  const told = moves.map(({ seam, way, offsetMm }) => words.t(`outline.says.${way}`, { seam, mm: Math.abs(offsetMm) }))
+  return [head, ...new Set(told)].join(' ')
+}
+
+function Small({ drawing, box, label }: { drawing: OutlineDrawing; box: Box; label: string }) {
+  const room = 3
+  const scale = Math.min((SMALL_WIDTH - 2 * room) / (box.right - box.left), (SMALL_TALL - 2 * room) / (box.bottom - box.top))
+  const width = Math.round((box.right - box.left) * scale + 2 * room)
+  const height = Math.round((box.bottom - box.top) * scale + 2 * room)
+  const origin = { x: box.left - room / scale, y: box.top - room / scale }
+  return (
+    <svg role="img" aria-label={label} viewBox={`0 0 ${width} ${height}`} width={width} height={height}>
+      <Lines drawing={drawing} scale={scale} origin={origin} />
+    </svg>
+  )
+}
+
+function Lines({ drawing, scale, origin }: { drawing: OutlineDrawing; scale: number; origin: Spot }) {
+  const path = (lines: Spot[][]) => lines.map((line) => pathOf(line, scale, origin)).join('')
+  return (
+    <>
+      {drawing.layers.map(({ cloth, edges }) => (
+        <g key={pathOf(cloth.slice(0, 3), 1, { x: 0, y: 0 })}>
+          <path class="o-fill" d={`${pathOf(cloth, scale, origin)}Z`} />
+          <path class="o-edge" d={path(edges)} />
+        </g>
+      ))}
+      <path class="o-seam" d={path(drawing.seams)} />
+      <path class="o-goes" d={path(drawing.moved.flatMap(({ goes }) => (goes === null ? [] : [goes])))} />
+      <path class="o-comes" d={path(drawing.moved.map(({ comes }) => comes))} />
+    </>
+  )
+}
+
+const SIDE = 46
+const LABELS = 128
+const TOP = 34
+const FOOT = 34
+const LABEL_APART = 32
+
+function Full({
+  drawing,
+  box,
+  label,
+  width,
+  moves
+}: {
+  drawing: OutlineDrawing
+  box: Box
+  label: string
+  width: number
+  moves: readonly Move[]
+}) {
+  const words = useWords()
+  const spots = useId()
+  const wide = Math.min(width, 460)
+  const scale = Math.min((wide - SIDE - LABELS) / (box.right - box.left), 0.42)
+  const origin = { x: box.left - SIDE / scale, y: box.top - TOP / scale }
+  const height = Math.round((box.bottom - box.top) * scale + TOP + FOOT)
+  const place = ({ x, y }: Spot): Spot => ({ x: (x - origin.x) * scale, y: (y - origin.y) * scale })
+  const cell = 100 * scale
+  const zero = place({ x: 0, y: 0 })
+  return (
+    <svg role="img" aria-label={label} viewBox={`0 0 ${wide} ${height}`} width={wide} height={height}>
+      <pattern id={spots} width={cell} height={cell} patternUnits="userSpaceOnUse" x={zero.x} y={zero.y}>
+        <path class="o-cross" d={`M0 ${cell / 2}M${cell / 2 - 3} ${cell / 2}h6M${cell / 2} ${cell / 2 - 3}v6`} />
+        <circle class="o-spot" cx={0.8} cy={0.8} r={0.8} />
+        <circle class="o-spot" cx={cell / 2} cy={0.8} r={0.8} />
+        <circle class="o-spot" cx={0.8} cy={cell / 2} r={0.8} />
+      </pattern>
+      <rect width={wide} height={height} fill={`url(#${spots})`} />
+      <Lines drawing={drawing} scale={scale} origin={origin} />
+      {drawing.dimensions.map(({ point, mm, flat, from, to }) => {
+        const text = words.t(flat ? 'outline.across' : 'outline.along', { point, mm })
+        return <DimensionLine key={point} a={place(from)} b={place(to)} text={text} under={from.y > 0} />
+      })}
+      {leads(drawing.moved, moves, place, wide - LABELS + 14).map(({ from, to, move }) => (
+        <g key={`${move.job.id} ${move.seam} ${move.side}`}>
+          <path class="o-lead" d={`M${round(from.x)} ${round(from.y)}L${round(to.x - 4)} ${round(to.y)}`} />
+          <circle class="o-dot" cx={round(from.x)} cy={round(from.y)} r={2} />
+          <text class="o-tA halo" x={round(to.x)} y={round(to.y + 4)}>
+            {words.t(`moves.${move.way}`, { mm: Math.abs(move.offsetMm) })}
+          </text>
+          <text class="o-t halo" x={round(to.x)} y={round(to.y + 18)}>
+            {words.t('moves.seam', { seam: move.seam })}
+          </text>
+        </g>
+      ))}
+    </svg>
+  )
+}
+
+/** A lead from each moved line to its figure in one column: both in the order they stand in, so that no lead crosses another. */
+function leads(moved: readonly Moved[], moves: readonly Move[], place: (spot: Spot) => Spot, x: number) {
+  const found = moves.flatMap((move) => {
+    const lines = moved.filter(({ seam, job, offsetMm }) => seam === move.seam && job === move.job.id && offsetMm === move.offsetMm)
+    const ends = lines.map(deepest)
+    const rightmost = ends.reduce<Spot | null>((best, spot) => (best === null || spot.x > best.x ? spot : best), null)
+    return rightmost === null ? [] : [{ move, from: place(rightmost) }]
+  })
+  found.sort((a, b) => (Math.abs(a.from.y - b.from.y) < 6 ? b.from.x - a.from.x : a.from.y - b.from.y))
+  let next = 0
+  return found.map(({ move, from }) => {
+    const y = Math.max(from.y - 8, next)
+    next = y + LABEL_APART
+    return { move, from, to: { x, y } }
+  })
+}
+
+/** Where a line moves most; on a line that moves evenly its right end, or its middle when it is long. */
+function deepest({ goes, comes }: Moved): Spot {
+  const moves = comes.map((spot, i) => {
+    const was = goes !== null && goes.length === comes.length ? (goes[i] as Spot) : { x: 0, y: spot.y }
+    return Math.hypot(spot.x - was.x, spot.y - was.y)
+  })
+  const most = Math.max(...moves)
+  const best = comes.filter((_, i) => (moves[i] ?? 0) > most - 0.5)
+  if (best.length > 2) return best[Math.floor(best.length / 2)] as Spot
+  return best.reduce((right, spot) => (spot.x > right.x ? spot : right))
+}
+
+function DimensionLine({ a, b, text, under }: { a: Spot; b: Spot; text: string; under: boolean }) {
+  if (Math.abs(a.y - b.y) < 0.01) {
+    const y = round(a.y + (under ? 12 : -12))
+    return (
+      <>
+        <path class="o-dim" d={`M${round(a.x)} ${y}H${round(b.x)}M${round(a.x)} ${y - 4}v8M${round(b.x)} ${y - 4}v8`} />
+        <text class="o-t o-mid halo" x={round((a.x + b.x) / 2)} y={under ? y + 16 : y - 7}>
+          {text}
+        </text>
+      </>
+    )
+  }
+  const x = round(Math.max(16, a.x - 26))
+  return (
+    <>
+      <path class="o-dim" d={`M${x} ${round(a.y)}V${round(b.y)}M${x - 4} ${round(a.y)}h8M${x - 4} ${round(b.y)}h8`} />
+      <text class="o-t o-mid halo" transform={`translate(${x - 6} ${round((a.y + b.y) / 2)}) rotate(-90)`}>
+        {text}
+      </text>
+    </>
+  )
+}
+const round = (value: number): number => Math.round(value * 10) / 10

@@ -1,0 +1,274 @@
+/** Shirt and jacket laid flat, one sleeve whole; the second is begun and cut with a wave. Chest, waist, bottom edge, shoulders and sleeve are true. */
+import type { Job } from '../../core/plan/plan.ts'
+import { type Anchor, type Line, mirrored, offsetAt, part, type Spot, smooth, smoothDown } from './curve.ts'
+import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, pointReader, type View } from './outline-drawing.ts'
+
+export type UpperCut = 'shirt' | 'jacket' | 'sleeveless'
+const SHOULDER_SLOPE = Math.tan((19 * Math.PI) / 180)
+const NECK_SHARE = 5.6
+const ARMHOLE_DEPTH = 0.19
+const WAIST_AT = 0.42
+const SLEEVE_FALL: Record<UpperCut, number> = { shirt: 46, jacket: 54, sleeveless: 46 }
+/** The upper sleeve is true this far past the underarm. */
+const BICEP_PAST = 46
+
+export interface UpperFrame {
+  cut: UpperCut
+  neckX: number
+  shoulder: Spot
+  underarm: Spot
+  waistY: number
+  hemY: number
+  side: Line
+  armhole: Line
+  /** Unit vectors along the sleeve and across it. */
+  along: Spot
+  across: Spot
+  sleeve: number
+  cuff: number
+  sleeveShape: Line
+  /** The underside, from the underarm to the cuff. */
+  underside: Line
+  guessed: OutlineDrawing['guessed']
+}
+
+export function upperFrame({ points }: OutlineInput, cut: UpperCut): UpperFrame {
+  const { read, guessed } = pointReader(points)
+  const chest = read('chest', 1080)
+  const shoulders = read('shoulderWidth', chest * 0.42)
+  const neck = points.neck ?? shoulders * 0.88
+  const waist = read('waist', chest * 0.96)
+  const hemGirth = read('hem', chest)
+  const hemY = read('bodyLength', 740)
+  const neckX = neck / NECK_SHARE
+  const shoulder = { x: shoulders / 2, y: (shoulders / 2 - neckX) * SHOULDER_SLOPE }
+  const underarm = { x: chest / 4, y: shoulder.y + ARMHOLE_DEPTH * chest }
+  const waistY = underarm.y + WAIST_AT * (hemY - underarm.y)
+  const side = smoothDown([underarm, { x: waist / 4, y: waistY }, { x: hemGirth / 4, y: hemY }])
+  const inwards = Math.min(shoulder.x, underarm.x) - 12
+  const armhole = smooth([shoulder, { x: inwards, y: shoulder.y + (underarm.y - shoulder.y) * 0.55 }, underarm])
+  const fall = (SLEEVE_FALL[cut] * Math.PI) / 180
+  const along = { x: Math.cos(fall), y: Math.sin(fall) }
+  const across = { x: -Math.sin(fall), y: Math.cos(fall) }
+  const sleeve = cut === 'sleeveless' ? 0 : read('sleeveLength', 620)
+  const cuff = points.cuff ?? (cut === 'jacket' ? 290 : 240)
+  const bicep = points.bicep ?? chest * 0.36
+  const step = (distance: number, side_: number): Spot => ({
+    x: shoulder.x + along.x * distance + across.x * side_,
+    y: shoulder.y + along.y * distance + across.y * side_
+  })
+  const underarmAlong = (underarm.x - shoulder.x) * along.x + (underarm.y - shoulder.y) * along.y
+  const underside = smooth([underarm, step(Math.max(underarmAlong, 0) + BICEP_PAST, bicep / 2), step(sleeve, cuff / 2)])
+  const sleeveShape = [...[...armhole].reverse(), step(sleeve, 0), ...[...underside].reverse()]
+  return { cut, neckX, shoulder, underarm, waistY, hemY, side, armhole, along, across, sleeve, cuff, sleeveShape, underside, guessed }
+}
+
+export function upperOutline(input: OutlineInput, cut: UpperCut, view: View): OutlineDrawing {
+  const frame = upperFrame(input, cut)
+  const { side, armhole, hemY, neckX, shoulder } = frame
+  const neckDrop = view === 'front' ? (cut === 'jacket' ? 8 : 70) : 18
+  const neckline = smooth([
+    { x: 0, y: neckDrop },
+    { x: neckX * 0.6, y: neckDrop * 0.6 },
+    { x: neckX, y: 0 }
+  ])
+  const edge: Line = [...neckline, shoulder, ...armhole, ...side]
+  const half: Line = [...edge, { x: 0, y: hemY }]
+  const sleeved = cut !== 'sleeveless'
+  const body = {
+    cloth: [...half, ...mirrored(half).reverse()],
+    edges: [[...mirrored(edge).reverse(), ...edge], hem(frame, hemY), mirrored(hem(frame, hemY))]
+  }
+  const sleeve = { cloth: frame.sleeveShape, edges: [[shoulder, ...frame.sleeveShape.slice(armhole.length)]] }
+  return {
+    view,
+    layers: sleeved ? [sleeve, cutSleeve(frame), body] : [body],
+    seams: details(frame, view, neckDrop),
+    moved: input.jobs.flatMap((job) => job.lines.flatMap((line) => movedLines(frame, job, line, view))),
+    dimensions: dimensions(frame, input),
+    guessed: frame.guessed
+  }
+}
+
+const hem = ({ side }: UpperFrame, y: number): Line => [
+  { x: 0, y },
+  { x: side.at(-1)?.x ?? 0, y }
+]
+
+/** The second sleeve: its two edges begun, and a wave where the drawing stops. */
+function cutSleeve(frame: UpperFrame): OutlineDrawing['layers'][number] {
+  const { shoulder, along, across, underarm, armhole, sleeve } = frame
+  const reach = Math.min(90, sleeve * 0.3)
+  const top = { x: shoulder.x + along.x * reach, y: shoulder.y + along.y * reach }
+  const under = { x: underarm.x + along.x * 34, y: underarm.y + along.y * 34 }
+  const wave = smooth(
+    [0, 0.25, 0.5, 0.75, 1].map((share, i) => ({
+      x: top.x + (under.x - top.x) * share + (i % 2 === 1 ? 9 : -4) * across.y,
+      y: top.y + (under.y - top.y) * share
+    }))
+  )
+  const cloth = [...[...armhole].reverse(), top, ...wave, under]
+  return { cloth: mirrored(cloth), edges: [mirrored([shoulder, top]), mirrored(wave), mirrored([under, underarm])] }
+}
+
+function details({ cut, hemY, neckX, shoulder, armhole, sleeve, cuff, along, across }: UpperFrame, view: View, neckDrop: number): Line[] {
+  const onSleeve = (distance: number, side: number): Spot => ({
+    x: shoulder.x + along.x * distance + across.x * side,
+    y: shoulder.y + along.y * distance + across.y * side
+  })
+  const lines: Line[] = [armhole, mirrored(armhole)]
+  if (cut === 'shirt') lines.push([onSleeve(sleeve - 60, 0), onSleeve(sleeve - 60, cuff / 2 + 6)])
+  if (view === 'back') {
+    if (cut === 'jacket') {
+      lines.push([
+        { x: 0, y: neckDrop },
+        { x: 0, y: hemY }
+      ])
+    }
+    return lines
+  }
+  if (cut === 'jacket') {
+    const break_ = { x: 8, y: hemY * 0.52 }
+    const lapel: Line = [
+      { x: neckX, y: 0 },
+      { x: neckX + 44, y: hemY * 0.1 },
+      { x: neckX + 10, y: hemY * 0.16 },
+      { x: neckX + 62, y: hemY * 0.17 },
+      break_
+    ]
+    const welt: Line = [
+      { x: neckX + 60, y: hemY * 0.66 },
+      { x: neckX + 200, y: hemY * 0.64 }
+    ]
+    lines.push(lapel, mirrored(lapel), [{ x: neckX, y: 0 }, break_], mirrored([{ x: neckX, y: 0 }, break_]), welt, mirrored(welt), [
+      break_,
+      { x: 0, y: hemY }
+    ])
+  } else if (cut === 'shirt') {
+    const collar: Line = [
+      { x: neckX, y: 0 },
+      { x: neckX + 20, y: 60 },
+      { x: 0, y: neckDrop }
+    ]
+    lines.push(collar, mirrored(collar))
+    for (const x of [-16, 16]) {
+      lines.push([
+        { x, y: neckDrop + 4 },
+        { x, y: hemY }
+      ])
+    }
+  }
+  return lines
+}
+
+function movedLines(frame: UpperFrame, job: Job, line: Job['lines'][number], view: View): Moved[] {
+  const { seam, offsetMm } = line
+  const base = { seam, job: job.id, offsetMm }
+  const both = (goes: Line | null, comes: Line): Moved[] => {
+    const right: Moved = { ...base, goes, comes }
+    const left: Moved = { ...base, goes: goes === null ? null : mirrored(goes), comes: mirrored(comes) }
+    return line.side === 'right' ? [right] : line.side === 'left' ? [left] : [right, left]
+  }
+  const sleeveEnd = job.amounts.sleeveLength !== undefined || job.amounts.sleeveFromCentreBack !== undefined
+  switch (seam) {
+    case 'side': {
+      const anchors = bodyAnchors(frame, job, offsetMm)
+      const goes = part(frame.side, frame.underarm.y, frame.hemY)
+      return both(
+        goes,
+        goes.map(({ x, y }) => ({ x: x - offsetAt(anchors, y), y }))
+      )
+    }
+    case 'hem':
+    case 'cuff':
+      if (sleeveEnd)
+        return frame.cut === 'sleeveless' ? [] : [{ ...base, goes: acrossSleeve(frame, 0), comes: acrossSleeve(frame, offsetMm) }]
+      return seam === 'hem' ? both(hem(frame, frame.hemY), hem(frame, frame.hemY - offsetMm)) : []
+    case 'armhole':
+      if (sleeveEnd && job.amounts.shoulderWidth === undefined) return []
+      return both(
+        frame.armhole,
+        frame.armhole.map((spot, i) => ({ x: spot.x - offsetMm * (1 - i / (frame.armhole.length - 1)), y: spot.y }))
+      )
+    case 'underarm':
+      return frame.cut === 'sleeveless' ? [] : [{ ...base, goes: frame.underside, comes: undersideMoved(frame, job, offsetMm) }]
+    case 'centre-back': {
+      if (view === 'front') return []
+      const anchors = bodyAnchors(frame, job, offsetMm)
+      const comes = Array.from({ length: 25 }, (_, i) => {
+        const y = frame.underarm.y + ((frame.hemY - frame.underarm.y) * i) / 24
+        return { x: Math.abs(offsetAt(anchors, y)), y }
+      })
+      return [
+        {
+          ...base,
+          goes: [
+            { x: 0, y: frame.underarm.y },
+            { x: 0, y: frame.hemY }
+          ],
+          comes
+        },
+        { ...base, goes: null, comes: mirrored(comes) }
+      ]
+    }
+    case 'dart': {
+      if (view === 'front') return []
+      const x = frame.underarm.x * 0.45
+      const top = frame.underarm.y + 20
+      const bottom = frame.waistY + (frame.hemY - frame.waistY) * 0.6
+      return both(null, [
+        { x, y: top },
+        { x: x - offsetMm, y: frame.waistY },
+        { x, y: bottom },
+        { x: x + offsetMm, y: frame.waistY },
+        { x, y: top }
+      ])
+    }
+    default:
+      return []
+  }
+}
+
+/** What the line moves at the chest, the waist and the bottom edge; a point the job does not name stays where it is. */
+function bodyAnchors(frame: UpperFrame, job: Job, offsetMm: number): Anchor[] {
+  const at = (point: 'chest' | 'waist' | 'hem'): number => offsetAtPoint(job, offsetMm, point) ?? 0
+  return [
+    { y: frame.underarm.y, offset: at('chest') },
+    { y: frame.waistY, offset: at('waist') },
+    { y: frame.hemY, offset: at('hem') }
+  ]
+}
+
+/** The line across the sleeve, so far up from its end. */
+function acrossSleeve({ shoulder, along, across, sleeve, cuff }: UpperFrame, up: number): Line {
+  const at = (side: number): Spot => ({
+    x: shoulder.x + along.x * (sleeve - up) + across.x * side,
+    y: shoulder.y + along.y * (sleeve - up) + across.y * side
+  })
+  return [at(0), at(cuff / 2)]
+}
+
+function undersideMoved({ underside, across }: UpperFrame, job: Job, offsetMm: number): Line {
+  const from = offsetAtPoint(job, offsetMm, 'bicep') ?? 0
+  const to = offsetAtPoint(job, offsetMm, 'cuff') ?? (job.amounts.bicep === undefined ? offsetMm : 0)
+  return underside.map(({ x, y }, i) => {
+    const move = from + ((to - from) * i) / (underside.length - 1)
+    return { x: x - across.x * move, y: y - across.y * move }
+  })
+}
+
+function dimensions({ shoulder, underarm, hemY, side }: UpperFrame, { points }: OutlineInput): OutlineDrawing['dimensions'] {
+  const found: OutlineDrawing['dimensions'] = []
+  if (points.shoulderWidth !== undefined) {
+    const y = Math.min(0, shoulder.y)
+    found.push({ point: 'shoulderWidth', mm: points.shoulderWidth, flat: true, from: { x: -shoulder.x, y }, to: { x: shoulder.x, y } })
+  }
+  if (points.bodyLength !== undefined) {
+    const x = -(side.at(-1)?.x ?? underarm.x)
+    found.push({ point: 'bodyLength', mm: points.bodyLength, flat: false, from: { x, y: 0 }, to: { x, y: hemY } })
+  }
+  if (points.chest !== undefined) {
+    found.push({ point: 'chest', mm: points.chest / 2, flat: true, from: { x: -underarm.x, y: hemY }, to: { x: underarm.x, y: hemY } })
+  }
+  return found
+}

@@ -1,0 +1,63 @@
+import { describe, expect, it } from 'vitest'
+import { gapState, gapWords, type PointShown, tapeWords } from '../../../components/tape/tape-words.ts'
+import { wordsFor } from '../../../components/words.tsx'
+import { inch } from './fixtures.ts'
+
+const inches = wordsFor({ units: 'in' })
+const cm = wordsFor({ units: 'cm' })
+const waist: PointShown = {
+  point: 'waist',
+  garmentMm: inch(32),
+  from: 'seller',
+  sdMm: inch(0.456),
+  band: { least: inch(28.75), ideal: inch(29.5), most: inch(30.5) },
+  gapMm: inch(1.5)
+}
+
+describe('a tape in words', () => {
+  it('says now, wanted, gap and after', () => {
+    expect(tapeWords(waist, inch(29.5), inches)).toBe(
+      'Waist: 32 in, give or take ¾. Wanted 28¾ to 30½, best 29½. 1½ in too big. After the plan 29½, inside.'
+    )
+  })
+  it('says what stays wrong after the plan', () => {
+    expect(tapeWords(waist, inch(31), inches)).toContain('After the plan 31, ½ in too big.')
+  })
+  it('says that a figure was worked out, not told', () => {
+    const hip: PointShown = {
+      ...waist,
+      point: 'hip',
+      garmentMm: 1035,
+      from: 'inferred',
+      sdMm: 21,
+      band: { least: 978, ideal: 1010, most: 1054 }
+    }
+    expect(tapeWords(hip, null, cm)).toBe(
+      'Hip: not told; worked out as about 103.5 cm, give or take 3.5. Wanted 97.8 to 105.4, best 101. May be inside.'
+    )
+  })
+  it('says that nothing is told', () => {
+    expect(tapeWords({ ...waist, garmentMm: null }, null, inches)).toBe('Waist: not told. Wanted 28¾ to 30½, best 29½.')
+  })
+})
+
+describe('the gap beside a point', () => {
+  it.each([
+    [{ garmentMm: inch(32) }, 'over', '1½ in too big'],
+    [{ garmentMm: inch(28) }, 'under', '¾ in too small'],
+    [{ garmentMm: inch(29.5), sdMm: inch(0.2) }, 'inside', 'Inside'],
+    [{ garmentMm: inch(30.25) }, 'probably-inside', 'Probably inside'],
+    [{ garmentMm: inch(30.25), from: 'inferred' }, 'may-be-inside', 'May be inside'],
+    [{ band: null }, 'not-judged', 'Not judged'],
+    [{ garmentMm: null }, 'not-told', 'Not told'],
+    [{ garmentMm: inch(32), point: 'inseam' }, 'over', '1½ in too long'],
+    [{ garmentMm: inch(28), point: 'inseam' }, 'under', '¾ in too short'],
+    [{ garmentMm: inch(32), point: 'shoulderWidth' }, 'over', '1½ in too wide'],
+    [{ garmentMm: inch(28), point: 'shoulderWidth' }, 'under', '¾ in too narrow'],
+    [{ garmentMm: inch(30.5) + 0.5 }, 'over', 'On the edge']
+  ] as const)('%o', (change, state, text) => {
+    const shown: PointShown = { ...waist, ...change }
+    expect(gapState(shown)).toBe(state)
+    expect(gapWords(shown, inches)).toBe(text)
+  })
+})

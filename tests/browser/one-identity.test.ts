@@ -5,7 +5,7 @@ import { expect, test } from 'vitest'
 import { BUILT } from '../../entrypoints/companion/places.mjs'
 import { freshFolder, Rig } from './rig/rig.ts'
 
-/** Puts a note into a store of its own, or reads it back, as any record is kept. */
+/** Puts a note into a store of its own, or reads it back, the way a record is kept. */
 function note(page: Page, text?: string): Promise<string | undefined> {
   return page.evaluate(
     (written) =>

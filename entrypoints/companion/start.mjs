@@ -1,6 +1,8 @@
 /** npm start: installs, builds, serves the workroom and the demo shop on 127.0.0.1, and opens a browser where there is one. */
 import { createHash } from 'node:crypto'
+import { get } from 'node:http'
 import { join } from 'node:path'
+import { text as textOf } from 'node:stream/consumers'
 import { MARK_NAME } from './build.mjs'
 import { BUILT, ROOT, WORKROOM_PORT } from './places.mjs'
 import { PAGE_POLICY, WORKER_POLICY } from './policy.mjs'
@@ -11,13 +13,7 @@ import * as words from './words.mjs'
 /** Where a running server says what it is, so that a second start knows it. */
 const GREETING = '/who-serves.json'
 const folderMark = createHash('sha256').update(ROOT).digest('hex').slice(0, 16)
-
 const options = readOptions(process.argv.slice(2))
-const { setUp } = await import('./set-up.mjs')
-await setUp()
-const { buildWhenStale } = await import('./build.mjs')
-await buildWhenStale('chrome', 'firefox', 'workroom')
-await (options.once ? once() : stay())
 
 /**
  * @param {string[]} args
@@ -111,12 +107,29 @@ async function serveShop(port) {
  * @returns {Promise<{ folder: string, shop: string } | null>}
  */
 async function greet() {
+  const text = await textAt(addressOf(options.port) + GREETING.slice(1))
   try {
-    const response = await fetch(addressOf(options.port) + GREETING.slice(1), { signal: AbortSignal.timeout(2000) })
-    const answer = await response.json()
+    const answer = JSON.parse(text)
     return answer?.name === MARK_NAME ? answer : null
   } catch {
-    // no answer, or none of ours
+    // none of ours
     return null
   }
 }
+
+/**
+ * What stands at an address of this machine; empty where nothing is answered.
+ * @param {string} address
+ * @returns {Promise<string>}
+ */
+const textAt = (address) =>
+  new Promise((done) => {
+    const asked = get(address, { timeout: 2000 }, async (response) => done(await textOf(response).catch(() => '')))
+    asked.on('timeout', () => asked.destroy()).on('error', () => done(''))
+  })
+
+const { setUp } = await import('./set-up.mjs')
+await setUp()
+const { buildWhenStale } = await import('./build.mjs')
+await buildWhenStale('chrome', 'firefox', 'workroom')
+await (options.once ? once() : stay())

@@ -7,11 +7,12 @@ import { PAGE_POLICY } from './policy.mjs'
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 
-/** The policy travels with the folder, whoever serves it. */
-const policyInPage: Plugin = {
-  name: 'policy-in-page',
+/** The policy travels with the folder, whoever serves it; the mark is the page's sign in a tab. */
+const headOfPage: Plugin = {
+  name: 'head-of-page',
   transformIndexHtml: () => [
-    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: PAGE_POLICY }, injectTo: 'head-prepend' }
+    { tag: 'meta', attrs: { 'http-equiv': 'Content-Security-Policy', content: PAGE_POLICY }, injectTo: 'head-prepend' },
+    { tag: 'link', attrs: { rel: 'icon', href: './icons/mark.svg' }, injectTo: 'head' }
   ]
 }
 
@@ -25,7 +26,7 @@ export default defineConfig({
   build: { outDir: at('../../dist/workroom'), emptyOutDir: true, modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
   plugins: [
     preact(),
-    policyInPage,
+    headOfPage,
     VitePWA({
       registerType: 'autoUpdate',
       injectRegister: 'script',

@@ -7,11 +7,13 @@ const IMAGES_BOUND = 12
 /** Smaller pictures are icons and thumbnails. */
 const IMAGE_LEAST = 200
 
-/** The page's one heading where the window's title contains it (so without the shop's name), else the window's title. */
+/** The longest heading that the window's title contains (so without the shop's name), else the window's title. */
 export function pageTitle(page: Document): string {
   const headings = [...page.querySelectorAll('h1')].map((heading) => squeezed(heading.textContent ?? ''))
-  const named = headings.find((heading) => heading.length > 3 && squeezed(page.title).includes(heading))
-  return named ?? (squeezed(page.title) || headings[0] || '')
+  const named = headings
+    .filter((heading) => heading.length > 3 && squeezed(page.title).includes(heading))
+    .sort((a, b) => b.length - a.length)
+  return named[0] ?? (squeezed(page.title) || headings[0] || '')
 }
 
 /** The address the page calls its own, if it is on the same host; else the one in the bar, without its fragment. */

@@ -12,7 +12,8 @@ const PDF = /\.pdf($|[?#])/i
 export function problemOfRefusal(message: string, address: string): LookProblem {
   if (/no tab with id|invalid tab id|tab was closed|frame was removed|no frame with id/i.test(message)) return 'tab-gone'
   if (STORES.test(address) || /extensions gallery/i.test(message)) return 'store-page'
-  if (OWN_PAGES.test(address) || /cannot access (a |an )?["']?[a-z-]+:\/\/|view-source|error page/i.test(message)) return 'browser-page'
+  if (OWN_PAGES.test(address) || /cannot access (contents of url )?(a |an )?["']?(?!https?:|file:)[a-z-]+:|error page/i.test(message))
+    return 'browser-page'
   if (PDF.test(address)) return 'pdf'
   if (/cannot access contents|missing host permission|must request permission|policy/i.test(message)) return 'no-permission'
   return 'failed'

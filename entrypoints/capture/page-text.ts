@@ -21,9 +21,8 @@ const SKIPPED = new Set(
   )
 )
 const SKIPPED_ROLES = new Set(['navigation', 'banner', 'contentinfo', 'search', 'menu', 'menubar', 'tooltip', 'alertdialog'])
-const CELLS = new Set(['TD', 'TH', 'DD'])
 const LINES = new Set(
-  'ADDRESS ARTICLE ASIDE BLOCKQUOTE DETAILS DIV DL DT FIELDSET FIGCAPTION FIGURE FORM H1 H2 H3 H4 H5 H6 HEADER HGROUP HR LI MAIN OL P PRE SECTION SUMMARY TABLE TBODY TFOOT THEAD TR UL'.split(
+  'ADDRESS ARTICLE ASIDE BLOCKQUOTE DETAILS DIV DL FIELDSET FIGCAPTION FIGURE FORM H1 H2 H3 H4 H5 H6 HEADER HGROUP HR LI MAIN OL P PRE SECTION SUMMARY TABLE TBODY TFOOT THEAD TR UL'.split(
     ' '
   )
 )
@@ -65,23 +64,27 @@ function walkElement(element: Element, lines: Lines): void {
   const style = element.ownerDocument.defaultView?.getComputedStyle(element)
   if (style?.display === 'none' || style?.visibility === 'hidden' || style?.visibility === 'collapse') return
   const ends = edges(element, tag, style)
-  if (ends === 'cell') lines.breakCell()
-  else if (ends === 'line') lines.breakLine()
+  if (ends.before === 'cell') lines.breakCell()
+  else if (ends.before === 'line') lines.breakLine()
   const keepsBreaks = tag === 'PRE' || /^(pre|break-spaces)/.test(style?.whiteSpace ?? '')
   for (const child of childrenOf(element)) walk(child, lines, keepsBreaks)
-  if (ends === 'cell') lines.breakCell()
-  else if (ends === 'line') lines.breakLine()
+  if (ends.after === 'cell') lines.breakCell()
+  else if (ends.after === 'line') lines.breakLine()
 }
 
+type Break = 'cell' | 'line' | 'none'
+const on = (both: Break): { before: Break; after: Break } => ({ before: both, after: both })
+
 /** How an element stands apart from its neighbours. */
-function edges(element: Element, tag: string, style: CSSStyleDeclaration | undefined): 'cell' | 'line' | 'none' {
-  if (CELLS.has(tag)) return 'cell'
+function edges(element: Element, tag: string, style: CSSStyleDeclaration | undefined): { before: Break; after: Break } {
+  // a term begins a line, its figure ends it
+  if (tag === 'DT') return { before: 'line', after: 'cell' }
+  if (tag === 'DD') return { before: 'cell', after: 'line' }
   const display = style?.display ?? ''
-  if (display === 'table-cell') return 'cell'
-  if (inRow(element) && (element.textContent ?? '').trim().length <= SHORT) return 'cell'
-  if (tag === 'DT') return 'line'
-  if (LINES.has(tag) && display !== 'inline' && display !== 'contents') return 'line'
-  return /^(block|flow-root|flex|grid|list-item|table|table-row)$/.test(display) ? 'line' : 'none'
+  if (tag === 'TD' || tag === 'TH' || display === 'table-cell') return on('cell')
+  if (inRow(element) && (element.textContent ?? '').trim().length <= SHORT) return on('cell')
+  if (LINES.has(tag) && display !== 'inline' && display !== 'contents') return on('line')
+  return on(/^(block|flow-root|flex|grid|list-item|table|table-row)$/.test(display) ? 'line' : 'none')
 }
 
 /** Is it a box in a row of boxes (a label and its figure, side by side)? */

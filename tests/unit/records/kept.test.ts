@@ -1,0 +1,153 @@
+import 'fake-indexeddb/auto'
+import { describe, expect, test } from 'vitest'
+import type { Reckoning } from '../../../core/reckon.ts'
+import { patch, put, remove } from '../../../core/records/change.ts'
+import { all, one } from '../../../core/records/find.ts'
+import { keepLook, openKept } from '../../../core/records/kept.ts'
+import { choose, storeLook } from '../../../core/records/looks.ts'
+import { favouriteOf, markFavourite, personFor, setSettings, settingsOf } from '../../../core/records/owned.ts'
+import { clock, freshRecords, owned, seen, there, WREN } from './fixtures.ts'
+
+const reckoning: Reckoning = {
+  verdict: 'alters-to-fit',
+  because: [],
+  gaps: [],
+  asItIs: { misfit: [], chance: 0.1 },
+  plans: [
+    {
+      aim: 'least-work',
+      alterations: [
+        {
+          id: 'waist-in-centre-back',
+          amountMm: 50,
+          direction: 'less',
+          amounts: { waist: -50 },
+          lines: [],
+          limitMm: 60,
+          limitBecause: '',
+          softLimit: false,
+          withoutIt: []
+        }
+      ],
+      after: [],
+      misfit: [],
+      chance: 0.8,
+      level: 3,
+      minutes: 90,
+      cost: 12
+    }
+  ],
+  chance: 0.8,
+  ask: [],
+  worth: { spend: 32, against: null, upTo: null },
+  cautions: [],
+  issues: []
+}
+const request = { garment: { kind: 'trousers' as const, measures: [] }, means: { level: 3 as const, tailor: false } }
+
+describe('keeping', () => {
+  test('a look is kept with its text, corrections, site, request and the answer then', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const look = await storeLook(records, seen(), stamp())
+    await choose(records, look.id, { corrections: [{ kind: 'jeans' }], notes: 'nice cloth' }, stamp())
+    const { after } = there(await keepLook(records, look.id, { request, reckoning }, stamp()))
+    expect(after).toMatchObject({
+      title: 'Charcoal flannel trousers',
+      text: 'Waist 16 in flat',
+      site: 'rail-and-peg.example',
+      corrections: [{ kind: 'jeans' }],
+      notes: 'nice cloth',
+      status: 'watching',
+      keptAt: '2026-03-01T09:02:00.000Z',
+      request,
+      verdictThen: { verdict: 'alters-to-fit', chance: 0.8, level: 3, minutes: 90, spend: 32, jobs: ['waist-in-centre-back'] }
+    })
+    expect(await one(records, 'looks', look.id)).toMatchObject({ keptId: after.id })
+  })
+
+  test('kept again it is the same listing, with its status, tags and first date', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const look = await storeLook(records, seen(), stamp())
+    const first = there(await keepLook(records, look.id, null, stamp())).after
+    await patch(records, 'listingsKept', first.id, { status: 'asked', tags: ['wool'] }, stamp())
+    const again = there(await keepLook(records, look.id, { request, reckoning }, stamp(), 'asked about the hem')).after
+    expect(again).toMatchObject({ id: first.id, status: 'asked', tags: ['wool'], keptAt: first.keptAt, notes: 'asked about the hem' })
+    expect(await all(records, 'listingsKept')).toHaveLength(1)
+  })
+
+  test('kept again after it was deleted it is a new listing', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const look = await storeLook(records, seen(), stamp())
+    const first = there(await keepLook(records, look.id, null, stamp())).after
+    await remove(records, 'listingsKept', first.id, stamp())
+    const second = there(await keepLook(records, look.id, null, stamp())).after
+    expect(second.id).not.toBe(first.id)
+    expect(await one(records, 'looks', look.id)).toMatchObject({ keptId: second.id })
+    expect(await keepLook(records, 'nowhere', null, stamp())).toBeNull()
+  })
+
+  test('a kept listing opens in the look it came from, brought up to date, or in one of its own', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const look = await storeLook(records, seen(), stamp())
+    const { after } = there(await keepLook(records, look.id, null, stamp()))
+    expect((await openKept(records, after.id, stamp()))?.id).toBe(look.id)
+    await patch(records, 'listingsKept', after.id, { notes: 'from the wishlist' }, stamp())
+    expect(await openKept(records, after.id, stamp())).toMatchObject({ id: look.id, notes: 'from the wishlist' })
+    await remove(records, 'looks', look.id, stamp())
+    const fresh = there(await openKept(records, after.id, stamp()))
+    expect(fresh).toMatchObject({ keptId: after.id, text: 'Waist 16 in flat', tabId: null, page: 'none', capturedAt: after.keptAt })
+    expect((await openKept(records, after.id, stamp()))?.id).toBe(fresh.id)
+    expect(await openKept(records, 'nowhere', stamp())).toBeNull()
+  })
+})
+
+describe('favourites', () => {
+  test('there is one for a person and kind; others give the mark up', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const a = (await put(records, 'garmentsOwned', owned({ name: 'a', favourite: true }), stamp())).after
+    const b = (await put(records, 'garmentsOwned', owned({ name: 'b' }), stamp())).after
+    const c = (await put(records, 'garmentsOwned', owned({ name: 'c', kind: 'shirt', favourite: true }), stamp())).after
+    const d = (await put(records, 'garmentsOwned', owned({ name: 'd', personId: 'q', favourite: true }), stamp())).after
+    await markFavourite(records, b.id, true, stamp())
+    const marked = (await all(records, 'garmentsOwned')).filter((garment) => garment.favourite)
+    expect(marked.map((garment) => garment.id)).toEqual([b.id, c.id, d.id])
+    await markFavourite(records, b.id, false, stamp())
+    expect(favouriteOf(await all(records, 'garmentsOwned'), 'p', 'trousers')).toBeNull()
+    expect(favouriteOf(await all(records, 'garmentsOwned'), 'p', 'shirt')?.id).toBe(c.id)
+    expect(a.favourite).toBe(true)
+  })
+
+  test('should a merge bring two, the one marked last counts', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    await put(records, 'garmentsOwned', owned({ favourite: true }), stamp())
+    const last = (await put(records, 'garmentsOwned', owned({ favourite: true }), stamp())).after
+    expect(favouriteOf(await all(records, 'garmentsOwned'), 'p', 'trousers')?.id).toBe(last.id)
+  })
+})
+
+test('settings are made when first set, and one record', async () => {
+  const records = await freshRecords()
+  const stamp = clock()
+  expect(await settingsOf(records)).toEqual({ theme: 'system', personId: null })
+  await setSettings(records, { theme: 'dark' }, stamp())
+  await setSettings(records, { personId: 'p' }, stamp())
+  expect(await settingsOf(records)).toMatchObject({ theme: 'dark', personId: 'p', revision: 2 })
+  expect(await records.rows('settings').count()).toBe(1)
+})
+
+test('whose body counts: the one asked for, else the one set, else the first', async () => {
+  const records = await freshRecords()
+  const stamp = clock()
+  const a = (await put(records, 'people', WREN, stamp())).after
+  const b = (await put(records, 'people', { ...WREN, name: 'Lark' }, stamp())).after
+  expect(personFor([a, b], b.id, a.id)?.id).toBe(b.id)
+  expect(personFor([a, b], 'gone', b.id)?.id).toBe(b.id)
+  expect(personFor([a, b], null, 'gone')?.id).toBe(a.id)
+  expect(personFor([], null, null)).toBeNull()
+})

@@ -30,7 +30,11 @@ export default defineConfig({
     // no host permissions: a page is read when the person asks, and only then
     permissions: ['activeTab', 'contextMenus', 'scripting', ...(browser === 'firefox' ? [] : ['sidePanel'])],
     // opens the popup on the page in front, as a click on the button does
-    commands: { _execute_action: { suggested_key: { default: 'Alt+Shift+M' }, description: '__MSG_readThisPage__' } },
+    commands: {
+      _execute_action: { suggested_key: { default: 'Alt+Shift+M' }, description: '__MSG_readThisPage__' },
+      // reads the page and opens the panel; entrypoints/background knows it by this name
+      'read-this-page': { suggested_key: { default: 'Alt+Shift+K' }, description: '__MSG_readBesideThePage__' }
+    },
     content_security_policy: { extension_pages: CONTENT_SECURITY_POLICY },
     ...(browser === 'firefox'
       ? {

@@ -35,8 +35,12 @@ test('a public key fixes the id, and no private key lies in the package', () => 
   expect(filesIn(BUILT.chrome).filter((file) => file.endsWith('.pem') || readFileSync(file).includes('PRIVATE KEY'))).toEqual([])
 })
 
-test('there is a keyboard command, a popup, a side panel and a worker', () => {
-  expect(manifest.commands._execute_action.suggested_key.default).toBe('Alt+Shift+M')
+test('there are two keyboard commands, a popup, a side panel and a worker', () => {
+  const keys = Object.entries<{ suggested_key: { default: string } }>(manifest.commands).map(([name, its]) => [
+    name,
+    its.suggested_key.default
+  ])
+  expect(Object.fromEntries(keys)).toEqual({ _execute_action: 'Alt+Shift+M', 'read-this-page': 'Alt+Shift+K' })
   expect(manifest.action.default_popup).toBe('popup.html')
   expect(manifest.side_panel.default_path).toBe('sidepanel.html')
   expect(manifest.background.service_worker).toBe('background.js')

@@ -1,5 +1,5 @@
 /** Finds, tries or installs a Chromium that runs the built extension. A branded browser is never used: it takes no unpacked extension. */
-import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { existsSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { delimiter, join } from 'node:path'
 import { inRoot } from './places.mjs'
@@ -26,8 +26,9 @@ export const QUIET_FLAGS = [
  */
 export async function foundChromiums() {
   const named = process.env.CHROMIUM ? [process.env.CHROMIUM] : []
-  const folders = [...(process.env.PATH ?? '').split(delimiter), ...USUAL]
-  const inFolders = folders.filter(Boolean).flatMap((folder) => [...NAMES, 'Chromium'].map((name) => join(folder, name)))
+  // two names of one folder are one place
+  const folders = [...(process.env.PATH ?? '').split(delimiter), ...USUAL].filter(existsSync).map((folder) => realpathSync(folder))
+  const inFolders = folders.flatMap((folder) => [...NAMES, 'Chromium'].map((name) => join(folder, name)))
   const { chromium } = await import('playwright-core')
   return [...new Set([...named, ...inFolders, chromium.executablePath()])].filter((path) => path !== '' && existsSync(path))
 }

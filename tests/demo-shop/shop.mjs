@@ -17,7 +17,7 @@ header,footer{display:flex;gap:2rem;align-items:baseline;border-bottom:1px solid
 footer{border:0;border-top:1px solid #ccc;margin-top:3rem;font-size:.85rem}
 main{display:grid;grid-template-columns:minmax(0,260px) 1fr;gap:2rem;margin-top:1rem}
 .rail{display:grid;grid-template-columns:repeat(auto-fill,minmax(12rem,1fr));gap:1.5rem;padding:0;list-style:none}
-.rail svg{width:100%;height:auto}.price{font-size:1.3rem}iframe{border:1px solid #ccc;width:100%;height:8rem}
+.rail svg{width:100%;height:auto}.price{font-size:1.3rem}iframe{border:1px solid #ccc;width:100%;height:32rem}
 @media(max-width:40rem){main{grid-template-columns:1fr}}`
 
 /** @type {Record<string, string>} */

@@ -11,7 +11,7 @@ const { ensureChromium } = await import('./chromium.mjs')
 const browser = await ensureChromium()
 if ('sentence' in browser) stopWith(browser.sentence)
 const { buildWhenStale } = await import('./build.mjs')
-await buildWhenStale('chrome', 'workroom')
+await buildWhenStale('chrome', 'firefox', 'workroom')
 
 const REPORTS = inRoot('test-results')
 rmSync(REPORTS, { recursive: true, force: true })

@@ -16,6 +16,8 @@ export interface RigOptions {
   profile?: string
   extension?: string
   colourScheme?: 'light' | 'dark'
+  /** A screen to show itself on; without one it is headless. */
+  display?: string
 }
 
 export class Rig {
@@ -51,7 +53,8 @@ export class Rig {
     const colourScheme = options.colourScheme ?? 'light'
     const context = await chromium.launchPersistentContext(profile, {
       executablePath,
-      headless: true,
+      headless: options.display === undefined,
+      env: { ...process.env, ...(options.display === undefined ? {} : { DISPLAY: options.display }) },
       colorScheme: colourScheme,
       args: [
         ...QUIET_FLAGS,

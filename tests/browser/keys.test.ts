@@ -1,0 +1,33 @@
+/** The keyboard commands, pressed on a real screen. Headless browsers have none: without one these count as skipped. */
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { Rig } from './rig/rig.ts'
+import { openScreen, type Screen } from './rig/screen.ts'
+import { openShop, type Shop } from './rig/shop.ts'
+
+let screen: Screen | null
+let shop: Shop
+beforeAll(async () => {
+  screen = await openScreen()
+  shop = await openShop()
+})
+afterAll(async () => {
+  screen?.close()
+  await shop.close()
+})
+
+test.for([
+  ['alt+shift+m', 'popup'],
+  ['alt+shift+k', 'sidepanel']
+] as const)('%s opens the %s', async ([key, surface], { skip }) => {
+  if (screen === null) return skip('Xvfb and xdotool are not installed')
+  const rig = await Rig.start({ display: screen.display })
+  try {
+    const page = await rig.tab(shop.item('charcoal-wool-trousers'))
+    await page.bringToFront()
+    expect(await rig.isOpen(surface)).toBe(false)
+    screen.press(key)
+    expect(await (await rig.surface(surface)).title()).not.toBe('')
+  } finally {
+    await rig.close()
+  }
+})

@@ -1,4 +1,4 @@
-/** The keyboard commands, pressed on a real screen. Headless browsers have none: without one these count as skipped. */
+/** The keyboard commands and the browser's own menu, pressed on a real screen. Headless browsers have none: without one these count as skipped. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { Rig } from './rig/rig.ts'
 import { openScreen, type Screen } from './rig/screen.ts'
@@ -27,6 +27,25 @@ test.for([
     expect(await rig.isOpen(surface)).toBe(false)
     screen.press(key)
     expect(await (await rig.surface(surface)).title()).not.toBe('')
+  } finally {
+    await rig.close()
+  }
+})
+
+test('the menu on selected text opens the panel', async ({ skip }) => {
+  if (screen === null) return skip('Xvfb and xdotool are not installed')
+  const rig = await Rig.start({ display: screen.display })
+  try {
+    const page = await rig.tab(shop.item('charcoal-wool-trousers'))
+    await page.bringToFront()
+    const line = page.getByText('Laid flat')
+    await line.selectText()
+    // the press ends only when the menu has gone
+    const pressed = line.click({ button: 'right' })
+    await page.waitForTimeout(700)
+    screen.choose('r')
+    await pressed
+    expect(await (await rig.surface('sidepanel')).title()).not.toBe('')
   } finally {
     await rig.close()
   }

@@ -5,6 +5,8 @@ export interface Screen {
   display: string
   /** Presses a key, written as xdotool writes it: `alt+shift+m`. */
   press(key: string): void
+  /** Chooses from an open menu by the first letter of the entry. */
+  choose(letter: string): void
   close(): void
 }
 
@@ -30,6 +32,7 @@ export async function openScreen(): Promise<Screen | null> {
       run('search', '--onlyvisible', '--class', 'chromium', 'windowfocus', '--sync')
       run('key', '--clearmodifiers', key)
     },
+    choose: (letter) => run('key', letter),
     close: () => server.kill()
   }
 }

@@ -1,9 +1,11 @@
-/** The Firefox build, as Mozilla's own checker and the manifest see it. */
+/** The Firefox build: before Mozilla's own checker, and in Firefox itself. */
 import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import { expect, test } from 'vitest'
 import { BUILT, inRoot } from '../../entrypoints/companion/places.mjs'
 import { runStep } from '../../entrypoints/companion/run-step.mjs'
+import { Firefox } from './rig/firefox.ts'
+import { openShop } from './rig/shop.ts'
 
 interface Complaint {
   code: string
@@ -39,4 +41,24 @@ test('it asks for no more than it uses, keeps its id, and collects nothing', () 
   expect(manifest.sidebar_action.default_panel).toBe('sidepanel.html')
   const chrome = JSON.parse(readFileSync(join(BUILT.chrome, 'manifest.json'), 'utf8'))
   expect(manifest.content_security_policy).toEqual(chrome.content_security_policy)
+})
+
+test('Firefox runs it: each page opens and may fetch nothing, and the button opens the popup over a listing', async ({ skip }) => {
+  const firefox = await Firefox.start()
+  if (firefox === null) return skip('Firefox is not installed')
+  const shop = await openShop()
+  try {
+    for (const name of ['popup.html', 'sidepanel.html', 'workroom.html']) {
+      await firefox.open(firefox.address(name))
+      expect(await firefox.inPage('arguments[0](document.title)'), name).not.toBe('')
+      expect(await firefox.inPage(`fetch('${shop.front}').then(() => arguments[0]('reached'), () => arguments[0]('refused'))`), name).toBe(
+        'refused'
+      )
+    }
+    await firefox.open(shop.item('charcoal-wool-trousers'))
+    expect(await firefox.press('Charcoal wool trousers')).toContain('Charcoal wool trousers')
+  } finally {
+    await firefox.close()
+    await shop.close()
+  }
 })

@@ -1,0 +1,141 @@
+/** Firefox with the built extension, steered over Marionette, the browser's own remote control; absent where there is no Firefox. */
+import { type ChildProcess, spawn, spawnSync } from 'node:child_process'
+import { readFileSync, rmSync, writeFileSync } from 'node:fs'
+import { createConnection, type Socket } from 'node:net'
+import { join } from 'node:path'
+import { BUILT } from '../../../entrypoints/companion/places.mjs'
+import { freshFolder, until } from './rig.ts'
+
+/** Firefox gives every installation an address of its own; here it is told which. */
+const UUID = '5ea30000-0000-4000-8000-000000028750'
+
+export class Firefox {
+  private constructor(own: { process: ChildProcess; socket: Socket; profile: string; id: string }) {
+    this.id = own.id
+    this.process = own.process
+    this.socket = own.socket
+    this.profile = own.profile
+    this.socket.on('data', (chunk) => this.take(chunk))
+  }
+  private readonly id: string
+  private readonly process: ChildProcess
+  private readonly socket: Socket
+  private readonly profile: string
+  private received = Buffer.alloc(0)
+  private lastId = 0
+  private readonly waiting = new Map<number, { done: (value: unknown) => void; fail: (error: Error) => void }>()
+
+  static async start(): Promise<Firefox | null> {
+    const program = ['firefox-esr', 'firefox'].find((name) => spawnSync(name, ['--version']).error === undefined)
+    if (program === undefined) return null
+    const { id } = JSON.parse(readFileSync(join(BUILT.firefox, 'manifest.json'), 'utf8')).browser_specific_settings.gecko
+    const profile = freshFolder('firefox')
+    const settings = {
+      'marionette.port': 0,
+      'extensions.webextensions.uuids': JSON.stringify({ [id]: UUID }),
+      'datareporting.policy.dataSubmissionEnabled': false,
+      'browser.shell.checkDefaultBrowser': false,
+      'app.update.enabled': false
+    }
+    const lines = Object.entries(settings).map(([name, value]) => `user_pref(${JSON.stringify(name)}, ${JSON.stringify(value)});`)
+    writeFileSync(join(profile, 'user.js'), lines.join('\n'))
+    const process = spawn(program, ['--headless', '--marionette', '--no-remote', '--profile', profile, '--remote-allow-system-access'], {
+      stdio: 'ignore'
+    })
+    const port = await until('Firefox to start', async () => portIn(join(profile, 'MarionetteActivePort')), 30_000)
+    const socket = createConnection(port, '127.0.0.1')
+    const firefox = new Firefox({ process, socket, profile, id })
+    await firefox.command('WebDriver:NewSession', {})
+    await firefox.command('Addon:Install', { path: BUILT.firefox, temporary: true })
+    return firefox
+  }
+
+  address(path: string): string {
+    return `moz-extension://${UUID}/${path}`
+  }
+
+  async open(address: string): Promise<void> {
+    await this.command('Marionette:SetContext', { value: 'content' })
+    await this.command('WebDriver:Navigate', { url: address })
+  }
+
+  /** Runs a script's text in the page in front; its last argument is called with the answer. */
+  async inPage<T>(script: string): Promise<T> {
+    await this.command('Marionette:SetContext', { value: 'content' })
+    return this.run<T>(script)
+  }
+
+  /** The same in the browser's own window, where its buttons are. */
+  async inBrowser<T>(script: string): Promise<T> {
+    await this.command('Marionette:SetContext', { value: 'chrome' })
+    return this.run<T>(script)
+  }
+
+  /** Presses the extension's toolbar button over the page in front, as a hand would; gives what the popup says once `saying` stands in it. */
+  press(saying: string): Promise<string> {
+    return this.inBrowser<string>(`
+      const done = arguments[0]
+      const { extension } = WebExtensionPolicy.getByID(${JSON.stringify(this.id)})
+      const { ExtensionParent } = ChromeUtils.importESModule('resource://gre/modules/ExtensionParent.sys.mjs')
+      ExtensionParent.apiManager.global.browserActionFor(extension).triggerAction(window)
+      const popup = () => [...document.querySelectorAll('browser')].find((one) => one.currentURI?.spec.endsWith('/popup.html'))
+      const script = 'data:application/javascript,' + encodeURIComponent('sendAsyncMessage("popup-says", content.document.body.innerText)')
+      let text = ''
+      const ask = (times) => {
+        const messages = popup()?.messageManager
+        messages?.addMessageListener('popup-says', ({ data }) => { text = data })
+        messages?.loadFrameScript(script, false)
+        if (text.includes(${JSON.stringify(saying)}) || times === 0) done(text)
+        else setTimeout(() => ask(times - 1), 250)
+      }
+      ask(60)`)
+  }
+
+  async close(): Promise<void> {
+    await this.command('Marionette:Quit', { flags: ['eForceQuit'] })
+    this.socket.destroy()
+    await until('Firefox to end', async () => this.process.exitCode !== null, 15_000)
+    rmSync(this.profile, { recursive: true, force: true, maxRetries: 5 })
+  }
+
+  private async run<T>(script: string): Promise<T> {
+    const answer = await this.command('WebDriver:ExecuteAsyncScript', { script, args: [] })
+    return (answer as { value: T }).value
+  }
+
+  private command(name: string, parameters: object): Promise<unknown> {
+    const id = ++this.lastId
+    const message = JSON.stringify([0, id, name, parameters])
+    return new Promise((done, fail) => {
+      this.waiting.set(id, { done, fail })
+      this.socket.write(`${Buffer.byteLength(message)}:${message}`)
+    })
+  }
+
+  /** Messages come as `length:text`, in pieces of any size. */
+  private take(chunk: Buffer): void {
+    this.received = Buffer.concat([this.received, chunk])
+    for (;;) {
+      const colon = this.received.indexOf(':')
+      const length = Number(this.received.subarray(0, Math.max(colon, 0)).toString())
+      if (colon < 0 || this.received.length < colon + 1 + length) return
+      const message = JSON.parse(this.received.subarray(colon + 1, colon + 1 + length).toString())
+      this.received = this.received.subarray(colon + 1 + length)
+      if (!Array.isArray(message)) continue
+      const [, id, error, result] = message
+      const waiting = this.waiting.get(id)
+      this.waiting.delete(id)
+      if (error) waiting?.fail(new Error(`${error.error}: ${error.message}`))
+      else waiting?.done(result)
+    }
+  }
+}
+
+function portIn(file: string): number | undefined {
+  try {
+    return Number(readFileSync(file, 'utf8'))
+  } catch {
+    // not written yet
+    return undefined
+  }
+}

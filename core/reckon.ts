@@ -1,63 +1,59 @@
-import type { GarmentInput, Made } from './garment/garment-input.ts'
-import type { Issue } from './garment/issue.ts'
-import type { PointId } from './garment/points.ts'
+/**
+ * The main path: GarmentInput → Garment → Target → Gap[] → Option[] → Plan[] → Outlook → Verdict. Each arrow is one function in one file.
+ * Pure and deterministic: no clock, no chance; throws only on a programming error. All lengths mm, girths around.
+ */
+import { alterationsFor } from './alterations/alterations-for.ts'
+import { garmentAsWorn } from './garment/garment-as-worn.ts'
+import type { GarmentInput } from './garment/garment-input.ts'
+import { answerFrom, type Reckoning } from './plan/answer.ts'
 import type { Means, OwnLimits } from './plan/means.ts'
-import type { Misfit, Plan } from './plan/plan.ts'
+import { outlookOf } from './plan/outlook.ts'
+import { MARK_MM, planAlterations } from './plan/plan-alterations.ts'
+import { withinLevel } from './plan/within-means.ts'
+import { gapsBetween } from './wearer/gaps.ts'
+import { targetFor } from './wearer/target.ts'
 import type { Favourite, Tried, Wearer } from './wearer/wearer.ts'
-import type { Reason } from './words/reason.ts'
+
+export type { GapShown, Reckoning } from './plan/answer.ts'
+export type { Ask } from './plan/ask.ts'
+export type { Verdict } from './plan/verdict.ts'
+export type { Worth } from './plan/worth.ts'
+export type { Band } from './wearer/gaps.ts'
 
 export interface ReckonRequest {
   garment: GarmentInput
   wearer?: Wearer
   favourite?: Favourite
+  /** Pinched or gaping on the body. */
   tried?: Tried[]
   means: Means
   limits?: OwnLimits
 }
-export type Verdict = 'wears-as-is' | 'alters-to-fit' | 'needs-a-tailor' | 'comes-close' | 'leave-it' | 'too-little-told'
-export interface Band {
-  least: number
-  ideal: number
-  most: number
+
+export interface ReckonOptions {
+  /** true by default; false: every chance null, ask empty, the verdict provisional. */
+  outlook?: boolean
+  /** Words only: no figure or verdict depends on these. */
+  units?: 'cm' | 'in'
+  language?: string
+  /** ISO 4217. */
+  currency?: string
 }
-export interface GapShown {
-  point: PointId
-  /** The tape today. */
-  garmentMm: number
-  from: 'seller' | 'own' | 'label' | 'inferred'
-  sdMm: number
-  band: Band | null
-  /** + too big, − too small, 0 inside. */
-  gapMm: number
-}
-export interface Ask {
-  point?: PointId
-  about?: keyof Made | 'stretch' | 'fibre'
-  worth: number
-  unit: 'money' | 'score'
-  question: string
-}
-export interface Worth {
-  spend: number
-  against: number | null
-  upTo: number | null
-}
-export interface Reckoning {
-  verdict: Verdict
-  because: Reason[]
-  gaps: GapShown[]
-  asItIs: { misfit: Misfit[]; chance: number | null }
-  plans: Plan[]
-  chance: number | null
-  ask: Ask[]
-  worth: Worth | null
-  cautions: string[]
-  issues: Issue[]
-}
-/** Temporary until the planner lands: the shape only. */
+
 export function reckon(
-  _request: ReckonRequest,
-  _options?: { outlook?: boolean; units?: 'cm' | 'in'; language?: string; currency?: string }
+  request: ReckonRequest,
+  { outlook: withOutlook = true, units = 'cm', language = 'en', currency }: ReckonOptions = {}
 ): Reckoning {
-  throw new Error('not built yet')
+  const { garment: input, means } = request
+  const wording = { units, language, currency }
+  const markMm = means.markMm ?? MARK_MM
+
+  const garment = garmentAsWorn(input)
+  const target = targetFor(garment, request.wearer, request.favourite)
+  const gaps = gapsBetween(garment, target)
+  const { options, refusals } = alterationsFor(garment, request.limits)
+  const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
+  const outlook = withOutlook ? outlookOf(gaps, withinLevel(options, means.level), means.tailor ? options : null, markMm) : null
+
+  return answerFrom({ input, garment, target, gaps, plans, means, outlook, markMm }, wording)
 }

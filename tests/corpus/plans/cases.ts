@@ -5,7 +5,7 @@ import { beginner, careful, homeSewer, rowan, withTailor } from './wearers.ts'
 const trousers = { waist: 820, hip: 1050, thigh: 640, knee: 480, legOpening: 420, inseam: 756 }
 const jeans = { waist: 820, hip: 1040, thigh: 630, knee: 440, legOpening: 400, inseam: 756 }
 const shirt = { chest: 1080, waist: 1020, hem: 1080, shoulderWidth: 440, sleeveLength: 610, neck: 394, bicep: 390, cuff: 230 }
-const jacket = { chest: 1064, waist: 930, hem: 1080, shoulderWidth: 440, sleeveLength: 610, bicep: 400 }
+const jacket = { chest: 1062, waist: 916, hem: 1080, shoulderWidth: 440, sleeveLength: 610, bicep: 392 }
 
 export const cases: PlanCase[] = [
   {
@@ -108,14 +108,14 @@ export const cases: PlanCase[] = [
     },
     expect: {
       verdict: 'leave-it',
-      forbidden: ['sides-out', 'sides-in', 'back-darts', 'shoulder-in', 'sleeve-shorten-cuff', 'sleeve-shorten-head', 'cuff-in']
+      forbidden: ['sides-out', 'shoulder-in', 'sleeve-shorten-cuff', 'sleeve-shorten-head', 'cuff-in']
     }
   },
   {
     name: 'shirt, only full at the waist',
     teaches: 'two long back darts take a full waist and leave chest, hem and sleeve alone',
-    request: { garment: garment('shirt', { ...shirt, waist: 1080 }), wearer: { ...rowan, fit: 'close' }, means: beginner },
-    expect: { verdict: 'alters-to-fit', advised: { 'back-darts': [52, 100] }, forbidden: ['sides-in', 'side-panels', 'sides-out'] }
+    request: { garment: garment('shirt', { ...shirt, waist: 1020 }), wearer: { ...rowan, fit: 'close' }, means: beginner },
+    expect: { verdict: 'alters-to-fit', advised: { 'back-darts': [52, 100] }, forbidden: ['side-panels', 'sides-out'] }
   },
   {
     name: 'leather trousers, to be let out',

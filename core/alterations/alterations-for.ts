@@ -1,0 +1,82 @@
+/** Garment and gaps → what could be done on it, each with effects and limits, and what could not, with the reason. */
+import { keepsNeedleHoles, levelMore, timeFactor } from '../garment/cloth.ts'
+import { isFelled } from '../garment/construction.ts'
+import type { Garment } from '../garment/garment-as-worn.ts'
+import type { Use } from '../garment/garment-input.ts'
+import type { Saying } from '../words/reason.ts'
+import { CATALOGUE } from './catalogue.ts'
+import type { AlterationId } from './ids.ts'
+import { FELLED_MINUTES, PENALTIES, PREPARATIONS, SMOOTH_MM } from './minutes.ts'
+import type { Line, Option, Refusal, Row, SharedLimit } from './row.ts'
+
+export interface Offer {
+  options: Option[]
+  refusals: Refusal[]
+}
+
+/** Kinds of use that are never altered, whatever the figures. */
+export const NEVER: ReadonlySet<Use> = new Set<Use>(['protective', 'child-sleepwear', 'medical-compression'])
+
+/** The person's own limits replace the defaults, within what is physically there; 0 forbids. */
+export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}): Offer {
+  const offer: Offer = { options: [], refusals: [] }
+  if (NEVER.has(garment.use)) return offer
+  for (const row of CATALOGUE) {
+    if (!row.kinds.includes(garment.kind)) continue
+    const refused = refusal(row, garment, limits[row.id])
+    if (refused !== undefined) offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
+    else offer.options.push(optionOf(row, garment, limits[row.id]))
+  }
+  return offer
+}
+
+function refusal(row: Row, garment: Garment, own: number | undefined): Saying | undefined {
+  if (own !== undefined && own <= 0) return { code: 'limit.own-none', values: {} }
+  if (row.outward && keepsNeedleHoles(garment.cloth)) return { code: 'limit.needle-holes', values: {} }
+  if (row.wovenOnly && garment.cloth.structure === 'knit') return { code: 'limit.woven-only', values: {} }
+  const unless = row.unless?.(garment)
+  if (unless !== undefined) return unless
+  const lines = row.lines(garment)
+  const nothing = lines.find((line) => within(line, own) > 0) === undefined
+  return nothing ? lines[0]?.because : undefined
+}
+
+const within = (line: Line, own: number | undefined): number => {
+  const cap = own ?? line.capMm
+  return Math.max(0, line.physicalMm === undefined ? cap : Math.min(cap, own === undefined ? cap : line.physicalMm))
+}
+
+function optionOf(row: Row, garment: Garment, own: number | undefined): Option {
+  const factor = timeFactor(garment.cloth)
+  const opens = typeof row.opens === 'function' ? row.opens(garment) : (row.opens ?? [])
+  const [whole, per25] = typeof row.minutes === 'function' ? row.minutes(garment) : row.minutes
+  const opening = opens.reduce((sum, what) => sum + PREPARATIONS[what], 0)
+  const felled = row.reseams?.some((seam) => isFelled(garment.made, seam)) ? FELLED_MINUTES : 0
+  const level = (typeof row.level === 'function' ? row.level(garment) : row.level) + levelMore(garment.cloth)
+  const penalties = typeof row.penalties === 'function' ? row.penalties(garment) : (row.penalties ?? [])
+  const tier = row.tier?.(garment)
+  return {
+    key: `${row.id}/${row.direction}`,
+    id: row.id,
+    direction: row.direction,
+    lines: row
+      .lines(garment)
+      .map((line) => ({
+        ...line,
+        capMm: within(line, own),
+        because: own === undefined ? line.because : { code: 'limit.own', values: { own } }
+      })),
+    smoothMm: SMOOTH_MM,
+    ...(row.fixedMm === undefined ? {} : { fixedMm: row.fixedMm }),
+    shared: (row.shared?.(garment) ?? []) satisfies SharedLimit[],
+    ...(tier === undefined
+      ? {}
+      : { tier: { ...tier, level: Math.min(5, tier.level + levelMore(garment.cloth)), minutes: tier.minutes * factor } }),
+    opens,
+    setupMinutes: (Math.max(0, whole - opening) + felled) * factor,
+    per25Minutes: per25 * factor,
+    level: Math.min(5, level) as Option['level'],
+    penaltyMinutes: penalties.reduce((sum, penalty) => sum + PENALTIES[penalty], 0),
+    excludes: row.excludes ?? []
+  }
+}

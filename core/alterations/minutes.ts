@@ -1,0 +1,39 @@
+/** What is opened first, and what stands against a job, in minutes. One table each; all from memory, settings. */
+export const PREPARATIONS = { waistband: 15, sides: 15, hem: 8, lining: 20, armhole: 25, cuff: 12, seat: 10, inseam: 8 } as const
+export type Preparation = keyof typeof PREPARATIONS
+
+/** Visible change, lost edges and risk, turned into minutes so that a plan can weigh them against work. */
+export const PENALTIES = {
+  /** gathers show at the back of the band */
+  gathers: 30,
+  /** gathers in a tailored or dressy garment */
+  gathersOnTailored: 60,
+  /** an old buttonhole or button mark shows */
+  oldMarks: 6,
+  /** an old fold or fade line may show */
+  fade: 20,
+  /** a panel or gusset of other cloth shows */
+  panel: 90,
+  /** a gusset that is hidden between the legs */
+  hiddenGusset: 20,
+  /** a band or cuff added shows */
+  band: 50,
+  /** the original edge is lost */
+  lostEdge: 20,
+  /** a line of machine stitching where none was */
+  machineLine: 25,
+  /** it hangs otherwise: try on */
+  drape: 15,
+  /** one wrong cut ends it */
+  recut: 60,
+  /** darts where none were */
+  newDarts: 5
+} as const
+export type Penalty = keyof typeof PENALTIES
+
+/** A flat-felled seam with its topstitching re-done. */
+export const FELLED_MINUTES = 25
+/** Burden of each mm past a soft limit, minutes. */
+export const SOFT_MINUTES_PER_MM = 0.5
+/** Neighbouring amounts along one seam differ by at most this, mm around. */
+export const SMOOTH_MM = 60

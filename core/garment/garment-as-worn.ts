@@ -1,0 +1,99 @@
+/** GarmentInput → Garment: every point once, what is missing worked out and marked, construction and cloth made whole. */
+
+import { type ClothTaken, clothTaken, type WornChange, wornChange } from './cloth.ts'
+import { madeAs } from './construction.ts'
+import type { GarmentInput, GarmentMeasure, Made, Source, Use } from './garment-input.ts'
+import type { GarmentKind } from './kinds.ts'
+import { missingPoints } from './missing-points.ts'
+import { isGirth, POINTS, POINTS_OF, type PointId } from './points.ts'
+
+export interface PointTaken {
+  mm: number
+  sdMm: number
+  from: Source | 'inferred'
+  /** The point it was worked out from. */
+  basedOn?: PointId
+}
+
+export interface Garment {
+  kind: GarmentKind
+  /** Today, by tape. In the order of POINTS, so that the order of a request changes nothing. */
+  points: ReadonlyMap<PointId, PointTaken>
+  made: Made
+  /** What was said of the make, as said. */
+  told: Partial<Made>
+  assumed: (keyof Made)[]
+  cloth: ClothTaken
+  worn(point: PointId): WornChange
+  use: Use
+}
+
+/** How far a figure may be off, mm (sd), by who measured: from memory; around for girths (a flat tape's error is doubled). */
+export const SD_MM: Record<Source, { girth: number; length: number }> = {
+  seller: { girth: 12, length: 8 },
+  own: { girth: 5, length: 4 },
+  label: { girth: 25, length: 20 }
+}
+
+const TRUST: Record<Source, number> = { own: 0, seller: 1, label: 2 }
+
+/** Is a point told, so that it may be judged? A size label is evidence, never certainty. */
+export const isTold = (taken: PointTaken | undefined): taken is PointTaken =>
+  taken !== undefined && (taken.from === 'own' || taken.from === 'seller')
+
+export function garmentAsWorn(input: GarmentInput): Garment {
+  const belongs = new Set(POINTS_OF[input.kind])
+  const told = new Map<PointId, PointTaken>()
+  for (const point of POINTS) {
+    const taken = belongs.has(point) ? onePoint(input.measures.filter((measure) => measure.point === point)) : undefined
+    if (taken !== undefined) told.set(point, taken)
+  }
+  bothRises(told, belongs)
+  const points = new Map(told)
+  const sure = new Map([...told].filter(([, taken]) => isTold(taken)))
+  for (const one of missingPoints(input.kind, sure)) {
+    if (belongs.has(one.point) && !points.has(one.point))
+      points.set(one.point, { mm: one.mm, sdMm: one.sdMm, from: 'inferred', basedOn: one.from })
+  }
+  const cloth = clothTaken(input.kind, input.cloth)
+  const { made, assumed } = madeAs(input.kind, input.made)
+  const ordered = new Map(
+    POINTS.flatMap((point): [PointId, PointTaken][] => {
+      const taken = points.get(point)
+      return taken === undefined ? [] : [[point, taken]]
+    })
+  )
+  return {
+    kind: input.kind,
+    points: ordered,
+    made,
+    told: input.made ?? {},
+    assumed,
+    cloth,
+    worn: (point) => wornChange(input.kind, cloth, point),
+    use: input.use ?? 'ordinary'
+  }
+}
+
+/** Front and back rise together make the crotch length. */
+function bothRises(told: Map<PointId, PointTaken>, belongs: ReadonlySet<PointId>): void {
+  const front = told.get('frontRise')
+  const back = told.get('backRise')
+  if (front === undefined || back === undefined || told.has('crotchLength') || !belongs.has('crotchLength')) return
+  const from = isTold(front) && isTold(back) ? front.from : 'label'
+  told.set('crotchLength', { mm: front.mm + back.mm, sdMm: Math.hypot(front.sdMm, back.sdMm), from })
+}
+
+/** One figure a point: the most trusted source; of several alike their mean, and half their spread is doubt. */
+function onePoint(measures: GarmentMeasure[]): PointTaken | undefined {
+  const usable = measures.filter((measure) => Number.isFinite(measure.mm) && measure.mm > 0)
+  const best = Math.min(...usable.map((measure) => TRUST[measure.source]))
+  const chosen = usable.filter((measure) => TRUST[measure.source] === best)
+  const first = chosen[0]
+  if (first === undefined) return undefined
+  const mean = chosen.reduce((sum, measure) => sum + measure.mm, 0) / chosen.length
+  const spread = (Math.max(...chosen.map((measure) => measure.mm)) - Math.min(...chosen.map((measure) => measure.mm))) / 2
+  const usual = SD_MM[first.source][isGirth(first.point) ? 'girth' : 'length']
+  const sdMm = Math.max(...chosen.map((measure) => measure.sdMm ?? usual))
+  return { mm: mean, sdMm: Math.hypot(sdMm, spread), from: first.source }
+}

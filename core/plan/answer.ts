@@ -1,0 +1,107 @@
+/** Everything found out, as the answer a page shows. */
+import { assumptionsOf } from '../garment/assumptions.ts'
+import { contradictions } from '../garment/contradictions.ts'
+import type { Garment, PointTaken } from '../garment/garment-as-worn.ts'
+import type { GarmentInput } from '../garment/garment-input.ts'
+import type { Issue } from '../garment/issue.ts'
+import type { PointId } from '../garment/points.ts'
+import type { Band, Gap } from '../wearer/gaps.ts'
+import type { Target } from '../wearer/target.ts'
+import type { Reason } from '../words/reason.ts'
+import { said, say, type Wording } from '../words/say.ts'
+import { type Ask, asksFrom, questionFor } from './ask.ts'
+import { cautionsFor } from './cautions.ts'
+import type { Means } from './means.ts'
+import type { Outlook } from './outlook.ts'
+import type { Misfit, Plan } from './plan.ts'
+import { distinct, type Plans } from './plan-alterations.ts'
+import { reasonsFor } from './reasons.ts'
+import { type Judged, judge, misfitAsItIs, missingFor, type Verdict } from './verdict.ts'
+import { stakesOf, type Worth, worthOf } from './worth.ts'
+
+export interface GapShown {
+  point: PointId
+  /** The tape today. */
+  garmentMm: number
+  from: PointTaken['from']
+  sdMm: number
+  band: Band | null
+  /** + too big, − too small, 0 inside. */
+  gapMm: number
+  because: Reason[]
+}
+
+export interface Reckoning {
+  verdict: Verdict
+  because: Reason[]
+  gaps: GapShown[]
+  /** Wanted, but neither told nor worked out. */
+  untold: { point: PointId; band: Band }[]
+  asItIs: { misfit: Misfit[]; chance: number | null }
+  plans: Plan[]
+  chance: number | null
+  ask: Ask[]
+  worth: Worth | null
+  cautions: string[]
+  /** What is taken for granted of cloth and construction, and how to look for it. */
+  assumed: Reason[]
+  issues: Issue[]
+}
+
+export interface Found {
+  input: GarmentInput
+  garment: Garment
+  target: Target
+  gaps: readonly Gap[]
+  plans: Plans
+  means: Means
+  outlook: Outlook | null
+  markMm: number
+}
+
+export function answerFrom({ input, garment, target, gaps, plans, means, outlook, markMm }: Found, wording: Wording): Reckoning {
+  const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
+  const judged: Judged = { garment, gaps, plans, means, markMm, chance }
+  const { verdict, advised } = judge(judged)
+  const missing = missingFor(garment, gaps)
+  const chanceOf = (plan: Plan | undefined): number | null =>
+    plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
+  const shown = advised === undefined ? [] : distinct([advised, ...plans.own, ...(means.tailor ? [plans.tailor] : [])])
+  const worth = worthOf(input.price, advised === undefined ? 0 : advised.cost, means)
+  const tailorCould = !means.tailor && advised !== undefined && plans.tailor.misfit.length < advised.misfit.length
+  return {
+    verdict,
+    because: reasonsFor({ judged, verdict, advised, tailorCould, priced: input.price !== undefined }, wording),
+    gaps: gaps.map(({ point, garmentMm, from, sdMm, band, gapMm, because }) => ({
+      point,
+      garmentMm,
+      from,
+      sdMm,
+      band,
+      gapMm,
+      because: because.map((one) => said(one, wording))
+    })),
+    untold: untold(garment, target),
+    asItIs: {
+      misfit: misfitAsItIs(gaps, ({ point, gapMm }) => say({ code: 'misfit.as-it-is', values: { mm: Math.abs(gapMm) }, point }, wording)),
+      chance: chanceOf(undefined)
+    },
+    plans: shown.map((plan) => ({ ...plan, chance: chanceOf(plan) })),
+    chance: missing.length === 0 ? chanceOf(advised) : null,
+    ask:
+      missing.length > 0 ? askMissing(missing, wording) : outlook === null ? [] : asksFrom(outlook, stakesOf(input.price, worth), wording),
+    worth,
+    cautions: cautionsFor(garment, input, advised).map((caution) => say(caution, wording)),
+    assumed: assumptionsOf(garment).map((one) => said(one, wording)),
+    issues: contradictions(garment, wording)
+  }
+}
+
+const untold = (garment: Garment, target: Target): Reckoning['untold'] =>
+  [...target].flatMap(([point, { least, ideal, most }]) =>
+    garment.points.has(point) || ideal === null ? [] : [{ point, band: { least, ideal, most } }]
+  )
+
+/** What nothing can be judged without is asked first, whatever it is worth. */
+const askMissing = (missing: readonly PointId[][], wording: Wording): Ask[] =>
+  missing.flatMap((group) => group.slice(0, 1)).map((point) => ({ point, worth: 1, unit: 'score', question: questionFor(point, wording) }))

@@ -1,0 +1,57 @@
+/**
+ * What is worth asking: the expected value of knowing one thing (EVPPI) — how much better the decision to buy or leave gets — from the
+ * same draws as the outlook. Buying is worth `gain` where it works out and `-loss` where it does not; leaving is worth nothing.
+ */
+import type { Made } from '../garment/garment-input.ts'
+import type { PointId } from '../garment/points.ts'
+import { hasMessage, say, type Wording } from '../words/say.ts'
+import type { Outlook } from './outlook.ts'
+
+export interface Ask {
+  point?: PointId
+  about?: keyof Made | 'stretch' | 'fibre'
+  worth: number
+  unit: 'money' | 'score'
+  question: string
+}
+
+export interface Stakes {
+  gain: number
+  loss: number
+  unit: 'money' | 'score'
+}
+/** Without money: a garment that works out counts 1, one that does not costs 1. */
+export const PLAIN_STAKES: Stakes = { gain: 1, loss: 1, unit: 'score' }
+
+/** Draws on either side that the expectation at one draw is smoothed over. */
+const WINDOW = 20
+const WORTH_SAYING = 0.005
+
+export function valueOfKnowing(z: Float64Array, utility: readonly number[]): number {
+  const order = [...z.keys()].sort((one, other) => (z[one] ?? 0) - (z[other] ?? 0))
+  const mean = utility.reduce((sum, u) => sum + u, 0) / utility.length
+  let known = 0
+  for (let i = 0; i < order.length; i++) {
+    const from = Math.max(0, i - WINDOW)
+    const to = Math.min(order.length - 1, i + WINDOW)
+    let sum = 0
+    for (let k = from; k <= to; k++) sum += utility[order[k] ?? 0] ?? 0
+    known += Math.max(0, sum / (to - from + 1))
+  }
+  return Math.max(0, known / order.length - Math.max(0, mean))
+}
+
+export function asksFrom(outlook: Outlook, stakes: Stakes, wording: Wording): Ask[] {
+  const utility = outlook.works.map((works) => (works ? stakes.gain : -stakes.loss))
+  const least = WORTH_SAYING * (stakes.gain + stakes.loss)
+  return outlook.uncertain
+    .map(({ point, z }): Ask => ({ point, worth: valueOfKnowing(z, utility), unit: stakes.unit, question: questionFor(point, wording) }))
+    .filter((ask) => ask.worth > least)
+    .sort((one, other) => other.worth - one.worth)
+}
+
+/** A ready, polite question about one point. */
+export const questionFor = (point: PointId, wording: Wording): string =>
+  hasMessage(`ask.${point}`, wording.language)
+    ? say({ code: `ask.${point}`, values: { hipDepth: 200 }, point }, wording)
+    : say({ code: 'ask.any', values: {}, point }, wording)

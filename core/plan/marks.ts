@@ -1,0 +1,44 @@
+/**
+ * Amounts brought to whole marks: each used amount to one of its two neighbouring marks (a mark is the step of each stitching line, so an
+ * amount over N seams moves in steps of 2N marks); every combination is looked at, and the best by the solve's own objective that breaks
+ * no limit is taken.
+ */
+import { evaluate, isUsed } from './evaluate.ts'
+import { type Amounts, type Problem, stepOf } from './problem.ts'
+
+const EPSILON = 1e-6
+/** Beyond so many used amounts (never seen) the rest keep their nearest mark inside the limit. */
+const MOST_FREE = 12
+
+export function toMarks(problem: Problem, amounts: Amounts): Amounts {
+  const free: { a: number; k: number; choices: number[] }[] = []
+  const fixed = amounts.map((mine, a) =>
+    mine.map((mm, k) => {
+      const option = problem.options[a]
+      const line = option?.lines[k]
+      if (option === undefined || line === undefined || mm <= EPSILON) return 0
+      if (option.fixedMm !== undefined) return option.fixedMm
+      const step = stepOf(line, problem.markMm)
+      const below = Math.floor((mm + EPSILON) / step) * step
+      const above = Math.ceil((mm - EPSILON) / step) * step
+      const choices = [...new Set([below, above])].filter((choice) => choice <= line.capMm + EPSILON)
+      if (choices.length > 1 && free.length < MOST_FREE) free.push({ a, k, choices })
+      return choices[0] ?? 0
+    })
+  )
+  if (free.length === 0) return fixed
+  let best: { amounts: Amounts; objective: number } | undefined
+  for (let combination = 0; combination < 2 ** free.length; combination++) {
+    const trial = fixed.map((mine) => [...mine])
+    free.forEach(({ a, k, choices }, place) => {
+      const row = trial[a]
+      const choice = choices[(combination >> place) & 1]
+      if (row !== undefined && choice !== undefined) row[k] = choice
+    })
+    const outcome = evaluate(problem, trial)
+    if (outcome.holds && (best === undefined || outcome.objective < best.objective - EPSILON))
+      best = { amounts: trial, objective: outcome.objective }
+  }
+  // every lower neighbour keeps every cap and shared limit; only smoothness can fail, and then the amounts before marks stand
+  return best?.amounts ?? amounts.map((mine) => (isUsed(mine) ? mine : mine.map(() => 0)))
+}

@@ -1,0 +1,27 @@
+/** What it comes to in money: all the person's own numbers, nothing looked up. */
+import type { GarmentInput } from '../garment/garment-input.ts'
+import { PLAIN_STAKES, type Stakes } from './ask.ts'
+import type { Means } from './means.ts'
+
+export interface Worth {
+  /** Price, postage, notions, own hours or the tailor. */
+  spend: number
+  /** What such a garment is worth to the person; null: not told. */
+  against: number | null
+  /** The asking price at which it would break even; null: not told. */
+  upTo: number | null
+}
+
+/** null without a price, or where the work has no price yet. */
+export function worthOf(price: GarmentInput['price'], workCost: number | null, means: Means): Worth | null {
+  if (price === undefined || workCost === null) return null
+  const rest = (price.postage ?? 0) + workCost
+  const against = means.garmentWorth ?? null
+  return { spend: price.amount + rest, against, upTo: against === null ? null : Math.max(0, against - rest) }
+}
+
+/** What is at stake in buying: in money where all of it is known, else a plain score. */
+export function stakesOf(price: GarmentInput['price'], worth: Worth | null): Stakes {
+  if (price === undefined || worth === null || worth.against === null) return PLAIN_STAKES
+  return { gain: Math.max(0, worth.against - worth.spend), loss: price.amount + (price.postage ?? 0), unit: 'money' }
+}

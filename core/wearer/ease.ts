@@ -1,0 +1,292 @@
+/**
+ * How much larger than the body a garment is wanted, mm: least for wovens, then ideal and most for each fit. Sources disagree
+ * (bust ease is 38–51 in one textbook, 76–102 in an extension guide), so these are defaults that the person can change.
+ * Ease is a constant, not a share of the body (an assumption; one shirt table, T2, agrees).
+ *
+ * CWU16 Central Washington Univ. costume text, ch. 16 · NM209, NM228 New Mexico State Univ. guides C-209, C-228 ·
+ * TM227 US Army TM 10-227 · TM8400 US Army TM 10-8400-201-23 · THREADS a sewing periodical, set-in sleeves, 2021 ·
+ * T2 a shirt table (GB/T 1335 style) · MEM from memory.
+ */
+import type { GarmentKind } from '../garment/kinds.ts'
+import type { PointId } from '../garment/points.ts'
+import type { BodyMeasureId, Fit } from './body.ts'
+
+export interface EaseRow {
+  kinds: GarmentKind[]
+  point: PointId
+  /** The body measure it is set against. */
+  body: BodyMeasureId
+  least: number
+  /** ideal, most */
+  fits: Record<Fit, [number, number]>
+  /** A length: least follows the fit too (it is taste, not physics). */
+  leastByFit?: Record<Fit, number>
+  source: string
+}
+
+const LEGS: GarmentKind[] = ['trousers', 'jeans', 'shorts']
+const TOPS: GarmentKind[] = ['knit-top', 'jumper']
+
+export const EASE: EaseRow[] = [
+  // legs and skirts
+  {
+    kinds: [...LEGS, 'skirt'],
+    point: 'waist',
+    body: 'waistbandGirth',
+    least: 0,
+    fits: { close: [8, 30], regular: [19, 45], loose: [32, 65], oversized: [50, 110] },
+    source: 'TM227 p. 3-11 (13), CWU16 (13–25); the edges MEM'
+  },
+  {
+    kinds: ['trousers', 'shorts'],
+    point: 'hip',
+    body: 'hipGirth',
+    least: 38,
+    fits: { close: [44, 70], regular: [60, 100], loose: [90, 150], oversized: [130, 240] },
+    source: 'CWU16 (38–51 men, 51–70 women); the edges MEM'
+  },
+  {
+    kinds: ['jeans'],
+    point: 'hip',
+    body: 'hipGirth',
+    least: 20,
+    fits: { close: [35, 65], regular: [55, 100], loose: [90, 150], oversized: [130, 240] },
+    source: 'MEM, under CWU16 as denim is worn closer'
+  },
+  {
+    kinds: ['skirt', 'dress'],
+    point: 'hip',
+    body: 'hipGirth',
+    least: 40,
+    fits: { close: [50, 75], regular: [60, 120], loose: [110, 200], oversized: [180, 400] },
+    source: 'CWU16 (51–70), a pattern-making textbook (51); the edges MEM'
+  },
+  {
+    kinds: [...LEGS, 'jumpsuit'],
+    point: 'thigh',
+    body: 'thighGirth',
+    least: 25,
+    fits: { close: [32, 60], regular: [48, 100], loose: [90, 160], oversized: [130, 260] },
+    source: 'CWU16 (25), NM209 (25–51); the edges MEM'
+  },
+  {
+    kinds: [...LEGS, 'jumpsuit'],
+    point: 'knee',
+    body: 'kneeGirth',
+    least: 25,
+    fits: { close: [40, 90], regular: [80, 200], loose: [130, 280], oversized: [180, 360] },
+    source: 'NM209 (at least 25); the rest MEM'
+  },
+  {
+    kinds: ['trousers', 'jeans'],
+    point: 'calf',
+    body: 'calfGirth',
+    least: 15,
+    fits: { close: [25, 110], regular: [80, 220], loose: [130, 300], oversized: [180, 380] },
+    source: 'MEM'
+  },
+  {
+    kinds: ['trousers', 'jeans', 'jumpsuit'],
+    point: 'inseam',
+    body: 'insideLegLength',
+    least: -40,
+    fits: { close: [-25, -10], regular: [-25, -10], loose: [-25, -10], oversized: [-25, 0] },
+    source: 'MEM: inside leg − 25, give or take 15'
+  },
+  {
+    kinds: ['trousers', 'jeans', 'shorts'],
+    point: 'crotchLength',
+    body: 'bandCrotchLength',
+    least: 0,
+    fits: { close: [15, 50], regular: [25, 70], loose: [40, 110], oversized: [60, 180] },
+    source: 'a wearing-ease chart (25); the edges MEM'
+  },
+  // shirts
+  {
+    kinds: ['shirt'],
+    point: 'chest',
+    body: 'bustGirth',
+    least: 50,
+    fits: { close: [75, 125], regular: [100, 180], loose: [180, 280], oversized: [260, 420] },
+    source: 'NM228 (76–102), CWU16 (38–76), T2 (about 180); the edges MEM'
+  },
+  {
+    kinds: ['shirt'],
+    point: 'waist',
+    body: 'waistGirth',
+    least: 50,
+    fits: { close: [100, 160], regular: [130, 220], loose: [200, 320], oversized: [280, 460] },
+    source: 'a pattern-making textbook (51 least); the rest MEM'
+  },
+  {
+    kinds: ['shirt'],
+    point: 'hem',
+    body: 'hipGirth',
+    least: 30,
+    fits: { close: [60, 130], regular: [90, 200], loose: [160, 300], oversized: [240, 420] },
+    source: 'MEM'
+  },
+  {
+    kinds: ['shirt'],
+    point: 'neck',
+    body: 'neckGirth',
+    least: 5,
+    fits: { close: [12, 25], regular: [14, 32], loose: [20, 45], oversized: [25, 60] },
+    source: 'MEM: about half an inch'
+  },
+  // dresses, jumpsuits
+  {
+    kinds: ['dress', 'jumpsuit'],
+    point: 'chest',
+    body: 'bustGirth',
+    least: 38,
+    fits: { close: [50, 75], regular: [76, 120], loose: [120, 220], oversized: [200, 400] },
+    source: 'CWU16 (38–51), NM228 (76–102); the edges MEM'
+  },
+  {
+    kinds: ['dress', 'jumpsuit'],
+    point: 'waist',
+    body: 'waistGirth',
+    least: 19,
+    fits: { close: [25, 45], regular: [40, 90], loose: [90, 220], oversized: [180, 400] },
+    source: 'CWU16 (19–25); the rest MEM'
+  },
+  {
+    kinds: ['jumpsuit'],
+    point: 'hip',
+    body: 'hipGirth',
+    least: 40,
+    fits: { close: [50, 75], regular: [60, 120], loose: [110, 200], oversized: [180, 400] },
+    source: 'CWU16 (51–70); the edges MEM'
+  },
+  // knits: `least` is replaced by what the cloth stretches
+  {
+    kinds: TOPS,
+    point: 'chest',
+    body: 'bustGirth',
+    least: 0,
+    fits: { close: [0, 50], regular: [60, 140], loose: [120, 220], oversized: [180, 360] },
+    source: 'an ease table (60–120, relaxed knit top); the edges MEM'
+  },
+  {
+    kinds: TOPS,
+    point: 'waist',
+    body: 'waistGirth',
+    least: 0,
+    fits: { close: [20, 90], regular: [100, 220], loose: [180, 320], oversized: [260, 460] },
+    source: 'MEM'
+  },
+  {
+    kinds: TOPS,
+    point: 'hem',
+    body: 'hipGirth',
+    least: -60,
+    fits: { close: [0, 60], regular: [30, 140], loose: [90, 220], oversized: [150, 360] },
+    source: 'MEM: ribs draw in'
+  },
+  // tailored
+  {
+    kinds: ['jacket', 'waistcoat'],
+    point: 'chest',
+    body: 'bustGirth',
+    least: 50,
+    fits: { close: [80, 105], regular: [100, 145], loose: [140, 210], oversized: [200, 320] },
+    source: 'TM8400 p. 9 (102), an ease table (80–120); the edges MEM'
+  },
+  {
+    kinds: ['jacket', 'waistcoat'],
+    point: 'waist',
+    body: 'waistGirth',
+    least: 50,
+    fits: { close: [80, 120], regular: [115, 178], loose: [170, 250], oversized: [230, 360] },
+    source: 'TM227 p. 3-11 (102–178), an ease table (60–100); least MEM'
+  },
+  {
+    kinds: ['jacket'],
+    point: 'hem',
+    body: 'hipGirth',
+    least: 40,
+    fits: { close: [80, 120], regular: [100, 160], loose: [140, 230], oversized: [200, 340] },
+    source: 'an ease table (80–120); the edges MEM'
+  },
+  {
+    kinds: ['coat'],
+    point: 'chest',
+    body: 'bustGirth',
+    least: 90,
+    fits: { close: [120, 160], regular: [150, 220], loose: [200, 300], oversized: [280, 440] },
+    source: 'MEM: a jacket goes under it'
+  },
+  {
+    kinds: ['coat'],
+    point: 'waist',
+    body: 'waistGirth',
+    least: 90,
+    fits: { close: [130, 190], regular: [180, 270], loose: [240, 350], oversized: [320, 500] },
+    source: 'MEM'
+  },
+  {
+    kinds: ['coat'],
+    point: 'hip',
+    body: 'hipGirth',
+    least: 80,
+    fits: { close: [110, 160], regular: [140, 240], loose: [200, 320], oversized: [280, 460] },
+    source: 'MEM'
+  },
+  // shoulders, arms
+  {
+    kinds: ['shirt', ...TOPS, 'dress', 'jacket', 'coat'],
+    point: 'shoulderWidth',
+    body: 'shoulderWidth',
+    least: 10,
+    leastByFit: { close: 0, regular: 10, loose: 15, oversized: 30 },
+    fits: { close: [10, 20], regular: [20, 30], loose: [35, 60], oversized: [80, 160] },
+    source: 'MEM: 10–30 over the nape (T2 set against ANSUR II: 50–100 above the straight breadth)'
+  },
+  {
+    kinds: ['shirt', ...TOPS, 'jacket', 'coat'],
+    point: 'sleeveLength',
+    body: 'armLength',
+    least: -5,
+    leastByFit: { close: -5, regular: -5, loose: -5, oversized: -20 },
+    fits: { close: [10, 25], regular: [10, 25], loose: [15, 35], oversized: [15, 60] },
+    source: 'MEM: arm length + 10, give or take 15'
+  },
+  {
+    kinds: ['shirt', 'dress', 'jacket'],
+    point: 'bicep',
+    body: 'upperArmGirth',
+    least: 50,
+    fits: { close: [65, 110], regular: [90, 160], loose: [130, 220], oversized: [180, 340] },
+    source: 'THREADS (at least 51); the rest MEM'
+  },
+  {
+    kinds: ['coat'],
+    point: 'bicep',
+    body: 'upperArmGirth',
+    least: 80,
+    fits: { close: [100, 150], regular: [120, 210], loose: [160, 280], oversized: [220, 380] },
+    source: 'MEM'
+  },
+  {
+    kinds: TOPS,
+    point: 'bicep',
+    body: 'upperArmGirth',
+    least: 0,
+    fits: { close: [20, 70], regular: [50, 130], loose: [90, 190], oversized: [130, 300] },
+    source: 'MEM'
+  },
+  {
+    kinds: ['shirt'],
+    point: 'cuff',
+    body: 'wristGirth',
+    least: 20,
+    fits: { close: [45, 70], regular: [60, 95], loose: [70, 110], oversized: [80, 140] },
+    source: 'T2 (about 70); the edges MEM'
+  }
+]
+
+export const easeFor = (kind: GarmentKind): EaseRow[] => EASE.filter((row) => row.kinds.includes(kind))
+
+/** Most ease at the hip or hem of a cut that stands away from the body: flared, circle or pleated skirts are not too big there (common practice). */
+export const FREE_MM = 1200

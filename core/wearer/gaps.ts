@@ -1,0 +1,68 @@
+/** Where the garment is beside what is wanted, on the tape of today: growth and shrinkage are taken into the band. */
+import { type Garment, isTold, type PointTaken } from '../garment/garment-as-worn.ts'
+import type { PointId } from '../garment/points.ts'
+import type { Saying } from '../words/reason.ts'
+import type { Target, Want } from './target.ts'
+
+export interface Band {
+  least: number
+  ideal: number
+  most: number
+}
+
+export interface Gap {
+  point: PointId
+  garmentMm: number
+  from: PointTaken['from']
+  sdMm: number
+  /** What is wanted, on today's tape; null: not judged. */
+  band: Band | null
+  /** How much further out the edges lie than wanted, because the band was worked out, mm. */
+  slackMm: number
+  /** How unsure the band itself is (the body's sd, the cloth's), mm. */
+  bandSdMm: number
+  /** + too big, − too small, 0 inside. */
+  gapMm: number
+  /** May it decide? Only a told figure against a band may. */
+  judged: boolean
+  /** Below this the body cannot pass or sit, on today's tape. */
+  bound?: number
+  want?: Want
+  because: Saying[]
+}
+
+/** A band worked out from other body measures decides only where it is surely missed: its edges lie this many sd further out. */
+const SURE_SD = 1.645
+
+export function gapsBetween(garment: Garment, target: Target): Gap[] {
+  return [...garment.points].map(([point, taken]): Gap => {
+    const want = target.get(point)
+    const shared = { point, garmentMm: taken.mm, from: taken.from, sdMm: taken.sdMm }
+    if (want === undefined) return { ...shared, band: null, slackMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
+    const worn = garment.worn(point)
+    const onTape = (mm: number) => (mm - worn.growMm) / (1 - worn.shrink)
+    const slack = want.basedOn.length > 0 ? SURE_SD * want.sdMm : 0
+    const least = onTape(want.least) - slack
+    const most = onTape(want.most) + slack
+    const ideal = clamp(want.ideal === null ? taken.mm : onTape(want.ideal), least, most)
+    return {
+      ...shared,
+      band: { least, ideal, most },
+      slackMm: slack,
+      bandSdMm: Math.hypot(want.sdMm, worn.sdMm),
+      gapMm: overshoot(taken.mm, least, most),
+      judged: isTold(taken),
+      ...(want.bound === undefined ? {} : { bound: onTape(want.bound) }),
+      want,
+      because: [
+        ...want.because,
+        ...worn.because,
+        ...(slack > 0 ? [{ code: 'target.worked-out', values: { body: want.basedOn[0] ?? 'stature' }, point }] : [])
+      ]
+    }
+  })
+}
+
+/** + above most, − below least, 0 inside. */
+export const overshoot = (mm: number, least: number, most: number): number => (mm > most ? mm - most : mm < least ? mm - least : 0)
+const clamp = (mm: number, least: number, most: number): number => Math.min(Math.max(mm, least), most)

@@ -1,0 +1,141 @@
+/** What is wanted at each point, before the cloth: from a body, from a favourite, or both (the favourite wins where it has the point). */
+import { stretchUsed } from '../garment/cloth.ts'
+import type { Garment } from '../garment/garment-as-worn.ts'
+import { isGirth, POINTS, type PointId } from '../garment/points.ts'
+import type { Saying } from '../words/reason.ts'
+import type { BodyMeasureId } from './body.ts'
+import { type EaseRow, easeFor, FREE_MM } from './ease.ts'
+import { toleranceAt } from './tolerance.ts'
+import type { Favourite, Wearer } from './wearer.ts'
+import { type WholeBody, wholeBody } from './whole-body.ts'
+
+export interface Want {
+  least: number
+  /** null: any figure inside the bounds will do, so the garment's own is the best. */
+  ideal: number | null
+  most: number
+  /** How unsure the whole band is, mm (sd): the body's own measuring and inferring. */
+  sdMm: number
+  from: 'body' | 'favourite' | 'bound'
+  /** Not told of the body but worked out from these. */
+  basedOn: BodyMeasureId[]
+  /** The body cannot pass or sit below this, whatever is liked. */
+  bound?: number
+  because: Saying[]
+}
+export type Target = ReadonlyMap<PointId, Want>
+
+/** A band this wide, from the bound, where a wish and a physical bound contradict. */
+const SETTLED_MM = 10
+/** A closed leg opening must pass heel and ankle with this to spare (common practice). */
+const HEEL_SPARE_MM = 10
+
+export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favourite): Target {
+  const body = wearer === undefined ? undefined : wholeBody(wearer.body)
+  const wants = new Map<PointId, Want>()
+  if (wearer !== undefined && body !== undefined) {
+    for (const row of easeFor(garment.kind)) {
+      const want = fromBody(row, garment, wearer, body)
+      if (want !== undefined) wants.set(row.point, want)
+    }
+  }
+  for (const { point, mm } of favourite?.measures ?? []) {
+    if (!Number.isFinite(mm) || mm <= 0) continue
+    const { under, over } = toleranceAt(point, favourite?.toleranceMm?.[point])
+    wants.set(point, {
+      least: mm - under,
+      ideal: mm,
+      most: mm + over,
+      sdMm: 4,
+      from: 'favourite',
+      basedOn: [],
+      because: [{ code: 'target.favourite', values: { mm }, point }]
+    })
+  }
+  if (body !== undefined) for (const [point, bound] of boundsOf(garment, body)) wants.set(point, settle(wants.get(point), bound))
+  return new Map(
+    POINTS.flatMap((point): [PointId, Want][] => {
+      const want = wants.get(point)
+      return want === undefined ? [] : [[point, want]]
+    })
+  )
+}
+
+function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBody): Want | undefined {
+  const measure = body.get(row.body)
+  if (measure === undefined) return undefined
+  if (row.point === 'hem' && !reachesHip(garment, body)) return undefined
+  const [tableIdeal, tableMost] = row.fits[wearer.fit]
+  const own = wearer.ease?.[row.point]
+  const idealEase = own?.mm ?? tableIdeal
+  const leastEase = row.leastByFit?.[wearer.fit] ?? row.least
+  const stretch = isGirth(row.point) ? stretchUsed(garment.cloth) : 0
+  const least = stretch > 0 ? Math.min(measure.mm * (1 - stretch), measure.mm + leastEase) : measure.mm + Math.min(leastEase, idealEase)
+  const free = (row.point === 'hip' || row.point === 'sweep') && garment.kind === 'skirt' && garment.made.skirtShape !== 'straight'
+  return {
+    least,
+    ideal: free ? null : measure.mm + idealEase,
+    most: measure.mm + (free ? FREE_MM : idealEase + (tableMost - tableIdeal)),
+    sdMm: Math.hypot(measure.sdMm, own?.sdMm ?? 0),
+    from: 'body',
+    basedOn: measure.basedOn,
+    because: [{ code: 'target.body', values: { body: row.body, mm: measure.mm, ease: idealEase, fit: wearer.fit }, point: row.point }]
+  }
+}
+
+/** Does a top's bottom edge come down to the hip? Not told: shirts, jackets, coats and knits do (common practice). */
+const HIP_BELOW_WAIST_MM = 130
+function reachesHip(garment: Garment, body: WholeBody): boolean {
+  const length = garment.points.get('bodyLength')
+  const back = body.get('backWaistLength')
+  return length === undefined || back === undefined || length.mm >= back.mm + HIP_BELOW_WAIST_MM
+}
+
+/** What the body must pass or sit in, whatever is liked. */
+function boundsOf(garment: Garment, body: WholeBody): [PointId, Want][] {
+  const bounds: [PointId, Want][] = []
+  const give = 1 - 2 * stretchUsed(garment.cloth)
+  const must = (point: PointId, measure: BodyMeasureId, spare: number) => {
+    const taken = body.get(measure)
+    if (taken === undefined || !garment.points.has(point) || garment.made.opens.includes(point)) return
+    const bound = taken.mm * give + spare
+    bounds.push([
+      point,
+      {
+        least: bound,
+        ideal: null,
+        most: bound + FREE_MM,
+        sdMm: taken.sdMm,
+        from: 'bound',
+        basedOn: taken.basedOn,
+        bound,
+        because: [{ code: 'target.must-pass', values: { body: measure, mm: bound }, point }]
+      }
+    ])
+  }
+  if (['trousers', 'jeans', 'jumpsuit'].includes(garment.kind)) must('legOpening', 'heelGirth', HEEL_SPARE_MM)
+  if (['shirt', 'knit-top', 'jumper', 'dress'].includes(garment.kind)) {
+    must('neck', 'headGirth', 0)
+    must('cuff', 'handGirth', 0)
+  }
+  if (['trousers', 'jeans', 'shorts', 'skirt'].includes(garment.kind) && !garment.made.elasticWaist) must('waist', 'hipGirth', 0)
+  return bounds
+}
+
+/** A wish under a bound: the bound holds, and a wish that lies wholly below it becomes a narrow band from it. */
+function settle(wish: Want | undefined, bound: Want): Want {
+  if (wish === undefined) return bound
+  const least = Math.max(wish.least, bound.least)
+  const because = wish.least < bound.least ? [...wish.because, ...bound.because] : wish.because
+  if (wish.most >= least)
+    return { ...wish, least, ideal: wish.ideal === null ? null : Math.max(wish.ideal, least), bound: bound.least, because }
+  return {
+    ...wish,
+    least,
+    ideal: least,
+    most: least + SETTLED_MM,
+    sdMm: Math.max(wish.sdMm, bound.sdMm),
+    bound: bound.least,
+    because: [...because, { code: 'target.contradiction', values: { mm: least } }]
+  }
+}

@@ -80,20 +80,6 @@ export function part(line: Line, fromY: number, toY: number): Line {
   return [{ x: xAt(line, fromY), y: fromY }, ...inside, { x: xAt(line, toY), y: toY }]
 }
 
-/** The middle share β of a taper that is blended into the old seam at its end. */
-const BLEND = 1 / 3
-
-/**
- * How much of a taper is left at depth t (0 at the band, 1 at its end), blended so that it meets the old seam along it:
- * s = 1 − kt up to t = 1 − β, then k(1 − t)²/2β, with k = 1/(1 − β/2).
- */
-export function taperLeft(t: number, blend = BLEND): number {
-  if (t <= 0) return 1
-  if (t >= 1) return 0
-  const k = 1 / (1 - blend / 2)
-  return blend === 0 || t <= 1 - blend ? 1 - k * t : (k * (1 - t) ** 2) / (2 * blend)
-}
-
 export interface Anchor {
   y: number
   offset: number

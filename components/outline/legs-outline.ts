@@ -1,6 +1,7 @@
 /** Trousers, jeans and shorts laid flat. The outer seam hangs straight, so the knee and the opening are true; at the fork the inner leg folds under. */
+import { taperShare } from '../../core/alterations/taper.ts'
 import type { Job } from '../../core/plan/plan.ts'
-import { type Anchor, type Line, mirrored, offsetAt, part, smoothDown, taperLeft, xAt } from './curve.ts'
+import { type Anchor, type Line, mirrored, offsetAt, part, smoothDown, xAt } from './curve.ts'
 import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, pointReader, type View } from './outline-drawing.ts'
 
 const BAND = 40
@@ -160,7 +161,7 @@ function movedLines(frame: LegsFrame, input: OutlineInput, job: Job, line: Job['
     case 'inseam': {
       const anchors = legAnchors(frame, job, offsetMm)
       const goes = part(frame.inner, frame.forkY, frame.hemY)
-      const at = anchors.length === 0 ? (y: number) => offsetMm * taperLeft((y - frame.forkY) / 200) : (y: number) => offsetAt(anchors, y)
+      const at = anchors.length === 0 ? (y: number) => offsetMm * taperShare((y - frame.forkY) / 200) : (y: number) => offsetAt(anchors, y)
       return both(
         goes,
         goes.map(({ x, y }) => ({ x: x + at(y), y }))
@@ -205,7 +206,7 @@ function centreOffset(frame: LegsFrame, input: OutlineInput, job: Job, offsetMm:
       y
     )
   }
-  return (waist ?? offsetMm) * taperLeft(y / taperLength(input))
+  return (waist ?? offsetMm) * taperShare(y / taperLength(input))
 }
 
 /** The side seam: through every point the job names; from the waist alone it runs out in a taper. */
@@ -216,7 +217,7 @@ function outerOffsets(frame: LegsFrame, input: OutlineInput, job: Job, offsetMm:
   if (leg.length > 0) return { from: frame.forkY, to: frame.hemY, at: (y: number) => offsetAt(leg, y) }
   if (waist !== null && hip === null) {
     const length = taperLength(input)
-    return { from: 0, to: length, at: (y: number) => waist * taperLeft(y / length) }
+    return { from: 0, to: length, at: (y: number) => waist * taperShare(y / length) }
   }
   const anchors: Anchor[] = [
     { y: 0, offset: waist ?? 0 },

@@ -1,6 +1,7 @@
 /** A skirt laid flat: waist, hip and hem each a quarter from the centre. */
+import { taperShare } from '../../core/alterations/taper.ts'
 import type { Job } from '../../core/plan/plan.ts'
-import { type Anchor, type Line, mirrored, offsetAt, part, smoothDown, taperLeft, xAt } from './curve.ts'
+import { type Anchor, type Line, mirrored, offsetAt, part, smoothDown, xAt } from './curve.ts'
 import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, pointReader, type View } from './outline-drawing.ts'
 
 const BAND = 30
@@ -85,7 +86,7 @@ function movedLines(frame: SkirtFrame, input: OutlineInput, job: Job, line: Job[
     case 'side': {
       const anchors = anchorsOf(frame, job, offsetMm)
       const to = anchors.length > 1 ? (anchors.at(-1)?.y ?? taper) : Math.min(taper, frame.hemY)
-      const at = anchors.length > 1 ? (y: number) => offsetAt(anchors, y) : (y: number) => offsetMm * taperLeft(y / taper)
+      const at = anchors.length > 1 ? (y: number) => offsetAt(anchors, y) : (y: number) => offsetMm * taperShare(y / taper)
       const goes = part(frame.side, 0, to)
       return both(
         goes,
@@ -103,7 +104,7 @@ function movedLines(frame: SkirtFrame, input: OutlineInput, job: Job, line: Job[
         0,
         end
       )
-      const steps = Array.from({ length: 25 }, (_, i) => ({ x: Math.abs(offsetMm) * taperLeft(i / 24), y: (end * i) / 24 }))
+      const steps = Array.from({ length: 25 }, (_, i) => ({ x: Math.abs(offsetMm) * taperShare(i / 24), y: (end * i) / 24 }))
       return [
         { ...base, goes, comes: steps },
         { ...base, goes: null, comes: mirrored(steps) }

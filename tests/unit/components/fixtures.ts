@@ -1,4 +1,6 @@
 /** Invented garments and answers, by hand, for the pages' own tests. All lengths mm. */
+import type { Judged } from '../../../components/judged.ts'
+import { madeAs } from '../../../core/garment/construction.ts'
 import type { Stated } from '../../../core/garment/issue.ts'
 import type { PointId } from '../../../core/garment/points.ts'
 import { type LengthUnit, toMm } from '../../../core/length.ts'
@@ -274,4 +276,29 @@ export const wearsAsIs: Reckoning = {
   chance: 0.84,
   ask: [],
   cautions: []
+}
+
+export const trousersJudged: Judged = {
+  title: 'Heavy grey twill trousers, pleated',
+  site: 'second-rail.example',
+  price: { amount: 24, currency: 'GBP' },
+  place: 'here',
+  problem: null,
+  text: LISTING,
+  textCutFrom: null,
+  reading: trousersReading,
+  answers: [],
+  corrections: [],
+  kind: 'trousers',
+  ...madeAs('trousers', trousersReading.made),
+  bands: {},
+  reckoning: trousersReckoning,
+  settled: true,
+  aim: null,
+  level: 3,
+  money: { price: null, postage: null, worth: null },
+  notes: '',
+  kept: false,
+  canUndo: false,
+  drafts: {}
 }

@@ -3,7 +3,6 @@
  * drawing must be the garment's figures before, and the plan's figures after, within 2 mm.
  */
 import { describe, expect, it } from 'vitest'
-import { taperLeft } from '../../../components/outline/curve.ts'
 import type { Measures, OutlineDrawing } from '../../../components/outline/outline-drawing.ts'
 import { boxOf, hasOutline, outlineOf, viewOf } from '../../../components/outline/outline-geometry.ts'
 import type { Job } from '../../../core/plan/plan.ts'
@@ -214,14 +213,4 @@ describe('every kind', () => {
       expect(drawing.guessed.length).toBeGreaterThan(2)
     }
   )
-})
-
-describe('the taper', () => {
-  it('is a straight line without a blend, and blends into the old seam with one', () => {
-    expect(taperLeft(0.25, 0)).toBeCloseTo(0.75, 9)
-    expect(taperLeft(1 / 3)).toBeCloseTo(0.6, 9)
-    expect(taperLeft(0)).toBe(1)
-    expect(taperLeft(1)).toBe(0)
-    expect(taperLeft(0.999)).toBeLessThan(0.00001)
-  })
 })

@@ -1,0 +1,103 @@
+/** Hardest step, time, money and chance: figures first, then the small scales of the same hand. */
+import { chosenPlan, type Judged } from './judged.ts'
+import { ChanceTicks } from './tape/chance-ticks.tsx'
+import { LevelStitches } from './tape/level-stitches.tsx'
+import { useWords, type Words } from './words.tsx'
+
+/** Nothing to do, or a plan: what the facts are about. */
+const planOf = (judged: Judged) => {
+  const { reckoning } = judged
+  return reckoning === null || reckoning.verdict === 'wears-as-is' || reckoning.verdict === 'too-little-told' ? null : chosenPlan(judged)
+}
+
+export function chanceOf(judged: Judged): number | null {
+  const plan = planOf(judged)
+  return plan === null ? (judged.reckoning?.chance ?? null) : plan.chance
+}
+
+const chanceWords = (judged: Judged, { t }: Words): string => {
+  const chance = chanceOf(judged)
+  return chance !== null ? t('facts.chance', { chance }) : t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending')
+}
+
+export function Facts({ judged }: { judged: Judged }) {
+  const words = useWords()
+  const { t } = words
+  const plan = planOf(judged)
+  const chance = chanceOf(judged)
+  const worth = judged.reckoning?.worth ?? null
+  return (
+    <dl class="facts">
+      {plan !== null && plan.level > 0 && (
+        <>
+          <dt>{t('facts.hardest')}</dt>
+          <dd>
+            {t('facts.level-name', { level: plan.level })} <LevelStitches level={plan.level} />
+            <small>{t(plan.aim === 'tailor' ? 'facts.level-tailor' : 'facts.level-own', { level: plan.level, own: judged.level })}</small>
+          </dd>
+        </>
+      )}
+      {plan !== null && plan.alterations.length > 0 && (
+        <>
+          <dt>{t('facts.time')}</dt>
+          <dd>{plan.aim === 'tailor' ? t('facts.handed-over') : t('facts.minutes', { minutes: plan.minutes })}</dd>
+        </>
+      )}
+      {worth !== null && (
+        <>
+          <dt>{t('facts.money')}</dt>
+          <dd>
+            {t('facts.in-all', { spend: worth.spend })}
+            {worth.against !== null && <small>{t('facts.worth', { against: worth.against })}</small>}
+          </dd>
+        </>
+      )}
+      <dt>{t('facts.chance-name')}</dt>
+      <dd>
+        {chanceWords(judged, words)}
+        {chance !== null && <ChanceTicks chance={chance} />}
+      </dd>
+    </dl>
+  )
+}
+
+/** The same four in one ruled line. */
+export function FourFacts({ judged }: { judged: Judged }) {
+  const words = useWords()
+  const { t } = words
+  const plan = planOf(judged)
+  const chance = chanceOf(judged)
+  const worth = judged.reckoning?.worth ?? null
+  return (
+    <dl class="four">
+      <div>
+        <dt>{t('facts.hardest-short')}</dt>
+        <dd>
+          {t(plan === null || plan.level === 0 ? 'facts.nothing' : 'facts.level', { level: plan?.level ?? 0 })}
+          {plan !== null && plan.level > 0 && <LevelStitches level={plan.level} />}
+        </dd>
+      </div>
+      <div>
+        <dt>{t('facts.time')}</dt>
+        <dd>
+          {plan === null || plan.alterations.length === 0
+            ? t('facts.nothing')
+            : plan.aim === 'tailor'
+              ? t('facts.handed-over')
+              : t('facts.minutes', { minutes: plan.minutes })}
+        </dd>
+      </div>
+      <div>
+        <dt>{t('facts.in-all-name')}</dt>
+        <dd>{worth === null ? t('facts.no-price') : t('facts.money-figure', { spend: worth.spend })}</dd>
+      </div>
+      <div>
+        <dt>{t('facts.chance-name')}</dt>
+        <dd>
+          {chanceWords(judged, words)}
+          {chance !== null && <ChanceTicks chance={chance} />}
+        </dd>
+      </div>
+    </dl>
+  )
+}

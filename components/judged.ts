@@ -1,0 +1,58 @@
+/** What a popup and a panel are given: a listing as read, what the person set right, and the answer. Made by the page, drawn by the components. */
+import type { Made } from '../core/garment/garment-input.ts'
+import type { GarmentKind } from '../core/garment/kinds.ts'
+import type { PointId } from '../core/garment/points.ts'
+import type { Aim, Plan } from '../core/plan/plan.ts'
+import type { Correction, Reading } from '../core/reading/reading.ts'
+import type { Band, Reckoning } from '../core/reckon.ts'
+
+/** Why a page gave no text; each has its own sentence. */
+export type PageProblem = 'browser-page' | 'store-page' | 'pdf' | 'empty' | 'other-origin-frame' | 'no-permission' | 'tab-gone' | 'failed'
+
+/** Is the answer about the page in front? `none`: it came from pasted text, there is no page. */
+export type Place = 'here' | 'elsewhere' | 'none'
+
+export interface SellerAnswer {
+  id: string
+  text: string
+  /** ISO date. */
+  on: string
+  reading: Reading
+}
+
+export interface Judged {
+  title: string
+  site: string
+  price: { amount: number; currency: string } | null
+  place: Place
+  problem: PageProblem | null
+  text: string
+  /** The text's full length where it was longer than is kept. */
+  textCutFrom: number | null
+  reading: Reading
+  answers: readonly SellerAnswer[]
+  corrections: readonly Correction[]
+  kind: GarmentKind | null
+  made: Made
+  assumed: readonly (keyof Made)[]
+  /** What is wanted of a point that is neither told nor worked out, where that is known. */
+  bands: Partial<Record<PointId, Band>>
+  /** null: nothing to reckon yet. */
+  reckoning: Reckoning | null
+  /** false while the chances are still being worked out. */
+  settled: boolean
+  /** The plan chosen; null: the advised one. */
+  aim: Aim | null
+  /** What the person sews to. */
+  level: number
+  money: { price: number | null; postage: number | null; worth: number | null }
+  notes: string
+  kept: boolean
+  canUndo: boolean
+  /** Text typed and not yet taken, by field. */
+  drafts: Readonly<Record<string, string>>
+}
+
+/** The plan that is looked at. */
+export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>): Plan | null =>
+  reckoning?.plans.find((plan) => plan.aim === aim) ?? reckoning?.plans[0] ?? null

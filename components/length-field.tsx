@@ -1,0 +1,101 @@
+/** A field for a length as people type it (28 3/4, 28¾, 73 cm), with a clear message beside it when it can't be taken. What was typed stays. */
+import type { ComponentChildren } from 'preact'
+import { useEffect, useId, useRef, useState } from 'preact/hooks'
+import { type LengthProblem, type LengthUnit, parseLength } from '../core/length.ts'
+import { useWords } from './words.tsx'
+
+export interface TypedLength {
+  value: number
+  unit: LengthUnit
+  mm: number
+}
+export interface LengthFieldProps {
+  /** Shown above the field. */
+  label: string
+  /** Said with the label, to tell this field from its like. */
+  of: string
+  typed: string
+  unit: 'in' | 'cm'
+  /** Every keystroke, so that nothing typed is lost. */
+  onTyped: (typed: string) => void
+  /** A length that can be taken, a moment after the last keystroke. */
+  onLength: (length: TypedLength) => void
+  focusFirst?: boolean
+  children?: ComponentChildren
+}
+
+const WAIT_MS = 350
+
+export function LengthField({ label, of, typed, unit, onTyped, onLength, focusFirst = false, children }: LengthFieldProps) {
+  const { t } = useWords()
+  const id = useId()
+  const [text, setText] = useState(typed)
+  const [problem, setProblem] = useState<LengthProblem | null>(problemOf(typed, unit))
+  const field = useRef<HTMLInputElement | null>(null)
+  const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined)
+  const latest = useRef({ unit, onLength })
+  latest.current = { unit, onLength }
+
+  useEffect(() => {
+    if (focusFirst) field.current?.focus()
+  }, [focusFirst])
+  // a figure that changed elsewhere (undo, another unit) comes into the field, unless the person is in it
+  useEffect(() => {
+    if (document.activeElement !== field.current) {
+      setText(typed)
+      setProblem(problemOf(typed, unit))
+    }
+  }, [typed, unit])
+  useEffect(() => () => clearTimeout(timer.current), [])
+
+  const take = (value: string) => {
+    clearTimeout(timer.current)
+    const parsed = parseLength(value, latest.current.unit)
+    if (parsed.ok) latest.current.onLength({ value: parsed.value, unit: parsed.unit, mm: parsed.mm })
+  }
+  return (
+    <div class="stated">
+      <label class="label" for={id}>
+        {label}
+        <span class="sr"> {of}</span>
+      </label>
+      <input
+        ref={field}
+        id={id}
+        class="fieldin n"
+        type="text"
+        inputMode="decimal"
+        autoComplete="off"
+        value={text}
+        aria-invalid={problem !== null}
+        aria-describedby={problem === null ? undefined : `${id}-wrong`}
+        onInput={(event) => {
+          const value = event.currentTarget.value
+          setText(value)
+          setProblem(problemOf(value, unit))
+          onTyped(value)
+          clearTimeout(timer.current)
+          timer.current = setTimeout(() => take(value), WAIT_MS)
+        }}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') take(event.currentTarget.value)
+        }}
+        onBlur={(event) => {
+          if (event.currentTarget.value !== typed) take(event.currentTarget.value)
+        }}
+      />
+      {problem !== null && (
+        <p class="wrong" id={`${id}-wrong`} role="alert">
+          {t(`field.wrong.${problem}`)}
+        </p>
+      )}
+      {children}
+    </div>
+  )
+}
+
+/** An empty field is not yet wrong. */
+function problemOf(typed: string, unit: LengthUnit): LengthProblem | null {
+  const parsed = parseLength(typed, unit)
+  return parsed.ok || parsed.problem === 'empty' ? null : parsed.problem
+}

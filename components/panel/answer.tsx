@@ -1,0 +1,93 @@
+/** The answer first: verdict, reason, facts, the one question, two actions. */
+import { useState } from 'preact/hooks'
+import type { Ask } from '../../core/reckon.ts'
+import { Facts } from '../facts.tsx'
+import type { Judged } from '../judged.ts'
+import { VerdictMark } from '../tape/verdict-mark.tsx'
+import { useWords } from '../words.tsx'
+
+export interface AnswerProps {
+  judged: Judged
+  onCopy: (text: string) => Promise<boolean>
+  onKeep: () => void
+  onPass: () => void
+  /** Brings "what the seller answered" into view. */
+  onEnterAnswer: () => void
+}
+
+export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer }: AnswerProps) {
+  const { t } = useWords()
+  const { reckoning } = judged
+  if (reckoning === null) return null
+  const { verdict, because, ask } = reckoning
+  const [first, ...more] = because
+  const leave = verdict === 'leave-it'
+  const little = verdict === 'too-little-told'
+  const keep = (
+    <button type="button" class={leave ? 'btn' : 'btn main'} onClick={onKeep}>
+      {t(judged.kept ? 'answer.kept' : leave ? 'answer.keep-anyway' : little ? 'answer.keep-and-wait' : 'answer.keep')}
+    </button>
+  )
+  const pass = (
+    <button type="button" class={leave ? 'btn main' : 'btn'} onClick={onPass}>
+      {t('answer.pass')}
+    </button>
+  )
+  return (
+    <section class="answer" aria-labelledby="verdict-head">
+      <h2 class="verdict" id="verdict-head">
+        <VerdictMark verdict={verdict} large />
+        {t('answer.verdict', { verdict })}
+      </h2>
+      {first !== undefined && <p class="why">{first.text}</p>}
+      {more.length > 0 && <p class="why more-why">{more.map(({ text }) => text).join(' ')}</p>}
+      {!little && <Facts judged={judged} />}
+      {ask[0] !== undefined && <Question ask={ask[0]} onCopy={onCopy} />}
+      <div class="acts">
+        {leave ? (
+          <>
+            {pass}
+            {keep}
+          </>
+        ) : (
+          <>
+            {keep}
+            {little ? (
+              <button type="button" class="btn" onClick={onEnterAnswer}>
+                {t('answer.enter-answer')}
+              </button>
+            ) : (
+              pass
+            )}
+          </>
+        )}
+      </div>
+    </section>
+  )
+}
+
+function Question({ ask, onCopy }: { ask: Ask; onCopy: (text: string) => Promise<boolean> }) {
+  const { t } = useWords()
+  const [copied, setCopied] = useState<'copied' | 'not-copied' | null>(null)
+  return (
+    <div class="ask">
+      <h3>{t('ask.head')}</h3>
+      <q>{ask.question}</q>
+      {ask.point !== undefined && <p class="note">{t('ask.why', { point: ask.point })}</p>}
+      <div class="row">
+        <button
+          type="button"
+          class="btn small"
+          onClick={async () => {
+            setCopied((await onCopy(ask.question)) ? 'copied' : 'not-copied')
+          }}
+        >
+          {t('ask.copy')}
+        </button>
+        <span class="note" role="status">
+          {copied !== null && t(`ask.${copied}`)}
+        </span>
+      </div>
+    </div>
+  )
+}

@@ -1,0 +1,129 @@
+/** Correcting a stated figure under its own tape: value, unit, flat or around, "not this point", and the way back. */
+import { useState } from 'preact/hooks'
+import { isGirth, type PointId } from '../../core/garment/points.ts'
+import { parseLength } from '../../core/length.ts'
+import type { Basis } from '../../core/reading/reading.ts'
+import { LengthField } from '../length-field.tsx'
+import { Pick } from '../pick.tsx'
+import { gapWords } from '../tape/tape-words.ts'
+import { useWords } from '../words.tsx'
+import { aroundMm, type PointRow } from './point-rows.ts'
+
+export interface CorrectFormProps {
+  id: string
+  row: PointRow
+  draft: string | undefined
+  onSet: (set: { mm: number; unit: 'in' | 'cm'; basis: Basis }) => void
+  onDraft: (typed: string | null) => void
+  onNotThis: () => void
+  /** null: nothing was set here. */
+  onUndo: (() => void) | null
+}
+
+export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo }: CorrectFormProps) {
+  const words = useWords()
+  const { t } = words
+  const { point, stated } = row
+  const girth = isGirth(point)
+  const [unit, setUnit] = useState<'in' | 'cm'>(stated?.unit ?? words.units)
+  const [basis, setBasis] = useState<Basis>(stated?.basis ?? (girth ? 'flat' : 'length'))
+  const typed = draft ?? stated?.typed ?? ''
+  const [text, setText] = useState(typed)
+  const shownUnit = stated === null ? unit : stated.unit
+  const shownBasis = stated === null ? basis : stated.basis
+
+  const set = (typedNow: string, unitNow: 'in' | 'cm', basisNow: Basis) => {
+    const parsed = parseLength(typedNow, unitNow)
+    if (!parsed.ok) return
+    const itsUnit = parsed.unit === 'in' ? 'in' : 'cm'
+    setUnit(itsUnit)
+    onSet({ mm: aroundMm(parsed.value, parsed.unit, basisNow), unit: itsUnit, basis: basisNow })
+    onDraft(null)
+  }
+  return (
+    <fieldset class="correct stitched" id={id}>
+      <legend class="sr">{t('correct.group', { point })}</legend>
+      <div class="grid">
+        <LengthField
+          label={t('correct.stated')}
+          of={t('correct.of', { point })}
+          typed={typed}
+          unit={shownUnit}
+          focusFirst
+          onTyped={(value) => {
+            setText(value)
+            onDraft(value)
+          }}
+          onLength={() => set(text, shownUnit, shownBasis)}
+        />
+        <Pick
+          label={t('correct.unit')}
+          options={[
+            { value: 'in', label: 'in' },
+            { value: 'cm', label: 'cm' }
+          ]}
+          value={shownUnit}
+          onPick={(picked) => {
+            setUnit(picked)
+            set(bare(text), picked, shownBasis)
+          }}
+        />
+      </div>
+      {girth && (
+        <div class="measured">
+          <Pick
+            label={t('correct.measured')}
+            options={[
+              { value: 'flat', label: t('correct.flat') },
+              { value: 'around', label: t('correct.around') }
+            ]}
+            value={shownBasis === 'flat' ? 'flat' : 'around'}
+            onPick={(picked) => {
+              setBasis(picked)
+              set(text, shownUnit, picked)
+            }}
+          />
+        </div>
+      )}
+      {stated !== null && girth && <BothWays row={row} basis={shownBasis} />}
+      <div class="row">
+        {onUndo !== null && (
+          <button type="button" class="btn small" onClick={onUndo}>
+            {t('correct.undo')}
+            <span class="sr"> {t('correct.of', { point })}</span>
+          </button>
+        )}
+        {row.said.length > 0 && (
+          <button type="button" class="btn small" onClick={onNotThis}>
+            {t('correct.not-this', { point })}
+          </button>
+        )}
+      </div>
+    </fieldset>
+  )
+}
+
+/** The figure without a unit word that was typed with it: the picked unit counts. */
+const bare = (typed: string): string => typed.replace(/[a-z"”″.]+\s*$/i, '').trim()
+
+/** Says the result both ways: what it is, and what it would be if it were measured the other way. */
+function BothWays({ row, basis }: { row: PointRow; basis: Basis }) {
+  const words = useWords()
+  const { shown, point } = row
+  if (shown.garmentMm === null) return null
+  const flat = basis === 'flat'
+  const other = flat ? shown.garmentMm / 2 : shown.garmentMm * 2
+  const otherWords = shown.band === null ? null : gapWords({ ...shown, garmentMm: other }, words)
+  return (
+    <p class="sum">
+      {words.t(flat ? 'correct.sum.flat' : 'correct.sum.around', { around: shown.garmentMm, flat: shown.garmentMm / 2 })}{' '}
+      {otherWords !== null && (
+        <span class="note">{words.t(flat ? 'correct.other.around' : 'correct.other.flat', { point, gap: lower(otherWords) })}</span>
+      )}
+    </p>
+  )
+}
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
+
+/** The field's name among what is typed and not yet taken. */
+export const draftOf = (point: PointId): string => `stated.${point}`

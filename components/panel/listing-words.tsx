@@ -1,0 +1,85 @@
+/** The listing as read: solid chalk what was read, dashed what needs a look, dotted what was left aside. */
+import { useMemo, useState } from 'preact/hooks'
+import type { Correction, Reading } from '../../core/reading/reading.ts'
+import { say } from '../../core/words/say.ts'
+import { useWords } from '../words.tsx'
+import { marksOf, piecesOf } from './marks.ts'
+
+export interface ListingWordsProps {
+  text: string
+  textCutFrom: number | null
+  reading: Reading
+  corrections: readonly Correction[]
+}
+
+export function ListingWords({ text, textCutFrom, reading, corrections }: ListingWordsProps) {
+  const { t } = useWords()
+  const [whole, setWhole] = useState(false)
+  const marks = useMemo(() => marksOf(reading, corrections), [reading, corrections])
+  const pieces = useMemo(() => piecesOf(text, marks, whole), [text, marks, whole])
+  if (text === '') return null
+  const used = new Set(marks.map(({ as }) => as))
+  return (
+    <section class="part" aria-labelledby="words-head">
+      <h2 id="words-head">{t('words.head')}</h2>
+      <MarkedText pieces={pieces} language={reading.language} />
+      {pieces.some(({ text: shown }) => shown === null) && (
+        <button type="button" class="btn small" onClick={() => setWhole(true)}>
+          {t('words.all')}
+        </button>
+      )}
+      {textCutFrom !== null && <p class="note">{t('words.cut', { kept: text.length, length: textCutFrom })}</p>}
+      <ul class="key">
+        {used.has('read') && (
+          <li>
+            <u aria-hidden="true" />
+            {t('words.key.read')}
+          </li>
+        )}
+        {used.has('doubt') && (
+          <li>
+            <u class="d" aria-hidden="true" />
+            {t('words.key.doubt')}
+          </li>
+        )}
+        {used.has('aside') && (
+          <li>
+            <u class="a" aria-hidden="true" />
+            {t('words.key.aside')}
+          </li>
+        )}
+      </ul>
+      {reading.issues.length > 0 && (
+        <ul class="bullets issues">
+          {reading.issues.map((issue) => (
+            <li key={`${issue.code} ${issue.stated?.start}`}>{issue.text}</li>
+          ))}
+        </ul>
+      )}
+    </section>
+  )
+}
+
+function MarkedText({ pieces, language }: { pieces: ReturnType<typeof piecesOf>; language: string }) {
+  const { wording } = useWords()
+  const small = (says: Parameters<typeof say>[0]) => {
+    const text = say(says, wording)
+    return text.charAt(0).toLowerCase() + text.slice(1)
+  }
+  return (
+    <p class="words" lang={language}>
+      {pieces.map(({ start, text, mark }) =>
+        text === null ? (
+          <span key={start}> … </span>
+        ) : mark === null ? (
+          <span key={start}>{text}</span>
+        ) : (
+          <mark key={start} class={mark.as === 'read' ? undefined : mark.as}>
+            {text}
+            <i>{small(mark.says)}</i>
+          </mark>
+        )
+      )}
+    </p>
+  )
+}

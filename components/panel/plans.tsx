@@ -1,0 +1,142 @@
+/** The plans side by side: least work, closest fit, a tailor; what is alike is shown once; doing nothing stands below. */
+import type { PointId } from '../../core/garment/points.ts'
+import type { Aim, Plan } from '../../core/plan/plan.ts'
+import { chosenPlan, type Judged } from '../judged.ts'
+import { LevelStitches } from '../tape/level-stitches.tsx'
+import { gapKind } from '../tape/tape-words.ts'
+import { useWords, type Words } from '../words.tsx'
+
+/** Plans of the same jobs and amounts, under all their aims. */
+export interface PlanColumn {
+  plan: Plan
+  aims: Aim[]
+}
+
+/** The columns, each once. */
+export function planColumns(plans: readonly Plan[]): PlanColumn[] {
+  const columns: PlanColumn[] = []
+  for (const plan of plans) {
+    const same = columns.find((column) => jobsOf(column.plan) === jobsOf(plan) && hands(column.plan) === hands(plan))
+    if (same === undefined) columns.push({ plan, aims: [plan.aim] })
+    else same.aims.push(plan.aim)
+  }
+  return columns
+}
+const jobsOf = ({ alterations }: Plan): string =>
+  alterations
+    .map(({ id, direction, amounts }) => `${id} ${direction} ${JSON.stringify(Object.entries(amounts).sort())}`)
+    .sort()
+    .join(';')
+const hands = ({ aim }: Plan): string => (aim === 'tailor' ? 'tailor' : 'own')
+
+export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => void }) {
+  const words = useWords()
+  const { t, figure } = words
+  const { reckoning } = judged
+  if (reckoning === null || reckoning.plans.length === 0) return null
+  const columns = planColumns(reckoning.plans)
+  const chosen = chosenPlan(judged)
+  const before = new Map(reckoning.gaps.map(({ point, garmentMm }) => [point, garmentMm]))
+  const isOn = (column: PlanColumn) => chosen !== null && column.aims.includes(chosen.aim)
+  const on = (column: PlanColumn) => (isOn(column) ? 'on' : undefined)
+  const row = (head: string, cell: (column: PlanColumn) => preact.ComponentChild) => (
+    <tr key={head}>
+      <th scope="row">{head}</th>
+      {columns.map((column) => (
+        <td key={column.plan.aim} class={on(column)}>
+          {cell(column)}
+        </td>
+      ))}
+    </tr>
+  )
+  return (
+    <section class="part" aria-labelledby="plans-head">
+      <div class="parthead">
+        <h2 id="plans-head">{t('plans.head')}</h2>
+        <span class="note">{t(`plans.after.${words.units}`)}</span>
+      </div>
+      <table class="plans" aria-labelledby="plans-head">
+        <thead>
+          <tr>
+            <td />
+            {columns.map((column) => (
+              <th key={column.plan.aim} scope="col" class={on(column)}>
+                {column.aims.map((aim) => t('plans.aim', { aim })).join(', ')}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {changedPoints(columns, before).map((point) =>
+            row(t('points.point', { point }), ({ plan }) => {
+              const after = plan.after.find((one) => one.point === point)?.mm ?? before.get(point)
+              return after === undefined ? '–' : figure(after)
+            })
+          )}
+          {row(t('plans.stays-wrong'), ({ plan }) =>
+            plan.misfit.length === 0 ? t('plans.nothing') : plan.misfit.map(({ point, mm }) => misfitWords(point, mm, words)).join(', ')
+          )}
+          {row(t('facts.hardest-short'), ({ plan }) =>
+            plan.aim === 'tailor' ? (
+              t('facts.handed-over')
+            ) : (
+              <>
+                {t('facts.level', { level: plan.level })}
+                <LevelStitches level={plan.level} />
+              </>
+            )
+          )}
+          {row(t('plans.time'), ({ plan }) => (plan.aim === 'tailor' ? t('plans.none') : t('facts.minutes', { minutes: plan.minutes })))}
+          {row(t('plans.cost'), ({ plan }) => (plan.cost === null ? t('plans.no-price') : t('facts.money-figure', { spend: plan.cost })))}
+          {row(t('facts.chance-name'), ({ plan }) =>
+            plan.chance === null
+              ? t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending')
+              : t('facts.chance', { chance: plan.chance })
+          )}
+          {row(t('plans.choice'), (column) =>
+            isOn(column) ? (
+              <span class="chosen">{t('plans.chosen')}</span>
+            ) : (
+              <button type="button" class="btn small" onClick={() => onAim(column.plan.aim)}>
+                {t('plans.choose')}
+                <span class="sr"> {t('plans.aim', { aim: column.plan.aim })}</span>
+              </button>
+            )
+          )}
+        </tbody>
+      </table>
+      <AsItIs judged={judged} />
+    </section>
+  )
+}
+
+function AsItIs({ judged }: { judged: Judged }) {
+  const words = useWords()
+  const asItIs = judged.reckoning?.asItIs
+  if (asItIs === undefined) return null
+  const wrong = asItIs.misfit.map(({ point, mm }) => misfitWords(point, mm, words, true)).join(', ')
+  return (
+    <p class="as-it-is">
+      <b>{words.t('plans.as-it-is')}</b> {wrong === '' ? words.t('plans.as-it-is.fits') : words.t('plans.as-it-is.wrong', { wrong })}{' '}
+      {asItIs.chance !== null && words.t('plans.as-it-is.chance', { chance: asItIs.chance })}
+    </p>
+  )
+}
+
+/** `waist 1½ in too big`, or in a narrow column `waist 1½ too big`. */
+export function misfitWords(point: PointId, mm: number, { t }: Words, unit = false): string {
+  const way = mm >= 0 ? 'over' : 'under'
+  return t(`plans.misfit.${unit ? 'unit.' : ''}${way}.${gapKind(point)}`, { point, mm: Math.abs(mm) })
+}
+
+const LEAST_CHANGE_MM = 0.5
+function changedPoints(columns: readonly PlanColumn[], before: ReadonlyMap<PointId, number>): PointId[] {
+  const found = new Set<PointId>()
+  for (const { plan } of columns) {
+    for (const { point, mm } of plan.after) {
+      const was = before.get(point)
+      if (was !== undefined && Math.abs(was - mm) > LEAST_CHANGE_MM) found.add(point)
+    }
+  }
+  return [...found]
+}

@@ -1,0 +1,137 @@
+/** A row for every point there is something to say of: what was stated, where it lies, what the plan makes of it. Pure. */
+import { isGirth, POINTS_OF, type PointId } from '../../core/garment/points.ts'
+import { figure, type LengthUnit, toMm, type Units } from '../../core/length.ts'
+import type { Basis, Correction, MeasureReading } from '../../core/reading/reading.ts'
+import { chosenPlan, type Judged } from '../judged.ts'
+import { gapState, type PointShown } from '../tape/tape-words.ts'
+
+/** A figure as it stands in the field. */
+export interface StatedNow {
+  typed: string
+  unit: 'in' | 'cm'
+  basis: Basis
+}
+export interface PointRow {
+  point: PointId
+  shown: PointShown
+  afterMm: number | null
+  /** What the listing, or a later answer of the seller, says; the newest first. */
+  said: { reading: MeasureReading; from: 'listing' | 'answer'; on: string | null }[]
+  /** What the person set. */
+  correction: Correction | null
+  stated: StatedNow | null
+  /** Outside, unsure or not told: it gets a whole tape. */
+  whole: boolean
+}
+
+type Quoted = Extract<Correction, { quote: string }>
+export const isQuoted = (correction: Correction): correction is Quoted => 'quote' in correction
+
+const LEAST_MOVE_MM = 0.5
+
+export function pointRows(judged: Judged, units: Units): PointRow[] {
+  const { reckoning, kind, bands } = judged
+  const gaps = new Map(reckoning?.gaps.map((gap) => [gap.point, gap]))
+  const after = new Map(chosenPlan(judged)?.after.map(({ point, mm }) => [point, mm]))
+  const said = saidOf(judged)
+  const order: readonly PointId[] = kind === null ? [...said.keys()] : POINTS_OF[kind]
+  const rows: PointRow[] = []
+  for (const point of order) {
+    const gap = gaps.get(point)
+    const sayings = said.get(point) ?? []
+    const correction = correctionOf(judged.corrections, point, sayings[0]?.reading ?? null)
+    const band = gap?.band ?? bands[point] ?? null
+    if (gap === undefined && sayings.length === 0 && correction === null && band === null) continue
+    const shown: PointShown = gap ?? { point, garmentMm: null, from: 'inferred', sdMm: 0, band, gapMm: 0 }
+    const afterMm = after.get(point) ?? null
+    const moved = afterMm !== null && shown.garmentMm !== null && Math.abs(afterMm - shown.garmentMm) > LEAST_MOVE_MM
+    rows.push({
+      point,
+      shown,
+      afterMm: moved ? afterMm : null,
+      said: sayings,
+      correction,
+      stated: statedNow(point, correction, sayings[0]?.reading ?? null, units),
+      whole: needsWholeTape(shown, moved)
+    })
+  }
+  return rows
+}
+
+function needsWholeTape(shown: PointShown, moved: boolean): boolean {
+  const state = gapState(shown)
+  return shown.band !== null && (moved || (state !== 'inside' && state !== 'not-judged'))
+}
+
+/** Everything that was read of each point, the newest first. */
+function saidOf({ reading, answers }: Pick<Judged, 'reading' | 'answers'>): Map<PointId, PointRow['said']> {
+  const found = new Map<PointId, PointRow['said']>()
+  const add = (one: MeasureReading, from: 'listing' | 'answer', on: string | null) => {
+    found.set(one.point, [{ reading: one, from, on }, ...(found.get(one.point) ?? [])])
+  }
+  for (const one of [...reading.measures].reverse()) add(one, 'listing', null)
+  for (const answer of answers) for (const one of answer.reading.measures) add(one, 'answer', answer.on)
+  return found
+}
+
+/** The last correction that sets this point. */
+export function correctionOf(corrections: readonly Correction[], point: PointId, reading: MeasureReading | null): Correction | null {
+  return (
+    corrections.findLast((correction) => {
+      if ('add' in correction) return correction.add === point
+      // what was set for an older reading gives way to a newer one
+      return isQuoted(correction) && reading !== null && isAbout(correction, reading)
+    }) ?? null
+  )
+}
+const isAbout = (correction: Quoted, { stated }: MeasureReading): boolean =>
+  correction.quote === stated.text && correction.start === stated.start && correction.end === stated.end
+
+function statedNow(point: PointId, correction: Correction | null, reading: MeasureReading | null, units: Units): StatedNow | null {
+  if (correction !== null && 'add' in correction) {
+    return { typed: figure(correction.mm, units), unit: units, basis: isGirth(point) ? 'around' : 'length' }
+  }
+  if (correction !== null && isQuoted(correction)) {
+    if (correction.point === null) return null
+    const mm = correction.mm ?? reading?.mm
+    if (mm === undefined) return null
+    const basis = correction.basis ?? reading?.basis ?? (isGirth(point) ? 'around' : 'length')
+    const unit = fieldUnit(correction.unit ?? reading?.stated.unit ?? 'cm')
+    return { typed: figure(basis === 'flat' ? mm / 2 : mm, unit), unit, basis }
+  }
+  if (reading === null) return null
+  const unit = fieldUnit(reading.stated.unit ?? 'cm')
+  const value = reading.basis === 'flat' ? reading.mm / 2 : reading.mm
+  return { typed: figure(value, unit), unit, basis: reading.basis }
+}
+const fieldUnit = (unit: LengthUnit): 'in' | 'cm' => (unit === 'in' ? 'in' : 'cm')
+
+/** A field's figure as the point's own length: a flat girth is doubled. */
+export const aroundMm = (value: number, unit: LengthUnit, basis: Basis): number => toMm(value, unit) * (basis === 'flat' ? 2 : 1)
+
+/** The corrections with this point set anew; an earlier setting of the same place gives way. */
+export function withPoint(
+  judged: Pick<Judged, 'corrections'>,
+  row: Pick<PointRow, 'point' | 'said'>,
+  set: { mm: number; unit: LengthUnit; basis: Basis } | 'not-this-point'
+): Correction[] {
+  const reading = row.said[0]?.reading ?? null
+  const others = withoutPoint(judged, row)
+  if (reading === null) return set === 'not-this-point' ? others : [...others, { add: row.point, mm: set.mm, source: 'seller' }]
+  const { text: quote, start, end } = reading.stated
+  if (set === 'not-this-point') return [...others, { quote, start, end, point: null }]
+  return [...others, { quote, start, end, point: row.point, mm: set.mm, unit: set.unit, basis: set.basis }]
+}
+
+/** The corrections without what was set for this point. */
+export function withoutPoint(
+  { corrections }: Pick<Judged, 'corrections'>,
+  { point, said }: Pick<PointRow, 'point' | 'said'>
+): Correction[] {
+  return corrections.filter((correction) => {
+    if ('add' in correction) return correction.add !== point
+    if (!isQuoted(correction)) return true
+    if (correction.point === point) return false
+    return !said.some(({ reading }) => isAbout(correction, reading))
+  })
+}

@@ -1,0 +1,252 @@
+/** How it is made, as far as it matters: what was told, and what is only assumed and can be set. */
+import { useId, useState } from 'preact/hooks'
+import type { Made } from '../../core/garment/garment-input.ts'
+import { type GarmentKind, SHAPE, type Shape } from '../../core/garment/kinds.ts'
+import type { Correction } from '../../core/reading/reading.ts'
+import type { Judged } from '../judged.ts'
+import { LengthField } from '../length-field.tsx'
+import { Pick } from '../pick.tsx'
+import { useWords, type Words } from '../words.tsx'
+
+type YesNo = 'tailored' | 'lined' | 'backSeam' | 'slantPockets' | 'darts' | 'elasticWaist' | 'workingCuffButtons'
+type Depth = 'outletMm' | 'hemDepthMm' | 'hipDepthMm' | 'backPocketGapMm' | 'pocketDepthMm' | 'taperLengthMm' | 'overlapMm'
+type Shown = YesNo | Depth | 'hemKind' | 'skirtShape'
+
+const YES_NO: ReadonlySet<string> = new Set<YesNo>([
+  'tailored',
+  'lined',
+  'backSeam',
+  'slantPockets',
+  'darts',
+  'elasticWaist',
+  'workingCuffButtons'
+])
+const isYesNo = (part: Shown): part is YesNo => YES_NO.has(part)
+const isDepth = (part: Shown): part is Depth => part.endsWith('Mm')
+
+const BY_SHAPE: Record<Shape, readonly Shown[]> = {
+  legs: ['backSeam', 'outletMm', 'hemDepthMm', 'hemKind', 'backPocketGapMm', 'taperLengthMm', 'slantPockets', 'elasticWaist', 'lined'],
+  skirt: ['skirtShape', 'hemDepthMm', 'hemKind', 'outletMm', 'darts', 'hipDepthMm', 'elasticWaist', 'lined'],
+  upper: ['lined', 'hemDepthMm', 'hemKind', 'darts', 'backSeam', 'overlapMm', 'workingCuffButtons'],
+  whole: ['lined', 'backSeam', 'outletMm', 'hemDepthMm', 'hemKind', 'skirtShape', 'darts'],
+  none: []
+}
+const HEM_KINDS = ['plain', 'original-edge', 'blind', 'knit'] as const
+const SKIRT_SHAPES = ['straight', 'flared', 'circle', 'pleated'] as const
+
+export const partsOf = (kind: GarmentKind): readonly Shown[] => BY_SHAPE[SHAPE[kind]]
+
+export interface TakenAsGivenProps {
+  judged: Judged
+  onCorrections: (corrections: Correction[]) => void
+  onDraft: (field: string, typed: string | null) => void
+  onMoney: (money: Judged['money']) => void
+}
+
+export function TakenAsGiven({ judged, onCorrections, onDraft, onMoney }: TakenAsGivenProps) {
+  const { t } = useWords()
+  const { kind, assumed, corrections } = judged
+  if (kind === null) return null
+  const parts = partsOf(kind)
+  const open = parts.filter((part) => assumed.includes(part)).length
+  return (
+    <details class="part">
+      <summary>
+        <h2>{t('given.head')}</h2>
+        <span class="note">{t('given.assumed-count', { n: open })}</span>
+      </summary>
+      <ul class="given">
+        {parts.map((part) => (
+          <Given
+            key={part}
+            part={part}
+            judged={judged}
+            onSet={(made) => onCorrections([...corrections.filter((one) => !sets(one, part)), { made }])}
+            onForget={
+              corrections.some((one) => sets(one, part)) ? () => onCorrections(corrections.filter((one) => !sets(one, part))) : null
+            }
+            onDraft={onDraft}
+          />
+        ))}
+      </ul>
+      <Money money={judged.money} drafts={judged.drafts} onMoney={onMoney} onDraft={onDraft} />
+    </details>
+  )
+}
+
+const sets = (correction: Correction, part: keyof Made): boolean => 'made' in correction && correction.made[part] !== undefined
+
+interface GivenProps {
+  part: Shown
+  judged: Judged
+  onSet: (made: Partial<Made>) => void
+  onForget: (() => void) | null
+  onDraft: TakenAsGivenProps['onDraft']
+}
+
+function Given({ part, judged, onSet, onForget, onDraft }: GivenProps) {
+  const words = useWords()
+  const { t } = words
+  const id = useId()
+  const [open, setOpen] = useState(judged.drafts[`made.${part}`] !== undefined)
+  const assumed = judged.assumed.includes(part)
+  return (
+    <li>
+      <span class="what">
+        <b>{t(`made.${part}`)}</b>: {valueWords(part, judged.made, words)}
+        <span class="note">{t(onForget !== null ? 'given.set' : assumed ? 'given.assumed' : 'given.told')}</span>
+      </span>
+      <button type="button" class="btn small" aria-expanded={open} aria-controls={open ? id : undefined} onClick={() => setOpen(!open)}>
+        {t(open ? 'points.close' : 'given.do-set')}
+        <span class="sr"> {t(`made.${part}`).toLowerCase()}</span>
+      </button>
+      {open && (
+        <div id={id} class="correct stitched grow">
+          <Setting part={part} judged={judged} onSet={onSet} onDraft={onDraft} />
+          {onForget !== null && (
+            <div class="row">
+              <button type="button" class="btn small" onClick={onForget}>
+                {t('correct.undo')}
+                <span class="sr"> {t(`made.${part}`).toLowerCase()}</span>
+              </button>
+            </div>
+          )}
+        </div>
+      )}
+    </li>
+  )
+}
+
+function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget'>) {
+  const { t, figure, units } = useWords()
+  const { made, assumed, drafts } = judged
+  const label = t(`made.${part}`)
+  if (isYesNo(part)) {
+    return (
+      <Pick
+        label={label}
+        options={[
+          { value: 'yes', label: t('given.yes') },
+          { value: 'no', label: t('given.no') }
+        ]}
+        value={assumed.includes(part) ? null : made[part] ? 'yes' : 'no'}
+        onPick={(value) => onSet({ [part]: value === 'yes' })}
+      />
+    )
+  }
+  if (isDepth(part)) {
+    return (
+      <LengthField
+        label={label}
+        of=""
+        typed={drafts[`made.${part}`] ?? figure(made[part])}
+        unit={units}
+        onTyped={(typed) => onDraft(`made.${part}`, typed)}
+        onLength={({ mm }) => {
+          onSet({ [part]: mm })
+          onDraft(`made.${part}`, null)
+        }}
+      />
+    )
+  }
+  return part === 'hemKind' ? (
+    <Pick
+      label={label}
+      options={HEM_KINDS.map((value) => ({ value, label: t(`made.hemKind.${value}`) }))}
+      value={assumed.includes(part) ? null : made.hemKind}
+      onPick={(hemKind) => onSet({ hemKind })}
+    />
+  ) : (
+    <Pick
+      label={label}
+      options={SKIRT_SHAPES.map((value) => ({ value, label: t(`made.skirtShape.${value}`) }))}
+      value={assumed.includes(part) ? null : made.skirtShape}
+      onPick={(skirtShape) => onSet({ skirtShape })}
+    />
+  )
+}
+
+function valueWords(part: Shown, made: Made, { t, length }: Words): string {
+  if (isYesNo(part)) return t(made[part] ? 'given.yes' : 'given.no').toLowerCase()
+  if (isDepth(part)) return made[part] === 0 ? t('given.none').toLowerCase() : length(made[part])
+  return part === 'hemKind' ? t(`made.hemKind.${made.hemKind}`).toLowerCase() : t(`made.skirtShape.${made.skirtShape}`).toLowerCase()
+}
+
+const MONEY = ['price', 'postage', 'worth'] as const
+
+/** The person's own figures for this one; nothing is looked up. */
+function Money({ money, drafts, onMoney, onDraft }: Pick<Judged, 'money' | 'drafts'> & Pick<TakenAsGivenProps, 'onMoney' | 'onDraft'>) {
+  const { t } = useWords()
+  return (
+    <fieldset class="money">
+      <legend class="label">{t('money.head')}</legend>
+      <div class="row">
+        {MONEY.map((field) => (
+          <MoneyField
+            key={field}
+            label={t(`money.${field}`)}
+            amount={money[field]}
+            draft={drafts[`money.${field}`]}
+            onDraft={(typed) => onDraft(`money.${field}`, typed)}
+            onAmount={(amount) => {
+              onMoney({ ...money, [field]: amount })
+              onDraft(`money.${field}`, null)
+            }}
+          />
+        ))}
+      </div>
+    </fieldset>
+  )
+}
+
+/** A plain amount, `24` or `24.90` or `24,90`; null for nothing, undefined for what is none. */
+export function amountOf(typed: string): number | null | undefined {
+  const text = typed.trim()
+  if (text === '') return null
+  return /^\d{1,7}(?:[.,]\d{1,2})?$/.test(text) ? Number(text.replace(',', '.')) : undefined
+}
+
+interface MoneyFieldProps {
+  label: string
+  amount: number | null
+  draft: string | undefined
+  onDraft: (typed: string) => void
+  onAmount: (amount: number | null) => void
+}
+
+function MoneyField({ label, amount, draft, onDraft, onAmount }: MoneyFieldProps) {
+  const { t } = useWords()
+  const id = useId()
+  const [text, setText] = useState(draft ?? (amount === null ? '' : String(amount)))
+  const wrong = amountOf(text) === undefined
+  return (
+    <div class="amount">
+      <label class="label" for={id}>
+        {label}
+      </label>
+      <input
+        id={id}
+        class="fieldin n"
+        type="text"
+        inputMode="decimal"
+        autoComplete="off"
+        value={text}
+        aria-invalid={wrong}
+        aria-describedby={wrong ? `${id}-wrong` : undefined}
+        onInput={(event) => {
+          setText(event.currentTarget.value)
+          onDraft(event.currentTarget.value)
+        }}
+        onChange={(event) => {
+          const typed = amountOf(event.currentTarget.value)
+          if (typed !== undefined) onAmount(typed)
+        }}
+      />
+      {wrong && (
+        <p class="wrong" id={`${id}-wrong`} role="alert">
+          {t('money.wrong')}
+        </p>
+      )}
+    </div>
+  )
+}

@@ -1,0 +1,84 @@
+/** Everything to a file and back, what could not be read, and light or dark. */
+import { useId } from 'preact/hooks'
+import { Pick } from '../pick.tsx'
+import { useWords } from '../words.tsx'
+import { Headline } from './frame.tsx'
+
+export type Theme = 'system' | 'light' | 'dark'
+export interface BackupPageProps {
+  counts: { people: number; measures: number; garments: number; listings: number }
+  /** What could not be read, each with the fields at fault. */
+  unreadable: readonly { table: string; id: string; fields: readonly string[] }[]
+  /** What came of the last loading, as sentences. */
+  outcome: readonly string[]
+  theme: Theme
+  onTheme: (theme: Theme) => void
+  onSave: () => void
+  onLoad: (file: File) => void
+}
+
+const THEMES: readonly Theme[] = ['system', 'light', 'dark']
+
+export function BackupPage({ counts, unreadable, outcome, theme, onTheme, onSave, onLoad }: BackupPageProps) {
+  const { t } = useWords()
+  const id = useId()
+  return (
+    <>
+      <Headline title={t('backup.title')} note={t('backup.told', counts)} />
+      <section class="part stack">
+        <h2>{t('backup.save')}</h2>
+        <p>{t('backup.save.what')}</p>
+        <button type="button" class="btn main" onClick={onSave}>
+          {t('backup.save.do')}
+        </button>
+      </section>
+      <section class="part stack">
+        <h2>{t('backup.load')}</h2>
+        <p id={`${id}-what`}>{t('backup.load.what')}</p>
+        <label class="label" for={id}>
+          {t('backup.load.file')}
+        </label>
+        <input
+          id={id}
+          class="wr-file"
+          type="file"
+          accept=".json,application/json"
+          aria-describedby={`${id}-what`}
+          onChange={(event) => {
+            const file = event.currentTarget.files?.[0]
+            // the same file may be loaded again
+            event.currentTarget.value = ''
+            if (file !== undefined) onLoad(file)
+          }}
+        />
+        <div role="status">
+          {outcome.map((sentence) => (
+            <p key={sentence}>{sentence}</p>
+          ))}
+        </div>
+      </section>
+      {unreadable.length > 0 && (
+        <section class="part stack">
+          <h2>{t('backup.unreadable')}</h2>
+          <p>{t('backup.unreadable.what', { count: unreadable.length })}</p>
+          <ul class="bullets">
+            {unreadable.map(({ table, id: row, fields }) => (
+              <li key={`${table} ${row}`}>
+                {t(`backup.table.${table}`)} {row} <span class="note">{fields.join(', ')}</span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      <section class="part stack">
+        <h2>{t('backup.look')}</h2>
+        <Pick
+          label={t('backup.look.which')}
+          options={THEMES.map((value) => ({ value, label: t(`backup.look.${value}`) }))}
+          value={theme}
+          onPick={onTheme}
+        />
+      </section>
+    </>
+  )
+}

@@ -1,0 +1,75 @@
+/** What the workroom's pages are given. Records have these fields and more; a page asks for no other. */
+import type { AlterationId } from '../../core/alterations/ids.ts'
+import type { GarmentKind } from '../../core/garment/kinds.ts'
+import type { PointId } from '../../core/garment/points.ts'
+import type { Units } from '../../core/length.ts'
+import type { Means } from '../../core/plan/means.ts'
+import type { Reckoning, Verdict } from '../../core/reckon.ts'
+import type { BodyMeasureId, Fit } from '../../core/wearer/body.ts'
+
+export interface PersonShown {
+  id: string
+  name: string
+  units: Units
+  currency: string
+  fit: Fit
+  means: Means
+}
+export type PersonFields = Omit<PersonShown, 'id'>
+
+export interface MeasureShown {
+  id: string
+  measure: BodyMeasureId
+  mm: number
+  /** As it was typed. */
+  stated: string
+  takenOn: string
+}
+
+export interface GarmentFields {
+  name: string
+  kind: GarmentKind
+  measures: { point: PointId; mm: number; stated: string }[]
+  notes: string
+}
+export interface GarmentShown extends GarmentFields {
+  id: string
+  favourite: boolean
+}
+
+export const STATUSES = ['watching', 'asked', 'bought', 'passed'] as const
+export type Status = (typeof STATUSES)[number]
+
+export interface Money {
+  price: number | null
+  postage: number | null
+  worth: number | null
+}
+/** What can be changed of a kept listing without opening it. */
+export interface ListingFields {
+  status: Status
+  notes: string
+  tags: string[]
+  money: Money
+}
+export interface ListingShown extends ListingFields {
+  id: string
+  title: string
+  site: string
+  address: string
+  keptAt: string
+  /** What the page or the person says it costs. */
+  price: number | null
+  kind: GarmentKind | null
+  /** The answer when it was kept. */
+  then: {
+    verdict: Verdict
+    chance: number | null
+    level: number | null
+    minutes: number | null
+    spend: number | null
+    jobs: AlterationId[]
+  } | null
+  /** The answer as of now; null while it is being worked out, or where nothing can be. */
+  now: Reckoning | null
+}

@@ -1,0 +1,136 @@
+/** The garments a person owns, and the one of each kind that others are set beside. */
+import { useState } from 'preact/hooks'
+import { formatLength } from '../../../core/length.ts'
+import { Outline } from '../../outline/outline.tsx'
+import { useWords } from '../../words.tsx'
+import { Empty, Headline } from '../frame.tsx'
+import type { GarmentFields, GarmentShown } from '../shown.ts'
+import { GarmentForm } from './garment-form.tsx'
+
+export interface WardrobePageProps {
+  name: string
+  garments: readonly GarmentShown[]
+  onAdd: (garment: GarmentFields) => void
+  onEdit: (id: string, garment: GarmentFields) => void
+  onRemove: (id: string) => void
+  onFavourite: (id: string, on: boolean) => void
+}
+
+const NEW_GARMENT: GarmentFields = { name: '', kind: 'trousers', measures: [], notes: '' }
+
+export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavourite }: WardrobePageProps) {
+  const { t } = useWords()
+  /** The garment being edited, 'new' for a new one. */
+  const [editing, setEditing] = useState<string | null>(null)
+  const done = () => setEditing(null)
+  return (
+    <>
+      <Headline
+        title={t('wardrobe.title', { name })}
+        note={garments.length === 0 ? null : t('wardrobe.told', { count: garments.length })}
+      />
+      <div class="wr-tools row">
+        {editing !== 'new' && (
+          <button type="button" class="btn main" onClick={() => setEditing('new')}>
+            {t('wardrobe.add')}
+          </button>
+        )}
+      </div>
+      {editing === 'new' && (
+        <section class="wr-edit stitched">
+          <h2>{t('wardrobe.add')}</h2>
+          <GarmentForm
+            garment={NEW_GARMENT}
+            onCancel={done}
+            onSave={(garment) => {
+              onAdd(garment)
+              done()
+            }}
+          />
+        </section>
+      )}
+      {garments.length === 0 && editing === null && (
+        <Empty>
+          <p>{t('wardrobe.empty')}</p>
+          <p>{t('wardrobe.empty.how')}</p>
+        </Empty>
+      )}
+      <ul class="wr-garments">
+        {garments.map((garment) => (
+          <li key={garment.id} class="wr-garment">
+            {editing === garment.id ? (
+              <section class="wr-edit">
+                <h2>{t('wardrobe.edit', { name: garment.name })}</h2>
+                <GarmentForm
+                  garment={garment}
+                  onCancel={done}
+                  onSave={(fields) => {
+                    onEdit(garment.id, fields)
+                    done()
+                  }}
+                />
+              </section>
+            ) : (
+              <GarmentRow
+                garment={garment}
+                onEdit={() => setEditing(garment.id)}
+                onRemove={() => onRemove(garment.id)}
+                onFavourite={(on) => onFavourite(garment.id, on)}
+              />
+            )}
+          </li>
+        ))}
+      </ul>
+    </>
+  )
+}
+
+interface GarmentRowProps {
+  garment: GarmentShown
+  onEdit: () => void
+  onRemove: () => void
+  onFavourite: (on: boolean) => void
+}
+
+function GarmentRow({ garment, onEdit, onRemove, onFavourite }: GarmentRowProps) {
+  const { t, units } = useWords()
+  const points = Object.fromEntries(garment.measures.map(({ point, mm }) => [point, mm]))
+  return (
+    <>
+      <div class="wr-thumb">
+        <Outline kind={garment.kind} points={points} plan={null} size="small" />
+      </div>
+      <div class="wr-told">
+        <h2>{garment.name}</h2>
+        <p class="note">
+          {t('garment.kind.is', { kind: garment.kind })}
+          {garment.favourite && <b> {t('wardrobe.favourite')}</b>}
+        </p>
+        {garment.measures.length === 0 ? (
+          <p>{t('wardrobe.no-measures')}</p>
+        ) : (
+          <dl class="wr-measures">
+            {garment.measures.map(({ point, mm, stated }) => (
+              <div key={point}>
+                <dt>{t('garment.point', { point })}</dt>
+                <dd title={stated}>{formatLength(mm, units)}</dd>
+              </div>
+            ))}
+          </dl>
+        )}
+        {garment.notes !== '' && <p class="wr-notes">{garment.notes}</p>}
+      </div>
+      <div class="wr-acts row">
+        <button type="button" class="btn small" aria-pressed={garment.favourite} onClick={() => onFavourite(!garment.favourite)}>
+          {t('wardrobe.mark', { kind: garment.kind })}
+        </button>
+        <button type="button" class="btn small" aria-label={t('wardrobe.edit', { name: garment.name })} onClick={onEdit}>
+          {t('workroom.edit')}
+        </button>
+        <button type="button" class="btn small bare" aria-label={t('wardrobe.remove', { name: garment.name })} onClick={onRemove}>
+          {t('workroom.remove')}
+        </button>
+      </div>
+    </>
+  )
+}

@@ -1,0 +1,88 @@
+/** What can be changed of a kept listing without opening it: status, notes, tags and the person's own figures. */
+import { useState } from 'preact/hooks'
+import { useWords } from '../../words.tsx'
+import { Choice, Field } from '../field.tsx'
+import { type ListingFields, STATUSES } from '../shown.ts'
+import { moneyTyped, typedMoney } from '../typed.ts'
+
+export interface ListingFormProps {
+  listing: ListingFields
+  /** What the page said it costs, where the person typed nothing. */
+  pagePrice: number | null
+  currency: string
+  onSave: (fields: ListingFields) => void
+  onCancel: () => void
+}
+
+const FIGURES = ['price', 'postage', 'worth'] as const
+
+export function ListingForm({ listing, pagePrice, currency, onSave, onCancel }: ListingFormProps) {
+  const { t } = useWords()
+  const [status, setStatus] = useState(listing.status)
+  const [notes, setNotes] = useState(listing.notes)
+  const [tags, setTags] = useState(listing.tags.join(', '))
+  const [typed, setTyped] = useState({
+    price: moneyTyped(listing.money.price),
+    postage: moneyTyped(listing.money.postage),
+    worth: moneyTyped(listing.money.worth)
+  })
+  const price = typedMoney(typed.price)
+  const postage = typedMoney(typed.postage)
+  const worth = typedMoney(typed.worth)
+  const taken = { price, postage, worth }
+
+  const save = (event: Event) => {
+    event.preventDefault()
+    if (price.ok && postage.ok && worth.ok) {
+      const money = { price: price.value, postage: postage.value, worth: worth.value }
+      return onSave({ status, notes, tags: tagsFrom(tags), money })
+    }
+    const form = event.currentTarget
+    if (form instanceof HTMLElement) form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
+  }
+  return (
+    <form class="wr-form" noValidate onSubmit={save}>
+      <Choice
+        label={t('wishlist.status')}
+        value={status}
+        options={STATUSES.map((value) => ({ value, label: t(`wishlist.status.${value}`) }))}
+        onChoose={setStatus}
+      />
+      <div class="wr-three">
+        {FIGURES.map((figure) => {
+          const one = taken[figure]
+          return (
+            <Field
+              key={figure}
+              label={t(`wishlist.${figure}`)}
+              typed={typed[figure]}
+              onTyped={(text) => setTyped({ ...typed, [figure]: text })}
+              unit={currency}
+              problem={one.ok ? null : t(one.problem)}
+              note={figure === 'price' && pagePrice !== null ? t('wishlist.price.page', { amount: pagePrice }) : null}
+            />
+          )
+        })}
+      </div>
+      <Field label={t('wishlist.notes')} typed={notes} onTyped={setNotes} long />
+      <Field label={t('wishlist.tags')} typed={tags} onTyped={setTags} note={t('wishlist.tags.note')} />
+      <div class="row">
+        <button type="submit" class="btn main">
+          {t('workroom.save')}
+        </button>
+        <button type="button" class="btn" onClick={onCancel}>
+          {t('workroom.cancel')}
+        </button>
+      </div>
+    </form>
+  )
+}
+
+const tagsFrom = (typed: string): string[] => [
+  ...new Set(
+    typed
+      .split(',')
+      .map((tag) => tag.trim())
+      .filter(Boolean)
+  )
+]

@@ -1,0 +1,60 @@
+/** Finding and ordering kept listings. Pure. */
+import type { Verdict } from '../../../core/reckon.ts'
+import type { ListingShown, Status } from '../shown.ts'
+
+export const ORDERS = ['kept', 'verdict', 'chance', 'spend', 'minutes', 'title'] as const
+export type Order = (typeof ORDERS)[number]
+
+export interface Search {
+  find: string
+  order: Order
+  /** null: any. */
+  status: Status | null
+  verdict: Verdict | null
+}
+
+/** Best first; too little told stands apart, after all that were judged. */
+const RANK: readonly Verdict[] = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told']
+
+export const verdictOf = (listing: ListingShown): Verdict | null => listing.now?.verdict ?? listing.then?.verdict ?? null
+export const chanceOf = (listing: ListingShown): number | null => listing.now?.chance ?? listing.then?.chance ?? null
+export const spendOf = (listing: ListingShown): number | null => listing.now?.worth?.spend ?? listing.then?.spend ?? listing.price
+export const minutesOf = (listing: ListingShown): number | null =>
+  listing.now === null ? (listing.then?.minutes ?? null) : (listing.now.plans[0]?.minutes ?? 0)
+export const levelOf = (listing: ListingShown): number | null =>
+  listing.now === null ? (listing.then?.level ?? null) : (listing.now.plans[0]?.level ?? 0)
+
+/** The listings that have every word looked for, in the order asked for. */
+export function found(listings: readonly ListingShown[], search: Search): ListingShown[] {
+  const words = search.find.toLowerCase().split(/\s+/).filter(Boolean)
+  const wanted = listings.filter((listing) => {
+    if (search.status !== null && listing.status !== search.status) return false
+    if (search.verdict !== null && verdictOf(listing) !== search.verdict) return false
+    const text = [listing.title, listing.site, listing.notes, listing.kind ?? '', ...listing.tags].join(' ').toLowerCase()
+    return words.every((word) => text.includes(word))
+  })
+  return wanted.sort((a, b) => compare(a, b, search.order) || (a.keptAt < b.keptAt ? 1 : -1))
+}
+
+function compare(a: ListingShown, b: ListingShown, order: Order): number {
+  switch (order) {
+    case 'kept':
+      return 0
+    case 'title':
+      return a.title.localeCompare(b.title)
+    case 'verdict':
+      return rank(a) - rank(b)
+    case 'chance':
+      return last(chanceOf(b), -1) - last(chanceOf(a), -1)
+    case 'spend':
+      return last(spendOf(a)) - last(spendOf(b))
+    case 'minutes':
+      return last(minutesOf(a)) - last(minutesOf(b))
+  }
+}
+const rank = (listing: ListingShown): number => {
+  const verdict = verdictOf(listing)
+  return verdict === null ? RANK.length : RANK.indexOf(verdict)
+}
+/** What is not known comes after all that is. */
+const last = (value: number | null, missing = Number.MAX_VALUE): number => value ?? missing

@@ -1,0 +1,125 @@
+/** Kept listings: find, order, change, open, take away. */
+import { useState } from 'preact/hooks'
+import { useWords } from '../../words.tsx'
+import { Choice, Field } from '../field.tsx'
+import { Empty, Headline } from '../frame.tsx'
+import { type ListingFields, type ListingShown, STATUSES } from '../shown.ts'
+import { ListingForm } from './listing-form.tsx'
+import { found, ORDERS, type Search } from './listing-order.ts'
+import { ListingRow } from './listing-row.tsx'
+
+export interface WishlistPageProps {
+  listings: readonly ListingShown[]
+  currency: string
+  /** Is there a body or a garment to set listings beside? */
+  ready: boolean
+  onOpen: (id: string) => void
+  onEdit: (id: string, fields: ListingFields) => void
+  onRemove: (id: string) => void
+}
+
+const VERDICTS = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told'] as const
+const HEADS = ['outline', 'garment', 'verdict', 'points', 'hardest', 'time', 'in-all', 'chance', 'status'] as const
+const ANY = 'any'
+
+export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemove }: WishlistPageProps) {
+  const { t } = useWords()
+  const [search, setSearch] = useState<Search>({ find: '', order: 'kept', status: null, verdict: null })
+  const [editing, setEditing] = useState<string | null>(null)
+  if (listings.length === 0) {
+    return (
+      <>
+        <Headline title={t('wishlist.title')} />
+        <Empty>
+          <p>{t('wishlist.empty')}</p>
+          <p>{t('wishlist.empty.how')}</p>
+          {!ready && (
+            <p>
+              <a href="#body">{t('wishlist.empty.body')}</a>
+            </p>
+          )}
+        </Empty>
+      </>
+    )
+  }
+  const shown = found(listings, search)
+  return (
+    <>
+      <Headline title={t('wishlist.title')} note={t('wishlist.told', { count: listings.length })} />
+      <search class="wr-tools">
+        <Field label={t('wishlist.find')} type="search" typed={search.find} onTyped={(find) => setSearch({ ...search, find })} />
+        <Choice
+          label={t('wishlist.order')}
+          value={search.order}
+          options={ORDERS.map((value) => ({ value, label: t(`wishlist.order.${value}`) }))}
+          onChoose={(order) => setSearch({ ...search, order })}
+        />
+        <Choice
+          label={t('wishlist.head.verdict')}
+          value={search.verdict ?? ANY}
+          options={[
+            { value: ANY, label: t('wishlist.any') },
+            ...VERDICTS.map((value) => ({ value, label: t('wishlist.verdict', { verdict: value }) }))
+          ]}
+          onChoose={(value) => setSearch({ ...search, verdict: VERDICTS.find((verdict) => verdict === value) ?? null })}
+        />
+        <Choice
+          label={t('wishlist.status')}
+          value={search.status ?? ANY}
+          options={[
+            { value: ANY, label: t('wishlist.any') },
+            ...STATUSES.map((value) => ({ value, label: t(`wishlist.status.${value}`) }))
+          ]}
+          onChoose={(value) => setSearch({ ...search, status: STATUSES.find((status) => status === value) ?? null })}
+        />
+      </search>
+      <p role="status" class={shown.length === 0 ? 'wr-none' : 'sr'}>
+        {t(shown.length === 0 ? 'wishlist.none-found' : 'wishlist.found', { count: shown.length })}
+      </p>
+      {shown.length > 0 && (
+        <table class="wr-list">
+          <thead>
+            <tr>
+              {HEADS.map((head) => (
+                <th key={head} scope="col">
+                  {t(`wishlist.head.${head}`)}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {shown.map((listing) =>
+              editing === listing.id ? (
+                <tr key={listing.id} class="wr-editing">
+                  <td colSpan={HEADS.length}>
+                    <section class="wr-edit">
+                      <h2>{t('wishlist.edit', { title: listing.title })}</h2>
+                      <ListingForm
+                        listing={listing}
+                        pagePrice={listing.money.price === null ? listing.price : null}
+                        currency={currency}
+                        onCancel={() => setEditing(null)}
+                        onSave={(fields) => {
+                          onEdit(listing.id, fields)
+                          setEditing(null)
+                        }}
+                      />
+                    </section>
+                  </td>
+                </tr>
+              ) : (
+                <ListingRow
+                  key={listing.id}
+                  listing={listing}
+                  onOpen={() => onOpen(listing.id)}
+                  onEdit={() => setEditing(listing.id)}
+                  onRemove={() => onRemove(listing.id)}
+                />
+              )
+            )}
+          </tbody>
+        </table>
+      )}
+    </>
+  )
+}

@@ -10,6 +10,8 @@ export interface Words {
   units: Units
   /** The sentence of a message code. */
   t: (code: string, values?: Values) => string
+  /** The same as it stands inside a sentence: no capital at its head. */
+  inner: (code: string, values?: Values) => string
   /** 28¾ in */
   length: (mm: number) => string
   /** 28¾ */
@@ -21,9 +23,16 @@ export const wordsFor = (wording: Wording): Words => ({
   wording,
   units: wording.units,
   t: (code, values = {}) => say({ code, values }, wording),
+  inner: (code, values = {}) => uncapped(say({ code, values }, wording)),
   length: (mm) => formatLength(mm, wording.units),
   figure: (mm) => figure(mm, wording.units)
 })
+
+/** say() puts a capital at the head of every sentence; inside another it goes again. */
+export const uncapped = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
+
+/** Reasons as one paragraph: each a sentence with its stop. */
+export const asSentences = (texts: readonly string[]): string => texts.map((text) => (/[.?!]$/.test(text) ? text : `${text}.`)).join(' ')
 
 /** What the page hands down: `<WordsOf.Provider value={{ units, language, currency }}>`. */
 export const WordsOf = createContext<Wording>({ units: 'cm', language: 'en' })

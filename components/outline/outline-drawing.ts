@@ -13,6 +13,8 @@ export interface OutlineInput {
   points: Measures
   jobs: readonly Job[]
   made: Partial<Pick<Made, 'taperLengthMm' | 'hipDepthMm'>>
+  /** What every point measures after the plan, where it is known. */
+  after?: Measures | undefined
 }
 /** A stitching line that moves: where it was, where it comes to. */
 export interface Moved {
@@ -54,6 +56,14 @@ export function pointReader(points: Measures): { read: (point: PointId, usual: n
       return usual
     }
   }
+}
+
+/** What a point changes by beyond what any job names for it: the side effect of a seam that runs through it. Signed. */
+export function sideEffect({ points, jobs, after }: OutlineInput, point: PointId): number {
+  const before = points[point]
+  const then = after?.[point]
+  if (before === undefined || then === undefined) return 0
+  return then - before - jobs.reduce((sum, job) => sum + (job.amounts[point] ?? 0), 0)
 }
 
 /** How far a line moves at a point, where the job names several points: its deepest, in proportion. */

@@ -29,11 +29,23 @@ const OUTLINES: Partial<Record<GarmentKind, Draw>> = {
 
 export const hasOutline = (kind: GarmentKind): boolean => OUTLINES[kind] !== undefined
 
-/** The back shows what moves in the middle and in the darts; else the front is drawn. */
-export const viewOf = (jobs: readonly Job[]): View =>
-  jobs.some((job) => job.lines.some(({ seam }) => seam === 'centre-back' || seam === 'seat' || seam === 'dart')) ? 'back' : 'front'
+/** Lines that one side of the garment alone shows. */
+function sideOf(job: Job, seam: Job['lines'][number]['seam']): View | null {
+  if (seam === 'centre-back' || seam === 'seat') return 'back'
+  if (seam === 'front-edge') return 'front'
+  return seam === 'dart' ? (job.id === 'bust-darts' ? 'front' : 'back') : null
+}
 
-export function outlineOf(kind: GarmentKind, input: OutlineInput, view = viewOf(input.jobs)): OutlineDrawing | null {
+/** The views that show everything that moves: the front, the back, or both. */
+export function viewsOf(jobs: readonly Job[]): View[] {
+  const needed = new Set(jobs.flatMap((job) => job.lines.map(({ seam }) => sideOf(job, seam))))
+  const views: View[] = []
+  if (needed.has('front') || !needed.has('back')) views.push('front')
+  if (needed.has('back')) views.push('back')
+  return views
+}
+
+export function outlineOf(kind: GarmentKind, input: OutlineInput, view: View): OutlineDrawing | null {
   return OUTLINES[kind]?.(input, view) ?? null
 }
 

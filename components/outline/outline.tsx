@@ -6,7 +6,7 @@ import { useWidth } from '../use-width.ts'
 import { useWords, type Words } from '../words.tsx'
 import type { Spot } from './curve.ts'
 import { type Move, movesOf } from './moves.ts'
-import type { Measures, Moved, OutlineDrawing, OutlineInput } from './outline-drawing.ts'
+import type { Measures, Moved, OutlineDrawing, OutlineInput, View } from './outline-drawing.ts'
 import { type Box, boxOf, outlineOf, pathOf } from './outline-geometry.ts'
 
 export interface OutlineProps {
@@ -14,6 +14,7 @@ export interface OutlineProps {
   points: Measures
   plan: Plan | null
   made?: OutlineInput['made']
+  view: View
   /** Small: lines alone, to stand beside the list. Full: on spot-and-cross paper with its figures. */
   size: 'small' | 'full'
 }
@@ -21,10 +22,11 @@ export interface OutlineProps {
 const SMALL_WIDTH = 112
 const SMALL_TALL = 190
 
-export function Outline({ kind, points, plan, made = {}, size }: OutlineProps) {
+export function Outline({ kind, points, plan, made = {}, view, size }: OutlineProps) {
   const words = useWords()
   const { ref, width } = useWidth<HTMLDivElement>(size === 'small' ? SMALL_WIDTH : 320)
-  const drawing = outlineOf(kind, { points, jobs: plan?.alterations ?? [], made })
+  const after: Measures = Object.fromEntries(plan?.after.map(({ point, mm }) => [point, mm]) ?? [])
+  const drawing = outlineOf(kind, { points, jobs: plan?.alterations ?? [], made, after }, view)
   if (drawing === null) return null
   const moves = plan === null ? [] : movesOf(plan, points)
   const label = outlineWords(kind, drawing, moves, words)

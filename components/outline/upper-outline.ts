@@ -1,7 +1,7 @@
 /** Shirt and jacket laid flat, one sleeve whole; the second is begun and cut with a wave. Chest, waist, bottom edge, shoulders and sleeve are true. */
 import type { Job } from '../../core/plan/plan.ts'
-import { type Anchor, type Line, mirrored, offsetAt, part, type Spot, smooth, smoothDown } from './curve.ts'
-import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, pointReader, type View } from './outline-drawing.ts'
+import { type Anchor, type Line, mirrored, offsetAt, part, type Spot, smooth, smoothDown, xAt } from './curve.ts'
+import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, pointReader, sideEffect, type View } from './outline-drawing.ts'
 
 export type UpperCut = 'shirt' | 'jacket' | 'sleeveless'
 const SHOULDER_SLOPE = Math.tan((19 * Math.PI) / 180)
@@ -84,7 +84,7 @@ export function upperOutline(input: OutlineInput, cut: UpperCut, view: View): Ou
     view,
     layers: sleeved ? [sleeve, cutSleeve(frame), body] : [body],
     seams: details(frame, view, neckDrop),
-    moved: input.jobs.flatMap((job) => job.lines.flatMap((line) => movedLines(frame, job, line, view))),
+    moved: input.jobs.flatMap((job) => job.lines.flatMap((line) => movedLines(frame, input, job, line, view))),
     dimensions: dimensions(frame, input),
     guessed: frame.guessed
   }
@@ -161,7 +161,7 @@ function details({ cut, hemY, neckX, shoulder, armhole, sleeve, cuff, along, acr
   return lines
 }
 
-function movedLines(frame: UpperFrame, job: Job, line: Job['lines'][number], view: View): Moved[] {
+function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job['lines'][number], view: View): Moved[] {
   const { seam, offsetMm } = line
   const base = { seam, job: job.id, offsetMm }
   const both = (goes: Line | null, comes: Line): Moved[] => {
@@ -194,7 +194,7 @@ function movedLines(frame: UpperFrame, job: Job, line: Job['lines'][number], vie
       return frame.cut === 'sleeveless' ? [] : [{ ...base, goes: frame.underside, comes: undersideMoved(frame, job, offsetMm) }]
     case 'centre-back': {
       if (view === 'front') return []
-      const anchors = bodyAnchors(frame, job, offsetMm)
+      const anchors = middleAnchors(frame, input, job, offsetMm)
       const comes = Array.from({ length: 25 }, (_, i) => {
         const y = frame.underarm.y + ((frame.hemY - frame.underarm.y) * i) / 24
         return { x: Math.abs(offsetAt(anchors, y)), y }
@@ -212,21 +212,47 @@ function movedLines(frame: UpperFrame, job: Job, line: Job['lines'][number], vie
       ]
     }
     case 'dart': {
-      if (view === 'front') return []
-      const x = frame.underarm.x * 0.45
-      const top = frame.underarm.y + 20
-      const bottom = frame.waistY + (frame.hemY - frame.waistY) * 0.6
-      return both(null, [
-        { x, y: top },
-        { x: x - offsetMm, y: frame.waistY },
-        { x, y: bottom },
-        { x: x + offsetMm, y: frame.waistY },
-        { x, y: top }
-      ])
+      const bust = job.amounts.chest !== undefined && job.amounts.waist === undefined
+      if (bust !== (view === 'front')) return []
+      return both(null, bust ? bustDart(frame, offsetMm) : backDart(frame, offsetMm))
     }
     default:
       return []
   }
+}
+
+/** From the side seam, a hand below the underarm, towards the bust. */
+function bustDart({ underarm, side }: UpperFrame, offsetMm: number): Line {
+  const y = underarm.y + 70
+  const x = xAt(side, y)
+  return [
+    { x, y: y - offsetMm },
+    { x: underarm.x * 0.55, y: y - 20 },
+    { x, y: y + offsetMm }
+  ]
+}
+
+/** A long dart, widest at the waist. */
+function backDart({ underarm, waistY, hemY }: UpperFrame, offsetMm: number): Line {
+  const x = underarm.x * 0.45
+  const top = underarm.y + 20
+  return [
+    { x, y: top },
+    { x: x - offsetMm, y: waistY },
+    { x, y: waistY + (hemY - waistY) * 0.6 },
+    { x: x + offsetMm, y: waistY },
+    { x, y: top }
+  ]
+}
+
+/** The middle seam: what it takes at the chest and the bottom edge comes with what it is meant to take at the waist. */
+function middleAnchors(frame: UpperFrame, input: OutlineInput, job: Job, offsetMm: number): Anchor[] {
+  const at = (point: 'chest' | 'waist' | 'hem'): number => offsetAtPoint(job, offsetMm, point) ?? Math.abs(sideEffect(input, point)) / 2
+  return [
+    { y: frame.underarm.y, offset: at('chest') },
+    { y: frame.waistY, offset: at('waist') },
+    { y: frame.hemY, offset: at('hem') }
+  ]
 }
 
 /** What the line moves at the chest, the waist and the bottom edge; a point the job does not name stays where it is. */

@@ -4,7 +4,7 @@ import type { Ask } from '../../core/reckon.ts'
 import { Facts } from '../facts.tsx'
 import type { Judged } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
-import { useWords } from '../words.tsx'
+import { asSentences, useWords } from '../words.tsx'
 
 export interface AnswerProps {
   judged: Judged
@@ -20,7 +20,6 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer }: Answer
   const { reckoning } = judged
   if (reckoning === null) return null
   const { verdict, because, ask } = reckoning
-  const [first, ...more] = because
   const leave = verdict === 'leave-it'
   const little = verdict === 'too-little-told'
   const keep = (
@@ -39,8 +38,7 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer }: Answer
         <VerdictMark verdict={verdict} large />
         {t('answer.verdict', { verdict })}
       </h2>
-      {first !== undefined && <p class="why">{first.text}</p>}
-      {more.length > 0 && <p class="why more-why">{more.map(({ text }) => text).join(' ')}</p>}
+      <p class="why">{asSentences(because.map(({ text }) => text))}</p>
       {!little && <Facts judged={judged} />}
       {ask[0] !== undefined && <Question ask={ask[0]} onCopy={onCopy} />}
       <div class="acts">

@@ -6,7 +6,7 @@ import type { Basis } from '../../core/reading/reading.ts'
 import { LengthField } from '../length-field.tsx'
 import { Pick } from '../pick.tsx'
 import { gapWords } from '../tape/tape-words.ts'
-import { useWords } from '../words.tsx'
+import { uncapped, useWords } from '../words.tsx'
 import { aroundMm, type PointRow } from './point-rows.ts'
 
 export interface CorrectFormProps {
@@ -22,7 +22,7 @@ export interface CorrectFormProps {
 
 export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo }: CorrectFormProps) {
   const words = useWords()
-  const { t } = words
+  const { t, inner } = words
   const { point, stated } = row
   const girth = isGirth(point)
   const [unit, setUnit] = useState<'in' | 'cm'>(stated?.unit ?? words.units)
@@ -46,7 +46,7 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo 
       <div class="grid">
         <LengthField
           label={t('correct.stated')}
-          of={t('correct.of', { point })}
+          of={inner('correct.of', { point })}
           typed={typed}
           unit={shownUnit}
           focusFirst
@@ -90,7 +90,7 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo 
         {onUndo !== null && (
           <button type="button" class="btn small" onClick={onUndo}>
             {t('correct.undo')}
-            <span class="sr"> {t('correct.of', { point })}</span>
+            <span class="sr"> {inner('correct.of', { point })}</span>
           </button>
         )}
         {row.said.length > 0 && (
@@ -118,12 +118,11 @@ function BothWays({ row, basis }: { row: PointRow; basis: Basis }) {
     <p class="sum">
       {words.t(flat ? 'correct.sum.flat' : 'correct.sum.around', { around: shown.garmentMm, flat: shown.garmentMm / 2 })}{' '}
       {otherWords !== null && (
-        <span class="note">{words.t(flat ? 'correct.other.around' : 'correct.other.flat', { point, gap: lower(otherWords) })}</span>
+        <span class="note">{words.t(flat ? 'correct.other.around' : 'correct.other.flat', { point, gap: uncapped(otherWords) })}</span>
       )}
     </p>
   )
 }
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
 
 /** The field's name among what is typed and not yet taken. */
 export const draftOf = (point: PointId): string => `stated.${point}`

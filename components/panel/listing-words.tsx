@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'preact/hooks'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import { say } from '../../core/words/say.ts'
-import { useWords } from '../words.tsx'
+import { uncapped, useWords } from '../words.tsx'
 import { marksOf, piecesOf } from './marks.ts'
 
 export interface ListingWordsProps {
@@ -64,7 +64,7 @@ function MarkedText({ pieces, language }: { pieces: ReturnType<typeof piecesOf>;
   const { wording } = useWords()
   const small = (says: Parameters<typeof say>[0]) => {
     const text = say(says, wording)
-    return text.charAt(0).toLowerCase() + text.slice(1)
+    return uncapped(text)
   }
   return (
     <p class="words" lang={language}>

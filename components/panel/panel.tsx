@@ -7,7 +7,7 @@ import type { Fit } from '../../core/wearer/body.ts'
 import type { Judged } from '../judged.ts'
 import { TypedText } from '../typed-text.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
-import { useWords } from '../words.tsx'
+import { asSentences, useWords } from '../words.tsx'
 import { Answer } from './answer.tsx'
 import { ListingWords } from './listing-words.tsx'
 import { Plans } from './plans.tsx'
@@ -99,12 +99,10 @@ function ListingHead({ judged, onCorrections }: { judged: Judged; onCorrections:
   return (
     <div class="listing">
       <h1>{title === '' ? t('listing.nameless') : title}</h1>
-      {where.length > 0 && <p class="where">{where.join(', ')}</p>}
-      {text !== '' && (
-        <div class="for-whom row">
-          <KindSelect kind={kind} onKind={setKind} />
-        </div>
-      )}
+      <div class="row">
+        {where.length > 0 && <p class="where grow">{where.join(', ')}</p>}
+        {text !== '' && <KindSelect kind={kind} onKind={setKind} />}
+      </div>
     </div>
   )
 }
@@ -196,7 +194,10 @@ function KeepWithNotes({ judged, onNotes, onDraft, onKeep }: { judged: Judged } 
 function Announcement({ judged }: { judged: Judged | null }) {
   const { t } = useWords()
   const reckoning = judged?.reckoning ?? null
-  const text = reckoning === null ? '' : t('announce.answer', { verdict: reckoning.verdict, why: reckoning.because[0]?.text ?? '' })
+  const text =
+    reckoning === null
+      ? ''
+      : t('announce.answer', { verdict: reckoning.verdict, why: asSentences(reckoning.because.map(({ text: because }) => because)) })
   const [said, setSaid] = useState('')
   const before = useRef<{ title: string; text: string } | null>(null)
   useEffect(() => {

@@ -31,7 +31,7 @@ const hands = ({ aim }: Plan): string => (aim === 'tailor' ? 'tailor' : 'own')
 
 export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => void }) {
   const words = useWords()
-  const { t, figure } = words
+  const { t, inner, figure } = words
   const { reckoning } = judged
   if (reckoning === null || reckoning.plans.length === 0) return null
   const columns = planColumns(reckoning.plans)
@@ -61,7 +61,7 @@ export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => 
             <td />
             {columns.map((column) => (
               <th key={column.plan.aim} scope="col" class={on(column)}>
-                {column.aims.map((aim) => t('plans.aim', { aim })).join(', ')}
+                {column.aims.map((aim, i) => (i === 0 ? t : inner)('plans.aim', { aim })).join(', ')}
               </th>
             ))}
           </tr>
@@ -99,7 +99,7 @@ export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => 
             ) : (
               <button type="button" class="btn small" onClick={() => onAim(column.plan.aim)}>
                 {t('plans.choose')}
-                <span class="sr"> {t('plans.aim', { aim: column.plan.aim })}</span>
+                <span class="sr"> {inner('plans.aim', { aim: column.plan.aim })}</span>
               </button>
             )
           )}
@@ -124,9 +124,9 @@ function AsItIs({ judged }: { judged: Judged }) {
 }
 
 /** `waist 1½ in too big`, or in a narrow column `waist 1½ too big`. */
-export function misfitWords(point: PointId, mm: number, { t }: Words, unit = false): string {
+export function misfitWords(point: PointId, mm: number, { inner }: Words, unit = false): string {
   const way = mm >= 0 ? 'over' : 'under'
-  return t(`plans.misfit.${unit ? 'unit.' : ''}${way}.${gapKind(point)}`, { point, mm: Math.abs(mm) })
+  return inner(`plans.misfit.${unit ? 'unit.' : ''}${way}.${gapKind(point)}`, { point, mm: Math.abs(mm) })
 }
 
 const LEAST_CHANGE_MM = 0.5

@@ -55,7 +55,14 @@ export function pointRows(judged: Judged, units: Units): PointRow[] {
       whole: needsWholeTape(shown, moved)
     })
   }
-  return rows
+  return rows.sort((a, b) => urgency(a) - urgency(b))
+}
+
+/** Outside first, then not told, then unsure, then the rest; alike in the garment's own order. */
+function urgency({ shown, whole }: PointRow): number {
+  if (!whole) return 3
+  const state = gapState(shown)
+  return state === 'over' || state === 'under' ? 0 : state === 'not-told' ? 1 : 2
 }
 
 function needsWholeTape(shown: PointShown, moved: boolean): boolean {

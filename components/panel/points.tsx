@@ -134,7 +134,8 @@ function Said({ row }: { row: PointRow }) {
   const { t } = words
   const { said, correction, shown, stated } = row
   const set = correction !== null && stated !== null
-  if (said.length === 0 && !set) return <>{t(shown.garmentMm === null ? 'points.not-told' : 'points.worked-out')}</>
+  if (said.length === 0 && !set)
+    return <>{t(shown.garmentMm === null ? 'points.not-told' : shown.from === 'inferred' ? 'points.worked-out' : 'points.told')}</>
   return (
     <>
       {set && (
@@ -163,12 +164,12 @@ function Toggle({
   onToggle,
   controls
 }: Pick<RowProps, 'row' | 'open' | 'onToggle'> & { controls: string }) {
-  const { t } = useWords()
+  const { t, inner } = useWords()
   const enter = said.length === 0 && correction === null && (shown.garmentMm === null || shown.from === 'inferred')
   return (
     <button type="button" class="btn small" aria-expanded={open} aria-controls={open ? controls : undefined} onClick={onToggle}>
       {t(open ? 'points.close' : enter ? 'points.enter' : 'points.correct')}
-      <span class="sr"> {t('correct.of', { point })}</span>
+      <span class="sr"> {inner('correct.of', { point })}</span>
     </button>
   )
 }

@@ -86,7 +86,7 @@ interface GivenProps {
 
 function Given({ part, judged, onSet, onForget, onDraft }: GivenProps) {
   const words = useWords()
-  const { t } = words
+  const { t, inner } = words
   const id = useId()
   const [open, setOpen] = useState(judged.drafts[`made.${part}`] !== undefined)
   const assumed = judged.assumed.includes(part)
@@ -98,7 +98,7 @@ function Given({ part, judged, onSet, onForget, onDraft }: GivenProps) {
       </span>
       <button type="button" class="btn small" aria-expanded={open} aria-controls={open ? id : undefined} onClick={() => setOpen(!open)}>
         {t(open ? 'points.close' : 'given.do-set')}
-        <span class="sr"> {t(`made.${part}`).toLowerCase()}</span>
+        <span class="sr"> {inner(`made.${part}`)}</span>
       </button>
       {open && (
         <div id={id} class="correct stitched grow">
@@ -107,7 +107,7 @@ function Given({ part, judged, onSet, onForget, onDraft }: GivenProps) {
             <div class="row">
               <button type="button" class="btn small" onClick={onForget}>
                 {t('correct.undo')}
-                <span class="sr"> {t(`made.${part}`).toLowerCase()}</span>
+                <span class="sr"> {inner(`made.${part}`)}</span>
               </button>
             </div>
           )}
@@ -166,10 +166,10 @@ function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget'>)
   )
 }
 
-function valueWords(part: Shown, made: Made, { t, length }: Words): string {
-  if (isYesNo(part)) return t(made[part] ? 'given.yes' : 'given.no').toLowerCase()
-  if (isDepth(part)) return made[part] === 0 ? t('given.none').toLowerCase() : length(made[part])
-  return part === 'hemKind' ? t(`made.hemKind.${made.hemKind}`).toLowerCase() : t(`made.skirtShape.${made.skirtShape}`).toLowerCase()
+function valueWords(part: Shown, made: Made, { inner, length }: Words): string {
+  if (isYesNo(part)) return inner(made[part] ? 'given.yes' : 'given.no')
+  if (isDepth(part)) return made[part] === 0 ? inner('given.none') : length(made[part])
+  return part === 'hemKind' ? inner(`made.hemKind.${made.hemKind}`) : inner(`made.skirtShape.${made.skirtShape}`)
 }
 
 const MONEY = ['price', 'postage', 'worth'] as const

@@ -5,22 +5,24 @@ import { chosenPlan, type Judged } from '../judged.ts'
 import { movesOf } from '../outline/moves.ts'
 import { MovesTable } from '../outline/moves-table.tsx'
 import { Outline } from '../outline/outline.tsx'
-import { outlineOf } from '../outline/outline-geometry.ts'
+import { outlineOf, viewsOf } from '../outline/outline-geometry.ts'
 import { useWords } from '../words.tsx'
 import { misfitWords } from './plans.tsx'
 
 export function WhatMoves({ judged, wide = false }: { judged: Judged; wide?: boolean }) {
-  const { t } = useWords()
+  const { t, inner } = useWords()
   const { kind, reckoning, made } = judged
   const plan = chosenPlan(judged)
   if (kind === null || reckoning === null || plan === null || plan.alterations.length === 0) return null
   const points = pointsOf(judged)
-  const guessed = outlineOf(kind, { points, jobs: [], made })?.guessed ?? []
+  const guessed = outlineOf(kind, { points, jobs: [], made }, 'front')?.guessed ?? []
   return (
     <section class="part" aria-labelledby="moves-head">
       <h2 id="moves-head">{t('moves.head')}</h2>
       <div class="seams">
-        <Outline kind={kind} points={points} plan={plan} made={made} size={wide ? 'full' : 'small'} />
+        {viewsOf(plan.alterations).map((view) => (
+          <Outline key={view} kind={kind} points={points} plan={plan} made={made} view={view} size={wide ? 'full' : 'small'} />
+        ))}
         <dl class="told">
           {plan.alterations.map((job) => (
             <JobWords key={`${job.id} ${job.direction}`} job={job} lines={movesOf({ ...plan, alterations: [job] }, points)} />
@@ -30,7 +32,7 @@ export function WhatMoves({ judged, wide = false }: { judged: Judged; wide?: boo
       <MovesTable plan={plan} points={points} />
       {guessed.length > 0 && (
         <p class="note">
-          {t('moves.guessed')} {guessed.map((point) => t('moves.point', { point }).toLowerCase()).join(', ')}.
+          {t('moves.guessed')} {guessed.map((point) => inner('moves.point', { point })).join(', ')}.
         </p>
       )}
     </section>

@@ -8,7 +8,7 @@ import { TapeLine } from '../tape/tape-line.tsx'
 import { gapWords } from '../tape/tape-words.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
-import { useWords } from '../words.tsx'
+import { asSentences, uncapped, useWords } from '../words.tsx'
 
 export interface PopupProps {
   who: Who
@@ -22,7 +22,8 @@ export interface PopupProps {
   onWorkroom: (part?: 'body' | 'garments') => void
 }
 
-const MOST_ROWS = 6
+const MOST_ROWS = 5
+const MOST_REASONS = 2
 
 export function Popup(props: PopupProps) {
   const { t } = useWords()
@@ -75,7 +76,8 @@ function Read(props: PopupProps & { judged: Judged }) {
   const { t } = words
   const { judged, who } = props
   const { reckoning } = judged
-  const rows = pointRows(judged, words.units).slice(0, MOST_ROWS)
+  const all = pointRows(judged, words.units)
+  const rows = all.slice(0, MOST_ROWS)
   if (judged.kind === null) {
     return (
       <>
@@ -96,7 +98,7 @@ function Read(props: PopupProps & { judged: Judged }) {
             <VerdictMark verdict={reckoning.verdict} large />
             {t('answer.verdict', { verdict: reckoning.verdict })}
           </h2>
-          {reckoning.because[0] !== undefined && <p class="why">{reckoning.because[0].text}</p>}
+          <p class="why">{asSentences(reckoning.because.slice(0, MOST_REASONS).map(({ text }) => text))}</p>
           {reckoning.verdict !== 'too-little-told' && <FourFacts judged={judged} />}
         </section>
       )}
@@ -120,6 +122,7 @@ function Read(props: PopupProps & { judged: Judged }) {
             {t(
               `popup.note.${words.units}${rows.some(({ shown }) => shown.from === 'inferred' && shown.garmentMm !== null) ? '.hollow' : ''}`
             )}
+            {all.length > rows.length && ` ${t('popup.note.more', { n: all.length - rows.length })}`}
           </p>
         </section>
       )}
@@ -136,5 +139,5 @@ function readHere({ reading }: Judged, t: ReturnType<typeof useWords>['t']): str
     reading.faults.length > 0 ? t('popup.read.faults', { n: reading.faults.length }) : ''
   ].filter(Boolean)
   const doubts = reading.issues.length > 0 ? ` ${t('popup.read.doubts', { n: reading.issues.length })}` : ''
-  return `${t('popup.read.head', { parts: parts.map((part) => part.charAt(0).toLowerCase() + part.slice(1)).join(', ') })}${doubts}`
+  return `${t('popup.read.head', { parts: parts.map(uncapped).join(', ') })}${doubts}`
 }

@@ -1,7 +1,7 @@
 /** A tape in words: the aria-label of the drawing, the gap's words beside a point, and the table cell. */
 import { isGirth, type PointId } from '../../core/garment/points.ts'
 import type { GapShown } from '../../core/reckon.ts'
-import type { Words } from '../words.tsx'
+import { uncapped, type Words } from '../words.tsx'
 import { NINE_IN_TEN } from './tape-geometry.ts'
 
 export type GapState = 'over' | 'under' | 'probably-inside' | 'may-be-inside' | 'inside' | 'not-judged' | 'not-told'
@@ -55,11 +55,9 @@ export function tapeWords(shown: PointShown, afterMm: number | null, words: Word
     const state = gapState(after)
     parts.push(
       state === 'over' || state === 'under'
-        ? words.t('tape.says.after-outside', { mm: afterMm, gap: lower(gapWords(after, words)) })
+        ? words.t('tape.says.after-outside', { mm: afterMm, gap: uncapped(gapWords(after, words)) })
         : words.t('tape.says.after-inside', { mm: afterMm })
     )
   }
   return parts.join(' ')
 }
-
-const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)

@@ -62,7 +62,7 @@ export interface ListingShown extends ListingFields {
   price: number | null
   kind: GarmentKind | null
   /** The answer when it was kept. */
-  then: {
+  verdictThen: {
     verdict: Verdict
     chance: number | null
     level: number | null

@@ -115,8 +115,8 @@ export function BodyPage({ name, measures, today, onUnits, onMeasured, onRemove 
             <Pick
               label={t('body.units')}
               options={[
-                { value: 'in', label: t('unit.in') },
-                { value: 'cm', label: t('unit.cm') }
+                { value: 'in', label: t('workroom.unit.in') },
+                { value: 'cm', label: t('workroom.unit.cm') }
               ]}
               value={units}
               onPick={onUnits}

@@ -75,8 +75,8 @@ export function PersonForm({ person, onSave, onCancel, onRemove }: PersonFormPro
           label={t('body.units')}
           value={units}
           options={[
-            { value: 'cm', label: t('unit.cm') },
-            { value: 'in', label: t('unit.in') }
+            { value: 'cm', label: t('workroom.unit.cm') },
+            { value: 'in', label: t('workroom.unit.in') }
           ]}
           onChoose={setUnits}
         />

@@ -16,13 +16,13 @@ export interface Search {
 /** Best first; too little told stands apart, after all that were judged. */
 const RANK: readonly Verdict[] = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told']
 
-export const verdictOf = (listing: ListingShown): Verdict | null => listing.now?.verdict ?? listing.then?.verdict ?? null
-export const chanceOf = (listing: ListingShown): number | null => listing.now?.chance ?? listing.then?.chance ?? null
-export const spendOf = (listing: ListingShown): number | null => listing.now?.worth?.spend ?? listing.then?.spend ?? listing.price
+export const verdictOf = (listing: ListingShown): Verdict | null => listing.now?.verdict ?? listing.verdictThen?.verdict ?? null
+export const chanceOf = (listing: ListingShown): number | null => listing.now?.chance ?? listing.verdictThen?.chance ?? null
+export const spendOf = (listing: ListingShown): number | null => listing.now?.worth?.spend ?? listing.verdictThen?.spend ?? listing.price
 export const minutesOf = (listing: ListingShown): number | null =>
-  listing.now === null ? (listing.then?.minutes ?? null) : (listing.now.plans[0]?.minutes ?? 0)
+  listing.now === null ? (listing.verdictThen?.minutes ?? null) : (listing.now.plans[0]?.minutes ?? 0)
 export const levelOf = (listing: ListingShown): number | null =>
-  listing.now === null ? (listing.then?.level ?? null) : (listing.now.plans[0]?.level ?? 0)
+  listing.now === null ? (listing.verdictThen?.level ?? null) : (listing.now.plans[0]?.level ?? 0)
 
 /** The listings that have every word looked for, in the order asked for. */
 export function found(listings: readonly ListingShown[], search: Search): ListingShown[] {

@@ -89,7 +89,7 @@ function VerdictCell({ listing }: { listing: ListingShown }) {
   const { t } = useWords()
   const verdict = verdictOf(listing)
   if (verdict === null) return <p class="note">{t('wishlist.not-reckoned')}</p>
-  const changed = listing.now !== null && listing.then !== null && listing.now.verdict !== listing.then.verdict
+  const changed = listing.now !== null && listing.verdictThen !== null && listing.now.verdict !== listing.verdictThen.verdict
   const because = listing.now?.because[0]?.text
   return (
     <>
@@ -98,7 +98,9 @@ function VerdictCell({ listing }: { listing: ListingShown }) {
         <span>{t('wishlist.verdict', { verdict })}</span>
       </span>
       {because !== undefined && <span class="wr-because">{because}</span>}
-      {changed && listing.then !== null && <span class="wr-because">{t('wishlist.changed', { verdict: listing.then.verdict })}</span>}
+      {changed && listing.verdictThen !== null && (
+        <span class="wr-because">{t('wishlist.changed', { verdict: listing.verdictThen.verdict })}</span>
+      )}
     </>
   )
 }

@@ -121,6 +121,7 @@ export const panel = {
   'points.taken-as.around': '(taken as around)',
   'points.flat': '{figure} {unit} flat',
   'points.not-told': 'Not told',
+  'points.told': 'Told',
   'points.worked-out': 'Not told; worked out from the rest',
   'points.correct': 'Correct',
   'points.enter': 'Enter',

@@ -8,6 +8,7 @@ export const popup = {
   'popup.note.cm': 'Centimetres, girths around.',
   'popup.note.in.hollow': 'Inches, girths around. A hollow mark was not told but worked out.',
   'popup.note.cm.hollow': 'Centimetres, girths around. A hollow mark was not told but worked out.',
+  'popup.note.more': '{n} more beside the page.',
   'popup.read.head': 'Read here: {parts}.',
   'popup.read.measures': '{n} {n|one:measure|other:measures}',
   'popup.read.cloth': 'cloth',

@@ -4,7 +4,7 @@
  */
 import { describe, expect, it } from 'vitest'
 import type { Measures, OutlineDrawing } from '../../../components/outline/outline-drawing.ts'
-import { boxOf, hasOutline, outlineOf, viewOf } from '../../../components/outline/outline-geometry.ts'
+import { boxOf, hasOutline, outlineOf, viewsOf } from '../../../components/outline/outline-geometry.ts'
 import type { Job } from '../../../core/plan/plan.ts'
 import { inch, legsUp, waistIn } from './fixtures.ts'
 
@@ -54,7 +54,7 @@ const legs: Measures = {
   outseam: inch(41.5)
 }
 const draw = (kind: Parameters<typeof outlineOf>[0], points: Measures, jobs: Job[], made = {}) => {
-  const drawing = outlineOf(kind, { points, jobs, made })
+  const drawing = outlineOf(kind, { points, jobs, made }, viewsOf(jobs).at(-1) ?? 'front')
   if (drawing === null) throw new Error(`no outline for ${kind}`)
   return drawing
 }
@@ -195,7 +195,10 @@ describe('a shirt and a jacket', () => {
   })
   it('shows the back for darts', () => {
     const darts = job('back-darts', 40, { waist: -40 }, [{ seam: 'dart', offsetMm: 10 }])
-    expect(viewOf([darts])).toBe('back')
+    expect(viewsOf([darts])).toEqual(['back'])
+    const bust = job('bust-darts', 40, { chest: -40 }, [{ seam: 'dart', offsetMm: 10 }])
+    expect(viewsOf([darts, bust])).toEqual(['front', 'back'])
+    expect(viewsOf([])).toEqual(['front'])
     expect(draw('shirt', shirt, [darts]).moved).toHaveLength(2)
   })
 })
@@ -203,7 +206,7 @@ describe('a shirt and a jacket', () => {
 describe('every kind', () => {
   it('either has an outline or says so', () => {
     expect(hasOutline('dress')).toBe(false)
-    expect(outlineOf('dress', { points: {}, jobs: [], made: {} })).toBeNull()
+    expect(outlineOf('dress', { points: {}, jobs: [], made: {} }, 'front')).toBeNull()
   })
   it.each(['trousers', 'jeans', 'shorts', 'skirt', 'shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'waistcoat'] as const)(
     'draws %s from nothing at all with finite lines, and names what it drew',

@@ -59,13 +59,11 @@ function optionOf(row: Row, garment: Garment, own: number | undefined): Option {
     key: `${row.id}/${row.direction}`,
     id: row.id,
     direction: row.direction,
-    lines: row
-      .lines(garment)
-      .map((line) => ({
-        ...line,
-        capMm: within(line, own),
-        because: own === undefined ? line.because : { code: 'limit.own', values: { own } }
-      })),
+    lines: row.lines(garment).map((line) => ({
+      ...line,
+      capMm: within(line, own),
+      because: own === undefined ? line.because : { code: 'limit.own', values: { own } }
+    })),
     smoothMm: SMOOTH_MM,
     ...(row.fixedMm === undefined ? {} : { fixedMm: row.fixedMm }),
     shared: (row.shared?.(garment) ?? []) satisfies SharedLimit[],

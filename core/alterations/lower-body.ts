@@ -4,6 +4,7 @@ import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
 import type { PointId } from '../garment/points.ts'
 import type { Saying } from '../words/reason.ts'
+import { letOutHolds, slopeBetween } from './geometry.ts'
 import type { Line, Row, SharedLimit } from './row.ts'
 import { steepestTaper, taperShare } from './taper.ts'
 
@@ -12,6 +13,8 @@ const WAISTED: GarmentKind[] = [...LEGS, 'skirt']
 
 /** Cloth kept beyond a let-out seam (CB-TR: 3/8 in). */
 export const KEEP_MM = 10
+/** The least that a seam holds on to, whatever the person allows. */
+const BARE_MM = 3
 /** Back pockets come no nearer to each other than this (MEM, a setting). */
 export const POCKETS_APART_MM = 50
 /** Knee to hem is this share of the inside leg. */
@@ -27,8 +30,8 @@ export function letOut(
 ): Pick<Line, 'capMm' | 'physicalMm' | 'because'> {
   const allowance = allowanceAt(garment.made, seam, garment.told)
   return {
-    capMm: Math.max(0, 2 * seams * (allowance - KEEP_MM)),
-    physicalMm: Math.max(0, 2 * seams * (allowance - 3)),
+    capMm: letOutHolds(allowance, KEEP_MM, seams),
+    physicalMm: letOutHolds(allowance, BARE_MM, seams),
     because: limit('allowance', { allowance, keep: KEEP_MM, seam })
   }
 }
@@ -69,7 +72,7 @@ export function legSlope(garment: Garment): number {
   const inseam = garment.points.get('inseam')
   if (knee === undefined || opening === undefined || inseam === undefined || knee.from === 'inferred' || opening.from === 'inferred')
     return 0
-  return (knee.mm - opening.mm) / (BELOW_KNEE * inseam.mm)
+  return -slopeBetween(knee.mm, opening.mm, BELOW_KNEE * inseam.mm)
 }
 
 const leg = (sign: number): Partial<Record<PointId, number>> => ({ inseam: sign, outseam: sign })

@@ -2,6 +2,7 @@
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
 import type { Saying } from '../words/reason.ts'
+import { CIRCLE_SLOPE, slopeBetween } from './geometry.ts'
 import { letOut } from './lower-body.ts'
 import type { Effects, Row } from './row.ts'
 
@@ -10,19 +11,19 @@ const limit = (code: string, values: Saying['values'] = {}): Saying => ({ code: 
 
 /** Sweep per mm of skirt: the slope from hip to hem; unknown, none. A full circle grows 2π a mm. */
 export function skirtSlope(garment: Garment): number {
-  if (garment.made.skirtShape === 'circle') return 2 * Math.PI
+  if (garment.made.skirtShape === 'circle') return CIRCLE_SLOPE
   const hip = garment.points.get('hip')
   const sweep = garment.points.get('sweep')
   const length = garment.points.get('skirtLength')
   if (hip === undefined || sweep === undefined || length === undefined) return 0
   const below = length.mm - garment.made.hipDepthMm
-  return below > 100 ? (sweep.mm - hip.mm) / below : 0
+  return below > 100 ? slopeBetween(hip.mm, sweep.mm, below) : 0
 }
 
 const waistSlope = (garment: Garment): number => {
   const waist = garment.points.get('waist')
   const hip = garment.points.get('hip')
-  return waist === undefined || hip === undefined ? 0 : (hip.mm - waist.mm) / garment.made.hipDepthMm
+  return waist === undefined || hip === undefined ? 0 : slopeBetween(waist.mm, hip.mm, garment.made.hipDepthMm)
 }
 
 const along = (garment: Garment, sign: number): Effects => ({

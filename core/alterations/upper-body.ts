@@ -4,6 +4,7 @@ import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
 import type { PointId } from '../garment/points.ts'
 import type { Saying } from '../words/reason.ts'
+import { slopeBetween } from './geometry.ts'
 import { KEEP_MM, letOut } from './lower-body.ts'
 import type { Effects, Line, Row } from './row.ts'
 
@@ -40,7 +41,7 @@ function bodySlope(garment: Garment): number {
   const length = garment.points.get('bodyLength')
   if (waist === undefined || hem === undefined || length === undefined || waist.from === 'inferred' || hem.from === 'inferred') return 0
   const below = length.mm * 0.42
-  return (hem.mm - waist.mm) / below
+  return slopeBetween(waist.mm, hem.mm, below)
 }
 
 const buttons: Partial<Record<GarmentKind, number>> = { jacket: 2, coat: 3, waistcoat: 5, shirt: 7 }

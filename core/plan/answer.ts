@@ -68,7 +68,8 @@ export function answerFrom({ input, garment, target, gaps, plans, means, outlook
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
   const shown = advised === undefined ? [] : distinct([advised, ...plans.own, ...(means.tailor ? [plans.tailor] : [])])
   const worth = worthOf(input.price, advised === undefined ? 0 : advised.cost, means)
-  const tailorCould = !means.tailor && advised !== undefined && plans.tailor.misfit.length < advised.misfit.length
+  const tailorCould =
+    !means.tailor && verdict !== 'alters-to-fit' && advised !== undefined && plans.tailor.misfit.length < advised.misfit.length
   return {
     verdict,
     because: reasonsFor({ judged, verdict, advised, tailorCould, priced: input.price !== undefined }, wording),

@@ -1,4 +1,5 @@
 /** Why: the sentences under the verdict, the most telling first. */
+import { edgeFold } from '../alterations/geometry.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Gap } from '../wearer/gaps.ts'
 import type { Reason, Saying } from '../words/reason.ts'
@@ -43,7 +44,7 @@ export function reasonsFor({ judged, verdict, advised, tailorCould, priced }: Ju
 /** A job as a sentence: do, amount, place. */
 export const doing = (job: Job): Saying => ({
   code: `do.${job.id}.${job.direction}`,
-  values: { amount: job.amountMm, half: job.amountMm / 2 },
+  values: { amount: job.amountMm, half: edgeFold(job.amountMm) },
   alteration: job.id
 })
 

@@ -1,0 +1,29 @@
+import { describe, expect, it } from 'vitest'
+import { say } from '../../../core/words/say.ts'
+
+const cm = { units: 'cm' as const }
+
+describe('say', () => {
+  it('puts lengths in the person’s units', () => {
+    const saying = { code: 'do.waist-in-centre-back.less', values: { amount: 63.5 } }
+    expect(say(saying, { units: 'in' })).toBe('Take 2½ in out of the waist at the centre back')
+    expect(say(saying, cm)).toBe('Take 6.4 cm out of the waist at the centre back')
+  })
+  it('looks words up and begins with a capital', () => {
+    expect(say({ code: 'verdict.stays', values: { mm: 20, way: 'wide' }, point: 'shoulderWidth' }, cm)).toBe(
+      'The shoulder stays 2 cm too wide.'
+    )
+    expect(say({ code: 'point.waist', values: {} }, cm)).toBe('Waist')
+  })
+  it('says a chance in tens', () => {
+    expect(say({ code: 'verdict.unlikely', values: { chance: 0.42 } }, cm)).toContain('4 in 10')
+  })
+  it('throws on an unknown code, a missing value and an unknown word', () => {
+    expect(() => say({ code: 'no.such', values: {} }, cm)).toThrow('no.such')
+    expect(() => say({ code: 'do.waist-in-centre-back.less', values: {} }, cm)).toThrow('amount')
+    expect(() => say({ code: 'verdict.stays', values: { mm: 1, way: 'sideways' }, point: 'waist' }, cm)).toThrow('sideways')
+  })
+  it('writes page text as text: nothing in a value is a placeholder', () => {
+    expect(say({ code: 'verdict.why', values: { why: '{amount|length} <script>' } }, cm)).toBe('{amount|length} <script>')
+  })
+})

@@ -94,15 +94,17 @@ function PointField({ point, text, laid, problem, told, onChange }: PointFieldPr
         problem={(left || told) && problem !== null ? t(problem, { units }) : null}
       />
       {isGirth(point) && (
-        <Pick
-          label={t('garment.laid', { point })}
-          options={[
-            { value: 'flat', label: t('garment.laid.flat') },
-            { value: 'around', label: t('garment.laid.around') }
-          ]}
-          value={laid}
-          onPick={(value) => onChange(text, value)}
-        />
+        <div class="wr-laid">
+          <Pick
+            label={t('garment.laid', { point })}
+            options={[
+              { value: 'flat', label: t('garment.laid.flat') },
+              { value: 'around', label: t('garment.laid.around') }
+            ]}
+            value={laid}
+            onPick={(value) => onChange(text, value)}
+          />
+        </div>
       )}
     </div>
   )

@@ -104,7 +104,7 @@ function GarmentRow({ garment, onEdit, onRemove, onFavourite }: GarmentRowProps)
         <h2>{garment.name}</h2>
         <p class="note">
           {t('garment.kind.is', { kind: garment.kind })}
-          {garment.favourite && <b> {t('wardrobe.favourite')}</b>}
+          {garment.favourite && <b class="wr-favourite"> {t('wardrobe.favourite')}</b>}
         </p>
         {garment.measures.length === 0 ? (
           <p>{t('wardrobe.no-measures')}</p>

@@ -1,0 +1,144 @@
+/** The workroom: which part is shown, for whom, and what was just done. */
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import { WordsOf } from '../../components/words.tsx'
+import { BackupPage } from '../../components/workroom/backup-page.tsx'
+import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
+import type { ListingShown } from '../../components/workroom/shown.ts'
+import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
+import { WishlistPage } from '../../components/workroom/wishlist/wishlist-page.tsx'
+import type { Reckoning } from '../../core/reckon.ts'
+import type { Records } from '../../core/records/database.ts'
+import { personFor, setSettings } from '../../core/records/owned.ts'
+import type { ListingKept, Stamp } from '../../core/records/schemas.ts'
+import { say } from '../../core/words/say.ts'
+import { platform } from '../platform/extension.ts'
+import { loadBackup, saveBackup } from './backup-file.ts'
+import { BodyPart } from './body-part.tsx'
+import { type Done, doingsOf } from './doings.ts'
+import { OpenListing } from './open-listing.tsx'
+import { useAnswers } from './use-answers.ts'
+import { useRoute } from './use-route.ts'
+import { useKept } from './use-watched.ts'
+
+export function App({ records, stamp }: { records: Records; stamp: () => Stamp }) {
+  const [failure, setFailure] = useState<unknown>(null)
+  const [done, setDone] = useState<Done | null>(null)
+  const [outcome, setOutcome] = useState<readonly string[]>([])
+  const kept = useKept(records, setFailure)
+  const { page, open } = useRoute()
+  const person = kept === null ? null : personFor(kept.people, null, kept.settings.personId)
+  const wording = useMemo(
+    () => ({ units: person?.units ?? ('cm' as const), currency: person?.currency || undefined }),
+    [person?.units, person?.currency]
+  )
+  const answers = useAnswers(kept, wording)
+  const doings = useMemo(() => doingsOf(records, stamp, setDone), [records, stamp])
+  const theme = kept?.settings.theme ?? 'system'
+  const t = (code: string, values = {}) => say({ code, values }, wording)
+
+  useEffect(() => {
+    if (theme === 'system') delete document.documentElement.dataset.theme
+    else document.documentElement.dataset.theme = theme
+  }, [theme])
+  useEffect(() => {
+    document.title = t('workroom.title', { page: t(`workroom.page.${page}`) })
+  }, [page])
+
+  if (failure !== null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
+  if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
+  const mine = <T extends { personId: string }>(rows: readonly T[]): T[] => rows.filter((row) => row.personId === person?.id)
+  const listings = kept.listings.map((listing) => shown(listing, answers.get(listing.id) ?? null))
+  const titleOf = (id: string): string => listings.find((listing) => listing.id === id)?.title || t('wishlist.untitled')
+  const nameOf = (id: string): string => kept.garments.find((garment) => garment.id === id)?.name ?? ''
+
+  return (
+    <WordsOf.Provider value={wording}>
+      <Frame
+        page={page}
+        people={kept.people}
+        personId={person?.id ?? null}
+        onPerson={(id) => void setSettings(records, { personId: id }, stamp())}
+        place={t(`workroom.place.${platform.where}`, { address: location.host })}
+      >
+        {page === 'wishlist' && open !== null && <OpenListing key={open} records={records} stamp={stamp} kept={kept} listingId={open} />}
+        {page === 'wishlist' && open === null && (
+          <WishlistPage
+            listings={listings}
+            currency={wording.currency ?? ''}
+            ready={mine(kept.measures).length + mine(kept.garments).length > 0}
+            onOpen={(id) => {
+              location.hash = `wishlist/${encodeURIComponent(id)}`
+            }}
+            onEdit={(id, fields) => void doings.editListing(id, fields, titleOf(id))}
+            onRemove={(id) => void doings.removeListing(id, titleOf(id))}
+          />
+        )}
+        {page === 'wardrobe' && person !== null && (
+          <WardrobePage
+            key={person.id}
+            name={person.name}
+            garments={mine(kept.garments)}
+            onAdd={(garment) => void doings.addGarment(person.id, garment)}
+            onEdit={(id, garment) => void doings.editGarment(id, garment)}
+            onRemove={(id) => void doings.removeGarment(id, nameOf(id))}
+            onFavourite={(id, on) => void doings.favourite(id, nameOf(id), on)}
+          />
+        )}
+        {(page === 'body' || (page === 'wardrobe' && person === null)) && (
+          <BodyPart person={person} measures={latestFirst(mine(kept.measures))} today={localDate()} doings={doings} />
+        )}
+        {page === 'backup' && (
+          <BackupPage
+            counts={{
+              people: kept.people.length,
+              measures: kept.measures.length,
+              garments: kept.garments.length,
+              listings: kept.listings.length
+            }}
+            unreadable={kept.unreadable}
+            outcome={outcome}
+            theme={theme}
+            onTheme={(chosen) => void setSettings(records, { theme: chosen }, stamp())}
+            onSave={() => void saveBackup(records, stamp()).then((name) => setDone({ code: 'backup.saved', values: { name }, undo: null }))}
+            onLoad={(file) =>
+              void loadBackup(records, file, stamp()).then((said) => setOutcome(said.map(({ code, values }) => t(code, values))))
+            }
+          />
+        )}
+      </Frame>
+      <DoneBar
+        said={done === null ? null : t(done.code, done.values)}
+        onUndo={
+          done?.undo
+            ? () =>
+                void done
+                  .undo?.()
+                  .then((back) => setDone({ code: back ? 'workroom.undone' : 'workroom.not-undone', values: {}, undo: null }))
+            : null
+        }
+        onClose={() => setDone(null)}
+      />
+    </WordsOf.Provider>
+  )
+}
+
+/** A kept listing as the wishlist shows it. */
+const shown = (listing: ListingKept, now: Reckoning | null): ListingShown => ({
+  ...listing,
+  price: listing.money.price ?? listing.price?.amount ?? null,
+  kind: listing.request?.garment.kind ?? null,
+  now
+})
+
+/** Of each kind the measurement that counts first: the latest day, of one day the one written later. */
+const latestFirst = <T extends { takenOn: string; createdAt: string; id: string }>(rows: readonly T[]): T[] => {
+  const order = (row: T) => `${row.takenOn} ${row.createdAt} ${row.id}`
+  return [...rows].sort((a, b) => (order(a) < order(b) ? 1 : -1))
+}
+
+/** Today where the person is, as an ISO date. */
+function localDate(): string {
+  const now = new Date()
+  const two = (value: number) => String(value).padStart(2, '0')
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`
+}

@@ -1,0 +1,82 @@
+/** What the workroom's pages do to the records. Each says what it did, and how to take it back. */
+import type { GarmentFields, ListingFields, PersonFields } from '../../components/workroom/shown.ts'
+import { type Change, patch, put, remove, undo } from '../../core/records/change.ts'
+import type { Records } from '../../core/records/database.ts'
+import { where } from '../../core/records/find.ts'
+import { markFavourite, setSettings } from '../../core/records/owned.ts'
+import type { Stamp, TableName } from '../../core/records/schemas.ts'
+import type { BodyMeasureId } from '../../core/wearer/body.ts'
+import type { Values } from '../../core/words/reason.ts'
+
+export interface Done {
+  code: string
+  values: Values
+  /** null: there is nothing to take back. */
+  undo: (() => Promise<boolean>) | null
+}
+
+export function doingsOf(records: Records, stamp: () => Stamp, done: (done: Done) => void) {
+  const back = (change: Change<TableName> | null) => (change === null ? null : async () => (await undo(records, change, stamp())) !== null)
+  return {
+    async addPerson(fields: PersonFields) {
+      const change = await put(records, 'people', fields, stamp())
+      await setSettings(records, { personId: change.after.id }, stamp())
+      done({ code: 'person.saved', values: { name: fields.name }, undo: back(change) })
+      return change.after.id
+    },
+    async editPerson(id: string, fields: Partial<PersonFields>, name: string) {
+      const change = await patch(records, 'people', id, fields, stamp())
+      done({ code: 'person.saved', values: { name: fields.name ?? name }, undo: back(change) })
+    },
+    async removePerson(id: string, name: string) {
+      const change = await remove(records, 'people', id, stamp())
+      done({ code: 'person.removed', values: { name }, undo: back(change) })
+    },
+    /** A second figure of the same day takes the place of the first; earlier days stay. */
+    async measured(personId: string, measure: BodyMeasureId, mm: number, stated: string, takenOn: string) {
+      const same = (await where(records, 'bodyMeasurements', 'personId', personId)).findLast(
+        (one) => one.measure === measure && one.takenOn === takenOn
+      )
+      const change =
+        same === undefined
+          ? await put(records, 'bodyMeasurements', { personId, measure, mm, stated, takenOn }, stamp())
+          : await patch(records, 'bodyMeasurements', same.id, { mm, stated }, stamp())
+      done({ code: 'body.measured', values: { measure, mm }, undo: back(change) })
+    },
+    async removeMeasure(id: string) {
+      const change = await remove(records, 'bodyMeasurements', id, stamp())
+      if (change === null) return
+      const { measure, mm, takenOn } = change.after
+      done({ code: 'body.removed', values: { measure, mm, date: takenOn }, undo: back(change) })
+    },
+    async addGarment(personId: string, fields: GarmentFields) {
+      const change = await put(records, 'garmentsOwned', { ...fields, personId, favourite: false }, stamp())
+      done({ code: 'wardrobe.saved', values: { name: fields.name }, undo: back(change) })
+    },
+    async editGarment(id: string, { name, kind, measures, notes }: GarmentFields) {
+      const change = await patch(records, 'garmentsOwned', id, { name, kind, measures, notes }, stamp())
+      done({ code: 'wardrobe.saved', values: { name }, undo: back(change) })
+    },
+    async removeGarment(id: string, name: string) {
+      const change = await remove(records, 'garmentsOwned', id, stamp())
+      done({ code: 'wardrobe.removed', values: { name }, undo: back(change) })
+    },
+    async favourite(id: string, name: string, on: boolean) {
+      await markFavourite(records, id, on, stamp())
+      const undoMark = async () => {
+        await markFavourite(records, id, !on, stamp())
+        return true
+      }
+      done({ code: on ? 'wardrobe.marked' : 'wardrobe.unmarked', values: { name }, undo: undoMark })
+    },
+    async editListing(id: string, { status, notes, tags, money }: ListingFields, title: string) {
+      const change = await patch(records, 'listingsKept', id, { status, notes, tags, money }, stamp())
+      done({ code: 'wishlist.saved', values: { title }, undo: back(change) })
+    },
+    async removeListing(id: string, title: string) {
+      const change = await remove(records, 'listingsKept', id, stamp())
+      done({ code: 'wishlist.removed', values: { title }, undo: back(change) })
+    }
+  }
+}
+export type Doings = ReturnType<typeof doingsOf>

@@ -1,0 +1,26 @@
+import { useEffect, useState } from 'preact/hooks'
+import { PAGES, type PageName } from '../../components/workroom/frame.tsx'
+
+export interface Route {
+  page: PageName
+  /** The listing that is open. */
+  open: string | null
+}
+
+/** `#body`, `#wishlist/ID`; anything else is the wishlist. */
+export function routeOf(hash: string): Route {
+  const [name = '', open = ''] = hash.replace(/^#/, '').split('/')
+  const page = PAGES.find((one) => one === name) ?? (name === 'garments' ? 'wardrobe' : 'wishlist')
+  return { page, open: page === 'wishlist' && open !== '' ? decodeURIComponent(open) : null }
+}
+
+/** The part of the workroom that the address names. */
+export function useRoute(): Route {
+  const [route, setRoute] = useState(() => routeOf(location.hash))
+  useEffect(() => {
+    const follow = () => setRoute(routeOf(location.hash))
+    addEventListener('hashchange', follow)
+    return () => removeEventListener('hashchange', follow)
+  }, [])
+  return route
+}

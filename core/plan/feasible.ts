@@ -6,8 +6,8 @@
 import { solve as solveModel } from 'yalps'
 import type { Option } from '../alterations/row.ts'
 import type { PointId } from '../garment/points.ts'
-import { excludeEachOther, reachAt } from './problem.ts'
-import { Sheet } from './solve.ts'
+import { reachAt } from './problem.ts'
+import { amountOf, type RowsOf, rivalsOf, Sheet, writeAmounts, writeExclusions, writeShared } from './sheet.ts'
 
 const ROOM_MM = 10
 const OVER_WEIGHT = 1000
@@ -30,10 +30,8 @@ export class Feasibility {
   /** mm by point: where it is, and the band. */
   fits(at: Float64Array, least: Float64Array, most: Float64Array): boolean {
     if (this.over(at, least, most) <= this.markMm + EPSILON) return true
-    for (let p = 0; p < this.points.length; p++) {
-      const reach = this.reach[p]
+    for (const [p, reach] of this.reach.entries()) {
       const mm = at[p] ?? 0
-      if (reach === undefined) continue
       if (mm - reach.down > (most[p] ?? 0) + this.markMm || mm + reach.up < (least[p] ?? 0) - this.markMm) return false
     }
     for (const moved of this.kept) if (this.over(at, least, most, moved) <= this.markMm + EPSILON) return true
@@ -51,10 +49,35 @@ export class Feasibility {
 
   private solve(at: Float64Array, least: Float64Array, most: Float64Array): boolean {
     const sheet = new Sheet()
+    this.writeRoom(sheet, at, least, most)
+    const wanted = new Set<string>(this.points)
+    const rowsOf: RowsOf = (point) =>
+      wanted.has(point)
+        ? [
+            [`over.${point}`, 1],
+            [`under.${point}`, 1]
+          ]
+        : []
+    for (const [a, option] of this.options.entries()) {
+      const binary = option.fixedMm !== undefined || rivalsOf(this.options, a).length > 0
+      writeAmounts(sheet, option, a, rowsOf, binary, (k) => option.lines[k]?.capMm ?? 0)
+    }
+    writeExclusions(sheet, this.options)
+    writeShared(sheet, this.options)
+    const solution = solveModel(sheet.model())
+    if (solution.status !== 'optimal') throw new Error(`the outlook's problem came back ${solution.status}`)
+    const moved = this.displacement(new Map(solution.variables))
+    if (this.over(at, least, most, moved) > this.markMm + EPSILON) return false
+    this.kept.push(moved)
+    return true
+  }
+
+  /** least + t − o ≤ after ≤ most − t + o: o is misfit, t the room left, as much as may be. */
+  private writeRoom(sheet: Sheet, at: Float64Array, least: Float64Array, most: Float64Array): void {
     sheet.limit('room', { max: ROOM_MM })
     sheet.put('t', 'room', 1)
     sheet.put('t', 'cost', -1)
-    this.points.forEach((point, p) => {
+    for (const [p, point] of this.points.entries()) {
       sheet.limit(`over.${point}`, { max: (most[p] ?? 0) - (at[p] ?? 0) })
       sheet.limit(`under.${point}`, { min: (least[p] ?? 0) - (at[p] ?? 0) })
       sheet.put('t', `over.${point}`, 1)
@@ -63,58 +86,18 @@ export class Feasibility {
       sheet.put(o, 'cost', OVER_WEIGHT)
       sheet.put(o, `over.${point}`, -1)
       sheet.put(o, `under.${point}`, 1)
-    })
-    const wanted = new Set<string>(this.points)
-    this.options.forEach((option, a) => {
-      const rivals = this.options.flatMap((other, b) => (excludeEachOther(option, other) ? [b] : []))
-      const binary = rivals.length > 0 || option.fixedMm !== undefined
-      if (binary) sheet.binaries.add(`y${a}`)
-      for (const b of rivals) {
-        if (b < a) continue
-        sheet.limit(`not.${a}.${b}`, { max: 1 })
-        sheet.put(`y${a}`, `not.${a}.${b}`, 1)
-        sheet.put(`y${b}`, `not.${a}.${b}`, 1)
-      }
-      option.lines.forEach((line, k) => {
-        const amount = `x${a}.${k}`
-        const cap = `cap.${a}.${k}`
-        sheet.limit(cap, option.fixedMm !== undefined ? { equal: 0 } : { max: binary ? 0 : line.capMm })
-        sheet.put(amount, cap, 1)
-        if (binary) sheet.put(`y${a}`, cap, -(option.fixedMm ?? line.capMm))
-        for (const [point, effect] of Object.entries(line.effects)) {
-          if (!wanted.has(point)) continue
-          sheet.put(amount, `over.${point}`, effect)
-          sheet.put(amount, `under.${point}`, effect)
-        }
-        if (k > 0) {
-          sheet.limit(`smooth.${a}.${k}`, { min: -option.smoothMm, max: option.smoothMm })
-          sheet.put(amount, `smooth.${a}.${k}`, 1)
-          sheet.put(`x${a}.${k - 1}`, `smooth.${a}.${k}`, -1)
-        }
-      })
-      for (const limit of option.shared) {
-        const row = `shared.${limit.group}`
-        sheet.limit(row, { max: Math.min(sheet.constraints.get(row)?.max ?? Number.POSITIVE_INFINITY, limit.budgetMm) })
-        limit.shares.forEach((share, k) => {
-          sheet.put(`x${a}.${k}`, row, share)
-        })
-      }
-    })
-    const solution = solveModel(sheet.model())
-    if (solution.status !== 'optimal') return false
-    const values = new Map(solution.variables)
+    }
+  }
+
+  private displacement(values: ReadonlyMap<string, number>): Float64Array {
     const moved = new Float64Array(this.points.length)
-    this.options.forEach((option, a) => {
-      option.lines.forEach((line, k) => {
-        const mm = values.get(`x${a}.${k}`) ?? 0
-        if (mm > 0)
-          this.points.forEach((point, p) => {
-            moved[p] = (moved[p] ?? 0) + (line.effects[point] ?? 0) * mm
-          })
-      })
-    })
-    if (this.over(at, least, most, moved) > this.markMm + EPSILON) return false
-    this.kept.push(moved)
-    return true
+    for (const [a, option] of this.options.entries()) {
+      for (const [k, line] of option.lines.entries()) {
+        const mm = values.get(amountOf(a, k)) ?? 0
+        if (mm <= 0) continue
+        for (const [p, point] of this.points.entries()) moved[p] = (moved[p] ?? 0) + (line.effects[point] ?? 0) * mm
+      }
+    }
+    return moved
   }
 }

@@ -1,10 +1,9 @@
 /** What a popup and a panel are given: a listing as read, what the person set right, and the answer. Made by the page, drawn by the components. */
 import type { Made } from '../core/garment/garment-input.ts'
 import type { GarmentKind } from '../core/garment/kinds.ts'
-import type { PointId } from '../core/garment/points.ts'
 import type { Aim, Plan } from '../core/plan/plan.ts'
 import type { Correction, Reading } from '../core/reading/reading.ts'
-import type { Band, Reckoning } from '../core/reckon.ts'
+import type { Reckoning } from '../core/reckon.ts'
 
 /** Why a page gave no text; each has its own sentence. */
 export type PageProblem = 'browser-page' | 'store-page' | 'pdf' | 'empty' | 'other-origin-frame' | 'no-permission' | 'tab-gone' | 'failed'
@@ -35,8 +34,6 @@ export interface Judged {
   kind: GarmentKind | null
   made: Made
   assumed: readonly (keyof Made)[]
-  /** What is wanted of a point that is neither told nor worked out, where that is known. */
-  bands: Partial<Record<PointId, Band>>
   /** null: nothing to reckon yet. */
   reckoning: Reckoning | null
   /** false while the chances are still being worked out. */

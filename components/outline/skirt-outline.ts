@@ -121,6 +121,7 @@ function movedLines(frame: SkirtFrame, input: OutlineInput, job: Job, line: Job[
             { x: xAt(frame.side, offsetMm), y: offsetMm }
           ])
     case 'dart': {
+      if (view === 'front') return []
       const x = frame.waistX * 0.5
       return both(null, [
         { x: x - offsetMm, y: 0 },

@@ -30,8 +30,9 @@ export const isQuoted = (correction: Correction): correction is Quoted => 'quote
 const LEAST_MOVE_MM = 0.5
 
 export function pointRows(judged: Judged, units: Units): PointRow[] {
-  const { reckoning, kind, bands } = judged
+  const { reckoning, kind } = judged
   const gaps = new Map(reckoning?.gaps.map((gap) => [gap.point, gap]))
+  const untold = new Map(reckoning?.untold.map(({ point, band }) => [point, band]))
   const after = new Map(chosenPlan(judged)?.after.map(({ point, mm }) => [point, mm]))
   const said = saidOf(judged)
   const order: readonly PointId[] = kind === null ? [...said.keys()] : POINTS_OF[kind]
@@ -40,7 +41,7 @@ export function pointRows(judged: Judged, units: Units): PointRow[] {
     const gap = gaps.get(point)
     const sayings = said.get(point) ?? []
     const correction = correctionOf(judged.corrections, point, sayings[0]?.reading ?? null)
-    const band = gap?.band ?? bands[point] ?? null
+    const band = gap?.band ?? untold.get(point) ?? null
     if (gap === undefined && sayings.length === 0 && correction === null && band === null) continue
     const shown: PointShown = gap ?? { point, garmentMm: null, from: 'inferred', sdMm: 0, band, gapMm: 0 }
     const afterMm = after.get(point) ?? null

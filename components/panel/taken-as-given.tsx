@@ -55,6 +55,13 @@ export function TakenAsGiven({ judged, onCorrections, onDraft, onMoney }: TakenA
         <h2>{t('given.head')}</h2>
         <span class="note">{t('given.assumed-count', { n: open })}</span>
       </summary>
+      {(judged.reckoning?.assumed.length ?? 0) > 0 && (
+        <ul class="bullets">
+          {judged.reckoning?.assumed.map(({ text }) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      )}
       <ul class="given">
         {parts.map((part) => (
           <Given

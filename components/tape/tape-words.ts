@@ -7,7 +7,7 @@ import { NINE_IN_TEN } from './tape-geometry.ts'
 export type GapState = 'over' | 'under' | 'probably-inside' | 'may-be-inside' | 'inside' | 'not-judged' | 'not-told'
 
 /** What is known of a point, as a tape shows it. `garmentMm` null: neither told nor worked out. */
-export interface PointShown extends Omit<GapShown, 'garmentMm'> {
+export interface PointShown extends Omit<GapShown, 'garmentMm' | 'because'> {
   garmentMm: number | null
 }
 

@@ -101,7 +101,8 @@ const gap = (
   from,
   sdMm,
   band: band === null ? null : { least: band[0], ideal: band[1], most: band[2] },
-  gapMm: band === null ? 0 : garmentMm > band[2] ? garmentMm - band[2] : garmentMm < band[0] ? garmentMm - band[0] : 0
+  gapMm: band === null ? 0 : garmentMm > band[2] ? garmentMm - band[2] : garmentMm < band[0] ? garmentMm - band[0] : 0,
+  because: []
 })
 const reason = (text: string): Reason => ({ code: 'plan.example', values: {}, text })
 
@@ -171,6 +172,8 @@ export const trousersReckoning: Reckoning = {
     reason('Thigh and leg opening suit you already; the hip is not told.')
   ],
   gaps: trousersGaps,
+  untold: [],
+  assumed: [reason('The hem is taken to be a blind one: look inside the leg.')],
   asItIs: {
     misfit: [
       { point: 'waist', mm: inch(1.5), because: 'The waist is 1½ in too big.' },
@@ -202,6 +205,8 @@ export const leaveIt: Reckoning = {
     gap('chest', inch(46), inch(0.6), [inch(41), inch(43), inch(45)]),
     gap('shoulderWidth', inch(20.25), inch(0.3), [inch(17.75), inch(18.25), inch(18.75)])
   ],
+  untold: [],
+  assumed: [],
   asItIs: {
     misfit: [
       { point: 'chest', mm: inch(1), because: 'The chest is 1 in too big.' },
@@ -247,6 +252,8 @@ export const tooLittle: Reckoning = {
   verdict: 'too-little-told',
   because: [reason('Only the inside leg and a size label are given. Without the waist, and the hip or the thigh, nothing can be judged.')],
   gaps: [gap('inseam', inch(30), inch(0.3), [inch(29), inch(29.5), inch(30)])],
+  untold: [{ point: 'waist', band: { least: inch(28.75), ideal: inch(29.5), most: inch(30.5) } }],
+  assumed: [],
   asItIs: { misfit: [], chance: null },
   plans: [],
   chance: null,
@@ -291,7 +298,6 @@ export const trousersJudged: Judged = {
   corrections: [],
   kind: 'trousers',
   ...madeAs('trousers', trousersReading.made),
-  bands: {},
   reckoning: trousersReckoning,
   settled: true,
   aim: null,

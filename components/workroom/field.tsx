@@ -13,7 +13,7 @@ export interface FieldProps {
   note?: string | null
   /** Stands behind the field: a unit, a currency. */
   unit?: string
-  type?: 'text' | 'date' | 'search'
+  type?: 'text' | 'search'
   /** Several lines. */
   long?: boolean
   required?: boolean

@@ -98,7 +98,7 @@ function GarmentRow({ garment, onEdit, onRemove, onFavourite }: GarmentRowProps)
   return (
     <>
       <div class="wr-thumb">
-        <Outline kind={garment.kind} points={points} plan={null} size="small" />
+        <Outline kind={garment.kind} points={points} plan={null} view="front" size="small" />
       </div>
       <div class="wr-told">
         <h2>{garment.name}</h2>

@@ -18,7 +18,8 @@ const RANK: readonly Verdict[] = ['wears-as-is', 'alters-to-fit', 'needs-a-tailo
 
 export const verdictOf = (listing: ListingShown): Verdict | null => listing.now?.verdict ?? listing.verdictThen?.verdict ?? null
 export const chanceOf = (listing: ListingShown): number | null => listing.now?.chance ?? listing.verdictThen?.chance ?? null
-export const spendOf = (listing: ListingShown): number | null => listing.now?.worth?.spend ?? listing.verdictThen?.spend ?? listing.price
+export const spendOf = (listing: ListingShown): number | null =>
+  (listing.now === null ? listing.verdictThen?.spend : listing.now.worth?.spend) ?? listing.price
 export const minutesOf = (listing: ListingShown): number | null =>
   listing.now === null ? (listing.verdictThen?.minutes ?? null) : (listing.now.plans[0]?.minutes ?? 0)
 export const levelOf = (listing: ListingShown): number | null =>

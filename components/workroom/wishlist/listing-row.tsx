@@ -1,6 +1,7 @@
 /** One kept listing: a row of the table where there is room, a ruled card below it. */
 import type { GapShown, Reckoning } from '../../../core/reckon.ts'
 import { Outline } from '../../outline/outline.tsx'
+import { viewsOf } from '../../outline/outline-geometry.ts'
 import { ChanceTicks } from '../../tape/chance-ticks.tsx'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { TapeLine } from '../../tape/tape-line.tsx'
@@ -45,7 +46,7 @@ export function ListingRow({ listing, onOpen, onEdit, onRemove }: ListingRowProp
         {level !== null && level > 0 && <LevelStitches level={level} />}
       </Fact>
       <Fact name="time" class="c-tm">
-        {minutes === null ? '–' : minutes === 0 ? t('wishlist.no-time') : t('wishlist.minutes', { minutes })}
+        <span class="n">{minutes === null ? '–' : minutes === 0 ? t('wishlist.no-time') : t('wishlist.minutes', { minutes })}</span>
       </Fact>
       <Fact name="in-all" class="c-mo">
         {spend === null ? '–' : t('wishlist.spend', { spend })}
@@ -108,7 +109,9 @@ function VerdictCell({ listing }: { listing: ListingShown }) {
 function Thumb({ listing, now }: { listing: ListingShown; now: Reckoning }) {
   if (listing.kind === null) return null
   const points = Object.fromEntries(now.gaps.map(({ point, garmentMm }) => [point, garmentMm]))
-  return <Outline kind={listing.kind} points={points} plan={now.plans[0] ?? null} size="small" />
+  const plan = now.plans[0] ?? null
+  const view = viewsOf(plan?.alterations ?? [])[0] ?? 'front'
+  return <Outline kind={listing.kind} points={points} plan={plan} view={view} size="small" />
 }
 
 /** The points that decide: those the plan moves, then those farthest out, then as the kind has them. */

@@ -28,7 +28,7 @@ export const workroom = {
   'workroom.not-undone': 'It was changed again since, so it stays as it is.',
 
   'workroom.unit.in': 'inches',
-  'workroom.unit.cm': 'cm',
+  'workroom.unit.cm': 'centimetres',
   'workroom.length.empty': 'Type a figure, such as 73 or 28 3/4.',
   'workroom.length.not-a-number': 'This is no figure. Type one, such as 73.5 or 28 3/4, with cm or in behind it if you like.',
   'workroom.length.no-unit': 'Say which unit it is: type cm or in behind the figure.',

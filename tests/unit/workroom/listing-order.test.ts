@@ -1,0 +1,69 @@
+import { expect, test } from 'vitest'
+import type { ListingShown } from '../../../components/workroom/shown.ts'
+import { found, type Search, spendOf } from '../../../components/workroom/wishlist/listing-order.ts'
+
+let ids = 0
+const listing = (over: Partial<ListingShown>): ListingShown => ({
+  id: String(ids++),
+  title: '',
+  site: '',
+  address: '',
+  keptAt: `2026-03-01T09:${String(ids).padStart(2, '0')}:00.000Z`,
+  price: null,
+  kind: null,
+  status: 'watching',
+  notes: '',
+  tags: [],
+  money: { price: null, postage: null, worth: null },
+  verdictThen: null,
+  now: null,
+  ...over
+})
+const then = (verdict: NonNullable<ListingShown['verdictThen']>['verdict'], chance: number | null, minutes: number) => ({
+  verdict,
+  chance,
+  level: 2,
+  minutes,
+  spend: null,
+  jobs: []
+})
+const ALL: Search = { find: '', order: 'kept', status: null, verdict: null }
+const listings = [
+  listing({ title: 'Flannels', site: 'rail-and-peg.example', verdictThen: then('alters-to-fit', 0.8, 100), tags: ['wool'], price: 24 }),
+  listing({ title: 'Anorak', status: 'passed' }),
+  listing({ title: 'Poplin shirt', verdictThen: then('wears-as-is', 0.6, 0), notes: 'two-piece collar, wool blend', price: 12 }),
+  listing({ title: 'Hopsack jacket', verdictThen: then('too-little-told', null, 10), kind: 'jacket' })
+]
+const titles = (search: Partial<Search>) => found(listings, { ...ALL, ...search }).map(({ title }) => title)
+
+test('the last kept comes first', () => {
+  expect(titles({})).toEqual(['Hopsack jacket', 'Poplin shirt', 'Anorak', 'Flannels'])
+})
+test('every word looked for stands somewhere in title, site, notes, tags or kind', () => {
+  expect(titles({ find: 'WOOL' })).toEqual(['Poplin shirt', 'Flannels'])
+  expect(titles({ find: 'wool  peg' })).toEqual(['Flannels'])
+  expect(titles({ find: 'jacket' })).toEqual(['Hopsack jacket'])
+  expect(titles({ find: 'velvet' })).toEqual([])
+})
+test('by verdict best first; too little told after all judged; not reckoned last', () => {
+  expect(titles({ order: 'verdict' })).toEqual(['Poplin shirt', 'Flannels', 'Hopsack jacket', 'Anorak'])
+})
+test('by chance, cost, time and title; what is not known comes last', () => {
+  expect(titles({ order: 'chance' })).toEqual(['Flannels', 'Poplin shirt', 'Hopsack jacket', 'Anorak'])
+  expect(titles({ order: 'spend' })).toEqual(['Poplin shirt', 'Flannels', 'Hopsack jacket', 'Anorak'])
+  expect(titles({ order: 'minutes' })).toEqual(['Poplin shirt', 'Hopsack jacket', 'Flannels', 'Anorak'])
+  expect(titles({ order: 'title' })).toEqual(['Anorak', 'Flannels', 'Hopsack jacket', 'Poplin shirt'])
+})
+test('only one status or verdict', () => {
+  expect(titles({ status: 'passed' })).toEqual(['Anorak'])
+  expect(titles({ verdict: 'wears-as-is' })).toEqual(['Poplin shirt'])
+})
+test('the list given is not turned about', () => {
+  const before = [...listings]
+  found(listings, { ...ALL, order: 'title' })
+  expect(listings).toEqual(before)
+})
+test('what it costs is the answer of now, else of then, else the price', () => {
+  expect(spendOf(listing({ price: 12 }))).toBe(12)
+  expect(spendOf(listing({ price: 12, verdictThen: { ...then('leave-it', 0, 0), spend: 30 } }))).toBe(30)
+})

@@ -21,18 +21,31 @@ export interface LengthFieldProps {
   /** A length that can be taken, a moment after the last keystroke. */
   onLength: (length: TypedLength) => void
   focusFirst?: boolean
+  /** What stands in it was typed before and not yet taken. */
+  unsaved?: boolean
   children?: ComponentChildren
 }
 
 const WAIT_MS = 350
 
-export function LengthField({ label, of, typed, unit, onTyped, onLength, focusFirst = false, children }: LengthFieldProps) {
+export function LengthField({
+  label,
+  of,
+  typed,
+  unit,
+  onTyped,
+  onLength,
+  focusFirst = false,
+  unsaved = false,
+  children
+}: LengthFieldProps) {
   const { t } = useWords()
   const id = useId()
   const [text, setText] = useState(typed)
   const [problem, setProblem] = useState<LengthProblem | null>(problemOf(typed, unit))
   const field = useRef<HTMLInputElement | null>(null)
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined)
+  const pending = useRef<string | null>(unsaved ? typed : null)
   const latest = useRef({ unit, onLength })
   latest.current = { unit, onLength }
 
@@ -46,13 +59,19 @@ export function LengthField({ label, of, typed, unit, onTyped, onLength, focusFi
       setProblem(problemOf(typed, unit))
     }
   }, [typed, unit])
-  useEffect(() => () => clearTimeout(timer.current), [])
-
-  const take = (value: string) => {
+  const takePending = useRef(() => {
+    const value = pending.current
     clearTimeout(timer.current)
+    pending.current = null
+    if (value === null) return
     const parsed = parseLength(value, latest.current.unit)
     if (parsed.ok) latest.current.onLength({ value: parsed.value, unit: parsed.unit, mm: parsed.mm })
-  }
+  }).current
+  // whatever is still waiting when the field goes is taken then
+  useEffect(() => {
+    if (pending.current !== null) timer.current = setTimeout(takePending, WAIT_MS)
+    return takePending
+  }, [])
   return (
     <div class="stated">
       <label class="label" for={id}>
@@ -74,15 +93,14 @@ export function LengthField({ label, of, typed, unit, onTyped, onLength, focusFi
           setText(value)
           setProblem(problemOf(value, unit))
           onTyped(value)
+          pending.current = value
           clearTimeout(timer.current)
-          timer.current = setTimeout(() => take(value), WAIT_MS)
+          timer.current = setTimeout(takePending, WAIT_MS)
         }}
         onKeyDown={(event) => {
-          if (event.key === 'Enter') take(event.currentTarget.value)
+          if (event.key === 'Enter') takePending()
         }}
-        onBlur={(event) => {
-          if (event.currentTarget.value !== typed) take(event.currentTarget.value)
-        }}
+        onBlur={takePending}
       />
       {problem !== null && (
         <p class="wrong" id={`${id}-wrong`} role="alert">

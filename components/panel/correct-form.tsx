@@ -1,7 +1,7 @@
 /** Correcting a stated figure under its own tape: value, unit, flat or around, "not this point", and the way back. */
 import { useState } from 'preact/hooks'
 import { isGirth, type PointId } from '../../core/garment/points.ts'
-import { parseLength } from '../../core/length.ts'
+import { type LengthUnit, parseLength } from '../../core/length.ts'
 import type { Basis } from '../../core/reading/reading.ts'
 import { LengthField } from '../length-field.tsx'
 import { Pick } from '../pick.tsx'
@@ -32,13 +32,15 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo 
   const shownUnit = stated === null ? unit : stated.unit
   const shownBasis = stated === null ? basis : stated.basis
 
+  const take = (value: number, its: LengthUnit, basisNow: Basis) => {
+    const fieldUnit = its === 'in' ? 'in' : 'cm'
+    setUnit(fieldUnit)
+    onSet({ mm: aroundMm(value, its, basisNow), unit: fieldUnit, basis: basisNow })
+    onDraft(null)
+  }
   const set = (typedNow: string, unitNow: 'in' | 'cm', basisNow: Basis) => {
     const parsed = parseLength(typedNow, unitNow)
-    if (!parsed.ok) return
-    const itsUnit = parsed.unit === 'in' ? 'in' : 'cm'
-    setUnit(itsUnit)
-    onSet({ mm: aroundMm(parsed.value, parsed.unit, basisNow), unit: itsUnit, basis: basisNow })
-    onDraft(null)
+    if (parsed.ok) take(parsed.value, parsed.unit, basisNow)
   }
   return (
     <fieldset class="correct stitched" id={id}>
@@ -54,7 +56,8 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo 
             setText(value)
             onDraft(value)
           }}
-          onLength={() => set(text, shownUnit, shownBasis)}
+          unsaved={draft !== undefined}
+          onLength={({ value, unit: its }) => take(value, its, shownBasis)}
         />
         <Pick
           label={t('correct.unit')}

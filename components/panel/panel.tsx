@@ -114,7 +114,7 @@ function Body(props: PanelProps & { judged: Judged }) {
     return (
       <main>
         <NothingRead
-          problem={judged.problem ?? 'empty'}
+          problem={judged.problem ?? (judged.place === 'none' ? 'nothing-yet' : 'empty')}
           draft={judged.drafts[PASTE_DRAFT] ?? ''}
           onPaste={props.onPaste}
           onDraft={(typed) => props.onDraft(PASTE_DRAFT, typed)}

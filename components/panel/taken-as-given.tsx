@@ -148,6 +148,7 @@ function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget'>)
         of=""
         typed={drafts[`made.${part}`] ?? figure(made[part])}
         unit={units}
+        unsaved={drafts[`made.${part}`] !== undefined}
         onTyped={(typed) => onDraft(`made.${part}`, typed)}
         onLength={({ mm }) => {
           onSet({ [part]: mm })

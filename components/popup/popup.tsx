@@ -14,6 +14,8 @@ export interface PopupProps {
   who: Who
   /** null: the page is being read. */
   judged: Judged | null
+  /** What is saved can't be reached. */
+  failed?: boolean
   onWho: (personId: string, fit: Fit) => void
   onFavourite: (favouriteId: string | null) => void
   onKind: Parameters<typeof KindSelect>[0]['onKind']
@@ -34,7 +36,7 @@ export function Popup(props: PopupProps) {
       <WhoBar who={who} onWho={props.onWho} onFavourite={props.onFavourite} />
       {judged === null ? (
         <p class="listing" role="status">
-          {t('popup.reading')}
+          {t(props.failed ? 'popup.failed' : 'popup.reading')}
         </p>
       ) : (
         <>

@@ -53,6 +53,12 @@ export const panel = {
 
   'house.name': 'Seam Reckoner',
   'panel.title': 'Seam Reckoner, beside the page',
+  'saved.head': 'What is saved can’t be opened',
+  'saved.newer': 'It was saved by a later version of this extension, and is left as it is. Install that version again.',
+  'saved.unavailable':
+    'The browser gives no place to save here: in a private window, with storage switched off, or on a full disk. Change that and open this again.',
+  'saved.failed': 'What is saved could not be reached: {detail}. Close this and open it again.',
+  'saved.opening': 'Opening what is saved.',
   'who.body-and-fit': 'Whose body and fit',
   'who.name-and-fit': '{name}, {fit|fit}',
   'who.beside': 'Set beside',

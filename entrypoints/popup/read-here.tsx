@@ -1,0 +1,57 @@
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import { Popup } from '../../components/popup/popup.tsx'
+import { WordsOf } from '../../components/words.tsx'
+import { openPanel } from '../background/open-panel.ts'
+import { captureTab, frontTab } from '../capture/capture-tab.ts'
+import { kindOf, whoOf } from '../view/judge-look.ts'
+import { lookDoings } from '../view/look-doings.ts'
+import type { PageProps } from '../view/page-start.tsx'
+import { useJudged } from '../view/use-judged.ts'
+import { allLooks, useSaved, wholeWardrobe } from '../view/use-records.ts'
+import { useTheme } from '../view/use-theme.ts'
+import { wordingFor } from '../view/wording-for.ts'
+
+/** Reads the page in front, which the click on the button allows, and shows what came of it. */
+export function ReadHere({ records, stamp }: PageProps) {
+  const [lookId, setLookId] = useState<string | null>(null)
+  const [windowId, setWindowId] = useState<number | null>(null)
+  const [failure, setFailure] = useState<unknown>(null)
+  const looks = useSaved(records, allLooks, setFailure)
+  const wardrobe = useSaved(records, wholeWardrobe, setFailure)
+  useTheme(wardrobe?.settings.theme ?? 'system')
+  useEffect(() => {
+    const read = async () => {
+      const tab = await frontTab()
+      if (tab === null) return
+      setWindowId(tab.windowId)
+      setLookId((await captureTab(tab, records, stamp())).id)
+    }
+    read().catch(setFailure)
+  }, [records, stamp])
+
+  const look = looks?.find(({ id }) => id === lookId) ?? null
+  const { units, language, currency } = wordingFor(look, wardrobe)
+  const wording = useMemo(() => ({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
+  const judgedLook = useJudged(look, wardrobe, wording, 'here')
+  const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
+  const doings = lookDoings({ records, stamp, look, judgedLook, windowId })
+  return (
+    <WordsOf.Provider value={wording}>
+      <Popup
+        who={whoOf(look, kind, wardrobe ?? { people: [], measures: [], garments: [], settings: { theme: 'system', personId: null } })}
+        judged={judgedLook?.judged ?? null}
+        failed={failure !== null}
+        onWho={doings.onWho}
+        onFavourite={doings.onFavourite}
+        onKind={(chosen) => doings.onCorrections([...(look?.corrections ?? []).filter((one) => !('kind' in one)), { kind: chosen }])}
+        onKeep={doings.onKeep}
+        onWorkroom={doings.onWorkroom}
+        onOpenBeside={() => {
+          if (windowId === null) return
+          openPanel(windowId)
+          close()
+        }}
+      />
+    </WordsOf.Provider>
+  )
+}

@@ -1,0 +1,124 @@
+/** From what is saved to what a page shows: the request of a look, and everything around its answer. Pure. */
+import type { Judged } from '../../components/judged.ts'
+import type { Who } from '../../components/who-bar.tsx'
+import { madeAs } from '../../core/garment/construction.ts'
+import type { GarmentKind } from '../../core/garment/kinds.ts'
+import { garmentFrom } from '../../core/reading/garment-from.ts'
+import { readListing } from '../../core/reading/read-listing.ts'
+import type { Correction, Reading } from '../../core/reading/reading.ts'
+import type { Reckoning, ReckonRequest } from '../../core/reckon.ts'
+import { siteOf } from '../../core/records/look-text.ts'
+import { personFor } from '../../core/records/owned.ts'
+import { bodyFrom, requestFor } from '../../core/records/request-for.ts'
+import type { BodyMeasurement, GarmentOwned, Look, Person, Settings } from '../../core/records/schemas.ts'
+import { combinedReading } from './combined-reading.ts'
+
+/** Whom and what there is to judge for. */
+export interface Wardrobe {
+  people: readonly Person[]
+  measures: readonly BodyMeasurement[]
+  garments: readonly GarmentOwned[]
+  settings: Pick<Settings, 'theme' | 'personId'>
+}
+
+/** Everything that was read of a look: the listing, each answer, and both together. */
+export interface LookRead {
+  reading: Reading
+  answers: Judged['answers']
+  whole: Reading
+}
+
+/** Reads a look's texts. Costly for long pages: call it when a text has changed, not with every change. */
+export function readLook(look: Pick<Look, 'text' | 'title' | 'structured' | 'answers'>): LookRead {
+  const { text, title, structured } = look
+  const reading = readListing({ text, title, structured })
+  const answers = look.answers.map(({ id, text: answer, at }) => ({
+    id,
+    text: answer,
+    on: at.slice(0, 10),
+    reading: readListing({ text: answer, title })
+  }))
+  return {
+    reading,
+    answers,
+    whole: combinedReading(
+      reading,
+      answers.map(({ reading: answered }) => answered)
+    )
+  }
+}
+
+/** The kind that counts: as the person says, else as read. */
+export const kindOf = (whole: Reading, corrections: readonly Correction[]): GarmentKind | null =>
+  corrections.reduce<GarmentKind | null>((kind, one) => ('kind' in one ? one.kind : kind), whole.garment.kind)
+
+/** Who is asked for, and which favourites go with it. */
+export function whoOf(look: Pick<Look, 'personId' | 'fit' | 'favouriteId'> | null, kind: GarmentKind | null, wardrobe: Wardrobe): Who {
+  const person = personFor(wardrobe.people, look?.personId ?? null, wardrobe.settings.personId)
+  const favourites = favouritesOf(person, kind, wardrobe)
+  return {
+    people: wardrobe.people.map(({ id, name }) => ({ id, name })),
+    personId: person?.id ?? null,
+    fit: look?.fit ?? person?.fit ?? 'regular',
+    favourites: favourites.map(({ id, name }) => ({ id, name })),
+    favouriteId: favourites.find(({ id }) => id === look?.favouriteId)?.id ?? null
+  }
+}
+const favouritesOf = (person: Person | null, kind: GarmentKind | null, { garments }: Wardrobe): GarmentOwned[] =>
+  garments.filter((garment) => garment.personId === person?.id && garment.kind === kind && garment.measures.length > 0)
+
+/** The request of a look; null while there is nobody, no kind, or nothing told of what is wanted. */
+export function lookRequest(look: Look, { whole }: LookRead, wardrobe: Wardrobe): ReckonRequest | null {
+  const person = personFor(wardrobe.people, look.personId, wardrobe.settings.personId)
+  const kind = kindOf(whole, look.corrections)
+  if (person === null || kind === null) return null
+  const body = bodyFrom(wardrobe.measures.filter(({ personId }) => personId === person.id))
+  const favourite = favouritesOf(person, kind, wardrobe).find(({ id }) => id === look.favouriteId) ?? null
+  if (Object.keys(body).length === 0 && favourite === null) return null
+  const garment = garmentFrom({ ...whole, price: priceOf(look, whole, person) }, look.corrections)
+  return requestFor(person, body, favourite, garment, { fit: look.fit, money: look.money })
+}
+
+/** The page's price where it is in the person's own currency, or where neither side names one. */
+function priceOf(look: Look, whole: Reading, person: Person): Reading['price'] {
+  const told = whole.price ?? look.price
+  if (told === null) return null
+  const same = told.currency === '' || person.currency === '' || told.currency === person.currency
+  return same ? told : null
+}
+
+/** Everything a page shows of a look. */
+export function judgedOf(
+  look: Look,
+  read: LookRead,
+  wardrobe: Wardrobe,
+  answer: { reckoning: Reckoning | null; settled: boolean },
+  place: Judged['place']
+): Judged {
+  const kind = kindOf(read.whole, look.corrections)
+  const person = personFor(wardrobe.people, look.personId, wardrobe.settings.personId)
+  const told = kind === null ? {} : garmentFrom(read.whole, look.corrections).made
+  return {
+    title: look.title,
+    site: siteOf(look.address === '' ? look.pageAddress : look.address),
+    price: read.whole.price ?? look.price,
+    place,
+    problem: look.problem,
+    text: look.text,
+    textCutFrom: look.textCutFrom,
+    reading: read.reading,
+    answers: read.answers,
+    corrections: look.corrections,
+    kind,
+    ...madeAs(kind ?? 'other', told),
+    reckoning: answer.reckoning,
+    settled: answer.settled,
+    aim: look.aim,
+    level: person?.means.level ?? 3,
+    money: look.money,
+    notes: look.notes,
+    kept: look.keptId !== null,
+    canUndo: look.undo.length > 0,
+    drafts: look.drafts
+  }
+}

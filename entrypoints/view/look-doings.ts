@@ -1,0 +1,84 @@
+/** What a person does to a look, saved at once. Every choice can be taken back; what is only typed is kept as it stands. */
+import type { PanelDoes } from '../../components/panel/panel.tsx'
+import { readListing } from '../../core/reading/read-listing.ts'
+import type { Correction } from '../../core/reading/reading.ts'
+import { patch } from '../../core/records/change.ts'
+import type { Records } from '../../core/records/database.ts'
+import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
+import { choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
+import type { Look, LookChoices, Stamp } from '../../core/records/schemas.ts'
+import { platform } from '../platform/extension.ts'
+import { keepPasteDraft } from './paste-draft.ts'
+import type { JudgedLook } from './use-judged.ts'
+
+export interface LookPlace {
+  records: Records
+  stamp: () => Stamp
+  look: Look | null
+  judgedLook: JudgedLook | null
+  windowId: number | null
+}
+
+const PASTE_FIELD = 'paste'
+
+export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookPlace): PanelDoes {
+  const set = (choices: Partial<LookChoices>) => {
+    if (look !== null) void choose(records, look.id, choices, stamp())
+  }
+  const keep = async (): Promise<string | null> => {
+    if (look === null) return null
+    const notes = look.drafts.notes ?? look.notes
+    return (await keepLook(records, look.id, answerKept(judgedLook), stamp(), notes))?.after.id ?? null
+  }
+  return {
+    onWho: (personId, fit) => set({ personId, fit }),
+    onFavourite: (favouriteId) => set({ favouriteId }),
+    onCorrections: (corrections) => set({ corrections }),
+    onAim: (aim) => set({ aim }),
+    onMoney: (money) => set({ money }),
+    onNotes: (notes) => set({ notes }),
+    onDraft: (field, typed) => {
+      if (look !== null) void keepDraft(records, look.id, field, typed, stamp())
+      else if (field === PASTE_FIELD) keepPasteDraft(typed)
+    },
+    onUndo: () => {
+      if (look !== null) void undoChoice(records, look.id, stamp())
+    },
+    onPaste: (text) => {
+      if (look === null) void pasteNew(records, text, windowId, stamp()).then(() => keepPasteDraft(null))
+      else void pasteInto(records, look.id, text, stamp()).then(() => keepDraft(records, look.id, PASTE_FIELD, null, stamp()))
+    },
+    onAnswer: (text) => {
+      if (look === null) return
+      const now = stamp()
+      set({ answers: [...look.answers, { id: now.newId(), text, at: now.now }], corrections: withoutAnswered(look, text) })
+    },
+    onKeep: () => void keep(),
+    onPass: () =>
+      void keep().then(async (id) => {
+        if (id !== null) await patch(records, 'listingsKept', id, { status: 'passed' }, stamp())
+      }),
+    onCopy: async (text) => {
+      try {
+        await navigator.clipboard.writeText(text)
+        return true
+      } catch {
+        // the browser may refuse; the page says so and the question can be copied by hand
+        return false
+      }
+    },
+    onWorkroom: (part) => void platform.openWorkroom(part)
+  }
+}
+
+const answerKept = (judgedLook: JudgedLook | null): AnswerKept | null => {
+  const reckoning = judgedLook?.judged.reckoning ?? null
+  const request = judgedLook?.request ?? null
+  return reckoning === null || request === null ? null : { request, reckoning }
+}
+
+/** A point the person added by hand gives way to the seller's newer answer about it. */
+function withoutAnswered(look: Look, answer: string): Correction[] {
+  const answered = new Set(readListing({ text: answer, title: look.title }).measures.map(({ point }) => point))
+  return look.corrections.filter((one) => !('add' in one && answered.has(one.add)))
+}

@@ -1,0 +1,37 @@
+/** The panel over what is saved: one look, whoever it is judged for, and where its page is. Used beside pages and in the workroom. */
+import { useMemo } from 'preact/hooks'
+import type { Place } from '../../components/judged.ts'
+import { Panel } from '../../components/panel/panel.tsx'
+import { WordsOf } from '../../components/words.tsx'
+import type { Look } from '../../core/records/schemas.ts'
+import { kindOf, type Wardrobe, whoOf } from './judge-look.ts'
+import { lookDoings } from './look-doings.ts'
+import type { PageProps } from './page-start.tsx'
+import { pasteDraft } from './paste-draft.ts'
+import { useJudged } from './use-judged.ts'
+import { wordingFor } from './wording-for.ts'
+
+export interface LookPanelProps extends PageProps {
+  look: Look | null
+  wardrobe: Wardrobe
+  place: Place
+  windowId: number | null
+}
+
+export function LookPanel({ records, stamp, look, wardrobe, place, windowId }: LookPanelProps) {
+  const { units, language, currency } = wordingFor(look, wardrobe)
+  const wording = useMemo(() => ({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
+  const judgedLook = useJudged(look, wardrobe, wording, place)
+  const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
+  return (
+    <WordsOf.Provider value={wording}>
+      <Panel
+        key={look?.id ?? 'nothing'}
+        who={whoOf(look, kind, wardrobe)}
+        judged={judgedLook?.judged ?? null}
+        pasteDraft={pasteDraft()}
+        {...lookDoings({ records, stamp, look, judgedLook, windowId })}
+      />
+    </WordsOf.Provider>
+  )
+}

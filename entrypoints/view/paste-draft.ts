@@ -1,0 +1,20 @@
+/** Text typed into the paste box while there is no look to keep it with: kept in this browser until it is read. */
+const KEY = 'paste-draft'
+
+export function pasteDraft(): string {
+  try {
+    return localStorage.getItem(KEY) ?? ''
+  } catch {
+    // storage switched off: nothing can be kept
+    return ''
+  }
+}
+
+export function keepPasteDraft(typed: string | null): void {
+  try {
+    if (typed === null || typed === '') localStorage.removeItem(KEY)
+    else localStorage.setItem(KEY, typed)
+  } catch {
+    // storage switched off or full: the text stays in the field
+  }
+}

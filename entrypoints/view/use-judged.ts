@@ -1,0 +1,38 @@
+/** The answer for a look, anew with every change: at once without its chances, a moment later with them. */
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { Judged } from '../../components/judged.ts'
+import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
+import type { Look } from '../../core/records/schemas.ts'
+import type { Wording } from '../../core/words/say.ts'
+import { judgedOf, type LookRead, lookRequest, readLook, type Wardrobe } from './judge-look.ts'
+
+export interface JudgedLook {
+  judged: Judged
+  request: ReckonRequest | null
+  read: LookRead
+}
+
+export function useJudged(look: Look | null, wardrobe: Wardrobe | null, wording: Wording, place: Judged['place']): JudgedLook | null {
+  const texts = look === null ? '' : JSON.stringify([look.title, look.text, look.structured, look.answers])
+  const read = useMemo(() => (look === null ? null : readLook(look)), [texts])
+  const request = look === null || read === null || wardrobe === null ? null : lookRequest(look, read, wardrobe)
+  const answer = useReckoning(request, wording)
+  if (look === null || read === null || wardrobe === null) return null
+  return { judged: judgedOf(look, read, wardrobe, answer, place), request, read }
+}
+
+function useReckoning(
+  request: ReckonRequest | null,
+  { units, language, currency }: Wording
+): { reckoning: Reckoning | null; settled: boolean } {
+  const options = { units, ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) }
+  const key = request === null ? '' : JSON.stringify([request, options])
+  const quick = useMemo(() => (request === null ? null : reckon(request, { ...options, outlook: false })), [key])
+  const [whole, setWhole] = useState<{ key: string; reckoning: Reckoning } | null>(null)
+  useEffect(() => {
+    if (request === null) return
+    const timer = setTimeout(() => setWhole({ key, reckoning: reckon(request, options) }))
+    return () => clearTimeout(timer)
+  }, [key])
+  return whole !== null && whole.key === key ? { reckoning: whole.reckoning, settled: true } : { reckoning: quick, settled: quick === null }
+}

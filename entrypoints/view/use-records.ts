@@ -1,0 +1,23 @@
+/** Follows what is saved, also when another page changes it. */
+import { useEffect, useState } from 'preact/hooks'
+import { type Records, watch } from '../../core/records/database.ts'
+import { all } from '../../core/records/find.ts'
+import { settingsOf } from '../../core/records/owned.ts'
+import type { Look } from '../../core/records/schemas.ts'
+import type { Wardrobe } from './judge-look.ts'
+
+/** What a query of the records says now and whenever it changes; null while it is first asked. */
+export function useSaved<T>(records: Records, query: (records: Records) => Promise<T>, onError: (error: unknown) => void): T | null {
+  const [value, setValue] = useState<T | null>(null)
+  useEffect(() => watch(() => query(records), setValue, onError), [records, query])
+  return value
+}
+
+export const allLooks = (records: Records): Promise<Look[]> => all(records, 'looks')
+
+export const wholeWardrobe = async (records: Records): Promise<Wardrobe> => ({
+  people: await all(records, 'people'),
+  measures: await all(records, 'bodyMeasurements'),
+  garments: await all(records, 'garmentsOwned'),
+  settings: await settingsOf(records)
+})

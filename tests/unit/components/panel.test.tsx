@@ -1,0 +1,242 @@
+// @vitest-environment happy-dom
+/** The panel as a person drives it: by role and label. */
+import { render } from 'preact'
+import { act } from 'preact/test-utils'
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
+import type { Judged } from '../../../components/judged.ts'
+import { Panel, type PanelDoes } from '../../../components/panel/panel.tsx'
+import { WordsOf } from '../../../components/words.tsx'
+import { inch, leaveIt, tooLittle, trousersJudged, wearsAsIs } from './fixtures.ts'
+
+const who = { people: [{ id: 'p', name: 'Ash' }], personId: 'p', fit: 'regular' as const, favourites: [], favouriteId: null }
+const nothing = (): PanelDoes => ({
+  onWho: vi.fn(),
+  onFavourite: vi.fn(),
+  onCorrections: vi.fn(),
+  onDraft: vi.fn(),
+  onAim: vi.fn(),
+  onMoney: vi.fn(),
+  onPaste: vi.fn(),
+  onAnswer: vi.fn(),
+  onNotes: vi.fn(),
+  onKeep: vi.fn(),
+  onPass: vi.fn(),
+  onUndo: vi.fn(),
+  onCopy: vi.fn(async () => true),
+  onWorkroom: vi.fn()
+})
+let root: HTMLElement
+let does: PanelDoes
+
+beforeEach(() => {
+  vi.useFakeTimers()
+  root = document.createElement('div')
+  document.body.append(root)
+  does = nothing()
+})
+afterEach(() => {
+  render(null, root)
+  root.remove()
+  vi.useRealTimers()
+})
+
+const show = (judged: Judged | null, people = who.people) =>
+  act(() =>
+    render(
+      <WordsOf.Provider value={{ units: 'in', language: 'en', currency: 'GBP' }}>
+        <Panel who={{ ...who, people }} judged={judged} {...does} />
+      </WordsOf.Provider>,
+      root
+    )
+  )
+const text = (element: Element | null | undefined): string => (element?.textContent ?? '').replace(/\s+/g, ' ').trim()
+const button = (name: string): HTMLButtonElement => {
+  const found = [...root.querySelectorAll('button')].find((one) => text(one) === name)
+  if (found === undefined) throw new Error(`no button "${name}" among ${[...root.querySelectorAll('button')].map(text).join(' | ')}`)
+  return found
+}
+const field = (name: string): HTMLInputElement => {
+  const label = [...root.querySelectorAll('label')].find((one) => text(one) === name)
+  const found = label === undefined ? null : document.getElementById(label.htmlFor)
+  if (!(found instanceof HTMLInputElement)) throw new Error(`no field "${name}"`)
+  return found
+}
+const press = (element: HTMLElement) => act(() => element.click())
+const type = (element: HTMLInputElement, value: string) =>
+  act(() => {
+    element.value = value
+    element.dispatchEvent(new Event('input', { bubbles: true }))
+  })
+const radio = (group: string, name: string): HTMLInputElement => {
+  const found = [...root.querySelectorAll('[role=radiogroup]')].find(
+    (one) => text(document.getElementById(one.getAttribute('aria-labelledby') ?? '')) === group
+  )
+  const option = [...(found?.querySelectorAll('label') ?? [])].find((one) => text(one) === name)?.querySelector('input')
+  if (!(option instanceof HTMLInputElement)) throw new Error(`no radio "${name}" in "${group}"`)
+  return option
+}
+const wait = () => act(() => vi.advanceTimersByTime(400))
+
+describe('correcting a figure', () => {
+  it('takes a typed length a moment after the last key, in the unit and basis that are picked', () => {
+    show(trousersJudged)
+    press(button('Correct waist'))
+    type(field('Stated waist'), '15 3/4')
+    expect(does.onDraft).toHaveBeenLastCalledWith('stated.waist', '15 3/4')
+    expect(does.onCorrections).not.toHaveBeenCalled()
+    wait()
+    expect(does.onCorrections).toHaveBeenCalledTimes(1)
+    expect(vi.mocked(does.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ point: 'waist', mm: inch(31.5), unit: 'in', basis: 'flat' }])
+  })
+  it('takes a unit that is typed with the figure', () => {
+    show(trousersJudged)
+    press(button('Correct waist'))
+    type(field('Stated waist'), '40 cm')
+    wait()
+    expect(vi.mocked(does.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: 800, unit: 'cm', basis: 'flat' }])
+  })
+  it.each([
+    ['1/0', 'A fraction can’t be divided by nothing'],
+    ['3..5', 'This is no length'],
+    ['-4', 'A length can’t be below nothing'],
+    ['0', 'A length of nothing can’t be judged'],
+    ['900 cm', 'No garment is longer than 5 metres']
+  ])('%s: says why beside the field, keeps what was typed and changes nothing', (typed, why) => {
+    show(trousersJudged)
+    press(button('Correct waist'))
+    type(field('Stated waist'), typed)
+    wait()
+    const at = field('Stated waist')
+    expect(at.value).toBe(typed)
+    expect(at.getAttribute('aria-invalid')).toBe('true')
+    expect(text(document.getElementById(at.getAttribute('aria-describedby') ?? ''))).toContain(why)
+    expect(does.onCorrections).not.toHaveBeenCalled()
+    expect(does.onDraft).toHaveBeenLastCalledWith('stated.waist', typed)
+  })
+  it('turns flat into around, and inches into centimetres, at once', () => {
+    show(trousersJudged)
+    press(button('Correct waist'))
+    press(radio('Measured', 'All around'))
+    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: inch(16), basis: 'around' }])
+    press(radio('Unit', 'cm'))
+    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: 320, unit: 'cm' }])
+  })
+  it('can say that it is not this point', () => {
+    show(trousersJudged)
+    press(button('Correct waist'))
+    press(button('Not the waist'))
+    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toMatchObject([{ point: null }])
+  })
+  it('loses nothing that was typed when it closes before it was taken', () => {
+    show(trousersJudged)
+    press(button('Correct waist'))
+    type(field('Stated waist'), '15')
+    press(button('Close waist'))
+    expect(vi.mocked(does.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: inch(30) }])
+  })
+  it('opens where something was typed before, with what was typed', () => {
+    show({ ...trousersJudged, drafts: { 'stated.inseam': '30 1/' } })
+    expect(field('Stated inside leg').value).toBe('30 1/')
+  })
+  it('enters a point that is not told', () => {
+    show(trousersJudged)
+    press(button('Enter hip'))
+    type(field('Stated hip'), '20')
+    wait()
+    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([{ add: 'hip', mm: inch(40), source: 'seller' }])
+  })
+})
+
+describe('the answer', () => {
+  it('names verdict, facts and the question, and copies it', async () => {
+    show(trousersJudged)
+    const answer = root.querySelector('.answer')
+    expect(text(answer)).toContain('Alters to fit')
+    expect(text(answer)).toContain('6 in 10')
+    expect(text(answer)).toContain('£29.90 in all')
+    await act(async () => button('Copy the question').click())
+    expect(does.onCopy).toHaveBeenCalledWith(expect.stringContaining('straight across the seat'))
+    expect(text(answer)).toContain('Copied.')
+  })
+  it('says a changed answer in a live region, once it has settled, and the first one not at all', () => {
+    show(trousersJudged)
+    const live = root.querySelector('.panel > [aria-live=polite]')
+    expect(text(live)).toBe('')
+    show({ ...trousersJudged, reckoning: wearsAsIs, settled: false })
+    expect(text(live)).toBe('')
+    show({ ...trousersJudged, reckoning: wearsAsIs })
+    expect(text(live)).toContain('The answer is now: Wears as it is')
+  })
+  it('says nothing when another garment comes in its place', () => {
+    show(trousersJudged)
+    show({ ...trousersJudged, title: 'Another', reckoning: wearsAsIs })
+    expect(text(root.querySelector('.panel > [aria-live=polite]'))).toBe('')
+  })
+  it('keeps and passes', () => {
+    show(trousersJudged)
+    press(button('Keep'))
+    press(button('Pass'))
+    expect(does.onKeep).toHaveBeenCalledTimes(1)
+    expect(does.onPass).toHaveBeenCalledTimes(1)
+  })
+  it('opens the seller’s answer from “too little told”', () => {
+    show({ ...trousersJudged, reckoning: tooLittle })
+    press(button('Enter the answer'))
+    const details = [...root.querySelectorAll('details')].find((one) => text(one).includes('Add what the seller answered'))
+    expect(details?.open).toBe(true)
+  })
+  it('shows what doing nothing leaves wrong', () => {
+    show({ ...trousersJudged, kind: 'jacket', reckoning: leaveIt })
+    expect(text(root.querySelector('.as-it-is'))).toMatch(/shoulders? 1½ in too wide/)
+  })
+})
+
+describe('an answer about another page', () => {
+  it('names its garment and says what to press', () => {
+    show({ ...trousersJudged, place: 'elsewhere' })
+    const mark = root.querySelector('.mind')
+    expect(text(mark)).toBe(
+      'This answer is about “Heavy grey twill trousers, pleated”, not the page in front. Click the toolbar button to read this one.'
+    )
+  })
+  it('is not marked beside its own page', () => {
+    show(trousersJudged)
+    expect(root.querySelector('.mind')).toBeNull()
+  })
+})
+
+describe('where there is no answer', () => {
+  it.each(['browser-page', 'store-page', 'pdf', 'empty', 'other-origin-frame', 'no-permission', 'tab-gone', 'failed'] as const)(
+    '%s has its own sentence and the offer to paste',
+    (problem) => {
+      show({ ...trousersJudged, text: '', problem, reckoning: null })
+      const says = text(root.querySelector('.why'))
+      expect(says.length).toBeGreaterThan(40)
+      expect(root.querySelector('textarea')).not.toBeNull()
+      expect(button('Read it').disabled).toBe(true)
+    }
+  )
+  it('asks whom it is for when there is nobody', () => {
+    show({ ...trousersJudged, reckoning: null }, [])
+    press(button('Enter body measures'))
+    expect(does.onWorkroom).toHaveBeenCalledWith('body')
+  })
+  it('shows page text as text, whatever stands in it', () => {
+    show({ ...trousersJudged, title: '<img src=x onerror=alert(1)>', text: '<script>alert(1)</script> waist 16' })
+    expect(root.querySelector('img')).toBeNull()
+    expect(root.querySelector('script')).toBeNull()
+    expect(text(root.querySelector('h1'))).toBe('<img src=x onerror=alert(1)>')
+  })
+})
+
+describe('what is assumed', () => {
+  it('is shown as assumed and can be set and taken back', () => {
+    show(trousersJudged)
+    press(button('Set lined'))
+    press(radio('Lined', 'Yes'))
+    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([{ made: { lined: true } }])
+    show({ ...trousersJudged, corrections: [{ made: { lined: true } }] })
+    press(button('Undo lined'))
+    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([])
+  })
+})

@@ -1,4 +1,4 @@
-/** Every row, in one list. undo-earlier has no row of its own amount: what it gives is what the old fold holds, told by the person as a limit. */
+/** Every row, in one list. */
 
 import { lowerBody } from './lower-body.ts'
 import type { Row } from './row.ts'

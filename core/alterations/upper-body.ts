@@ -352,6 +352,24 @@ export const upperBody: Row[] = [
     source: 'CP: 10 a dart'
   },
   {
+    id: 'undo-earlier',
+    direction: 'more',
+    kinds: ['trousers', 'jeans', 'shorts', 'skirt', 'dress', 'shirt', 'jacket', 'coat', 'waistcoat'],
+    lines: () => [
+      {
+        point: 'waist',
+        effects: { waist: 1 },
+        capMm: 0,
+        because: limit('earlier'),
+        seams: [{ seam: 'centre-back', mmPerOffset: 2, outward: true }]
+      }
+    ],
+    level: 2,
+    minutes: [30, 2],
+    outward: true,
+    source: 'CP: back to the old line, what the fold holds; told by the person as a limit'
+  },
+  {
     id: 'lift-at-shoulder',
     direction: 'less',
     kinds: ['dress', 'jumpsuit', 'knit-top', 'shirt'],

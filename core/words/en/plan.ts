@@ -106,6 +106,7 @@ export const plan: Record<string, string> = {
   'limit.neckline': 'More than this wrinkles.',
   'limit.no-darts': 'There are no darts to let out.',
   'limit.release': 'A dart gives {each|length}, {count} darts at most.',
+  'limit.earlier': 'No earlier alteration is told. If the cloth is folded inside beside a second row of old holes, say how much it holds.',
   'limit.shoulder-seam': 'More than this pulls the armholes up.',
   'limit.waist-seam': 'More than this spoils the balance of skirt and body.',
   'limit.godet': 'A wider godet changes the garment.',

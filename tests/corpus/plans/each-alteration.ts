@@ -1,0 +1,577 @@
+/**
+ * Each alteration twice: once where it is the answer, once where it is forbidden or useless. The bands are Rowan's, regular fit
+ * (core/wearer/ease.ts); the arithmetic behind each amount stands beside it.
+ */
+import type { AlterationId } from '../../../core/alterations/ids.ts'
+import type { GarmentInput, Made } from '../../../core/garment/garment-input.ts'
+import type { GarmentKind } from '../../../core/garment/kinds.ts'
+import type { PointId } from '../../../core/garment/points.ts'
+import type { Level } from '../../../core/plan/means.ts'
+import type { ReckonRequest } from '../../../core/reckon.ts'
+import { garment } from './plan-case.ts'
+import { rowan } from './wearers.ts'
+
+type Figures = Partial<Record<PointId, number>>
+interface Asked {
+  level?: Level
+  tailor?: boolean
+  made?: Partial<Made>
+  more?: Partial<GarmentInput>
+  /** A favourite's figures, for points that a body does not judge. */
+  liked?: Figures
+  /** Ruled out by the person, so that this one is left. */
+  without?: AlterationId[]
+  limits?: ReckonRequest['limits']
+}
+
+/** What suits Rowan, at the ideal or near. */
+const SUITS: Partial<Record<GarmentKind, Figures>> = {
+  trousers: { waist: 820, hip: 1040, thigh: 628, knee: 470, legOpening: 420, inseam: 755 },
+  jeans: { waist: 820, hip: 1036, thigh: 628, knee: 450, legOpening: 410, inseam: 755 },
+  shorts: { waist: 820, hip: 1040, thigh: 628 },
+  skirt: { waist: 820, hip: 1040, skirtLength: 620, sweep: 1150 },
+  shirt: { chest: 1060, waist: 930, hem: 1070, shoulderWidth: 440, sleeveLength: 610, neck: 394, bicep: 390, cuff: 225 },
+  jacket: { chest: 1060, waist: 916, hem: 1080, shoulderWidth: 440, sleeveLength: 610, bicep: 390 },
+  'knit-top': { chest: 1020, waist: 900, hem: 1010, shoulderWidth: 440, sleeveLength: 610 },
+  jumper: { chest: 1020, waist: 900, hem: 1010, shoulderWidth: 440, sleeveLength: 610 },
+  dress: { chest: 1036, waist: 840, hip: 1040, shoulderWidth: 440 }
+}
+
+function asked(
+  kind: GarmentKind,
+  change: Figures,
+  { level = 3, tailor = false, made = {}, more = {}, liked, without = [], limits = {} }: Asked = {}
+): ReckonRequest {
+  return {
+    garment: garment(kind, { ...SUITS[kind], ...change }, made, more),
+    wearer: rowan,
+    ...(liked === undefined
+      ? {}
+      : { favourite: { measures: Object.entries(liked).map(([point, mm]) => ({ point: point as PointId, mm })) } }),
+    means: { level, tailor },
+    limits: { ...limits, ...Object.fromEntries(without.map((id) => [id, 0])) }
+  }
+}
+
+export interface Pair {
+  id: AlterationId
+  direction: 'less' | 'more'
+  /** In the advised plan, by so much; alone unless `beside` names what goes with it. */
+  answer: { why: string; request: ReckonRequest; amount: [number, number]; beside?: AlterationId[] }
+  /** In no plan. */
+  never: { why: string; request: ReckonRequest }
+}
+
+export const pairs: Pair[] = [
+  {
+    id: 'waist-in-centre-back',
+    direction: 'less',
+    answer: { why: '895 − 845 = 50, the back seam holds 74', request: asked('trousers', { waist: 895 }), amount: [50, 74] },
+    never: { why: 'no back seam', request: asked('trousers', { waist: 895 }, { made: { backSeam: false } }) }
+  },
+  {
+    id: 'waist-in-side-seams',
+    direction: 'less',
+    answer: {
+      why: '890 − 845 = 45 and no back seam, darts ruled out: the sides hold 50',
+      request: asked('trousers', { waist: 890 }, { made: { backSeam: false }, without: ['waist-in-darts', 'waist-in-elastic'] }),
+      amount: [44, 50]
+    },
+    never: { why: 'the waist is too small', request: asked('trousers', { waist: 780 }) }
+  },
+  {
+    id: 'waist-in-darts',
+    direction: 'less',
+    answer: { why: '885 − 845 = 40 on a skirt', request: asked('skirt', { waist: 885 }, { level: 2 }), amount: [40, 66] },
+    never: { why: 'a back seam is the better place', request: asked('trousers', { waist: 885 }) }
+  },
+  {
+    id: 'waist-in-elastic',
+    direction: 'less',
+    answer: {
+      why: '885 − 845 = 40 at level 1: a button gives 25, elastic a tenth',
+      request: asked('shorts', { waist: 885 }, { level: 1 }),
+      amount: [40, 88]
+    },
+    never: { why: 'darts do it without gathers', request: asked('skirt', { waist: 870 }, { level: 2 }) }
+  },
+  {
+    id: 'waist-button-move',
+    direction: 'less',
+    answer: { why: '860 − 845 = 15, a button gives 25', request: asked('trousers', { waist: 860 }), amount: [14, 25] },
+    never: { why: 'nothing is too big', request: asked('trousers', {}) }
+  },
+  {
+    id: 'waist-button-move',
+    direction: 'more',
+    answer: { why: '800 − 790 = 10, a button gives 13', request: asked('trousers', { waist: 790 }), amount: [8, 13] },
+    never: { why: 'an overlap of 20 has none to spare', request: asked('trousers', { waist: 790 }, { made: { overlapMm: 20 } }) }
+  },
+  {
+    id: 'waist-out-centre-back',
+    direction: 'more',
+    answer: { why: '800 − 780 = 20, an outlet of 25 gives 2 × 15 = 30', request: asked('trousers', { waist: 780 }), amount: [18, 30] },
+    never: { why: 'a felled seam gives nothing', request: asked('jeans', { waist: 780 }) }
+  },
+  {
+    id: 'waist-out-side-seams',
+    direction: 'more',
+    answer: {
+      why: '800 − 765 = 35, no back seam, 20 a side gives 4 × 10 = 40',
+      request: asked('trousers', { waist: 765 }, { made: { backSeam: false, seamAllowanceMm: 20 } }),
+      amount: [34, 40]
+    },
+    never: { why: '10 a side gives nothing', request: asked('trousers', { waist: 765 }) }
+  },
+  {
+    id: 'waist-out-panel',
+    direction: 'more',
+    answer: { why: '800 − 740 = 60 on felled jeans: only a panel', request: asked('jeans', { waist: 740 }), amount: [46, 75] },
+    never: { why: 'a let-out does it unseen', request: asked('trousers', { waist: 785 }) }
+  },
+  {
+    id: 'undo-earlier',
+    direction: 'more',
+    answer: {
+      why: '800 − 775 = 25 on felled jeans, and the fold inside is told to hold 30',
+      request: asked('jeans', { waist: 775 }, { limits: { 'undo-earlier': 30 } }),
+      amount: [24, 30]
+    },
+    never: { why: 'no earlier alteration is told', request: asked('jeans', { waist: 775 }) }
+  },
+  {
+    id: 'seat-in',
+    direction: 'less',
+    answer: { why: '1110 − 1080 = 30, the seat gives 50', request: asked('trousers', { hip: 1110 }, { level: 4 }), amount: [28, 50] },
+    never: { why: 'level 4 work at level 3', request: asked('trousers', { hip: 1110 }) }
+  },
+  {
+    id: 'seat-out',
+    direction: 'more',
+    answer: {
+      why: '1018 − 1000 = 18, 25 a side gives 2 × 15 = 30',
+      request: asked('trousers', { hip: 1000 }, { level: 4, made: { seamAllowanceMm: { seat: 25 } } }),
+      amount: [16, 30]
+    },
+    never: { why: '10 a side gives nothing', request: asked('trousers', { hip: 1000 }, { level: 4 }) }
+  },
+  {
+    id: 'leg-taper',
+    direction: 'less',
+    answer: { why: '700 − 680 = 20 at the thigh', request: asked('trousers', { thigh: 700 }), amount: [20, 76] },
+    never: { why: 'a felled inside leg makes it level 4', request: asked('jeans', { thigh: 700 }) }
+  },
+  {
+    id: 'thigh-out',
+    direction: 'more',
+    answer: {
+      why: '605 − 590 = 15, 16 a side gives 4 × 6 = 24',
+      request: asked('trousers', { thigh: 590 }, { made: { seamAllowanceMm: 16 } }),
+      amount: [14, 24]
+    },
+    never: { why: 'felled inside leg, 10 at the side: nothing', request: asked('jeans', { thigh: 590 }) }
+  },
+  {
+    id: 'thigh-panel',
+    direction: 'more',
+    answer: { why: '605 − 565 = 40, no seam gives it, a gusset holds 60', request: asked('jeans', { thigh: 565 }), amount: [40, 60] },
+    never: {
+      why: 'let out inside, unseen, where the seams hold it',
+      request: asked('trousers', { thigh: 598 }, { made: { seamAllowanceMm: 25 } })
+    }
+  },
+  {
+    id: 'leg-shorten-plain',
+    direction: 'less',
+    answer: {
+      why: '830 − 770 = 60, a plain hem',
+      request: asked('trousers', { inseam: 830 }, { made: { hemKind: 'plain' }, level: 2 }),
+      amount: [60, 90]
+    },
+    never: { why: 'a blind hem stays blind', request: asked('trousers', { inseam: 830 }, { level: 2 }) }
+  },
+  {
+    id: 'leg-shorten-keep-edge',
+    direction: 'less',
+    answer: { why: '870 − 770 = 100, the fold holds 125', request: asked('jeans', { inseam: 870 }, { level: 2 }), amount: [100, 125] },
+    never: { why: 'no original edge', request: asked('jeans', { inseam: 870 }, { level: 2, made: { hemKind: 'plain' } }) }
+  },
+  {
+    id: 'leg-shorten-blind',
+    direction: 'less',
+    answer: { why: '830 − 770 = 60, tailored', request: asked('trousers', { inseam: 830 }, { level: 2 }), amount: [60, 90] },
+    never: { why: 'jeans have none', request: asked('jeans', { inseam: 830 }) }
+  },
+  {
+    id: 'leg-lengthen-hem',
+    direction: 'more',
+    answer: { why: '740 − 730 = 10, a hem of 40 keeps 25', request: asked('trousers', { inseam: 730 }, { level: 2 }), amount: [8, 15] },
+    never: {
+      why: 'cloth that keeps needle holes',
+      request: asked('trousers', { inseam: 730 }, { level: 2, more: { cloth: { traits: ['silk'] } } })
+    }
+  },
+  {
+    id: 'leg-lengthen-facing',
+    direction: 'more',
+    answer: {
+      why: '740 − 712 = 28, all of a hem of 40 but 6',
+      request: asked('trousers', { inseam: 712 }, { level: 2 }),
+      amount: [26, 34]
+    },
+    never: { why: 'the hem alone gives it', request: asked('trousers', { inseam: 738 }, { level: 2 }) }
+  },
+  {
+    id: 'leg-lengthen-band',
+    direction: 'more',
+    answer: { why: '740 − 660 = 80, no hem gives it', request: asked('trousers', { inseam: 660 }, { level: 2 }), amount: [80, 120] },
+    never: { why: 'the hem alone gives it', request: asked('trousers', { inseam: 731 }, { level: 2 }) }
+  },
+  {
+    id: 'rise-shorten',
+    direction: 'less',
+    answer: {
+      why: '295 − (270 + 7) = 18 against a favourite',
+      request: asked('trousers', { frontRise: 295 }, { level: 5, liked: { frontRise: 270 } }),
+      amount: [18, 25]
+    },
+    never: { why: 'level 5 work at level 4', request: asked('trousers', { frontRise: 295 }, { level: 4, liked: { frontRise: 270 } }) }
+  },
+  {
+    id: 'rise-deepen',
+    direction: 'more',
+    answer: {
+      why: '405 − 4 − 393 = 8 against a favourite',
+      request: asked('trousers', { backRise: 393 }, { level: 4, liked: { backRise: 405 } }),
+      amount: [6, 13]
+    },
+    never: { why: 'the rise is liked as it is', request: asked('trousers', { backRise: 405 }, { level: 4, liked: { backRise: 405 } }) }
+  },
+  {
+    id: 'calf-out',
+    direction: 'more',
+    answer: {
+      why: '385 − 373 = 12, 20 a side gives 2 × 10 = 20',
+      request: asked('trousers', { calf: 373 }, { level: 2, made: { seamAllowanceMm: 20 } }),
+      amount: [12, 20]
+    },
+    never: { why: 'a felled inside leg', request: asked('jeans', { calf: 373 }) }
+  },
+  {
+    id: 'hem-widen',
+    direction: 'more',
+    answer: { why: '330 − 300 = 30 for the heel', request: asked('trousers', { legOpening: 300 }), amount: [28, 60] },
+    never: {
+      why: 'a leg that opens lets the heel through',
+      request: asked('trousers', { legOpening: 300 }, { made: { opens: ['waist', 'legOpening'] } })
+    }
+  },
+  {
+    id: 'skirt-shorten',
+    direction: 'less',
+    answer: {
+      why: '680 − (620 + 12) = 48',
+      request: asked('skirt', { skirtLength: 680 }, { liked: { skirtLength: 620 } }),
+      amount: [48, 75]
+    },
+    never: {
+      why: 'at 290, 250 must stay: 40 would go, but nothing is too long',
+      request: asked('skirt', { skirtLength: 290 }, { liked: { skirtLength: 290 } })
+    }
+  },
+  {
+    id: 'skirt-lengthen',
+    direction: 'more',
+    answer: {
+      why: '640 − 7 − 620 = 13, a hem of 40 keeps 10',
+      request: asked('skirt', {}, { liked: { skirtLength: 640 } }),
+      amount: [12, 30]
+    },
+    never: { why: 'a hem of 10 has none to give', request: asked('skirt', {}, { liked: { skirtLength: 640 }, made: { hemDepthMm: 10 } }) }
+  },
+  {
+    id: 'skirt-shorten-from-waist',
+    direction: 'less',
+    answer: {
+      why: '620 − (580 + 12) = 28 with the hem ruled out; the waist grows by (1040 − 800) ÷ 200 of it, 34, and stays inside',
+      request: asked('skirt', { waist: 800 }, { level: 4, liked: { skirtLength: 580 }, without: ['skirt-shorten'] }),
+      amount: [28, 50]
+    },
+    never: { why: 'the hem is the easy way', request: asked('skirt', { skirtLength: 680 }, { level: 3, liked: { skirtLength: 620 } }) }
+  },
+  {
+    id: 'skirt-sides-in',
+    direction: 'less',
+    answer: {
+      why: 'waist 885 − 845 = 40 and hip 1140 − 1100 = 40 on one line',
+      request: asked('skirt', { waist: 885, hip: 1140 }),
+      amount: [40, 100]
+    },
+    never: { why: 'too small everywhere', request: asked('skirt', { waist: 770, hip: 1000 }) }
+  },
+  {
+    id: 'skirt-sides-out',
+    direction: 'more',
+    answer: {
+      why: 'waist 800 − 770 = 30 and hip 1020 − 1000 = 20, 20 a side gives 40',
+      request: asked('skirt', { waist: 770, hip: 1000 }, { made: { seamAllowanceMm: 20, outletMm: 10, darts: false } }),
+      amount: [30, 40]
+    },
+    never: {
+      why: 'taffeta keeps its needle holes',
+      request: asked('skirt', { waist: 770, hip: 1000 }, { made: { seamAllowanceMm: 20 }, more: { cloth: { traits: ['taffeta'] } } })
+    }
+  },
+  {
+    id: 'release-darts',
+    direction: 'more',
+    answer: {
+      why: '800 − 785 = 15; the button gives 10, four darts 40',
+      request: asked('skirt', { waist: 785 }, { level: 2 }),
+      amount: [14, 40]
+    },
+    never: { why: 'no darts', request: asked('skirt', { waist: 785 }, { level: 2, made: { darts: false } }) }
+  },
+  {
+    id: 'sides-in',
+    direction: 'less',
+    answer: {
+      why: 'chest 1180 − 1140 = 40, waist 1050 − 1020 = 30, hem 1210 − 1180 = 30',
+      request: asked('shirt', { chest: 1180, waist: 1050, hem: 1210 }, { level: 2 }),
+      amount: [40, 100]
+    },
+    never: { why: 'everything is too small', request: asked('shirt', { chest: 990, waist: 830, hem: 1000 }, { level: 4 }) }
+  },
+  {
+    id: 'sides-out',
+    direction: 'more',
+    answer: {
+      why: '1010 − 990 = 20, 20 a side unfelled gives 40',
+      request: asked(
+        'shirt',
+        { chest: 990 },
+        { level: 2, made: { seamAllowanceMm: 20, felledSeams: false }, without: ['front-button-move'] }
+      ),
+      amount: [18, 40]
+    },
+    never: { why: 'felled sides', request: asked('shirt', { chest: 990 }, { level: 2 }) }
+  },
+  {
+    id: 'back-darts',
+    direction: 'less',
+    answer: { why: '1080 − 1020 = 60 at the waist alone', request: asked('shirt', { waist: 1080 }, { level: 2 }), amount: [60, 100] },
+    never: { why: 'a knit takes none', request: asked('knit-top', { waist: 1080 }, { level: 2 }) }
+  },
+  {
+    id: 'centre-back-in',
+    direction: 'less',
+    answer: {
+      why: '1010 − 978 = 32 with sides and buttons ruled out',
+      request: asked('jacket', { waist: 1010 }, { level: 4, without: ['sides-in', 'front-button-move'] }),
+      amount: [32, 38]
+    },
+    never: { why: 'no back seam', request: asked('jacket', { waist: 1010 }, { level: 4, made: { backSeam: false } }) }
+  },
+  {
+    id: 'side-panels',
+    direction: 'more',
+    answer: {
+      why: 'a knit chest of 820 is 44 under what 25 % stretch allows (960 × 0.9 = 864); 7 a side gives nothing',
+      request: asked('knit-top', { chest: 820 }),
+      amount: [44, 120]
+    },
+    never: { why: 'nothing is too small', request: asked('knit-top', {}) }
+  },
+  {
+    id: 'body-shorten',
+    direction: 'less',
+    answer: {
+      why: '760 − (700 + 10) = 50',
+      request: asked('shirt', { bodyLength: 760 }, { level: 2, liked: { bodyLength: 700 } }),
+      amount: [50, 70]
+    },
+    never: { why: 'too short already', request: asked('shirt', { bodyLength: 640 }, { level: 2, liked: { bodyLength: 700 } }) }
+  },
+  {
+    id: 'body-lengthen',
+    direction: 'more',
+    answer: {
+      why: '740 − 6 − 725 = 9, a hem of 30 keeps 10',
+      request: asked('shirt', { bodyLength: 725 }, { level: 2, made: { hemDepthMm: 30 }, liked: { bodyLength: 740 } }),
+      amount: [8, 20]
+    },
+    never: { why: 'too long already', request: asked('shirt', { bodyLength: 760 }, { level: 2, liked: { bodyLength: 700 } }) }
+  },
+  {
+    id: 'sleeve-shorten-cuff',
+    direction: 'less',
+    answer: { why: '650 − 625 = 25, the placket allows 45', request: asked('shirt', { sleeveLength: 650 }), amount: [24, 45] },
+    never: { why: 'a jumper has no such cuff', request: asked('jumper', { sleeveLength: 650 }) }
+  },
+  {
+    id: 'sleeve-shorten-hem',
+    direction: 'less',
+    answer: { why: '650 − 625 = 25 on a jumper', request: asked('jumper', { sleeveLength: 650 }), amount: [24, 45] },
+    never: { why: 'never a lined or tailored sleeve', request: asked('jacket', { sleeveLength: 650 }, { level: 5 }) }
+  },
+  {
+    id: 'sleeve-shorten-lined',
+    direction: 'less',
+    answer: {
+      why: '650 − 625 = 25, sham buttons allow 38',
+      request: asked('jacket', { sleeveLength: 650 }, { level: 4 }),
+      amount: [24, 38]
+    },
+    never: { why: 'the buttons work', request: asked('jacket', { sleeveLength: 650 }, { level: 4, made: { workingCuffButtons: true } }) }
+  },
+  {
+    id: 'sleeve-shorten-head',
+    direction: 'less',
+    answer: {
+      why: '650 − 625 = 25 with working buttons, level 5',
+      request: asked('jacket', { sleeveLength: 650 }, { level: 5, made: { workingCuffButtons: true } }),
+      amount: [24, 38]
+    },
+    never: {
+      why: 'level 5 work at level 4',
+      request: asked('jacket', { sleeveLength: 650 }, { level: 4, made: { workingCuffButtons: true } })
+    }
+  },
+  {
+    id: 'sleeve-lengthen',
+    direction: 'more',
+    answer: {
+      why: '595 − 580 = 15, a lined sleeve gives 25',
+      request: asked('jacket', { sleeveLength: 580 }, { level: 4 }),
+      amount: [14, 25]
+    },
+    never: { why: 'a hem of 10 has none to give', request: asked('jacket', { sleeveLength: 580 }, { level: 4, made: { hemDepthMm: 10 } }) }
+  },
+  {
+    id: 'sleeve-taper',
+    direction: 'less',
+    answer: { why: '490 − 460 = 30 at the upper sleeve', request: asked('shirt', { bicep: 490 }, { level: 2 }), amount: [30, 76] },
+    never: { why: 'too tight already', request: asked('shirt', { bicep: 330 }, { level: 2 }) }
+  },
+  {
+    id: 'cuff-in',
+    direction: 'less',
+    answer: { why: '300 − 260 = 40, a button gives 20', request: asked('shirt', { cuff: 300 }, { level: 2 }), amount: [40, 50] },
+    never: { why: 'a button does it', request: asked('shirt', { cuff: 270 }, { level: 1 }) }
+  },
+  {
+    id: 'cuff-button-move',
+    direction: 'less',
+    answer: { why: '272 − 260 = 12, a button gives 20', request: asked('shirt', { cuff: 272 }, { level: 1 }), amount: [12, 20] },
+    never: { why: 'too tight already', request: asked('shirt', { cuff: 175 }, { level: 1, without: ['cuff-button-move'] }) }
+  },
+  {
+    id: 'cuff-button-move',
+    direction: 'more',
+    answer: { why: '185 − 175 = 10, a button gives 20', request: asked('shirt', { cuff: 175 }, { level: 1 }), amount: [10, 20] },
+    never: { why: 'a jacket has no such button', request: asked('jacket', { cuff: 250 }, { level: 5 }) }
+  },
+  {
+    id: 'shoulder-in',
+    direction: 'less',
+    answer: {
+      why: '480 − 450 = 30, a shirt shoulder gives 25 a side',
+      request: asked('shirt', { shoulderWidth: 480 }, { level: 4 }),
+      amount: [28, 50]
+    },
+    never: { why: 'a tailored shoulder is level 5', request: asked('jacket', { shoulderWidth: 466 }, { level: 4 }) }
+  },
+  {
+    id: 'shoulder-pads',
+    direction: 'more',
+    answer: {
+      why: '1010 − 1002 = 8, a thinner pad gives 10, buttons ruled out',
+      request: asked('jacket', { chest: 1002 }, { level: 3, without: ['front-button-move'] }),
+      amount: [10, 10]
+    },
+    never: { why: 'a shirt has none', request: asked('shirt', { chest: 1002 }) }
+  },
+  {
+    id: 'front-button-move',
+    direction: 'less',
+    answer: { why: '1010 − 978 = 32 at level 1', request: asked('jacket', { waist: 1010 }, { level: 1 }), amount: [32, 38] },
+    never: { why: 'nothing is too big', request: asked('jacket', {}, { level: 1 }) }
+  },
+  {
+    id: 'front-button-move',
+    direction: 'more',
+    answer: {
+      why: '850 − 840 = 10 at level 1, an overlap of 60 keeps 25',
+      request: asked('jacket', { waist: 840 }, { level: 1 }),
+      amount: [8, 35]
+    },
+    never: { why: 'an overlap of 25 has none to spare', request: asked('jacket', { waist: 840 }, { level: 1, made: { overlapMm: 25 } }) }
+  },
+  {
+    id: 'bust-darts',
+    direction: 'less',
+    answer: {
+      why: '1170 − 1140 = 30 at the chest alone; felled sides would cost more',
+      request: asked('shirt', { chest: 1170 }),
+      amount: [28, 50]
+    },
+    never: { why: 'a knit takes none', request: asked('knit-top', { chest: 1170 }) }
+  },
+  {
+    id: 'strap-shorten',
+    direction: 'less',
+    answer: { why: '340 − (300 + 12) = 28', request: asked('dress', { strap: 340 }, { liked: { strap: 300 } }), amount: [28, 60] },
+    never: { why: 'too short already', request: asked('dress', { strap: 260 }, { liked: { strap: 300 } }) }
+  },
+  {
+    id: 'lift-at-shoulder',
+    direction: 'less',
+    answer: {
+      why: '445 − (425 + 12) = 8, the shoulder seam gives 25',
+      request: asked('dress', { napeToWaist: 445 }, { liked: { napeToWaist: 425 } }),
+      amount: [8, 25]
+    },
+    never: { why: 'too short already', request: asked('dress', { napeToWaist: 400 }, { liked: { napeToWaist: 425 } }) }
+  },
+  {
+    id: 'dress-waist-raise',
+    direction: 'less',
+    answer: {
+      why: '470 − (425 + 12) = 33, more than the shoulder seam gives',
+      request: asked('dress', { napeToWaist: 470 }, { level: 4, liked: { napeToWaist: 425 } }),
+      amount: [32, 38]
+    },
+    never: { why: 'level 4 work at level 3', request: asked('dress', { napeToWaist: 470 }, { level: 3, liked: { napeToWaist: 425 } }) }
+  },
+  {
+    id: 'dress-waist-lower',
+    direction: 'more',
+    answer: {
+      why: '425 − 7 − 410 = 8, 25 of cloth keeps 10',
+      request: asked('dress', { napeToWaist: 410 }, { level: 4, made: { seamAllowanceMm: 25 }, liked: { napeToWaist: 425 } }),
+      amount: [8, 15]
+    },
+    never: {
+      why: '10 of cloth has none to give',
+      request: asked('dress', { napeToWaist: 410 }, { level: 4, made: { seamAllowanceMm: 10 }, liked: { napeToWaist: 425 } })
+    }
+  },
+  {
+    id: 'neckline-take-in',
+    direction: 'less',
+    answer: { why: '600 − (560 + 7) = 33', request: asked('jumper', { neck: 600 }, { liked: { neck: 560 } }), amount: [32, 38] },
+    never: { why: 'a shirt collar moves its button', request: asked('shirt', { neck: 420 }, { level: 5 }) }
+  },
+  {
+    id: 'neck-button-move',
+    direction: 'less',
+    answer: { why: '420 − 412 = 8', request: asked('shirt', { neck: 420 }, { level: 1 }), amount: [8, 13] },
+    never: { why: 'it suits', request: asked('shirt', {}, { level: 1 }) }
+  },
+  {
+    id: 'neck-button-move',
+    direction: 'more',
+    answer: { why: '385 − 376 = 9', request: asked('shirt', { neck: 376 }, { level: 1 }), amount: [8, 13] },
+    never: { why: 'it suits', request: asked('shirt', {}, { level: 1 }) }
+  }
+]

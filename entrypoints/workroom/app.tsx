@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { WordsOf } from '../../components/words.tsx'
 import { BackupPage } from '../../components/workroom/backup-page.tsx'
+import type { Drafts } from '../../components/workroom/body/body-page.tsx'
 import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
 import type { ListingShown } from '../../components/workroom/shown.ts'
 import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
@@ -23,6 +24,8 @@ import { useKept } from './use-watched.ts'
 export function App({ records, stamp }: { records: Records; stamp: () => Stamp }) {
   const [failure, setFailure] = useState<unknown>(null)
   const [done, setDone] = useState<Done | null>(null)
+  /** What was typed into a body's fields and not yet taken, by person. */
+  const [drafts, setDrafts] = useState<Readonly<Record<string, Drafts>>>({})
   const [outcome, setOutcome] = useState<readonly string[]>([])
   const kept = useKept(records, setFailure)
   const { page, open } = useRoute()
@@ -42,6 +45,8 @@ export function App({ records, stamp }: { records: Records; stamp: () => Stamp }
   }, [theme])
   useEffect(() => {
     document.title = t('workroom.title', { page: t(`workroom.page.${page}`) })
+    // what can be taken back stays in reach; a mere message belongs to the page it was said on
+    setDone((said) => (said?.undo == null ? null : said))
   }, [page])
 
   if (failure !== null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
@@ -85,7 +90,14 @@ export function App({ records, stamp }: { records: Records; stamp: () => Stamp }
           />
         )}
         {(page === 'body' || (page === 'wardrobe' && person === null)) && (
-          <BodyPart person={person} measures={latestFirst(mine(kept.measures))} today={localDate()} doings={doings} />
+          <BodyPart
+            person={person}
+            measures={latestFirst(mine(kept.measures))}
+            today={localDate()}
+            drafts={drafts[person?.id ?? ''] ?? {}}
+            onDrafts={(typed) => setDrafts({ ...drafts, [person?.id ?? '']: typed })}
+            doings={doings}
+          />
         )}
         {page === 'backup' && (
           <BackupPage

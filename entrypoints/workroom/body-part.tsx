@@ -1,7 +1,7 @@
 /** The Body page with its person: somebody new, or the one chosen. */
 import { useState } from 'preact/hooks'
 import { useWords } from '../../components/words.tsx'
-import { BodyPage } from '../../components/workroom/body/body-page.tsx'
+import { BodyPage, type Drafts } from '../../components/workroom/body/body-page.tsx'
 import { PersonForm } from '../../components/workroom/body/person-form.tsx'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
 import { NEW_PERSON } from '../../core/records/owned.ts'
@@ -12,10 +12,12 @@ export interface BodyPartProps {
   person: Person | null
   measures: readonly BodyMeasurement[]
   today: string
+  drafts: Drafts
+  onDrafts: (drafts: Drafts) => void
   doings: Doings
 }
 
-export function BodyPart({ person, measures, today, doings }: BodyPartProps) {
+export function BodyPart({ person, measures, today, drafts, onDrafts, doings }: BodyPartProps) {
   const { t } = useWords()
   const [adding, setAdding] = useState(false)
   if (person === null || adding) {
@@ -49,6 +51,8 @@ export function BodyPart({ person, measures, today, doings }: BodyPartProps) {
         name={person.name}
         measures={measures}
         today={today}
+        drafts={drafts}
+        onDrafts={onDrafts}
         onUnits={(units) => void doings.editPerson(person.id, { units }, person.name)}
         onMeasured={(measure, mm, stated, takenOn) => void doings.measured(person.id, measure, mm, stated, takenOn)}
         onRemove={(id) => void doings.removeMeasure(id)}

@@ -19,20 +19,23 @@ export interface BodyPageProps {
   measures: readonly MeasureShown[]
   /** ISO date. */
   today: string
+  /** Text typed and not yet taken; it stays while another page is looked at. */
+  drafts: Drafts
+  onDrafts: (drafts: Drafts) => void
   onUnits: (units: Units) => void
   onMeasured: (measure: BodyMeasureId, mm: number, stated: string, takenOn: string) => void
   onRemove: (id: string) => void
 }
 
+export type Drafts = Readonly<Partial<Record<BodyMeasureId, string>>>
 const SIDES: readonly Side[] = ['front', 'back']
 /** Two figures are called the same when they show the same. */
 const SAME_MM = 0.5
 
-export function BodyPage({ name, measures, today, onUnits, onMeasured, onRemove }: BodyPageProps) {
+export function BodyPage({ name, measures, today, drafts, onDrafts, onUnits, onMeasured, onRemove }: BodyPageProps) {
   const { t, units } = useWords()
   const [active, setActive] = useState<BodyMeasureId | null>(null)
   const [side, setSide] = useState<Side>('front')
-  const [drafts, setDrafts] = useState<Partial<Record<BodyMeasureId, string>>>({})
   const [problems, setProblems] = useState<Partial<Record<BodyMeasureId, string>>>({})
   const [date, setDate] = useState(today)
   const takenOn = typedDate(date, today)
@@ -43,7 +46,8 @@ export function BodyPage({ name, measures, today, onUnits, onMeasured, onRemove 
 
   const settle = (measure: BodyMeasureId, problem: string | null) => {
     setProblems(({ [measure]: _, ...rest }) => (problem === null ? rest : { ...rest, [measure]: problem }))
-    if (problem === null) setDrafts(({ [measure]: _, ...rest }) => rest)
+    const { [measure]: _, ...others } = drafts
+    if (problem === null) onDrafts(others)
   }
   const take = (measure: BodyMeasureId, typed: string) => {
     const known = latest.get(measure)
@@ -73,7 +77,7 @@ export function BodyPage({ name, measures, today, onUnits, onMeasured, onRemove 
           setActive(measure)
           setSide(place.side)
         }}
-        onTyped={(typed) => setDrafts({ ...drafts, [measure]: typed })}
+        onTyped={(typed) => onDrafts({ ...drafts, [measure]: typed })}
         onDone={() => {
           if (drafts[measure] !== undefined) take(measure, drafts[measure])
         }}

@@ -36,12 +36,12 @@ export function MeasureRow(props: MeasureRowProps) {
   const notes = [problem !== null && `${id}-wrong`, doubts.length > 0 && `${id}-doubt`, open && `${id}-how`].filter(Boolean).join(' ')
   return (
     <div class={open ? 'wr-measure wr-on' : 'wr-measure'}>
-      <label for={id}>
+      <span class="wr-named">
         <span class="wr-number" aria-hidden="true">
           {place.number}
         </span>
-        {name}
-      </label>
+        <label for={id}>{name}</label>
+      </span>
       <span class="wr-value">
         <input
           id={id}
@@ -92,7 +92,7 @@ function Opened({ place, history, typed, howId, name, onPress, onRemove }: Measu
       {units === 'in' && <Eighths label={name} mm={mm} startMm={history[0]?.mm ?? (least + most) / 2} onPress={onPress} />}
       {mm !== null && (
         <p>
-          <b>{formatLength(mm, units)}</b>, {t('body.that-is', { length: formatLength(mm, units === 'in' ? 'cm' : 'in') })}{' '}
+          {t('body.is-also', { length: formatLength(mm, units), other: formatLength(mm, units === 'in' ? 'cm' : 'in') })}{' '}
           {t(...change(mm, history))}
         </p>
       )}

@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { render } from 'preact'
+import { useState } from 'preact/hooks'
 import { act } from 'preact/test-utils'
 import { afterEach, describe, expect, test, vi } from 'vitest'
 import { WordsOf } from '../../../components/words.tsx'
@@ -22,7 +23,7 @@ const show = (page: preact.ComponentChild, units: Units = 'in'): void => {
 afterEach(() => act(() => render(null, root)))
 
 const field = (label: string): HTMLInputElement => {
-  const its = [...root.querySelectorAll('label')].find((one) => one.textContent?.replace(/^\d+/, '').trim() === label)
+  const its = [...root.querySelectorAll('label')].find((one) => one.textContent?.trim() === label)
   const found = its === undefined ? null : document.getElementById(its.htmlFor)
   if (!(found instanceof HTMLInputElement || found instanceof HTMLTextAreaElement)) throw new Error(`no field "${label}"`)
   return found as HTMLInputElement
@@ -63,9 +64,25 @@ describe('the Body page', () => {
     ...over
   })
   const body = (over: Partial<BodyPageProps> = {}) => {
-    const props = { name: 'Wren', measures: [], today: '2026-03-01', onUnits: vi.fn(), onMeasured: vi.fn(), onRemove: vi.fn(), ...over }
-    show(<BodyPage {...props} />)
+    const props = {
+      name: 'Wren',
+      measures: [],
+      today: '2026-03-01',
+      drafts: {},
+      onDrafts: vi.fn(),
+      onUnits: vi.fn(),
+      onMeasured: vi.fn(),
+      onRemove: vi.fn(),
+      ...over
+    }
+    show(<Holding {...props} />)
     return props
+  }
+
+  /** Holds what is typed, as the workroom does. */
+  function Holding(props: BodyPageProps) {
+    const [drafts, setDrafts] = useState(props.drafts)
+    return <BodyPage {...props} drafts={drafts} onDrafts={setDrafts} />
   }
 
   test('a figure typed as a fraction is kept when its field is left', () => {

@@ -9,7 +9,6 @@ import { answerFrom, type Reckoning } from './plan/answer.ts'
 import type { Means, OwnLimits } from './plan/means.ts'
 import { outlookOf } from './plan/outlook.ts'
 import { MARK_MM, planAlterations } from './plan/plan-alterations.ts'
-import { withinLevel } from './plan/within-means.ts'
 import { gapsBetween } from './wearer/gaps.ts'
 import { targetFor } from './wearer/target.ts'
 import type { Favourite, Tried, Wearer } from './wearer/wearer.ts'
@@ -44,16 +43,16 @@ export function reckon(
   request: ReckonRequest,
   { outlook: withOutlook = true, units = 'cm', language = 'en', currency }: ReckonOptions = {}
 ): Reckoning {
-  const { garment: input, means } = request
+  const { garment: input, means, limits = {} } = request
   const wording = { units, language, currency }
   const markMm = means.markMm ?? MARK_MM
 
   const garment = garmentAsWorn(input)
   const target = targetFor(garment, request.wearer, request.favourite)
   const gaps = gapsBetween(garment, target)
-  const { options, refusals } = alterationsFor(garment, request.limits)
+  const { options, refusals } = alterationsFor(garment, limits)
   const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
-  const outlook = withOutlook ? outlookOf(gaps, withinLevel(options, means.level), means.tailor ? options : null, markMm) : null
+  const outlook = withOutlook ? outlookOf({ garment, gaps, means, limits, markMm }) : null
 
   return answerFrom({ input, garment, target, gaps, plans, means, outlook, markMm }, wording)
 }

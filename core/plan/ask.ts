@@ -45,7 +45,14 @@ export function asksFrom(outlook: Outlook, stakes: Stakes, wording: Wording): As
   const utility = outlook.works.map((works) => (works ? stakes.gain : -stakes.loss))
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
   return outlook.uncertain
-    .map(({ point, z }): Ask => ({ point, worth: valueOfKnowing(z, utility), unit: stakes.unit, question: questionFor(point, wording) }))
+    .map(
+      ({ what, z }): Ask => ({
+        ...what,
+        worth: valueOfKnowing(z, utility),
+        unit: stakes.unit,
+        question: 'point' in what ? questionFor(what.point, wording) : say({ code: `ask.about.${what.about}`, values: {} }, wording)
+      })
+    )
     .filter((ask) => ask.worth > least)
     .sort((one, other) => other.worth - one.worth)
 }

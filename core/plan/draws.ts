@@ -3,7 +3,7 @@
  * is spread evenly (each of its 256 strata holds one draw). No chance and no clock: the same draws for everyone, every time.
  */
 export const DRAWS = 256
-const DIMENSIONS = 72
+const DIMENSIONS = 76
 
 /** z[dimension][draw], standard normal. Made once, on first use. */
 let made: readonly Float64Array[] | undefined

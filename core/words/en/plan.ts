@@ -199,6 +199,15 @@ export const plan: Record<string, string> = {
   'ask.bodyLength': 'Could you measure the back, from the bottom of the collar straight down to the edge?',
   'ask.skirtLength': 'Could you measure from the top of the waist straight down to the hem?',
   'ask.sweep': 'Could you lay it flat and measure straight across the hem, edge to edge?',
+  'ask.about.outletMm': 'Could you turn the back seam inside out at the waist and say how much spare cloth there is on each side?',
+  'ask.about.seamAllowanceMm': 'Could you turn a side seam inside out and say how much cloth there is beyond the stitching?',
+  'ask.about.hemDepthMm': 'Could you say how deep the hem is, all the cloth that is turned up inside?',
+  'ask.about.backPocketGapMm': 'Could you measure how far apart the back pockets are?',
+  'ask.about.overlapMm': 'Could you measure how far the front overlaps where it closes?',
+  'ask.about.backSeam': 'Is there a seam down the middle of the back?',
+  'ask.about.workingCuffButtons': 'Do the cuff buttons undo, or are they only sewn on?',
+  'ask.about.darts': 'Are there darts at the waist?',
+  'ask.about.lined': 'Is it lined, sleeves too?',
   'ask.any': 'Could you lay it flat and measure the {point|point}, and say whether it is straight across or all around?',
 
   // cautions

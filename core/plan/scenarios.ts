@@ -1,0 +1,88 @@
+/**
+ * What was not told of the make, made uncertain: a handful of fixed scenarios, each a whole construction, with the options it leaves.
+ * Spreads and shares are from memory. A scenario differs from the assumed make only in what was not told.
+ */
+import { alterationsFor } from '../alterations/alterations-for.ts'
+import type { AlterationId } from '../alterations/ids.ts'
+import type { Option } from '../alterations/row.ts'
+import type { Garment } from '../garment/garment-as-worn.ts'
+import type { Made } from '../garment/garment-input.ts'
+import type { GarmentKind } from '../garment/kinds.ts'
+import { POINTS } from '../garment/points.ts'
+import { normalDraws, normalQuantile } from './draws.ts'
+
+/** So many makes; the draws are dealt among them. */
+export const SCENARIOS = 16
+
+/** A length that was not told: its sd as a share of what is assumed, and at least so much. */
+const SPREAD: Partial<Record<keyof Made, { share: number; leastMm: number }>> = {
+  outletMm: { share: 0.4, leastMm: 0 },
+  seamAllowanceMm: { share: 0.25, leastMm: 2 },
+  hemDepthMm: { share: 0.3, leastMm: 3 },
+  backPocketGapMm: { share: 0.2, leastMm: 10 },
+  overlapMm: { share: 0.25, leastMm: 3 }
+}
+/** How often it is otherwise than assumed. */
+const OTHERWISE: { part: 'backSeam' | 'workingCuffButtons' | 'darts' | 'lined'; kinds: GarmentKind[]; share: number }[] = [
+  { part: 'backSeam', kinds: ['trousers', 'jeans', 'shorts'], share: 0.03 },
+  { part: 'backSeam', kinds: ['skirt'], share: 0.35 },
+  { part: 'backSeam', kinds: ['jacket', 'coat', 'dress'], share: 0.12 },
+  { part: 'workingCuffButtons', kinds: ['jacket', 'coat'], share: 0.12 },
+  { part: 'darts', kinds: ['skirt'], share: 0.25 },
+  { part: 'lined', kinds: ['jacket', 'coat'], share: 0.1 }
+]
+
+export interface Scenario {
+  options: Option[]
+}
+export interface Scenarios {
+  all: Scenario[]
+  /** What is uncertain of the make, and how it lies in each scenario (in sd, or −1 and 1). */
+  uncertain: { about: keyof Made; z: number[] }[]
+}
+
+/** Dimensions of the draws for the make lie behind those of the points. */
+const FIRST_DIMENSION = POINTS.length * 2 + 1
+
+export function scenariosOf(garment: Garment, limits: Partial<Record<AlterationId, number>>): Scenarios {
+  const uncertain: { about: keyof Made; z: number[]; value(z: number): Partial<Made> }[] = []
+  const parts = Object.keys(SPREAD) as (keyof Made)[]
+  for (const [place, part] of parts.entries()) {
+    const spread = SPREAD[part]
+    const assumed = garment.made[part]
+    if (spread === undefined || typeof assumed !== 'number' || assumed === 0 || !garment.assumed.includes(part)) continue
+    const sd = Math.max(spread.leastMm, spread.share * assumed)
+    uncertain.push({ about: part, z: strata(FIRST_DIMENSION + place), value: (z) => ({ [part]: Math.max(0, assumed + sd * z) }) })
+  }
+  for (const [place, { part, kinds, share }] of OTHERWISE.entries()) {
+    if (!kinds.includes(garment.kind) || !garment.assumed.includes(part)) continue
+    const assumed = garment.made[part]
+    const ranks = ranksOf(strata(FIRST_DIMENSION + parts.length + (place % 3)))
+    const z = ranks.map((rank) => ((rank + 0.5) / SCENARIOS < share ? 1 : -1))
+    uncertain.push({ about: part, z, value: (sign) => ({ [part]: sign > 0 ? !assumed : assumed }) })
+  }
+  const all = Array.from({ length: uncertain.length === 0 ? 1 : SCENARIOS }, (_, s): Scenario => {
+    const made = Object.assign({}, garment.made, ...uncertain.map(({ z, value }) => value(z[s] ?? 0))) as Made
+    return { options: alterationsFor({ ...garment, made }, limits).options }
+  })
+  return { all, uncertain: uncertain.map(({ about, z }) => ({ about, z: all.length === 1 ? [] : z })) }
+}
+
+/** The first SCENARIOS draws of a dimension, brought to evenly spread normal places by their rank. */
+function strata(dimension: number): number[] {
+  const draws = normalDraws()[dimension] ?? new Float64Array(SCENARIOS)
+  const ranks = ranksOf([...draws.slice(0, SCENARIOS)])
+  return ranks.map((rank) => MIDDLES[rank] ?? 0)
+}
+
+const ranksOf = (values: readonly number[]): number[] => {
+  const order = [...values.keys()].sort((one, other) => (values[one] ?? 0) - (values[other] ?? 0) || one - other)
+  const ranks = values.map(() => 0)
+  order.forEach((place, rank) => {
+    ranks[place] = rank
+  })
+  return ranks
+}
+
+/** Middles of equal shares of the standard normal. */
+const MIDDLES = Array.from({ length: SCENARIOS }, (_, rank) => normalQuantile((rank + 0.5) / SCENARIOS))

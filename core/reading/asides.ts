@@ -1,0 +1,166 @@
+/** Figures that are about something else: the model's body, who it would fit, the parcel, a place on the garment. */
+import type { Label } from './labels.ts'
+import type { Layout } from './layout.ts'
+import { gap } from './link.ts'
+import type { Quantity } from './quantities.ts'
+import type { AsideReason } from './reading.ts'
+import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+interface Scope {
+  because: AsideReason
+  from: number
+  to: number
+}
+
+/** Names that bodies have too; any other name shows that the garment is measured again. */
+const BODY = new Set(['chest', 'waist', 'hip', 'inseam', 'underbust', 'shoulderWidth', 'neck', 'thigh', 'legLength', 'bicep'])
+
+/** What stands aside, and why. Linear: each word opens at most one stretch, stretches don't overlap. */
+export function asidesOf(
+  tokens: readonly Token[],
+  terms: Terms,
+  layout: Layout,
+  labels: readonly Label[],
+  quantities: readonly Quantity[]
+): Map<Quantity, AsideReason> {
+  const asides = new Map<Quantity, AsideReason>()
+  const scopes = scopesOf(tokens, terms, layout)
+  let scope = 0
+  let label = 0
+  for (const one of quantities) {
+    while (scopes[scope] && (scopes[scope] as Scope).to <= one.from) scope++
+    while (labels[label + 1] && (labels[label + 1] as Label).from < one.from) label++
+    const inside = scopes[scope]
+    if (one.height || isHeight(terms, one)) asides.set(one, 'model')
+    else if (inside && inside.from <= one.from) asides.set(one, inside.because)
+    else if (isPlace(tokens, terms, labels[label], one)) asides.set(one, 'detail')
+  }
+  return asides
+}
+
+/** “170 cm tall”. */
+const isHeight = (terms: Terms, one: Quantity): boolean =>
+  one.unit !== null && one.value * (one.unit === 'in' ? 25.4 : 10) > 1300 && means(termAt(terms, one.to), 'height')
+
+const SMALL_MM = 200
+
+/**
+ * thigh (1" below crotch): 12"   ·   taken 13" from the crotch   ·   mark 7 inches below the waist
+ *        ^^ a place                         ^^^                            ^^^^^^^^
+ */
+function isPlace(tokens: readonly Token[], terms: Terms, label: Label | undefined, one: Quantity): boolean {
+  let at = one.to
+  let after = termAt(terms, at)
+  for (let steps = 0; steps < 2 && after && means(after, 'light', 'unit') && !means(after, 'position', 'from'); steps++) {
+    at = after.to
+    after = termAt(terms, at)
+  }
+  if (!after || after.from !== at) return false
+  const mm = Math.abs(one.value) * (one.unit === 'cm' ? 10 : one.unit === 'mm' ? 1 : 25.4)
+  const named = label && label.to <= one.from && label.role === 'point' ? gap(tokens, terms, label, one, true) : 9
+  if (means(after, 'position')) return mm < SMALL_MM ? named > -0.1 : named > 0.15
+  if (!means(after, 'from') || one.unit === null) return false
+  let place = after.to
+  while (means(termAt(terms, place), 'light') && place < after.to + 3) place++
+  const landmark = termAt(terms, place)
+  return meaning(landmark, 'landmark') !== undefined && named > 0.6 && !means(landmark, 'to')
+}
+
+function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope[] {
+  const scopes: Scope[] = []
+  let reached = 0
+  for (const term of terms.list) {
+    if (term.from < reached) continue
+    const because: AsideReason | null = means(term, 'model')
+      ? 'model'
+      : means(term, 'fits')
+        ? 'fits-advice'
+        : means(term, 'parcel')
+          ? 'parcel'
+          : null
+    if (because === null) continue
+    const to =
+      because === 'model'
+        ? endOfModel(tokens, terms, layout, term)
+        : because === 'fits-advice'
+          ? endOfAdvice(tokens, terms, layout, term)
+          : endOf(layout.sentence, term.from)
+    scopes.push({ because, from: term.from, to })
+    reached = to
+  }
+  return scopes
+}
+
+/** The first token after the stretch in which `of` stays the same. */
+function endOf(of: Int32Array, at: number): number {
+  let end = at
+  while (end < of.length && of[end] === of[at]) end++
+  return end
+}
+
+/** A word alone with its colon on a line heads the lines below it, to the next blank line or heading. */
+function headsList(tokens: readonly Token[], layout: Layout, term: Term): boolean {
+  const end = endOf(layout.line, term.from)
+  for (let at = term.to; at < end; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'digits' || token.kind === 'fraction') return false
+  }
+  const last = tokens[end - 2]
+  return tokens[end - 1]?.kind === 'break' && (last?.text === ':' || end - 1 === term.to)
+}
+
+function endOfList(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
+  const paragraph = layout.paragraph[term.from]
+  let at = term.to
+  for (; at < tokens.length && layout.paragraph[at] === paragraph; at++) {
+    if (layout.line[at] !== layout.line[term.from] && means(termAt(terms, at), 'heading')) break
+  }
+  return at
+}
+
+/** The model's figures go on over the sentences of a line until something only a garment has is named. */
+function endOfModel(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
+  if (headsList(tokens, layout, term)) return endOfList(tokens, terms, layout, term)
+  const line = layout.line[term.from]
+  let sentence = layout.sentence[term.from]
+  let begins = term.to
+  for (let at = term.to; at < tokens.length && layout.line[at] === line; at++) {
+    if (layout.sentence[at] !== sentence) {
+      sentence = layout.sentence[at]
+      begins = at
+    }
+    const its = termAt(terms, at)
+    if (!its || its.from !== at) continue
+    const point = meaning(its, 'point')
+    const garment = point && (point.basis === 'flat' || !BODY.has(point.point))
+    const later = layout.sentence[at] !== layout.sentence[term.from]
+    if (later && (garment || means(its, 'heading', 'measures') || meaning(its, 'basis')?.basis === 'flat' || means(its, 'kind')))
+      return begins
+    if (!later && means(its, 'heading') && !means(its, 'model') && its.from > term.to + 2) return its.from
+  }
+  return endOf(layout.line, term.from)
+}
+
+/** Advice ends with its sentence, or with the part in which measuring begins. */
+function endOfAdvice(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
+  const end = endOf(layout.sentence, term.from)
+  const colon = tokens[term.to]?.text === ':'
+  if (colon) return headsList(tokens, layout, term) ? endOfList(tokens, terms, layout, term) : endOf(layout.line, term.from)
+  let begins = term.to
+  let segment = layout.segment[term.from]
+  for (let at = term.to; at < end; at++) {
+    if (layout.segment[at] !== segment) {
+      segment = layout.segment[at]
+      begins = at
+    }
+    const its = termAt(terms, at)
+    const measured =
+      its &&
+      its.from === at &&
+      (means(its, 'measures', 'heading') || meaning(its, 'basis') !== undefined || (meaning(its, 'point')?.basis ?? null) !== null)
+    const later = segment !== layout.segment[term.from]
+    if (later && (measured || tokens[at]?.text === ':')) return begins
+  }
+  return end
+}

@@ -1,0 +1,82 @@
+/**
+ * Flat or around, by evidence. Each piece is named and weighed in one table; the pieces add (logarithms of odds for flat).
+ * Close sums keep both readings.
+ */
+import type { GarmentKind } from '../garment/kinds.ts'
+import type { PointId } from '../garment/points.ts'
+import { logLikely } from './plausible.ts'
+
+export type Evidence =
+  /** “pit to pit”, “across the waist”, “waist circumference”: the name itself */
+  | 'name-flat'
+  | 'name-around'
+  /** a word beside the figure: flat, across; around, circumference */
+  | 'word-flat'
+  | 'word-around'
+  /** its double stands beside it, or “x2” */
+  | 'doubled'
+  | 'halved'
+  /** a heading over the list or a note under it */
+  | 'list-flat'
+  | 'list-around'
+
+/** From memory, set by trial on listings of our own: words near outweigh headings, and what cannot be worn outweighs both. */
+export const WEIGHT: Record<Evidence, number> = {
+  'name-flat': 7,
+  'name-around': -7,
+  'word-flat': 7,
+  'word-around': -7,
+  doubled: 9,
+  halved: -9,
+  'list-flat': 4,
+  'list-around': -3
+}
+/** How far the other girths of the same list pull this one. */
+const NEIGHBOURS = 1.5
+/** Small girths of a leg or a sleeve are nearly always laid flat when nothing is said (common practice, no source). */
+const HABIT: Partial<Record<PointId, number>> = {
+  legOpening: 1,
+  thigh: 0.5,
+  knee: 1,
+  cuff: 1,
+  bicep: 1,
+  hem: 1,
+  armhole: 1.5,
+  calf: 0.5,
+  elbow: 1
+}
+/** Under this sum nothing is sure. */
+const CLOSE = 1.1
+
+export interface GirthEvidence {
+  point: PointId
+  /** As stated, mm. */
+  mm: number
+  evidence: Evidence[]
+}
+export interface BasisJudged {
+  basis: 'flat' | 'around'
+  from: 'stated' | 'judged'
+  close: boolean
+}
+
+/** How plausible flat is against around, for this kind and point. */
+export const plausibility = ({ point, mm }: GirthEvidence, kind: GarmentKind | null): number =>
+  logLikely(mm * 2, point, kind) - logLikely(mm, point, kind) + (HABIT[point] ?? 0)
+
+/** The basis of every girth of one garment, judged together. */
+export function judgeBasis(girths: readonly GirthEvidence[], kind: GarmentKind | null): BasisJudged[] {
+  const told = girths.map(({ evidence }) => evidence.reduce((sum, one) => sum + WEIGHT[one], 0))
+  const own = girths.map((girth, index) => (told[index] as number) + plausibility(girth, kind))
+  // a list of half girths shows in its other figures: each leans by its own sum, no farther than a step
+  const leans = own.map((sum) => Math.tanh(sum / 3))
+  const all = leans.reduce((sum, lean) => sum + lean, 0)
+  return girths.map((_, index) => {
+    const stated = told[index] as number
+    const others = girths.length > 1 ? (all - (leans[index] as number)) / (girths.length - 1) : 0
+    const sum = (own[index] as number) + NEIGHBOURS * others
+    const basis = sum > 0 ? 'flat' : 'around'
+    const agrees = stated !== 0 && stated > 0 === sum > 0
+    return { basis, from: agrees ? 'stated' : 'judged', close: agrees ? Math.abs(sum) < 0.3 : Math.abs(sum) < CLOSE || stated !== 0 }
+  })
+}

@@ -1,0 +1,151 @@
+/** Words around a figure that change what it says: flat and around, relaxed and stretched, cuffed, front and back, inner. */
+import type { Evidence } from './basis.ts'
+import { endsSentence, type Layout } from './layout.ts'
+import type { Link } from './link.ts'
+import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+export type Qualifier = 'relaxed' | 'stretched' | 'cuffed' | 'uncuffed' | 'front' | 'back' | 'inner'
+const QUALIFIERS: Qualifier[] = ['uncuffed', 'cuffed', 'relaxed', 'stretched', 'inner', 'front', 'back']
+/** Words that say flat or around only beside a figure, never for a list. */
+const LOCAL_ONLY =
+  /^(?:across|around|round|total|half|one|in|girth|x|circ|when|both|doubled|edge|rond|halb|halbe|gesamt|total|medio|demi|om|runt|totaal|rondom|wokol)$/
+
+export interface Words {
+  evidence: Evidence[]
+  qualifiers: Set<Qualifier>
+}
+
+/** Is one of these tokens' words the one at hand, and nothing in between that belongs elsewhere? */
+function scan(
+  tokens: readonly Token[],
+  terms: Terms,
+  from: number,
+  step: 1 | -1,
+  reach: number,
+  see: (term: Term) => void,
+  comma: boolean
+): void {
+  let at = from
+  for (let steps = 0; steps < reach; steps++) {
+    const token = tokens[at]
+    if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return
+    if (token.kind === 'mark') {
+      if (endsSentence(tokens, at) || /^[;|•·*/]$/.test(token.text)) return
+      if (token.text === ',' && !(comma && step === 1 && onlyBasisFollows(tokens, terms, at + 1))) return
+      at += step
+      continue
+    }
+    const term = termAt(terms, at)
+    if (!term || means(term, 'point', 'detail', 'letDown', 'letOut', 'heading', 'all', 'kind')) return
+    see(term)
+    if (!means(term, 'basis', 'light', 'unit', 'measures', 'or', 'from', 'landmark', 'and', 'model', ...QUALIFIERS)) return
+    at = step === 1 ? term.to : term.from - 1
+  }
+}
+
+/** “…, flat” and “…, laid flat.”: a part of a sentence that is nothing but the word. */
+function onlyBasisFollows(tokens: readonly Token[], terms: Terms, at: number): boolean {
+  const term = termAt(terms, at)
+  if (!term || !meaning(term, 'basis')) return false
+  const after = tokens[term.to]
+  return after === undefined || after.kind === 'break' || /^[.,;)!]$/.test(after.text)
+}
+
+const asEvidence = (basis: 'flat' | 'around' | 'doubled' | 'double'): Evidence =>
+  basis === 'around' ? 'word-around' : basis === 'flat' ? 'word-flat' : 'doubled'
+
+/** The words that belong to each link; a name's first figure tells whether its words stand before or behind. */
+export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly Link[]): { words: Map<Link, Words>; used: Set<number> } {
+  const words = new Map<Link, Words>()
+  const used = new Set<number>()
+  let behind = true
+  for (const link of links) {
+    const evidence = new Set<Evidence>()
+    const inside: Qualifier[] = []
+    const ahead: Qualifier[] = []
+    const after: Qualifier[] = []
+    const take = (list: Qualifier[]) => (term: Term) => {
+      const basis = meaning(term, 'basis')
+      if (basis) {
+        evidence.add(asEvidence(basis.basis))
+        used.add(term.from)
+      }
+      if (!means(term, 'point')) for (const one of QUALIFIERS) if (means(term, one)) list.push(one)
+    }
+    const { label, quantity } = link
+    for (let at = label.from; at < label.to; at++) {
+      const term = termAt(terms, at)
+      if (term && term.from === at && !means(term, 'point')) take(inside)(term)
+    }
+    scan(tokens, terms, quantity.from - 1, -1, 6, take(ahead), false)
+    if (link.before && !link.again) rightBefore(tokens, terms, label.from, take(inside))
+    scan(tokens, terms, quantity.spanTo, 1, 7, take(after), true)
+    if (!link.before && label.from >= quantity.spanTo) scan(tokens, terms, label.to, 1, 4, take(after), false)
+    if (!link.again) behind = ahead.length === 0
+    if (quantity.doubling === 'flat') evidence.add('doubled')
+    if (quantity.doubling === 'around') evidence.add('halved')
+    if (label.basis) evidence.add(label.basis === 'flat' ? 'name-flat' : 'name-around')
+    words.set(link, { evidence: [...evidence], qualifiers: new Set([...inside, ...(behind ? after : ahead)]) })
+  }
+  return { words, used }
+}
+
+/** “half chest”, “flat waist”: single words right before the name; phrases there head the list. */
+function rightBefore(tokens: readonly Token[], terms: Terms, from: number, see: (term: Term) => void): void {
+  const term = termAt(terms, from - 1)
+  if (term && tokens[from - 1]?.kind === 'word' && term.to - term.from === 1 && !means(term, 'heading', 'point')) see(term)
+}
+
+export interface ListBasis {
+  /** By token, rising. */
+  at: { token: number; basis: 'flat' | 'around' }[]
+}
+
+/** Headings and notes that say flat or around for a list: “Measurements (laid flat)”, “all taken flat”, “double the chest”. */
+export function listBasis(tokens: readonly Token[], terms: Terms, layout: Layout, used: (token: number) => boolean): ListBasis {
+  const at: ListBasis['at'] = []
+  for (let index = 0; index < terms.list.length; index++) {
+    const term = terms.list[index] as Term
+    const basis = meaning(term, 'basis')?.basis
+    if (basis === undefined || basis === 'doubled' || used(term.from)) continue
+    if (basis === 'double') {
+      at.push({ token: term.from, basis: 'flat' })
+      continue
+    }
+    const alone = term.to === term.from + 1 && LOCAL_ONLY.test(tokens[term.from]?.text ?? '')
+    if (heading(terms, layout, index) || (!alone && isShortLine(tokens, layout, term))) at.push({ token: term.from, basis })
+  }
+  return { at }
+}
+
+/** A word of measuring in the same sentence, close by. */
+function heading(terms: Terms, layout: Layout, index: number): boolean {
+  const term = terms.list[index] as Term
+  for (let near = index - 6; near <= index + 4; near++) {
+    const other = terms.list[near]
+    if (other && other !== term && layout.sentence[other.from] === layout.sentence[term.from] && means(other, 'heading', 'all')) return true
+  }
+  return false
+}
+
+function isShortLine(tokens: readonly Token[], layout: Layout, term: Term): boolean {
+  let from = term.from
+  let to = term.to
+  while (from > 0 && layout.sentence[from - 1] === layout.sentence[term.from] && term.from - from < 8) from--
+  while (to < tokens.length && layout.sentence[to] === layout.sentence[term.from] && to - term.to < 8) to++
+  const words = tokens.slice(from, to).filter(({ kind }) => kind === 'word').length
+  return words <= 5 && tokens.slice(from, to).every(({ kind }) => kind !== 'digits')
+}
+
+/** What the list says for a figure: the last heading before it, else a note that follows. */
+export function basisOfList({ at }: ListBasis, token: number): 'flat' | 'around' | null {
+  let low = 0
+  let high = at.length
+  while (low < high) {
+    const middle = (low + high) >> 1
+    if ((at[middle] as { token: number }).token <= token) low = middle + 1
+    else high = middle
+  }
+  return (at[low - 1] ?? at[low])?.basis ?? null
+}

@@ -1,0 +1,164 @@
+/** From links to figures of points: which garment, which point, which words, or why it is left aside. */
+import type { GarmentKind } from '../garment/kinds.ts'
+import { SHAPE } from '../garment/kinds.ts'
+import type { PointId } from '../garment/points.ts'
+import type { Evidence } from './basis.ts'
+import type { Qualifier, Words } from './context.ts'
+import type { Label } from './labels.ts'
+import { isFamily, moreExact } from './labels.ts'
+import type { PointName } from './languages/lexicon.ts'
+import type { Link } from './link.ts'
+import { pointOf } from './points-by-kind.ts'
+import type { Quantity } from './quantities.ts'
+import type { AsideReason } from './reading.ts'
+
+export interface Figure {
+  quantity: Quantity
+  label: Label
+  point: PointId
+  name: PointName | null
+  kind: GarmentKind | null
+  of: GarmentKind | null
+  size: string | null
+  evidence: Evidence[]
+  qualifiers: ReadonlySet<Qualifier>
+  again: boolean
+  cost: number
+}
+export type Aside = { quantity: Quantity; because: AsideReason }
+
+/** One-letter names, by the garment and by what the figure can be. Common practice, no source. */
+export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: number): PointId | null {
+  const legs = kind !== null && SHAPE[kind] === 'legs'
+  switch (letter) {
+    case 'w':
+      return kind !== null && SHAPE[kind] === 'upper' ? 'chest' : 'waist'
+    case 'h':
+      return 'hip'
+    case 'r':
+      return 'frontRise'
+    case 'i':
+      return 'inseam'
+    case 'l':
+      return pointOf('length', kind)
+    case 't':
+      return 'thigh'
+    case 'k':
+      return 'knee'
+    case 'lo':
+      return 'legOpening'
+    case 'b':
+      return legs ? 'legOpening' : 'chest'
+    case 'c':
+      return legs ? null : 'chest'
+    case 'sl':
+      return 'sleeveLength'
+    case 'sh':
+      return 'shoulderWidth'
+    case 's':
+      return legs ? null : inches >= 21.5 || inches < 11 ? 'sleeveLength' : 'shoulderWidth'
+    default:
+      return null
+  }
+}
+
+const inchesOf = ({ value, unit }: Quantity): number =>
+  unit === 'cm' ? value / 2.54 : unit === 'mm' ? value / 25.4 : unit === null && value > 45 ? value / 2.54 : value
+
+/** The point a name means here, its words taken into account (rise at the back, sleeve underarm). */
+export function resolve(name: PointName, kind: GarmentKind | null, qualifiers: ReadonlySet<Qualifier>): PointId | null {
+  if (name === 'rise' && qualifiers.has('back')) return 'backRise'
+  if (name === 'frontRise' && qualifiers.has('back') && !qualifiers.has('front')) return 'backRise'
+  if (name === 'sleeveLength' && qualifiers.has('inner')) return 'sleeveUnderarm'
+  return pointOf(name, kind)
+}
+
+export interface LinkedFigures {
+  figures: Figure[]
+  asides: Aside[]
+}
+
+/** Every linked figure, or its reason to stand aside. `kindAt`: the garment whose section a token lies in. */
+export function figuresOf(
+  links: readonly Link[],
+  words: Map<Link, Words>,
+  kindAt: (token: number) => { kind: GarmentKind | null; of: GarmentKind | null },
+  sizes: Map<Quantity, string>
+): LinkedFigures {
+  const figures: Figure[] = []
+  const asides: Aside[] = []
+  for (const link of links) {
+    const { label, quantity } = link
+    if (label.role !== 'point') continue
+    const { evidence, qualifiers } = words.get(link) as Words
+    const { kind, of } = kindAt(quantity.from)
+    const points: [PointName | null, PointId | null][] = label.letter
+      ? [[null, pointOfLetter(label.letter, kind, inchesOf(quantity))]]
+      : label.points.map((name) => [name, resolve(name, kind, qualifiers)])
+    const seen = new Set<PointId>()
+    for (const [name, point] of points) {
+      if (point === null || seen.has(point)) continue
+      seen.add(point)
+      figures.push({
+        quantity,
+        label,
+        point,
+        name,
+        kind,
+        of,
+        size: sizes.get(quantity) ?? null,
+        evidence,
+        qualifiers,
+        again: link.again,
+        cost: link.cost
+      })
+    }
+    if (seen.size === 0) asides.push({ quantity, because: 'detail' })
+  }
+  return relaxedFirst(figures, asides)
+}
+
+/** Of two figures of one name the garment as it lies is kept: relaxed before stretched, let down before cuffed, the first before others. */
+function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigures {
+  const kept: Figure[] = []
+  const groups = new Map<Label, Figure[]>()
+  for (const one of figures) groups.set(one.label, [...(groups.get(one.label) ?? []), one])
+  for (const group of groups.values()) {
+    const joint = group.every(({ again }) => !again)
+    const live = group.filter((one) => !one.qualifiers.has('stretched'))
+    for (const one of group) if (one.qualifiers.has('stretched')) asides.push({ quantity: one.quantity, because: 'detail' })
+    const down = live.some(({ qualifiers }) => qualifiers.has('uncuffed'))
+    const seen = new Set<PointId>()
+    for (const one of live) {
+      if (down && one.qualifiers.has('cuffed') && !one.qualifiers.has('uncuffed'))
+        asides.push({ quantity: one.quantity, because: 'detail' })
+      else if (!joint && seen.has(one.point))
+        asides.push({ quantity: one.quantity, because: one.qualifiers.size > 0 ? 'detail' : 'unknown' })
+      else {
+        kept.push(one)
+        seen.add(one.point)
+      }
+    }
+  }
+  kept.sort((a, b) => a.quantity.from - b.quantity.from)
+  return { figures: kept, asides }
+}
+
+/** “chest 20" pit to pit”: a name behind a figure that has its own says how it was taken. */
+export function withTrailingNames(
+  links: readonly Link[],
+  labels: readonly Label[],
+  close: (quantity: Quantity, label: Label) => boolean
+): Link[] {
+  const used = new Set(links.map(({ label }) => label))
+  let index = 0
+  return links.map((link) => {
+    while (labels[index] && (labels[index] as Label).from < link.quantity.spanTo) index++
+    const next = labels[index]
+    if (!link.before || link.label.role !== 'point' || !next || next.role !== 'point' || used.has(next) || link.label.letter) return link
+    const [a] = link.label.points
+    const [b] = next.points
+    if (a === undefined || b === undefined || link.label.points.length > 1 || !isFamily(a, b) || !close(link.quantity, next)) return link
+    return { ...link, label: { ...link.label, points: [moreExact(a, b)], basis: next.basis ?? link.label.basis } }
+  })
+}

@@ -1,0 +1,41 @@
+/** Issues of a reading: a code with values, its sentence made by say(). */
+import type { Issue, Stated } from '../garment/issue.ts'
+import type { PointId } from '../garment/points.ts'
+import type { Units } from '../length.ts'
+import type { Values } from '../words/reason.ts'
+import { say } from '../words/say.ts'
+
+export type ReadingIssue =
+  | 'reading.no-name'
+  | 'reading.no-unit'
+  | 'reading.unit-judged'
+  | 'reading.divided-by-zero'
+  | 'reading.unclear-number'
+  | 'reading.negative'
+  | 'reading.too-large'
+  | 'reading.too-small'
+  | 'reading.contradiction'
+  | 'reading.basis-doubt'
+  | 'reading.units-disagree'
+  | 'reading.several-garments'
+  | 'reading.several-sizes'
+  | 'reading.percent-sum'
+  | 'reading.structured-broken'
+  | 'reading.markup'
+  | 'reading.long-text'
+
+/** Makes an issue; `units` only set its sentence. */
+export function issue(
+  code: ReadingIssue,
+  values: Values,
+  more: { stated?: Stated; readings?: { point: PointId; mm: number }[] },
+  units: Units
+): Issue {
+  return {
+    code,
+    ...(more.stated === undefined ? {} : { stated: more.stated }),
+    readings: more.readings ?? [],
+    values,
+    text: say({ code, values }, { units })
+  }
+}

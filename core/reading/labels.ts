@@ -1,0 +1,228 @@
+/** What a figure can be of: names of points, of details, heights, allowances, faults; with what refines them. */
+import type { PointName } from './languages/lexicon.ts'
+import { endsSentence } from './layout.ts'
+import type { Quantity } from './quantities.ts'
+import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+export type LabelRole = 'point' | 'detail' | 'thing' | 'height' | 'letDown' | 'letOut' | 'seamAllowance' | 'fault'
+export interface Label {
+  from: number
+  to: number
+  role: LabelRole
+  /** More than one: bust/waist. */
+  points: PointName[]
+  basis: 'flat' | 'around' | null
+  weak: boolean
+  /** A one-letter name, settled by what its figure can be. */
+  letter: string | null
+}
+
+const ROLES: LabelRole[] = ['letDown', 'letOut', 'seamAllowance', 'point', 'detail', 'height', 'fault', 'thing']
+
+/** One label a term, then those that belong together joined: length (shoulder to hem), bust/waist, rise – front. Linear. */
+export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
+  const figures = figureStarts(tokens.length, quantities)
+  const single: Label[] = []
+  for (const term of terms.list) {
+    const label = labelOf(terms, term)
+    if (label) single.push(label)
+  }
+  single.push(...shorthand(tokens, quantities))
+  single.sort((a, b) => a.from - b.from)
+  const joined: Label[] = []
+  for (const label of single) {
+    const last = joined[joined.length - 1]
+    const one = last && !figures(last.to, label.from) ? together(tokens, terms, last, label) : null
+    if (one === 'drop') continue
+    if (one) joined[joined.length - 1] = one
+    else joined.push(label)
+  }
+  return joined
+}
+
+/** Does a figure begin between two tokens? Asked in rising order. */
+function figureStarts(size: number, quantities: readonly Quantity[]) {
+  const before = new Int32Array(size + 2)
+  for (const one of quantities) before[one.from + 1] = (before[one.from + 1] ?? 0) + 1
+  for (let at = 1; at < before.length; at++) before[at] = (before[at] ?? 0) + (before[at - 1] ?? 0)
+  return (from: number, to: number) => (before[to] ?? 0) > (before[from] ?? 0)
+}
+
+function labelOf(terms: Terms, term: Term): Label | null {
+  const role = ROLES.find((one) => means(term, one))
+  if (role === undefined) return null
+  const point = meaning(term, 'point')
+  if (means(term, 'nothing') && !point) return null
+  const before = termAt(terms, term.from - 1)
+  // “including waistband”, “without cuffs”: no label of its own
+  if (point && before && (means(before, 'including') || (means(before, 'light') && means(termAt(terms, before.from - 1), 'including'))))
+    return null
+  if (role === 'detail' && point === undefined && means(term, 'basis')) return null
+  return {
+    from: term.from,
+    to: term.to,
+    role,
+    points: role === 'point' && point ? [point.point] : [],
+    basis: role === 'point' ? (point?.basis ?? null) : null,
+    weak: role === 'point' && (point?.weak ?? false),
+    letter: null
+  }
+}
+
+const FAMILIES: PointName[][] = [
+  ['length', 'bodyLength', 'skirtLength', 'outseam', 'legLength', 'inseam'],
+  ['length', 'napeToWaist'],
+  ['sleeveLength', 'sleeveUnderarm', 'sleeveFromCentreBack', 'length'],
+  ['rise', 'frontRise', 'backRise', 'length'],
+  ['chest', 'width'],
+  ['waist', 'topEdge', 'width'],
+  ['hip', 'width'],
+  ['thigh', 'width', 'legLength'],
+  ['knee', 'width'],
+  ['shoulderWidth', 'width', 'length'],
+  ['backWidth', 'width', 'shoulderWidth'],
+  ['hem', 'bottomEdge', 'sweep', 'width', 'legOpening', 'cuffEdge'],
+  ['cuff', 'cuffEdge', 'width'],
+  ['bicep', 'width', 'armhole'],
+  ['neck', 'width'],
+  ['strap', 'length'],
+  ['torsoLength', 'length']
+]
+/** Names that say little alone give way. */
+const GENERIC = new Set<PointName>(['length', 'width', 'topEdge', 'bottomEdge', 'cuffEdge', 'rise', 'legLength', 'sleeveLength'])
+
+export const isFamily = (a: PointName, b: PointName): boolean =>
+  a === b || FAMILIES.some((family) => family.includes(a) && family.includes(b))
+
+/** The name of two that says more. */
+export function moreExact(a: PointName, b: PointName): PointName {
+  if (a === b) return a
+  if (a === 'inseam' || b === 'inseam') return 'inseam'
+  if (GENERIC.has(a) && !(GENERIC.has(b) && !GENERIC.has(a))) return GENERIC.has(b) ? (a === 'length' || a === 'width' ? b : a) : b
+  return a
+}
+
+type Between = 'refine' | 'joint' | 'close' | 'apart'
+
+/** What stands between two labels that have no figure between them. */
+export function betweenLabels(tokens: readonly Token[], terms: Terms, from: number, to: number): Between {
+  let kind: Between = 'close'
+  for (let at = from; at < to; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'break' || endsSentence(tokens, at)) return 'apart'
+    if (token.kind === 'mark') {
+      if (token.text === '(' || token.text === '[' || token.text === ':' || token.text === '-' || token.text === '=') kind = 'refine'
+      else if (token.text === ')' || token.text === ']' || token.text === "'" || token.text === '.') continue
+      else if (token.text === '/' || token.text === '&' || token.text === '+') kind = 'joint'
+      else return 'apart'
+      continue
+    }
+    const term = termAt(terms, at)
+    if (means(term, 'from', 'measures', 'or')) kind = 'refine'
+    else if (means(term, 'and')) kind = 'joint'
+    else if (!means(term, 'light', 'basis', 'front', 'back', 'inner', 'landmark', 'unit', 'position')) return 'apart'
+  }
+  return kind
+}
+
+function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label): Label | 'drop' | null {
+  if (a.role !== 'point' || a.letter || b.letter) return null
+  const between = betweenLabels(tokens, terms, a.to, b.from)
+  if (between === 'apart') return null
+  const [first] = a.points
+  const [second] = b.points
+  const last = a.points[a.points.length - 1]
+  if (b.role !== 'point' || first === undefined || second === undefined || last === undefined) return null
+  const from = means(termAt(terms, b.from - 1), 'from') || means(termAt(terms, b.from - 2), 'from')
+  if (
+    a.points.length === 1 &&
+    isFamily(first, second) &&
+    (between !== 'close' || from || GENERIC.has(first) || GENERIC.has(second) || first === second)
+  ) {
+    // “Length: sleeve 24” begins a new one: a bare colon refines only what is bare itself
+    return { ...a, to: b.to, points: [moreExact(first, second)], basis: b.basis ?? a.basis, weak: a.weak && b.weak }
+  }
+  if (from) return { ...a, to: b.to, points: a.points.length === 1 ? [fromThere(first, second)] : a.points }
+  // length (waist …): brackets after a length name where it starts
+  if (
+    between === 'refine' &&
+    a.points.length === 1 &&
+    (first === 'length' || first === 'sleeveLength') &&
+    insideBracket(tokens, b.from) &&
+    !GENERIC.has(second)
+  )
+    return { ...a, to: b.to }
+  if (between === 'joint' && !a.weak && !b.weak) return { ...a, to: b.to, points: [...a.points, ...b.points], basis: a.basis ?? b.basis }
+  return null
+}
+
+/** length from the waist, sleeve from the collar */
+function fromThere(name: PointName, start: PointName): PointName {
+  if (name === 'length' && start === 'waist') return 'skirtLength'
+  if (name === 'length' && (start === 'shoulderWidth' || start === 'neck')) return 'bodyLength'
+  if (name === 'sleeveLength' && start === 'neck') return 'sleeveFromCentreBack'
+  return name
+}
+
+function insideBracket(tokens: readonly Token[], at: number): boolean {
+  for (let back = at - 1; back >= Math.max(0, at - 8); back--) {
+    const text = tokens[back]?.text
+    if (text === '(' || text === '[') return true
+    if (text === ')' || text === ']') return false
+  }
+  return false
+}
+
+const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh'])
+const GAP = 4
+
+/**
+ * W: 16" H: 20" R: 11" I: 30"
+ * ^       ^ one letter is a name only in a run of at least two different ones
+ */
+function shorthand(tokens: readonly Token[], quantities: readonly Quantity[]): Label[] {
+  const found: Label[] = []
+  let run: { label: Label; end: number }[] = []
+  const close = () => {
+    const letters = new Set(run.map(({ label }) => label.letter))
+    const bare = run.length === 2 && letters.has('s') && letters.size < 2
+    if (letters.size >= 2 && !bare) found.push(...run.map(({ label }) => label))
+    run = []
+  }
+  for (const one of quantities) {
+    const label = letterBefore(tokens, one) ?? letterAfter(tokens, one)
+    if (!label) continue
+    const last = run[run.length - 1]
+    if (last && label.from - last.end > GAP) close()
+    run.push({ label, end: Math.max(one.spanTo, label.to) })
+  }
+  close()
+  return found
+}
+
+const letterLabel = (at: number, letter: string): Label => ({
+  from: at,
+  to: at + 1,
+  role: 'point',
+  points: [],
+  basis: null,
+  weak: false,
+  letter
+})
+
+function letterBefore(tokens: readonly Token[], one: Quantity): Label | null {
+  let at = one.from - 1
+  if (/^[:=.-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
+  const word = tokens[at]
+  if (word?.kind !== 'word' || !LETTERS.has(word.text)) return null
+  const glued = tokens[at - 1]
+  if (glued && !word.spaced && (glued.kind === 'word' || glued.kind === 'digits' || glued.text === "'")) return null
+  return letterLabel(at, word.text)
+}
+
+function letterAfter(tokens: readonly Token[], one: Quantity): Label | null {
+  const word = tokens[one.to]
+  if (word?.kind !== 'word' || !LETTERS.has(word.text) || word.spaced) return null
+  return letterLabel(one.to, word.text)
+}

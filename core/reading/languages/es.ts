@@ -1,0 +1,22 @@
+import type { Lexicon } from './lexicon.ts'
+
+export const es: Lexicon = {
+  language: 'es',
+  endings: [],
+  common: '',
+  points: {},
+  landmarks: {},
+  basis: { flat: '', around: '', doubled: '', double: '' },
+  words: {},
+  units: { in: '', cm: '', mm: '', m: '', ft: '' },
+  numbers: {},
+  kinds: [],
+  fibres: {},
+  structures: {},
+  traits: {},
+  made: [],
+  uses: {},
+  faults: [],
+  colours: {},
+  currencies: {}
+}

@@ -1,0 +1,120 @@
+/**
+ * What a language file holds: phrases by what they mean. Phrases of one meaning stand in one string, parted by ` | `.
+ * They are written as people write them; case, accents, hyphens and glued dots are evened out when the table is read.
+ */
+import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
+import type { GarmentKind } from '../../garment/kinds.ts'
+import type { PointId } from '../../garment/points.ts'
+
+/** Points as sellers name them: some depend on the kind of garment (see points-by-kind.ts). */
+export type PointName = PointId | 'length' | 'width' | 'rise' | 'cuffEdge' | 'bottomEdge' | 'legLength' | 'topEdge'
+export type Landmark = 'shoulder' | 'neck' | 'armpit' | 'waist' | 'hip' | 'crotch' | 'knee' | 'hem' | 'cuff' | 'elbow' | 'bust' | 'top'
+
+/**
+ * label: what a figure can be of without being a measure · aside words open a stretch of text that is about something else.
+ */
+export type WordRole =
+  /** “measurements”: opens a list */
+  | 'heading'
+  /** labels that are no measure of fit: lapel, collar height, belt, pocket */
+  | 'detail'
+  /** other things for sale or in the picture: bag, shoe, laptop */
+  | 'thing'
+  /** how tall somebody is */
+  | 'height'
+  /** someone's body: model, mannequin, “I am” */
+  | 'model'
+  /** “best for”, “would fit”, “to fit” */
+  | 'fits'
+  | 'parcel'
+  /** below, above: what stands before is a place */
+  | 'position'
+  /** from: a place only when no name claims the figure */
+  | 'from'
+  /** “to let down”, “hem allowance” */
+  | 'letDown'
+  | 'letOut'
+  | 'seamAllowance'
+  | 'relaxed'
+  | 'stretched'
+  | 'cuffed'
+  | 'uncuffed'
+  | 'front'
+  | 'back'
+  /** underarm, inner: which sleeve */
+  | 'inner'
+  /** measures, is, approximately, articles, prepositions: nothing to hold a figure off its name */
+  | 'light'
+  /** “measures”: begins what is measured */
+  | 'measures'
+  /** “to”, between two landmarks or two ends of a range */
+  | 'to'
+  /** “between … and …” */
+  | 'between'
+  | 'and'
+  | 'or'
+  /** size, tagged, marked: a size label follows */
+  | 'size'
+  | 'region'
+  | 'letterSize'
+  | 'age'
+  | 'years'
+  /** “including the waistband”: the name after it is no label */
+  | 'including'
+  /** sets all before it right: “all”, “everything” */
+  | 'all'
+  | 'not'
+  /** words that are nothing: names of cuts, “knee length” */
+  | 'nothing'
+  /** after a number: not a length (days, pockets, %, kg) */
+  | 'otherUnit'
+  | 'lining'
+  | 'retail'
+  | 'price'
+  | 'condition'
+  | 'conditionWord'
+  | 'conditionPhrase'
+  /** the part of the cloth that is looked at: shell, outer */
+  | 'shell'
+  /** what is worn in bed */
+  | 'nightwear'
+  /** but, except: what was denied before is not denied behind it */
+  | 'but'
+  /** only looks like: faux, effect */
+  | 'imitation'
+  | 'stretch'
+  | 'half'
+
+export type MadeFact =
+  | { fact: 'lined' | 'elasticWaist' | 'workingCuffButtons' | 'backSeam' | 'darts' | 'felledSeams' | 'slantPockets' | 'tailored'; value: boolean }
+  | { fact: 'skirtShape'; value: Made['skirtShape'] }
+  | { fact: 'hemKind'; value: Made['hemKind'] }
+  | { fact: 'opens'; value: PointId[] }
+
+export interface Lexicon {
+  language: string
+  /** Endings that a last word of a phrase may also take. */
+  endings: string[]
+  /** Very common words by which the language is known. */
+  common: string
+  /** `point`, `point flat`, `point around`, `point weak`: weak ones need the figure right beside them. */
+  points: Partial<Record<PointName | `${PointName} flat` | `${PointName} around` | `${PointName} weak`, string>>
+  landmarks: Partial<Record<Landmark, string>>
+  basis: { flat: string; around: string; doubled: string; double: string }
+  words: Partial<Record<WordRole, string>>
+  units: { in: string; cm: string; mm: string; m: string; ft: string }
+  /** Numbers in words that stand before a unit. */
+  numbers: Record<string, number>
+  /** Phrases by kind; `made` is what the word tells beside the kind. */
+  kinds: { kind: GarmentKind; phrases: string; made?: Partial<Made> }[]
+  fibres: Record<string, string>
+  structures: Partial<Record<Structure, string>>
+  traits: Partial<Record<Trait, string>>
+  made: { fact: MadeFact; phrases: string }[]
+  uses: Partial<Record<Use, string>>
+  /** Faults, and the mending they ask for. */
+  faults: { mending: ConditionId[]; phrases: string }[]
+  colours: Record<string, string>
+  /** Currency words and signs by ISO 4217 code, beside £, € and $. */
+  currencies: Record<string, string>
+}

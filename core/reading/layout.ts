@@ -1,0 +1,85 @@
+/** Lines, sentences, segments (between commas) and paragraphs, by token. */
+import type { Token } from './tokens.ts'
+
+export interface Layout {
+  line: Int32Array
+  sentence: Int32Array
+  segment: Int32Array
+  paragraph: Int32Array
+}
+
+/** A dot after these ends no sentence. */
+const SHORT = new Set([
+  'approx',
+  'aprox',
+  'appx',
+  'apx',
+  'ca',
+  'circ',
+  'incl',
+  'excl',
+  'meas',
+  'in',
+  'ins',
+  'cm',
+  'no',
+  'nr',
+  'st',
+  'vs',
+  'e',
+  'g',
+  'i',
+  'ex',
+  'max',
+  'min',
+  'ungef',
+  'ggf',
+  'inkl',
+  'ok'
+])
+const PARTS = new Set([',', ';', '|', '•', '·', '*'])
+
+/** Does a sentence end with this token? A dot between digits or after a short form does not end one. */
+export function endsSentence(tokens: readonly Token[], at: number): boolean {
+  const token = tokens[at]
+  if (token === undefined || token.kind !== 'mark') return false
+  if (token.text === '!' || token.text === '?') return true
+  if (token.text !== '.') return false
+  const next = tokens[at + 1]
+  if (next !== undefined && next.kind !== 'break' && !next.spaced) return false
+  const before = tokens[at - 1]
+  if (before === undefined || before.kind === 'break' || before.text === '.') return false
+  if (next === undefined || next.kind === 'break') return true
+  return !(before.kind === 'word' && SHORT.has(before.text)) || /^(?:ins|in|cm)$/.test(before.text)
+}
+
+export function layoutOf(tokens: readonly Token[]): Layout {
+  const size = tokens.length
+  const layout = {
+    line: new Int32Array(size),
+    sentence: new Int32Array(size),
+    segment: new Int32Array(size),
+    paragraph: new Int32Array(size)
+  }
+  let line = 0
+  let sentence = 0
+  let segment = 0
+  let paragraph = 0
+  for (let at = 0; at < size; at++) {
+    const token = tokens[at] as Token
+    layout.line[at] = line
+    layout.sentence[at] = sentence
+    layout.segment[at] = segment
+    layout.paragraph[at] = paragraph
+    if (token.kind === 'break') {
+      line++
+      sentence++
+      segment++
+      if (tokens[at + 1]?.kind === 'break') paragraph++
+    } else if (endsSentence(tokens, at)) {
+      sentence++
+      segment++
+    } else if (token.kind === 'mark' && PARTS.has(token.text)) segment++
+  }
+  return layout
+}

@@ -1,0 +1,123 @@
+/** The phrases of the language files in one tree, so that the longest phrase at a token is found in one walk. */
+import type { ConditionId, Made, Structure, Trait, Use } from '../garment/garment-input.ts'
+import type { GarmentKind } from '../garment/kinds.ts'
+import { de } from './languages/de.ts'
+import { en } from './languages/en.ts'
+import { es } from './languages/es.ts'
+import { fr } from './languages/fr.ts'
+import { it } from './languages/it.ts'
+import type { Landmark, Lexicon, MadeFact, PointName, WordRole } from './languages/lexicon.ts'
+import { nl } from './languages/nl.ts'
+import { pl } from './languages/pl.ts'
+import { sv } from './languages/sv.ts'
+import { normalise } from './normalise.ts'
+import { tokensOf } from './tokens.ts'
+
+export const LEXICONS: readonly Lexicon[] = [en, de, fr, es, it, nl, pl, sv]
+
+export type Sense =
+  | { role: 'point'; point: PointName; basis: 'flat' | 'around' | null; weak: boolean }
+  | { role: 'landmark'; landmark: Landmark }
+  | { role: 'basis'; basis: 'flat' | 'around' | 'doubled' | 'double' }
+  | { role: 'unit'; unit: 'in' | 'cm' | 'mm' | 'm' | 'ft' }
+  | { role: 'number'; value: number }
+  | { role: 'kind'; kind: GarmentKind; made: Partial<Made> | null }
+  | { role: 'fibre'; fibre: string }
+  | { role: 'structure'; structure: Structure }
+  | { role: 'trait'; trait: Trait }
+  | { role: 'made'; fact: MadeFact }
+  | { role: 'use'; use: Use }
+  | { role: 'fault'; mending: ConditionId[] }
+  | { role: 'colour'; colour: string }
+  | { role: 'currency'; currency: string }
+  | { role: WordRole }
+
+export interface Node {
+  next: Map<string, Node>
+  senses: Sense[] | null
+}
+export interface Lexis {
+  root: Node
+  halves: ReadonlySet<string>
+}
+
+const made = new Map<string, Lexis>()
+
+/** The lexis of a language with English beside it (sellers mix them). */
+export function lexisOf(language: string): Lexis {
+  const known = made.get(language)
+  if (known) return known
+  const lexis = compile(LEXICONS.filter((one) => one.language === language || one.language === 'en').reverse())
+  made.set(language, lexis)
+  return lexis
+}
+
+function compile(lexicons: readonly Lexicon[]): Lexis {
+  const root: Node = { next: new Map(), senses: null }
+  const halves = new Set<string>()
+  lexicons.forEach((lexicon, rank) => {
+    const add = (phrases: string | undefined, sense: Sense) => {
+      for (const phrase of (phrases ?? '').split(' | '))
+        for (const words of variants(phrase, lexicon.endings)) put(root, words, sense, rank)
+    }
+    for (const [key, phrases] of Object.entries(lexicon.points)) {
+      const [point, how] = key.split(' ') as [PointName, string | undefined]
+      add(phrases, { role: 'point', point, basis: how === 'flat' || how === 'around' ? how : null, weak: how === 'weak' })
+    }
+    for (const [landmark, phrases] of Object.entries(lexicon.landmarks)) add(phrases, { role: 'landmark', landmark: landmark as Landmark })
+    for (const [basis, phrases] of Object.entries(lexicon.basis)) add(phrases, { role: 'basis', basis: basis as keyof Lexicon['basis'] })
+    for (const [unit, phrases] of Object.entries(lexicon.units)) add(phrases, { role: 'unit', unit: unit as keyof Lexicon['units'] })
+    for (const [word, value] of Object.entries(lexicon.numbers)) add(word, { role: 'number', value })
+    for (const { kind, phrases, made: told } of lexicon.kinds) add(phrases, { role: 'kind', kind, made: told ?? null })
+    for (const [fibre, phrases] of Object.entries(lexicon.fibres)) add(phrases, { role: 'fibre', fibre })
+    for (const [structure, phrases] of Object.entries(lexicon.structures))
+      add(phrases, { role: 'structure', structure: structure as Structure })
+    for (const [trait, phrases] of Object.entries(lexicon.traits)) add(phrases, { role: 'trait', trait: trait as Trait })
+    for (const { fact, phrases } of lexicon.made) add(phrases, { role: 'made', fact })
+    for (const [use, phrases] of Object.entries(lexicon.uses)) add(phrases, { role: 'use', use: use as Use })
+    for (const { mending, phrases } of lexicon.faults) add(phrases, { role: 'fault', mending })
+    for (const [colour, phrases] of Object.entries(lexicon.colours)) add(phrases, { role: 'colour', colour })
+    for (const [currency, phrases] of Object.entries(lexicon.currencies)) add(phrases, { role: 'currency', currency })
+    for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
+    for (const word of wordsOf(lexicon.words.half ?? '')) halves.add(word)
+  })
+  return { root, halves }
+}
+
+const wordsOf = (phrase: string): string[] =>
+  tokensOf(normalise(phrase).text)
+    .filter(({ kind }) => kind === 'word' || kind === 'digits')
+    .map(({ text }) => text)
+
+/** A phrase with and without what people leave out: ä as a or ae, ß as ss, the endings of its last word. */
+function variants(phrase: string, endings: readonly string[]): string[][] {
+  const spelled = new Set([phrase])
+  if (/[äöüæœ]/i.test(phrase)) spelled.add(phrase.replace(/[äæ]/gi, 'ae').replace(/[öœ]/gi, 'oe').replace(/ü/gi, 'ue'))
+  for (const one of [...spelled]) if (one.includes('ß')) spelled.add(one.replaceAll('ß', 'ss'))
+  const all: string[][] = []
+  for (const one of spelled) {
+    const words = wordsOf(one)
+    const last = words[words.length - 1]
+    if (last === undefined) continue
+    all.push(words)
+    if (last.length >= 3) for (const ending of endings) if (!last.endsWith(ending)) all.push([...words.slice(0, -1), last + ending])
+  }
+  return all
+}
+
+function put(root: Node, words: readonly string[], sense: Sense, rank: number): void {
+  let node = root
+  for (const word of words) {
+    let next = node.next.get(word)
+    if (next === undefined) {
+      next = { next: new Map(), senses: null }
+      node.next.set(word, next)
+    }
+    node = next
+  }
+  node.senses ??= []
+  // the language of the text comes after English (rank) and replaces an English point of the same words
+  if (rank > 0 && sense.role === 'point') node.senses = node.senses.filter((one) => one.role !== 'point')
+  if (!node.senses.some((one) => same(one, sense))) node.senses.push(sense)
+}
+const same = (a: Sense, b: Sense): boolean => JSON.stringify(a) === JSON.stringify(b)

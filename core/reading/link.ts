@@ -1,0 +1,203 @@
+/**
+ * Which figure is of which name. Names and figures stand in one row; a figure goes to the name before it, to the name after it,
+ * a second time to the name before, or to nobody. What is chosen costs least over the whole row (a walk with three states): so a list
+ * that is number-first is read number-first throughout, and one colon does not turn it.
+ */
+import type { Label } from './labels.ts'
+import { endsSentence } from './layout.ts'
+import type { Quantity } from './quantities.ts'
+import { means, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+export interface Link {
+  quantity: Quantity
+  label: Label
+  /** The name was before the figure. */
+  before: boolean
+  /** A second figure of the same name. */
+  again: boolean
+  cost: number
+}
+
+const NOBODY = 2.6
+const UNUSED: Record<Label['role'], number> = {
+  point: 0.8,
+  detail: 0.3,
+  thing: 0.1,
+  height: 0.3,
+  letDown: 0.5,
+  letOut: 0.5,
+  seamAllowance: 0.5,
+  fault: 0.1
+}
+const NEVER = 1e9
+const FURTHEST = 40
+
+type Item = { label: Label } | { quantity: Quantity }
+/** none: the last name has its figure · free: it has none yet · taken: the figure before took the name to come. */
+type State = 'none' | 'free' | 'taken'
+const STATES: State[] = ['none', 'free', 'taken']
+interface Step {
+  cost: number
+  state: State
+  back: Step | null
+  link: Link | null
+}
+
+/** The links of least cost. Linear: a figure looks no further than the name before and the name after it. */
+export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly Label[], quantities: readonly Quantity[]): Link[] {
+  const items = row(labels, quantities)
+  let now: Record<State, Step | null> = { none: { cost: 0, state: 'none', back: null, link: null }, free: null, taken: null }
+  let last: Label | null = null
+  items.forEach((item, index) => {
+    const next: Record<State, Step | null> = { none: null, free: null, taken: null }
+    const reach = (from: Step, state: State, cost: number, link: Link | null) => {
+      const total = from.cost + cost
+      if (total < NEVER && (next[state] === null || total < (next[state] as Step).cost))
+        next[state] = { cost: total, state, back: from, link }
+    }
+    if ('label' in item) {
+      for (const state of STATES) {
+        const from = now[state]
+        if (!from) continue
+        if (state === 'taken') reach(from, 'none', 0, null)
+        else reach(from, 'free', state === 'free' && last ? UNUSED[last.role] : 0, null)
+      }
+      last = item.label
+    } else {
+      const { quantity } = item
+      const left = last ? gap(tokens, terms, last, quantity, true) : NEVER
+      const following = items[index + 1]
+      const name = following && 'label' in following ? following.label : null
+      const right = name ? gap(tokens, terms, name, quantity, false) : NEVER
+      for (const state of STATES) {
+        const from = now[state]
+        if (!from || state === 'taken') continue
+        const open = state === 'free' && last ? UNUSED[last.role] : 0
+        reach(from, state, NOBODY, null)
+        if (last && state === 'free') reach(from, 'none', left, { quantity, label: last, before: true, again: false, cost: left })
+        if (last && state === 'none') reach(from, 'none', 1.2 + left, { quantity, label: last, before: true, again: true, cost: left })
+        if (name) reach(from, 'taken', right + open, { quantity, label: name, before: false, again: false, cost: right })
+      }
+    }
+    now = next
+  })
+  const ends = STATES.flatMap((state) => (now[state] ? [now[state] as Step] : [])).sort((a, b) => a.cost - b.cost)
+  const links: Link[] = []
+  for (let step: Step | null = ends[0] ?? null; step; step = step.back) if (step.link) links.push(step.link)
+  return links.reverse()
+}
+
+function row(labels: readonly Label[], quantities: readonly Quantity[]): Item[] {
+  const items: Item[] = []
+  let label = 0
+  for (const quantity of quantities) {
+    for (; label < labels.length && (labels[label] as Label).from < quantity.from; label++) items.push({ label: labels[label] as Label })
+    items.push({ quantity })
+  }
+  for (; label < labels.length; label++) items.push({ label: labels[label] as Label })
+  return items
+}
+
+const SOFT: Record<string, number> = {
+  ',': 0.7,
+  ';': 1.2,
+  '/': 0.5,
+  '|': 1,
+  '•': 1,
+  '·': 1,
+  '*': 0.8,
+  ')': 0.1,
+  '(': 0.1,
+  ']': 0.1,
+  '[': 0.1,
+  '&': 0.6,
+  '+': 0.6,
+  x: 0.3
+}
+
+/** What it costs that a figure belongs to a name: what stands between them. */
+export function gap(tokens: readonly Token[], terms: Terms, label: Label, quantity: Quantity, before: boolean): number {
+  const from = before ? label.to : quantity.spanTo
+  const to = before ? quantity.from : label.from
+  if (to - from > FURTHEST) return NEVER
+  let cost = before ? 0 : 0.35
+  let joint = false
+  for (let at = from; at < to; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'break') {
+      cost += lineEnd(tokens, at, label, quantity, before)
+      continue
+    }
+    if (token.kind === 'mark') {
+      if (token.text === '(' && before) {
+        const close = closing(tokens, at, to)
+        if (close > at) {
+          cost += 0.2
+          at = close
+          continue
+        }
+      }
+      if (endsSentence(tokens, at)) cost += 2
+      else if (/^[:=]$/.test(token.text)) {
+        cost += before ? (joint ? 0 : -0.3) : 0.8
+        joint = true
+      } else if (/^[-~>.<_"'"]$/.test(token.text)) {
+        cost += before ? (joint ? 0 : -0.15) : 0.1
+        if (token.text !== "'" && token.text !== '"') joint = true
+      } else cost += SOFT[token.text] ?? 0.5
+      continue
+    }
+    const term = termAt(terms, at)
+    if (token.kind === 'word' && token.text === 'x') cost += 0.3
+    else if (!term) cost += 0.5
+    else if (means(term, 'measures')) cost += before ? 0 : 0.6
+    else if (!before && at === from && means(term, 'light') && /^(?:at|in|across|around|on|of|a|an|the)$/.test(token.text)) cost -= 0.1
+    else if (
+      means(
+        term,
+        'light',
+        'basis',
+        'unit',
+        'front',
+        'back',
+        'relaxed',
+        'stretched',
+        'inner',
+        'from',
+        'to',
+        'cuffed',
+        'uncuffed',
+        'landmark',
+        'or',
+        'all',
+        'half'
+      )
+    )
+      cost += 0.05
+    else cost += 0.5
+    if (term) at = Math.max(at, term.to - 1)
+  }
+  if (label.weak && cost > 0.4) return NEVER
+  if (label.role === 'fault' || label.role === 'thing') cost += before ? 0.6 : 0
+  return cost
+}
+
+/** A line's end parts, unless the name stands alone on its line and the figure alone on the next. */
+function lineEnd(tokens: readonly Token[], at: number, label: Label, quantity: Quantity, before: boolean): number {
+  if (tokens[at + 1]?.kind === 'break' || tokens[at - 1]?.kind === 'break') return 1.3
+  const startsLine = (index: number) =>
+    index === 0 ||
+    tokens[index - 1]?.kind === 'break' ||
+    (tokens[index - 1]?.kind === 'mark' && (index === 1 || tokens[index - 2]?.kind === 'break'))
+  const endsLine = (index: number) => tokens[index] === undefined || tokens[index]?.kind === 'break'
+  const alone =
+    startsLine(label.from) &&
+    (before ? endsLine(quantity.spanTo) && startsLine(quantity.from) : endsLine(label.to) && startsLine(quantity.from))
+  return alone ? 0.5 : 1.6
+}
+
+function closing(tokens: readonly Token[], from: number, to: number): number {
+  for (let at = from + 1; at < to; at++) if (tokens[at]?.text === ')') return at
+  return -1
+}

@@ -1,0 +1,118 @@
+/** One number in a run of tokens: plain, decimal (point or comma), mixed (30 1/2, 30-1/2, 30½, 30 and a half). */
+import type { Token } from './tokens.ts'
+
+export type NumberProblem = 'divided-by-zero' | 'unclear-number'
+export interface NumberRead {
+  value: number
+  /** The token after it. */
+  next: number
+  problem?: NumberProblem
+  /** A fraction is part of it. */
+  fraction: boolean
+}
+
+const GLYPHS: Record<string, number> = {
+  '½': 1 / 2,
+  '¼': 1 / 4,
+  '¾': 3 / 4,
+  '⅛': 1 / 8,
+  '⅜': 3 / 8,
+  '⅝': 5 / 8,
+  '⅞': 7 / 8,
+  '⅓': 1 / 3,
+  '⅔': 2 / 3,
+  '⅕': 1 / 5,
+  '⅖': 2 / 5,
+  '⅗': 3 / 5,
+  '⅘': 4 / 5,
+  '⅙': 1 / 6,
+  '⅚': 5 / 6
+}
+/** Denominators that a tape has. */
+const PARTS = new Set([2, 3, 4, 5, 8, 16, 32])
+const LONGEST_DIGITS = 6
+
+const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
+const isDigits = (token: Token | undefined): boolean => token?.kind === 'digits'
+
+/** The number that begins at token `at`, or null. `halves`: words for one half (“and a half”). */
+export function numberAt(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): NumberRead | null {
+  const first = tokens[at]
+  if (first === undefined) return null
+  if (first.kind === 'fraction') return { value: GLYPHS[first.text] ?? 0, next: at + 1, fraction: true }
+  if (first.kind !== 'digits' || first.text.length > LONGEST_DIGITS) return null
+
+  const alone = simpleFraction(tokens, at)
+  if (alone !== null && (alone.problem !== undefined || alone.value < 1)) return alone
+
+  const whole = decimal(tokens, at)
+  if (whole.problem !== undefined || !Number.isInteger(whole.value)) return whole
+  const part = fractionAfter(tokens, whole.next, halves)
+  if (part === null) return whole
+  if (part.problem !== undefined) return part
+  return { value: whole.value + part.value, next: part.next, fraction: true }
+}
+
+/**
+ * 30.5 · 30,5 · but not 30. Next · 30, 40 · 36,28,38 · 1.234.567
+ *   ^        ^
+ */
+function decimal(tokens: readonly Token[], at: number): NumberRead {
+  const first = tokens[at] as Token
+  const value = Number(first.text)
+  const plain: NumberRead = { value, next: at + 1, fraction: false }
+  const point = tokens[at + 1]
+  if (point === undefined || point.spaced || (point.text !== '.' && point.text !== ',')) return plain
+  const after = tokens[at + 2]
+  if (after === undefined || after.spaced) return plain
+  if (isMark(after, '.') && isDigits(tokens[at + 3]) && !tokens[at + 3]?.spaced) {
+    // 3..5: two dots between digits
+    return { value, next: at + 4, fraction: false, problem: 'unclear-number' }
+  }
+  if (!isDigits(after)) return plain
+  // 36,28,38 is a list; 1.234.567 is nothing of ours
+  const again = tokens[at + 3]
+  if (point.text === ',' && again?.text === ',' && !again.spaced && isDigits(tokens[at + 4]) && !tokens[at + 4]?.spaced) return plain
+  if (point.text === ',' && tokens[at - 1]?.text === ',' && !point.spaced && isDigits(tokens[at - 2])) return plain
+  if (after.text.length > (point.text === ',' ? 2 : 4)) return plain
+  return { value: Number(`${first.text}.${after.text}`), next: at + 3, fraction: false }
+}
+
+/** 1/2 · 3/4 · 1/0: a fraction without a whole. Only those a tape has; 32/34 is a pair. */
+function simpleFraction(tokens: readonly Token[], at: number): NumberRead | null {
+  const above = tokens[at]
+  const below = tokens[at + 2]
+  if (!above || !below || !isDigits(above) || !isMark(tokens[at + 1], '/') || !isDigits(below)) return null
+  if (above.text.length > 2 || below.text.length > 2) return null
+  if (Number(below.text) === 0) return { value: 0, next: at + 3, fraction: true, problem: 'divided-by-zero' }
+  // 12/05/2023, 1/2/3
+  if (isMark(tokens[at + 3], '/') && isDigits(tokens[at + 4])) return null
+  if (isMark(tokens[at - 1], '/') && isDigits(tokens[at - 2])) return null
+  if (!PARTS.has(Number(below.text)) || Number(above.text) >= Number(below.text) || Number(above.text) === 0) return null
+  return { value: Number(above.text) / Number(below.text), next: at + 3, fraction: true }
+}
+
+/** What makes a whole number mixed: ` 1/2`, `-1/2`, `½`, ` and a half`, ` & 1/2`. */
+function fractionAfter(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): NumberRead | null {
+  const next = tokens[at]
+  if (next === undefined || next.kind === 'break') return null
+  if (next.kind === 'fraction') return { value: GLYPHS[next.text] ?? 0, next: at + 1, fraction: true }
+  if (isDigits(next)) return simpleFraction(tokens, at)
+  if (isMark(next, '-') || isMark(next, '&') || isMark(next, '+') || isMark(next, '.')) {
+    const after = tokens[at + 1]
+    // 30 - 1/2 in two halves of a list is rare: a spaced hyphen before a fraction still joins them
+    if (after?.kind === 'fraction' && !isMark(next, '.')) return { value: GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
+    if (isDigits(after) && !isMark(next, '.')) return simpleFraction(tokens, at + 1)
+    return null
+  }
+  if (next.kind === 'word' && JOINS.has(next.text)) {
+    const after = tokens[at + 1]
+    if (after?.kind === 'fraction') return { value: GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
+    if (isDigits(after)) return simpleFraction(tokens, at + 1)
+    const word = after?.kind === 'word' && ARTICLES.has(after.text) ? tokens[at + 2] : after
+    if (word?.kind === 'word' && halves.has(word.text)) return { value: 0.5, next: word === after ? at + 2 : at + 3, fraction: true }
+  }
+  return null
+}
+const JOINS = new Set(['and', 'n', 'und', 'et', 'y', 'e', 'en', 'i', 'och'])
+const ARTICLES = new Set(['a', 'one', 'ein', 'eine', 'un', 'una', 'een', 'en'])

@@ -1,0 +1,292 @@
+/** Sizes as the label has them: W32 L34, 32 x 34, UK 12, size M, age 7-8. What they take is no measurement. */
+import type { Quantity } from './quantities.ts'
+import { meaning, means, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+export interface SizeLabels {
+  labels: string[]
+  /** Quantities that are sizes. */
+  taken: Set<Quantity>
+  /** Pairs after “measures”: waist and inside leg. */
+  pairs: [Quantity, Quantity][]
+}
+interface Around {
+  tokens: readonly Token[]
+  terms: Terms
+  quantities: readonly Quantity[]
+  /** As typed: M is a size, m is a metre. */
+  original: string
+  /** A pair of bare numbers can only be a size on a garment with legs. */
+  legs: boolean
+  /** A title: a letter alone is a size. */
+  title: boolean
+}
+
+const LETTERS: Record<string, string> = {
+  small: 'S',
+  medium: 'M',
+  large: 'L',
+  xlarge: 'XL',
+  xxlarge: 'XXL',
+  xsmall: 'XS',
+  petite: 'petite',
+  os: 'one size',
+  osfa: 'one size'
+}
+const LETTER = /^(?:x{0,4}[sl]|m|[2-6]xl|xs|small|medium|large|xlarge|xxlarge|xsmall|os|osfa)$/
+const BY_CAPITALS = new Set(['it', 'de', 'us', 'int', 'au'])
+const WAIST = { least: 22, most: 56 }
+const LEG = { least: 24, most: 40 }
+const within = (value: number, { least, most }: { least: number; most: number }) =>
+  Number.isInteger(value) && value >= least && value <= most
+
+/** Size labels, left to right, each once. Linear. */
+export function sizeLabelsOf(around: Around): SizeLabels {
+  const { tokens, terms } = around
+  const byFrom = new Map(around.quantities.map((one) => [one.from, one]))
+  const found: SizeLabels = { labels: [], taken: new Set(), pairs: [] }
+  const add = (label: string, ...taken: (Quantity | undefined)[]) => {
+    if (!found.labels.includes(label)) found.labels.push(label)
+    for (const one of taken) if (one) found.taken.add(one)
+  }
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'break' || token.kind === 'mark' || token.kind === 'fraction') continue
+    const quantity = byFrom.get(at)
+    if (quantity && found.taken.has(quantity)) continue
+    const pair = pairAt(around, byFrom, at)
+    if (pair) {
+      if (pair.measured) found.pairs.push([pair.waist, pair.leg])
+      else add(`W${pair.waist.value} L${pair.leg.value}`, pair.waist, pair.leg)
+      at = Math.max(pair.waist.to, pair.leg.to) - 1
+      continue
+    }
+    const region = regionAt(around, byFrom, at)
+    if (region) {
+      add(region.label, ...region.taken)
+      at = region.to - 1
+      continue
+    }
+    const suit = token.kind === 'digits' && quantity && quantity.unit === null && suitSize(around, quantity)
+    if (suit) {
+      add(suit, quantity)
+      continue
+    }
+    const term = termAt(terms, at)
+    if (term?.from === at && means(term, 'age')) {
+      const years = byFrom.get(term.to)
+      if (years && years.unit === null) add(`age ${years.range ? `${years.low}-${years.high}` : years.value}`, years)
+      continue
+    }
+    if (
+      around.title &&
+      token.kind === 'word' &&
+      LETTER.test(token.text) &&
+      capital(around, token) &&
+      (token.text.length > 1 || !isMark(tokens[at + 1], ':'))
+    )
+      add(LETTERS[token.text] ?? token.text.toUpperCase())
+    if (term?.from === at && means(term, 'size')) {
+      const after = sizeAfter(around, byFrom, term.to, at)
+      if (after) add(after.label, ...after.taken)
+    }
+  }
+  return found
+}
+
+const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
+const capital = ({ original }: Around, token: Token): boolean =>
+  /^\P{Ll}+$/u.test(original.slice(token.start, token.end)) || token.text.length > 4
+
+/** The word of a size: the labels of tags are sizes even with a unit, “size 30" waist” is not. */
+function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, word: number): { label: string; taken: Quantity[] } | null {
+  const { tokens, terms } = around
+  const said = tokens.slice(word, from).map(({ text }) => text)
+  const tag = said.some((text) => /^(?:tag|tagged|label|labelled|labeled|marked|etikett|etiqueta|etichetta|metka|metce)$/.test(text))
+  const waist = said.includes('waist')
+  let at = from
+  for (let steps = 0; steps < 6; steps++, at++) {
+    const token = tokens[at]
+    if (token === undefined || token.kind === 'break') return null
+    const quantity = byFrom.get(at)
+    if (quantity) {
+      if (quantity.unit !== null && !tag) return null
+      if (quantity.value > 64 || quantity.problem || quantity.height) return null
+      const next = termAt(terms, quantity.to)
+      if (quantity.unit !== null && means(next, 'point') && !waist) return null
+      if (!waist) return { label: quantity.range ? `${quantity.low}-${quantity.high}` : String(quantity.value), taken: [quantity] }
+      const leg = legAfter(around, byFrom, quantity.to)
+      return leg
+        ? { label: `W${quantity.value} L${leg.value}`, taken: [quantity, leg] }
+        : { label: `W${quantity.value}`, taken: [quantity] }
+    }
+    if (token.kind === 'word') {
+      const letters = letterSize(around, at)
+      if (letters) return { label: letters, taken: [] }
+      const term = termAt(terms, at)
+      if (means(term, 'not', 'basis')) return null
+      if (means(term, 'size', 'light') && term) {
+        at = term.to - 1
+        continue
+      }
+      if (regionAt(around, byFrom, at)) return null // found on its own
+      return null
+    }
+    if (token.kind === 'digits') return null
+    if (!/^[:\-"'=(.]$/.test(token.text)) return null
+  }
+  return null
+}
+
+/** M · S/M · extra large · one size, after the word size. */
+function letterSize({ tokens }: Around, at: number): string | null {
+  const word = tokens[at]?.text ?? ''
+  const next = tokens[at + 1]?.text ?? ''
+  if (word === 'one' && next === 'size') return 'one size'
+  if (/^(?:extra|x)$/.test(word) && /^(?:large|small)$/.test(next)) return next === 'large' ? 'XL' : 'XS'
+  if (!LETTER.test(word) || isMark(tokens[at + 1], "'")) return null
+  const first = LETTERS[word] ?? word.toUpperCase()
+  const second = tokens[at + 2]
+  if (isMark(tokens[at + 1], '/') && second?.kind === 'word' && LETTER.test(second.text))
+    return `${first}/${LETTERS[second.text] ?? second.text.toUpperCase()}`
+  return first
+}
+
+/** “…, leg 34” after a waist size. */
+function legAfter({ tokens, terms }: Around, byFrom: Map<number, Quantity>, from: number): Quantity | null {
+  let at = from
+  for (let steps = 0; steps < 5; steps++, at++) {
+    const quantity = byFrom.get(at)
+    if (quantity) return quantity.unit === null && within(quantity.value, LEG) ? quantity : null
+    const token = tokens[at]
+    const point = meaning(termAt(terms, at), 'point')
+    const leg = point && ['inseam', 'length', 'legLength'].includes(point.point)
+    if (
+      !token ||
+      token.kind === 'break' ||
+      (token.kind === 'word' && !leg && token.text !== 'l' && !means(termAt(terms, at), 'light', 'and'))
+    )
+      return null
+  }
+  return null
+}
+
+/** W32 L34 · 32W 34L · 32x34 · 32/34 on legs; after “measures” the pair is measured. */
+function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number) {
+  const { tokens } = around
+  const letter = (index: number) => (tokens[index]?.kind === 'word' ? tokens[index]?.text : undefined)
+  // W32 L34, W 32 / L 34
+  if (letter(at) === 'w') {
+    const waist = byFrom.get(at + 1)
+    if (!waist || waist.unit !== null || !within(waist.value, WAIST)) return null
+    let next = waist.to
+    if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
+    const leg = byFrom.get(next + 1)
+    if (letter(next) === 'l' && leg && leg.unit === null && within(leg.value, LEG) && !moreShorthand(tokens, leg.to))
+      return { waist, leg, measured: false }
+    return null
+  }
+  const first = byFrom.get(at)
+  if (!first || first.range || first.problem || !within(first.value, WAIST)) return null
+  // 32W 34L
+  if (letter(first.to) === 'w' && !tokens[first.to]?.spaced) {
+    let next = first.to + 1
+    if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
+    const leg = byFrom.get(next)
+    if (leg && leg.unit === null && within(leg.value, LEG) && letter(leg.to) === 'l') return { waist: first, leg, measured: false }
+    return null
+  }
+  const sign = tokens[first.to]
+  const times =
+    sign?.text === 'x' ||
+    (sign?.text === '/' && first.unit === null) ||
+    (sign?.text === '-' && around.legs && first.unit === null && around.title)
+  const second = byFrom.get(first.to + 1)
+  if (!times || !second || second.range || !within(second.value, LEG)) return null
+  const third = tokens[second.to]
+  if (third && third.text === sign?.text && byFrom.has(second.to + 1)) return null // 30 x 20 x 10: a parcel
+  const prefix = saidBefore(around, at)
+  if (labelled(around, at, second.to)) return null
+  if (prefix === 'measures') return { waist: first, leg: second, measured: true }
+  if (prefix !== 'size' && !around.legs) return null
+  if (first.unit === 'cm' || second.unit === 'cm') return null
+  return { waist: first, leg: second, measured: false }
+}
+
+/** A name right before the pair or right behind it claims it: waist/length 32/34. */
+function labelled({ tokens, terms }: Around, from: number, to: number): boolean {
+  for (let at = from - 1; at >= Math.max(0, from - 3); at--) {
+    const term = termAt(terms, at)
+    if (tokens[at]?.kind === 'break') break
+    if (means(term, 'size')) return false
+    if (means(term, 'point') && !meaning(term, 'point')?.weak) return true
+    if (tokens[at]?.kind === 'word' && !means(term, 'light')) break
+  }
+  const next = termAt(terms, to)
+  return means(next, 'point') && tokens[to]?.kind === 'word' && !meaning(next, 'point')?.weak
+}
+
+function saidBefore({ tokens, terms }: Around, from: number): 'size' | 'measures' | null {
+  for (let at = from - 1; at >= Math.max(0, from - 5); at--) {
+    if (tokens[at]?.kind === 'break') return null
+    const term = termAt(terms, at)
+    const text = tokens[at]?.text ?? ''
+    if (
+      /^(?:measures|measured|measuring|actual|actually|measure|misst|gemessen|mesure|mesurent|mide|miden|misura|misurano|meet|meten|mierza|mierzone|mater|mater)$/.test(
+        text
+      )
+    )
+      return 'measures'
+    if (means(term, 'size')) return 'size'
+  }
+  return null
+}
+
+/** More one-letter names follow: then W and L are measurements in a list. */
+const moreShorthand = (tokens: readonly Token[], at: number): boolean => {
+  const next = /^[,/-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at
+  return /^(?:h|r|i|t|lo|fr)$/.test(tokens[next]?.text ?? '') && tokens[next]?.kind === 'word'
+}
+
+/** UK 12 · EU38 · 12 UK · US 8-10. */
+function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): { label: string; taken: Quantity[]; to: number } | null {
+  const { tokens, terms } = around
+  const token = tokens[at] as Token
+  const named = (index: number): string | null => {
+    const word = tokens[index]
+    if (word?.kind !== 'word' || !means(termAt(terms, index), 'region')) return null
+    if (BY_CAPITALS.has(word.text) && !capital(around, word)) return null
+    return word.text.length <= 3 ? word.text.toUpperCase() : word.text[0]?.toUpperCase() + word.text.slice(1)
+  }
+  const write = (one: Quantity) => (one.range ? `${one.low}-${one.high}` : String(one.value))
+  const region = named(at)
+  if (region !== null) {
+    let next = at + 1
+    while (
+      /^[:.-]$/.test(tokens[next]?.text ?? '') ||
+      (tokens[next]?.kind === 'word' && means(termAt(terms, next), 'size') && next < at + 3)
+    )
+      next++
+    const quantity = byFrom.get(next)
+    if (quantity && quantity.unit === null && quantity.value <= 64)
+      return { label: `${region} ${write(quantity)}`, taken: [quantity], to: quantity.to }
+    const letters = tokens[next]?.kind === 'word' ? letterSize(around, next) : null
+    if (letters && capital(around, tokens[next] as Token)) return { label: `${region} ${letters}`, taken: [], to: next + 1 }
+    return null
+  }
+  if (token.kind !== 'digits') return null
+  const quantity = byFrom.get(at)
+  if (!quantity || quantity.unit !== null || quantity.value > 64) return null
+  const after = named(quantity.to)
+  // “36 eu” but not “UK 12 EU 40”: the region belongs to the number behind it
+  if (after === null || byFrom.has(quantity.to + 1)) return null
+  return { label: `${after} ${write(quantity)}`, taken: [quantity], to: quantity.to + 1 }
+}
+
+/** 42R · 40 L: a suit size, chest and length. */
+function suitSize({ tokens, original, legs }: Around, one: Quantity): string | null {
+  const letter = tokens[one.to]
+  if (legs || one.range || letter?.kind !== 'word' || letter.spaced || one.value < 32 || one.value > 58) return null
+  if (!/^(?:r|l|s|xl|reg|long|short|t)$/.test(letter.text) || !/^[A-Z]/.test(original.slice(letter.start, letter.end))) return null
+  return `${one.value}${letter.text.toUpperCase()}`
+}

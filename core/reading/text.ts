@@ -1,0 +1,47 @@
+/** A text taken apart once: what every reader of it works on. */
+import { type Layout, layoutOf } from './layout.ts'
+import { type Lexis, lexisOf } from './lexis.ts'
+import { normalise } from './normalise.ts'
+import { means, type Term, type Terms, termAt, termsOf } from './terms.ts'
+import { type Token, tokensOf } from './tokens.ts'
+
+export interface TextRead {
+  original: string
+  markup: boolean
+  tokens: Token[]
+  terms: Terms
+  layout: Layout
+  lexis: Lexis
+}
+
+export function readText(original: string, language: string): TextRead {
+  const plain = normalise(original)
+  const tokens = tokensOf(plain.text)
+  const lexis = lexisOf(language)
+  return { original, markup: plain.markup, tokens, terms: termsOf(tokens, lexis), layout: layoutOf(tokens), lexis }
+}
+
+const REACH = 12
+
+/** Is a term denied: “no holes, stains or tears”, “not silk”; not past a “but”, a colon or a sentence's end. */
+export function isDenied({ tokens, terms, layout }: TextRead, term: Term): boolean {
+  let unknown = 0
+  let at = term.from - 1
+  for (let steps = 0; steps < REACH && at >= 0; steps++) {
+    if (layout.sentence[at] !== layout.sentence[term.from]) return false
+    const token = tokens[at] as Token
+    const its = termAt(terms, at)
+    if (its && means(its, 'not')) return true
+    if (its && means(its, 'but')) return false
+    if (token.kind === 'mark' && /^[:;()|-]$/.test(token.text) && token.spaced) return false
+    if (token.kind === 'mark' && /^[:;(]$/.test(token.text)) return false
+    if (token.kind === 'word' && !its) unknown++
+    if (unknown > 2 || token.kind === 'digits') return false
+    at = its ? its.from - 1 : at - 1
+  }
+  return false
+}
+
+/** The original text of some tokens. */
+export const slice = ({ original, tokens }: TextRead, from: number, to: number): string =>
+  from < to ? original.slice((tokens[from] as Token).start, (tokens[to - 1] as Token).end) : ''

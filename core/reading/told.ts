@@ -1,0 +1,146 @@
+/** What else is told: construction, use, colour, condition, faults. */
+import type { ConditionId, Made, Use } from '../garment/garment-input.ts'
+import { type GarmentKind, SHAPE, type Shape } from '../garment/kinds.ts'
+import type { PointId } from '../garment/points.ts'
+import { meaning, means, type Term, termAt } from './terms.ts'
+import { isDenied, slice, type TextRead } from './text.ts'
+
+/** Where an opening is told for a kind that can have it there. */
+const OPENS: Partial<Record<PointId, Shape[]>> = {
+  waist: ['legs', 'skirt', 'whole'],
+  hem: ['upper'],
+  sweep: ['skirt', 'whole'],
+  legOpening: ['legs', 'whole']
+}
+
+/** Construction, the first telling of each fact. */
+export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Partial<Made> {
+  const made: Partial<Made> = {}
+  const shape = kind === null ? 'none' : SHAPE[kind]
+  for (const text of texts) {
+    for (const term of text.terms.list) {
+      const told = meaning(term, 'made')?.fact
+      if (!told) continue
+      const denied = isDenied(text, term)
+      if (told.fact === 'opens') {
+        if (denied) continue
+        const places = told.value.filter((point) => OPENS[point]?.includes(shape))
+        if (places.length > 0) made.opens = [...new Set([...(made.opens ?? []), ...places])]
+      } else if (told.fact === 'skirtShape') {
+        if (!denied && (shape === 'skirt' || shape === 'whole')) made.skirtShape ??= told.value
+      } else if (told.fact === 'hemKind') {
+        if (!denied) made.hemKind ??= told.value
+      } else if (made[told.fact] === undefined) Object.assign(made, { [told.fact]: denied ? false : told.value })
+    }
+  }
+  return made
+}
+
+/** What it is for, where that forbids or changes advice; children by the title, a size by age, or “girls dress”. */
+export function useOf(texts: readonly TextRead[], title: TextRead | null, sizeLabels: readonly string[]): Use | null {
+  const found = new Set<Use>()
+  let child = sizeLabels.some((label) => label.startsWith('age '))
+  let night = false
+  for (const text of texts) {
+    for (const term of text.terms.list) {
+      if (means(term, 'nightwear')) night = true
+      const use = meaning(term, 'use')?.use
+      if (use === undefined || isDenied(text, term)) continue
+      if (use !== 'child') found.add(use)
+      else if (text === title || means(termAt(text.terms, term.to), 'kind') || means(termAt(text.terms, term.to + 1), 'kind')) child = true
+    }
+  }
+  for (const use of ['medical-compression', 'protective', 'child-sleepwear'] as const) if (found.has(use)) return use
+  return child ? (night ? 'child-sleepwear' : 'child') : null
+}
+
+const EARLY = 80
+
+/** The first colour of the title, else of the first words. */
+export function colourOf(texts: readonly TextRead[]): string | null {
+  for (const text of texts) {
+    for (const term of text.terms.list) {
+      if (term.from > EARLY) break
+      const colour = meaning(term, 'colour')?.colour
+      if (colour !== undefined && !means(term, 'fault') && !isDenied(text, term)) return colour
+    }
+  }
+  return null
+}
+
+/** “very good used condition”, “new with tags”: as told, in small letters. */
+export function conditionOf(texts: readonly TextRead[]): string | null {
+  for (const text of texts) {
+    for (const term of text.terms.list) {
+      if (means(term, 'condition')) {
+        let from = term.from
+        for (
+          let before = termAt(text.terms, from - 1);
+          before && means(before, 'conditionWord') && before.to === from;
+          before = termAt(text.terms, from - 1)
+        )
+          from = before.from
+        if (from < term.from) return slice(text, from, term.to).toLowerCase()
+        let to = term.to
+        if (/^[:-]$/.test(text.tokens[to]?.text ?? '')) to++
+        const start = to
+        for (
+          let after = termAt(text.terms, to);
+          after && means(after, 'conditionWord') && after.from === to;
+          after = termAt(text.terms, to)
+        )
+          to = after.to
+        if (to > start) return slice(text, start, to).toLowerCase()
+      }
+      if (means(term, 'conditionPhrase')) return slice(text, term.from, term.to).toLowerCase()
+    }
+  }
+  return null
+}
+
+const LONGEST_FAULT = 160
+
+export interface FaultsRead {
+  faults: string[]
+  mending: ConditionId[]
+}
+
+/** The sentences that admit something, and the mending they ask for. */
+export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): FaultsRead {
+  const faults = new Set<string>()
+  const mending = new Set<ConditionId>()
+  for (const text of texts) {
+    let said = -1
+    for (const term of text.terms.list) {
+      const fault = meaning(term, 'fault')
+      if (!fault || means(term, 'nothing') || isDenied(text, term) || isOfSize(text, term)) continue
+      for (const job of fault.mending) mending.add(job === 'patch' && (kind === 'jumper' || kind === 'knit-top') ? 'darn' : job)
+      const sentence = text.layout.sentence[term.from] as number
+      if (sentence === said) continue
+      said = sentence
+      faults.add(sentenceOf(text, term))
+    }
+  }
+  return { faults: [...faults], mending: [...mending] }
+}
+
+/** “marks & sizes”: a mark before a size is no fault. */
+const isOfSize = (text: TextRead, term: Term): boolean => means(term, 'size') || means(termAt(text.terms, term.to), 'size')
+
+/** The sentence a term stands in, or its part when that is long, without its end mark. */
+function sentenceOf(text: TextRead, term: Term): string {
+  const whole = spanOf(text, text.layout.sentence, term.from)
+  const span = whole.length > LONGEST_FAULT ? spanOf(text, text.layout.segment, term.from) : whole
+  return span
+    .slice(0, LONGEST_FAULT * 2)
+    .replace(/^[\s•·*|,;-]+/, '')
+    .replace(/[\s.,;!]+$/, '')
+}
+
+function spanOf(text: TextRead, of: Int32Array, at: number): string {
+  let from = at
+  let to = at + 1
+  while (from > 0 && of[from - 1] === of[at] && at - from < 200) from--
+  while (to < of.length && of[to] === of[at] && to - at < 200) to++
+  return slice(text, from, to)
+}

@@ -13,10 +13,12 @@ export interface FrameProps {
   onPerson: (id: string) => void
   /** Where the records are, in words. */
   place: string
+  /** What stands in it has a main part of its own. */
+  holdsMain?: boolean
   children: ComponentChildren
 }
 
-export function Frame({ page, people, personId, onPerson, place, children }: FrameProps) {
+export function Frame({ page, people, personId, onPerson, place, holdsMain = false, children }: FrameProps) {
   const { t } = useWords()
   return (
     <div class="wr">
@@ -51,9 +53,15 @@ export function Frame({ page, people, personId, onPerson, place, children }: Fra
         )}
         <p class="wr-place note">{place}</p>
       </header>
-      <main id="main" class="sheet" tabIndex={-1}>
-        {children}
-      </main>
+      {holdsMain ? (
+        <div id="main" class="wr-page sheet" tabIndex={-1}>
+          {children}
+        </div>
+      ) : (
+        <main id="main" class="wr-page sheet" tabIndex={-1}>
+          {children}
+        </main>
+      )}
     </div>
   )
 }

@@ -1,25 +1,44 @@
+import { useEffect, useState } from 'preact/hooks'
 import { useWords } from '../../components/words.tsx'
-import type { Records } from '../../core/records/database.ts'
-import type { Stamp } from '../../core/records/schemas.ts'
-import type { Kept } from './use-watched.ts'
+import { openKept } from '../../core/records/kept.ts'
+import { LookPanel } from '../view/look-panel.tsx'
+import type { PageProps } from '../view/page-start.tsx'
+import { allLooks, useSaved } from '../view/use-records.ts'
+import type { Everything } from './everything.ts'
 
-export interface OpenListingProps {
-  records: Records
-  stamp: () => Stamp
-  kept: Kept
+export interface OpenListingProps extends PageProps {
+  kept: Everything
   listingId: string
+  onError: (error: unknown) => void
 }
 
-/** A kept listing, opened in the panel that stands beside pages. */
-export function OpenListing({ kept, listingId }: OpenListingProps) {
+/** A kept listing, opened in the panel that stands beside pages. What is changed here is kept with its button, as there. */
+export function OpenListing({ records, stamp, kept, listingId, onError }: OpenListingProps) {
   const { t } = useWords()
+  const [lookId, setLookId] = useState<string | null>(null)
+  const looks = useSaved(records, allLooks, onError)
   const listing = kept.listings.find((one) => one.id === listingId)
+  const there = listing !== undefined
+  useEffect(() => {
+    if (!there) return
+    openKept(records, listingId, stamp())
+      .then((look) => setLookId(look?.id ?? null))
+      .catch(onError)
+  }, [records, listingId, there])
+  const look = looks?.find(({ id }) => id === lookId) ?? null
+  const address = listing !== undefined && /^https?:\/\//i.test(listing.address) ? listing.address : null
   return (
-    <div class="wr-open">
-      <p>
+    <section class="wr-open">
+      <p class="row">
         <a href="#wishlist">{t('wishlist.back')}</a>
+        {address !== null && (
+          <a href={address} target="_blank" rel="noreferrer">
+            {t('wishlist.visit')}
+          </a>
+        )}
       </p>
-      {listing === undefined && <p>{t('wishlist.gone')}</p>}
-    </div>
+      {!there && <p>{t('wishlist.gone')}</p>}
+      {there && look !== null && <LookPanel records={records} stamp={stamp} look={look} wardrobe={kept} place="none" windowId={null} />}
+    </section>
   )
 }

@@ -4,10 +4,10 @@ import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts
 import { personFor } from '../../core/records/owned.ts'
 import { bodyFrom, requestFor } from '../../core/records/request-for.ts'
 import type { ListingKept } from '../../core/records/schemas.ts'
-import type { Kept } from './use-watched.ts'
+import type { Everything } from './everything.ts'
 
 /** The request of a kept listing as of now: its garment as kept, with the body, favourite and means of today. */
-export function requestNow(listing: ListingKept, { people, measures, garments, settings }: Kept): ReckonRequest | null {
+export function requestNow(listing: ListingKept, { people, measures, garments, settings }: Everything): ReckonRequest | null {
   const person = personFor(people, listing.personId, settings.personId)
   if (listing.request === null || person === null) return null
   const body = bodyFrom(measures.filter((one) => one.personId === person.id))
@@ -21,7 +21,10 @@ const known = new Map<string, Reckoning>()
  * The answers of the kept listings, reckoned one after another between other work, and again only when something they
  * stand on has changed.
  */
-export function useAnswers(kept: Kept | null, wording: { units: Units; currency: string | undefined }): ReadonlyMap<string, Reckoning> {
+export function useAnswers(
+  kept: Everything | null,
+  wording: { units: Units; currency: string | undefined }
+): ReadonlyMap<string, Reckoning> {
   const [answers, setAnswers] = useState<ReadonlyMap<string, Reckoning>>(new Map())
   const { units, currency } = wording
   useEffect(() => {

@@ -19,10 +19,6 @@ export const workroom = {
   'workroom.undo': 'Undo',
   'workroom.close': 'Close',
   'workroom.loading': 'Opening the records…',
-  'workroom.newer':
-    'These records were saved by a later version of Seam Reckoner. Nothing was changed. Use that version here, or load a backup into another browser.',
-  'workroom.unavailable':
-    'This browser gives no storage to the page, so nothing can be kept. Leave private browsing, or allow storage for this page, then reload it.',
   'workroom.failed': 'The records could not be read: {detail}. Reload the page; nothing was changed.',
   'workroom.undone': 'Taken back.',
   'workroom.not-undone': 'It was changed again since, so it stays as it is.',

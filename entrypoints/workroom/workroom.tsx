@@ -8,26 +8,28 @@ import type { ListingShown } from '../../components/workroom/shown.ts'
 import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
 import { WishlistPage } from '../../components/workroom/wishlist/wishlist-page.tsx'
 import type { Reckoning } from '../../core/reckon.ts'
-import type { Records } from '../../core/records/database.ts'
 import { personFor, setSettings } from '../../core/records/owned.ts'
-import type { ListingKept, Stamp } from '../../core/records/schemas.ts'
+import type { ListingKept } from '../../core/records/schemas.ts'
 import { say } from '../../core/words/say.ts'
 import { platform } from '../platform/extension.ts'
+import type { PageProps } from '../view/page-start.tsx'
+import { useSaved } from '../view/use-records.ts'
+import { useTheme } from '../view/use-theme.ts'
 import { loadBackup, saveBackup } from './backup-file.ts'
 import { BodyPart } from './body-part.tsx'
 import { type Done, doingsOf } from './doings.ts'
+import { everything } from './everything.ts'
 import { OpenListing } from './open-listing.tsx'
 import { useAnswers } from './use-answers.ts'
 import { useRoute } from './use-route.ts'
-import { useKept } from './use-watched.ts'
 
-export function App({ records, stamp }: { records: Records; stamp: () => Stamp }) {
+export function Workroom({ records, stamp }: PageProps) {
   const [failure, setFailure] = useState<unknown>(null)
   const [done, setDone] = useState<Done | null>(null)
   /** What was typed into a body's fields and not yet taken, by person. */
   const [drafts, setDrafts] = useState<Readonly<Record<string, Drafts>>>({})
   const [outcome, setOutcome] = useState<readonly string[]>([])
-  const kept = useKept(records, setFailure)
+  const kept = useSaved(records, everything, setFailure)
   const { page, open } = useRoute()
   const person = kept === null ? null : personFor(kept.people, null, kept.settings.personId)
   const wording = useMemo(
@@ -39,10 +41,7 @@ export function App({ records, stamp }: { records: Records; stamp: () => Stamp }
   const theme = kept?.settings.theme ?? 'system'
   const t = (code: string, values = {}) => say({ code, values }, wording)
 
-  useEffect(() => {
-    if (theme === 'system') delete document.documentElement.dataset.theme
-    else document.documentElement.dataset.theme = theme
-  }, [theme])
+  useTheme(theme)
   useEffect(() => {
     document.title = t('workroom.title', { page: t(`workroom.page.${page}`) })
     // what can be taken back stays in reach; a mere message belongs to the page it was said on
@@ -60,12 +59,15 @@ export function App({ records, stamp }: { records: Records; stamp: () => Stamp }
     <WordsOf.Provider value={wording}>
       <Frame
         page={page}
+        holdsMain={open !== null}
         people={kept.people}
         personId={person?.id ?? null}
         onPerson={(id) => void setSettings(records, { personId: id }, stamp())}
         place={t(`workroom.place.${platform.where}`, { address: location.host })}
       >
-        {page === 'wishlist' && open !== null && <OpenListing key={open} records={records} stamp={stamp} kept={kept} listingId={open} />}
+        {page === 'wishlist' && open !== null && (
+          <OpenListing key={open} records={records} stamp={stamp} kept={kept} listingId={open} onError={setFailure} />
+        )}
         {page === 'wishlist' && open === null && (
           <WishlistPage
             listings={listings}

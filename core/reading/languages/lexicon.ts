@@ -86,7 +86,10 @@ export type WordRole =
   | 'half'
 
 export type MadeFact =
-  | { fact: 'lined' | 'elasticWaist' | 'workingCuffButtons' | 'backSeam' | 'darts' | 'felledSeams' | 'slantPockets' | 'tailored'; value: boolean }
+  | {
+      fact: 'lined' | 'elasticWaist' | 'workingCuffButtons' | 'backSeam' | 'darts' | 'felledSeams' | 'slantPockets' | 'tailored'
+      value: boolean
+    }
   | { fact: 'skirtShape'; value: Made['skirtShape'] }
   | { fact: 'hemKind'; value: Made['hemKind'] }
   | { fact: 'opens'; value: PointId[] }

@@ -13,12 +13,10 @@ export interface FrameProps {
   onPerson: (id: string) => void
   /** Where the records are, in words. */
   place: string
-  /** What stands in it has a main part of its own. */
-  holdsMain?: boolean
   children: ComponentChildren
 }
 
-export function Frame({ page, people, personId, onPerson, place, holdsMain = false, children }: FrameProps) {
+export function Frame({ page, people, personId, onPerson, place, children }: FrameProps) {
   const { t } = useWords()
   return (
     <div class="wr">
@@ -53,15 +51,9 @@ export function Frame({ page, people, personId, onPerson, place, holdsMain = fal
         )}
         <p class="wr-place note">{place}</p>
       </header>
-      {holdsMain ? (
-        <div id="main" class="wr-page sheet" tabIndex={-1}>
-          {children}
-        </div>
-      ) : (
-        <main id="main" class="wr-page sheet" tabIndex={-1}>
-          {children}
-        </main>
-      )}
+      <main id="main" class="wr-page sheet" tabIndex={-1}>
+        {children}
+      </main>
     </div>
   )
 }

@@ -1,4 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
+import { WithinMain } from '../../components/main-part.tsx'
 import { useWords } from '../../components/words.tsx'
 import { openKept } from '../../core/records/kept.ts'
 import { LookPanel } from '../view/look-panel.tsx'
@@ -28,7 +29,7 @@ export function OpenListing({ records, stamp, kept, listingId, onError }: OpenLi
   const look = looks?.find(({ id }) => id === lookId) ?? null
   const address = listing !== undefined && /^https?:\/\//i.test(listing.address) ? listing.address : null
   return (
-    <section class="wr-open">
+    <div class="wr-open">
       <p class="row">
         <a href="#wishlist">{t('wishlist.back')}</a>
         {address !== null && (
@@ -38,7 +39,11 @@ export function OpenListing({ records, stamp, kept, listingId, onError }: OpenLi
         )}
       </p>
       {!there && <p>{t('wishlist.gone')}</p>}
-      {there && look !== null && <LookPanel records={records} stamp={stamp} look={look} wardrobe={kept} place="none" windowId={null} />}
-    </section>
+      {there && look !== null && (
+        <WithinMain.Provider value>
+          <LookPanel records={records} stamp={stamp} look={look} wardrobe={kept} place="none" windowId={null} />
+        </WithinMain.Provider>
+      )}
+    </div>
   )
 }

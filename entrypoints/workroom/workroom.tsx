@@ -59,7 +59,6 @@ export function Workroom({ records, stamp }: PageProps) {
     <WordsOf.Provider value={wording}>
       <Frame
         page={page}
-        holdsMain={open !== null}
         people={kept.people}
         personId={person?.id ?? null}
         onPerson={(id) => void setSettings(records, { personId: id }, stamp())}

@@ -5,6 +5,7 @@ import type { Aim } from '../../core/plan/plan.ts'
 import type { Correction } from '../../core/reading/reading.ts'
 import type { Fit } from '../../core/wearer/body.ts'
 import type { Judged } from '../judged.ts'
+import { MainPart } from '../main-part.tsx'
 import { TypedText } from '../typed-text.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, useWords } from '../words.tsx'
@@ -49,31 +50,34 @@ export function Panel(props: PanelProps) {
     <div class="sheet panel">
       <WhoBar who={who} onWho={props.onWho} onFavourite={props.onFavourite} />
       <Announcement judged={judged} />
-      {judged === null ? (
-        <main>
-          {who.people.length === 0 && <NobodyYet onWorkroom={props.onWorkroom} />}
-          <NothingRead
-            problem="nothing-yet"
-            draft={props.pasteDraft ?? ''}
-            onPaste={props.onPaste}
-            onDraft={(typed) => props.onDraft(PASTE_DRAFT, typed)}
-          />
-        </main>
-      ) : (
-        <>
-          <Elsewhere judged={judged} />
-          <ListingHead judged={judged} onCorrections={props.onCorrections} />
-          <Body {...props} judged={judged} />
-          {judged.canUndo && (
-            <div class="changed">
-              <p>{t('changed.saved')}</p>
-              <button type="button" class="btn small" onClick={props.onUndo}>
-                {t('changed.undo')}
-              </button>
-            </div>
-          )}
-        </>
-      )}
+      <MainPart>
+        {judged === null ? (
+          <>
+            <h1 class="sr">{t('panel.title')}</h1>
+            {who.people.length === 0 && <NobodyYet onWorkroom={props.onWorkroom} />}
+            <NothingRead
+              problem="nothing-yet"
+              draft={props.pasteDraft ?? ''}
+              onPaste={props.onPaste}
+              onDraft={(typed) => props.onDraft(PASTE_DRAFT, typed)}
+            />
+          </>
+        ) : (
+          <>
+            <Elsewhere judged={judged} />
+            <ListingHead judged={judged} onCorrections={props.onCorrections} />
+            <Body {...props} judged={judged} />
+            {judged.canUndo && (
+              <div class="changed">
+                <p>{t('changed.saved')}</p>
+                <button type="button" class="btn small" onClick={props.onUndo}>
+                  {t('changed.undo')}
+                </button>
+              </div>
+            )}
+          </>
+        )}
+      </MainPart>
     </div>
   )
 }
@@ -112,18 +116,16 @@ function Body(props: PanelProps & { judged: Judged }) {
   const [asked, setAsked] = useState(0)
   if (judged.text === '' && judged.answers.length === 0) {
     return (
-      <main>
-        <NothingRead
-          problem={judged.problem ?? (judged.place === 'none' ? 'nothing-yet' : 'empty')}
-          draft={judged.drafts[PASTE_DRAFT] ?? ''}
-          onPaste={props.onPaste}
-          onDraft={(typed) => props.onDraft(PASTE_DRAFT, typed)}
-        />
-      </main>
+      <NothingRead
+        problem={judged.problem ?? (judged.place === 'none' ? 'nothing-yet' : 'empty')}
+        draft={judged.drafts[PASTE_DRAFT] ?? ''}
+        onPaste={props.onPaste}
+        onDraft={(typed) => props.onDraft(PASTE_DRAFT, typed)}
+      />
     )
   }
   return (
-    <main>
+    <>
       {judged.kind === null ? (
         <KindUnknown />
       ) : who.people.length === 0 || judged.reckoning === null ? (
@@ -145,7 +147,7 @@ function Body(props: PanelProps & { judged: Judged }) {
       <ListingWords text={judged.text} textCutFrom={judged.textCutFrom} reading={judged.reading} corrections={judged.corrections} />
       <SellerAnswers judged={judged} asked={asked} onAnswer={props.onAnswer} onDraft={props.onDraft} />
       <KeepWithNotes judged={judged} onNotes={props.onNotes} onDraft={props.onDraft} onKeep={props.onKeep} />
-    </main>
+    </>
   )
 }
 

@@ -55,56 +55,58 @@ export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => 
         <h2 id="plans-head">{t('plans.head')}</h2>
         <span class="note">{t(`plans.after.${words.units}`)}</span>
       </div>
-      <table class="plans" aria-labelledby="plans-head">
-        <thead>
-          <tr>
-            <td />
-            {columns.map((column) => (
-              <th key={column.plan.aim} scope="col" class={on(column)}>
-                {column.aims.map((aim, i) => (i === 0 ? t : inner)('plans.aim', { aim })).join(', ')}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {changedPoints(columns, before).map((point) =>
-            row(t('points.point', { point }), ({ plan }) => {
-              const after = plan.after.find((one) => one.point === point)?.mm ?? before.get(point)
-              return after === undefined ? '–' : figure(after)
-            })
-          )}
-          {row(t('plans.stays-wrong'), ({ plan }) =>
-            plan.misfit.length === 0 ? t('plans.nothing') : plan.misfit.map(({ point, mm }) => misfitWords(point, mm, words)).join(', ')
-          )}
-          {row(t('facts.hardest-short'), ({ plan }) =>
-            plan.aim === 'tailor' ? (
-              t('facts.handed-over')
-            ) : (
-              <>
-                {t('facts.level', { level: plan.level })}
-                <LevelStitches level={plan.level} />
-              </>
-            )
-          )}
-          {row(t('plans.time'), ({ plan }) => (plan.aim === 'tailor' ? t('plans.none') : t('facts.minutes', { minutes: plan.minutes })))}
-          {row(t('plans.cost'), ({ plan }) => (plan.cost === null ? t('plans.no-price') : t('facts.money-figure', { spend: plan.cost })))}
-          {row(t('facts.chance-name'), ({ plan }) =>
-            plan.chance === null
-              ? t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending')
-              : t('facts.chance', { chance: plan.chance })
-          )}
-          {row(t('plans.choice'), (column) =>
-            isOn(column) ? (
-              <span class="chosen">{t('plans.chosen')}</span>
-            ) : (
-              <button type="button" class="btn small" onClick={() => onAim(column.plan.aim)}>
-                {t('plans.choose')}
-                <span class="sr"> {inner('plans.aim', { aim: column.plan.aim })}</span>
-              </button>
-            )
-          )}
-        </tbody>
-      </table>
+      <div class="scrolls">
+        <table class="plans" aria-labelledby="plans-head">
+          <thead>
+            <tr>
+              <td />
+              {columns.map((column) => (
+                <th key={column.plan.aim} scope="col" class={on(column)}>
+                  {column.aims.map((aim, i) => (i === 0 ? t : inner)('plans.aim', { aim })).join(', ')}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {changedPoints(columns, before).map((point) =>
+              row(t('points.point', { point }), ({ plan }) => {
+                const after = plan.after.find((one) => one.point === point)?.mm ?? before.get(point)
+                return after === undefined ? '–' : figure(after)
+              })
+            )}
+            {row(t('plans.stays-wrong'), ({ plan }) =>
+              plan.misfit.length === 0 ? t('plans.nothing') : plan.misfit.map(({ point, mm }) => misfitWords(point, mm, words)).join(', ')
+            )}
+            {row(t('facts.hardest-short'), ({ plan }) =>
+              plan.aim === 'tailor' ? (
+                t('facts.handed-over')
+              ) : (
+                <>
+                  {t('facts.level', { level: plan.level })}
+                  <LevelStitches level={plan.level} />
+                </>
+              )
+            )}
+            {row(t('plans.time'), ({ plan }) => (plan.aim === 'tailor' ? t('plans.none') : t('facts.minutes', { minutes: plan.minutes })))}
+            {row(t('plans.cost'), ({ plan }) => (plan.cost === null ? t('plans.no-price') : t('facts.money-figure', { spend: plan.cost })))}
+            {row(t('facts.chance-name'), ({ plan }) =>
+              plan.chance === null
+                ? t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending')
+                : t('facts.chance', { chance: plan.chance })
+            )}
+            {row(t('plans.choice'), (column) =>
+              isOn(column) ? (
+                <span class="chosen">{t('plans.chosen')}</span>
+              ) : (
+                <button type="button" class="btn small" onClick={() => onAim(column.plan.aim)}>
+                  {t('plans.choose')}
+                  <span class="sr"> {inner('plans.aim', { aim: column.plan.aim })}</span>
+                </button>
+              )
+            )}
+          </tbody>
+        </table>
+      </div>
       <AsItIs judged={judged} />
     </section>
   )

@@ -131,7 +131,7 @@ function Wanted({ row: { shown, afterMm } }: { row: PointRow }) {
 /** What was stated, the newest first; what no longer counts is struck through. */
 function Said({ row }: { row: PointRow }) {
   const words = useWords()
-  const { t } = words
+  const { t, inner } = words
   const { said, correction, shown, stated } = row
   const set = correction !== null && stated !== null
   if (said.length === 0 && !set)
@@ -146,8 +146,8 @@ function Said({ row }: { row: PointRow }) {
       {said.map(({ reading, from, on }, i) => (
         <span key={`${from} ${on} ${reading.stated.start}`}>
           {(set || i > 0) && '; '}
-          {from === 'answer' ? t('points.answered') : t('points.stated')}{' '}
-          {set || i > 0 ? <s>{quoteOf(reading)}</s> : <b class="n">{quoteOf(reading)}</b>}
+          {(set || i > 0 ? inner : t)(from === 'answer' ? 'points.answered' : 'points.stated')}{' '}
+          {set || i > 0 ? <s>{quoteOf(reading)}</s> : <b>{quoteOf(reading)}</b>}
           {i === 0 && !set && reading.basisFrom === 'judged' && reading.basis !== 'length' && ` ${t(`points.taken-as.${reading.basis}`)}`}
         </span>
       ))}

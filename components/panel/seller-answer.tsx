@@ -88,24 +88,26 @@ function BothReadings({ judged }: { judged: Judged }) {
   if (rows.length === 0) return null
   const quoted = ({ stated, mm }: MeasureReading) => `${stated.text.replace(/\s+/g, ' ')} (${length(mm)})`
   return (
-    <table class="both">
-      <caption>{t('answers.both')}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{t('answers.point')}</th>
-          <th scope="col">{t('answers.first')}</th>
-          <th scope="col">{t('answers.newer')}</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ point, first, answered }) => (
-          <tr key={point}>
-            <th scope="row">{t('points.point', { point })}</th>
-            <td>{first === null ? '–' : <s>{quoted(first)}</s>}</td>
-            <td>{answered !== null && <b>{quoted(answered)}</b>}</td>
+    <div class="scrolls">
+      <table class="both">
+        <caption>{t('answers.both')}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{t('answers.point')}</th>
+            <th scope="col">{t('answers.first')}</th>
+            <th scope="col">{t('answers.newer')}</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map(({ point, first, answered }) => (
+            <tr key={point}>
+              <th scope="row">{t('points.point', { point })}</th>
+              <td>{first === null ? '–' : <s>{quoted(first)}</s>}</td>
+              <td>{answered !== null && <b>{quoted(answered)}</b>}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   )
 }

@@ -6,10 +6,15 @@ import { movesOf } from '../outline/moves.ts'
 import { MovesTable } from '../outline/moves-table.tsx'
 import { Outline } from '../outline/outline.tsx'
 import { outlineOf, viewsOf } from '../outline/outline-geometry.ts'
+import { useWidth } from '../use-width.ts'
 import { useWords } from '../words.tsx'
 import { misfitWords } from './plans.tsx'
 
-export function WhatMoves({ judged, wide = false }: { judged: Judged; wide?: boolean }) {
+/** From this width on the outline has room for its figures. */
+const FULL_FROM = 560
+
+export function WhatMoves({ judged }: { judged: Judged }) {
+  const { ref, width } = useWidth<HTMLElement>(320)
   const { t, inner } = useWords()
   const { kind, reckoning, made } = judged
   const plan = chosenPlan(judged)
@@ -17,11 +22,19 @@ export function WhatMoves({ judged, wide = false }: { judged: Judged; wide?: boo
   const points = pointsOf(judged)
   const guessed = outlineOf(kind, { points, jobs: [], made }, 'front')?.guessed ?? []
   return (
-    <section class="part" aria-labelledby="moves-head">
+    <section class="part" aria-labelledby="moves-head" ref={ref}>
       <h2 id="moves-head">{t('moves.head')}</h2>
       <div class="seams">
         {viewsOf(plan.alterations).map((view) => (
-          <Outline key={view} kind={kind} points={points} plan={plan} made={made} view={view} size={wide ? 'full' : 'small'} />
+          <Outline
+            key={view}
+            kind={kind}
+            points={points}
+            plan={plan}
+            made={made}
+            view={view}
+            size={width >= FULL_FROM ? 'full' : 'small'}
+          />
         ))}
         <dl class="told">
           {plan.alterations.map((job) => (

@@ -34,17 +34,17 @@ export function Popup(props: PopupProps) {
   return (
     <div class="sheet popup">
       <WhoBar who={who} onWho={props.onWho} onFavourite={props.onFavourite} />
-      {judged === null ? (
-        <p class="listing" role="status">
-          {t(props.failed ? 'popup.failed' : 'popup.reading')}
-        </p>
-      ) : (
-        <>
-          <div class="listing">
-            <h1>{judged.title === '' ? t('listing.nameless') : judged.title}</h1>
-            {!unread && <p class="where">{readHere(judged, t)}</p>}
-          </div>
-          <main>
+      <main>
+        {judged === null ? (
+          <p class="listing" role="status">
+            {t(props.failed ? 'popup.failed' : 'popup.reading')}
+          </p>
+        ) : (
+          <>
+            <div class="listing">
+              <h1>{judged.title === '' ? t('listing.nameless') : judged.title}</h1>
+              {!unread && <p class="where">{readHere(judged, t)}</p>}
+            </div>
             {unread ? <Unread judged={judged} /> : <Read {...props} judged={judged} />}
             <div class="acts popup-acts">
               <button type="button" class="btn main" onClick={props.onOpenBeside}>
@@ -56,9 +56,9 @@ export function Popup(props: PopupProps) {
                 </button>
               )}
             </div>
-          </main>
-        </>
-      )}
+          </>
+        )}
+      </main>
     </div>
   )
 }
@@ -106,20 +106,24 @@ function Read(props: PopupProps & { judged: Judged }) {
       )}
       {rows.length > 0 && (
         <section class="part" aria-label={t('points.head')}>
-          <table class="read">
-            <tbody>
-              {rows.map(({ point, shown, afterMm }) => (
-                <tr key={point}>
-                  <th scope="row">{t('points.point', { point })}</th>
-                  <td class="drawn">{(shown.garmentMm !== null || shown.band !== null) && <TapeLine shown={shown} afterMm={afterMm} />}</td>
-                  <td class="v">
-                    {shown.garmentMm === null ? '–' : `${words.figure(shown.garmentMm)}${shown.from === 'inferred' ? '?' : ''}`}
-                  </td>
-                  <td class="w">{gapWords(shown, words)}</td>
-                </tr>
-              ))}
-            </tbody>
-          </table>
+          <div class="scrolls">
+            <table class="read">
+              <tbody>
+                {rows.map(({ point, shown, afterMm }) => (
+                  <tr key={point}>
+                    <th scope="row">{t('points.point', { point })}</th>
+                    <td class="drawn">
+                      {(shown.garmentMm !== null || shown.band !== null) && <TapeLine shown={shown} afterMm={afterMm} />}
+                    </td>
+                    <td class="v">
+                      {shown.garmentMm === null ? '–' : `${words.figure(shown.garmentMm)}${shown.from === 'inferred' ? '?' : ''}`}
+                    </td>
+                    <td class="w">{gapWords(shown, words)}</td>
+                  </tr>
+                ))}
+              </tbody>
+            </table>
+          </div>
           <p class="note">
             {t(
               `popup.note.${words.units}${rows.some(({ shown }) => shown.from === 'inferred' && shown.garmentMm !== null) ? '.hollow' : ''}`

@@ -3,6 +3,7 @@ import type { Judged } from '../../components/judged.ts'
 import type { Who } from '../../components/who-bar.tsx'
 import { madeAs } from '../../core/garment/construction.ts'
 import type { GarmentKind } from '../../core/garment/kinds.ts'
+import type { Units } from '../../core/length.ts'
 import { garmentFrom } from '../../core/reading/garment-from.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
@@ -29,14 +30,14 @@ export interface LookRead {
 }
 
 /** Reads a look's texts. Costly for long pages: call it when a text has changed, not with every change. */
-export function readLook(look: Pick<Look, 'text' | 'title' | 'structured' | 'answers'>): LookRead {
+export function readLook(look: Pick<Look, 'text' | 'title' | 'structured' | 'answers'>, units: Units): LookRead {
   const { text, title, structured } = look
-  const reading = readListing({ text, title, structured })
+  const reading = readListing({ text, title, structured, units })
   const answers = look.answers.map(({ id, text: answer, at }) => ({
     id,
     text: answer,
     on: at.slice(0, 10),
-    reading: readListing({ text: answer, title })
+    reading: readListing({ text: answer, title, units })
   }))
   return {
     reading,

@@ -13,8 +13,8 @@ export interface JudgedLook {
 }
 
 export function useJudged(look: Look | null, wardrobe: Wardrobe | null, wording: Wording, place: Judged['place']): JudgedLook | null {
-  const texts = look === null ? '' : JSON.stringify([look.title, look.text, look.structured, look.answers])
-  const read = useMemo(() => (look === null ? null : readLook(look)), [texts])
+  const texts = look === null ? '' : JSON.stringify([look.title, look.text, look.structured, look.answers, wording.units])
+  const read = useMemo(() => (look === null ? null : readLook(look, wording.units)), [texts])
   const request = look === null || read === null || wardrobe === null ? null : lookRequest(look, read, wardrobe)
   const answer = useReckoning(request, wording)
   if (look === null || read === null || wardrobe === null) return null

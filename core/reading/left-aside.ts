@@ -32,7 +32,8 @@ export function leftAsideOf({ tokens, quantities, sizes, asides, links, others, 
     if (used.has(one) || one.problem !== null) continue
     const scope = asides.get(one)
     const link = linked.get(one)
-    if (scope && (one.unit !== null || link || besideTimes(tokens, one))) put(one, scope)
+    if (scope === 'fits-advice' && link && (link.label.role === 'thing' || link.label.role === 'detail')) put(one, 'detail')
+    else if (scope && (one.unit !== null || link || besideTimes(tokens, one))) put(one, scope)
     else if (scope) continue
     else if (thing && (one.unit !== null || link)) put(one, 'detail')
     else if (link && link.label.role !== 'point') {

@@ -16,6 +16,8 @@ export interface MeasuresRead {
   measures: MeasureReading[]
   asides: Aside[]
   issues: Issue[]
+  /** Figures that only repeat a measure. */
+  repeats: Quantity[]
   /** A hem told by its depth. */
   hemDepthMm: number | null
 }
@@ -35,7 +37,7 @@ interface WithUnit extends Figure {
 const BARE_REACH = 1.05
 
 export function measuresOf(figures: readonly Figure[], told: Told): MeasuresRead {
-  const read: MeasuresRead = { measures: [], asides: [], issues: [], hemDepthMm: null }
+  const read: MeasuresRead = { measures: [], asides: [], issues: [], repeats: [], hemDepthMm: null }
   const sound = figures.filter((one) => isSound(one, told, read))
   const settled = withUnits(sound, told, read)
   const worn = settled.filter((one) => isWorn(one, told, read))
@@ -226,7 +228,10 @@ function repeat(before: MeasureReading, again: MeasureReading, one: WithUnit, to
   const girth = isGirth(point)
   const same = Math.abs(before.mm - again.mm) <= SAME_MM || (before.lowMm <= again.mm && again.mm <= before.highMm)
   const halved = girth && (Math.abs(before.mm - again.mm * 2) <= SAME_MM || Math.abs(before.mm * 2 - again.mm) <= SAME_MM)
-  if (same || (halved && (before.basisFrom === 'judged' || again.basisFrom === 'judged'))) return
+  if (same || (halved && (before.basisFrom === 'judged' || again.basisFrom === 'judged'))) {
+    read.repeats.push(one.quantity)
+    return
+  }
   read.asides.push({ quantity: one.quantity, because: 'unknown' })
   read.issues.push(
     issue(

@@ -5,7 +5,7 @@ import { means, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 const FURTHEST = 8
-const MARKS = new Set(['/', '(', ')', '-', '=', ',', '~', '|', '≈', '[', ']', '.', '+', ':', '&', "'", 'x', '*'])
+const MARKS = new Set(['/', '(', ')', '-', '=', ',', '~', '|', '≈', '[', ']', '.', '+', ':', '&', "'", '*'])
 
 /** Joins what belongs together; gives back what is left, in order. */
 export function withoutRepeats(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Quantity[] {
@@ -26,7 +26,7 @@ function couldRepeat(tokens: readonly Token[], terms: Terms, first: Quantity, se
   for (let at = first.to; at < second.from; at++) {
     const token = tokens[at] as Token
     if (token.kind === 'break') return false
-    if (token.kind === 'mark' ? MARKS.has(token.text) : token.text === 'x') continue
+    if (token.kind === 'mark' && MARKS.has(token.text)) continue
     const term = termAt(terms, at)
     if (means(term, 'stretched', 'relaxed', 'point', 'detail', 'to', 'front', 'back', 'cuffed', 'uncuffed')) return false
     if (!means(term, 'light', 'basis', 'or', 'and', 'unit', 'measures', 'all')) return false

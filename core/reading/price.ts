@@ -64,8 +64,8 @@ function priceAt(text: TextRead, at: number, locale: string): Found | null {
     if (means(term, 'price')) asked = true
     else if (means(term, 'retail')) return null
   }
-  const next = termAt(terms, amount.to) ?? termAt(terms, amount.to + 1)
-  if (next && next.from <= amount.to + 1 && means(next, 'retail') && !means(next, 'currency')) return null
+  const next = termAt(terms, amount.to)
+  if (next && means(next, 'retail') && !means(next, 'currency')) return null
   return { amount: amount.value, currency, asked }
 }
 

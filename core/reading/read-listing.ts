@@ -131,7 +131,7 @@ function readFigures(text: TextRead, title: TextRead | null, listing: ListingTex
     asides,
     links,
     others: [...linked.asides, ...read.asides],
-    used: usedUp,
+    used: new Set([...usedUp, ...read.repeats]),
     thing: kind.thing,
     stated
   })

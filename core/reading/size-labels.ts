@@ -88,7 +88,10 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       add(LETTERS[token.text] ?? token.text.toUpperCase())
     if (term?.from === at && means(term, 'size')) {
       const after = sizeAfter(around, byFrom, term.to, at)
-      if (after) add(after.label, ...after.taken)
+      if (after) {
+        add(after.label, ...after.taken)
+        at = Math.max(at, ...after.taken.map(({ to }) => to - 1))
+      }
     }
   }
   return found
@@ -110,6 +113,7 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
     if (token === undefined || token.kind === 'break') return null
     const quantity = byFrom.get(at)
     if (quantity) {
+      if (pairAt(around, byFrom, at)) return null // found on its own
       if (quantity.unit !== null && !tag) return null
       if (quantity.value > 64 || quantity.problem || quantity.height) return null
       const next = termAt(terms, quantity.to)

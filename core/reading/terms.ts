@@ -35,7 +35,7 @@ export function termsOf(tokens: readonly Token[], lexis: Lexis): Terms {
   const list: Term[] = []
   for (let from = 0; from < tokens.length; ) {
     const found = longest(tokens, from, lexis.root)
-    if (found) list.push(found)
+    if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, lexis.root) : found)
     from = found?.to ?? from + 1
   }
   const joined = withLandmarkPairs(tokens, list)
@@ -50,12 +50,12 @@ export function termsOf(tokens: readonly Token[], lexis: Lexis): Terms {
  * pit-to-pit · t-shirt · p.t.p · 3/4 sleeve
  *    ^ ^       ^ glue is stepped over where no space stands beside it
  */
-function longest(tokens: readonly Token[], from: number, root: Node): Term | null {
+function longest(tokens: readonly Token[], from: number, root: Node, limit = tokens.length): Term | null {
   let node: Node | undefined = root
   let best: Term | null = null
   let at = from
   for (let depth = 0; depth < DEEPEST; depth++) {
-    const token: Token | undefined = tokens[at]
+    const token: Token | undefined = at < limit ? tokens[at] : undefined
     if (token === undefined || (token.kind !== 'word' && token.kind !== 'digits')) break
     node = node.next.get(token.text)
     if (node === undefined) break
@@ -73,6 +73,24 @@ function longest(tokens: readonly Token[], from: number, root: Node): Term | nul
     }
   }
   return best
+}
+
+const OUTER = ['kind', 'made', 'use', 'trait'] as const
+const INNER = new Set(['fibre', 'structure', 'trait', 'colour', 'use', 'made', 'kind'])
+const IMITATED = /^(?:faux|vegan|imitation|fake|pu|mock)$/
+
+/** “denim jacket” is a jacket and still denim: what the words of a garment's name tell each for itself is kept. */
+function withInner(tokens: readonly Token[], term: Term, root: Node): Term {
+  if (!means(term, ...OUTER) || IMITATED.test(tokens[term.from]?.text ?? '')) return term
+  const senses = [...term.senses]
+  for (let at = term.from; at < term.to; at++) {
+    const inner = longest(tokens, at, root, at === term.from ? term.to - 1 : term.to)
+    for (const sense of inner?.senses ?? []) {
+      if (!INNER.has(sense.role) || (sense.role === 'kind' && senses.some(({ role }) => role === 'kind'))) continue
+      senses.push(sense)
+    }
+  }
+  return { ...term, senses }
 }
 
 const PAIRS: Partial<Record<`${Landmark} ${Landmark}`, { point: PointName; basis: 'flat' | null }>> = {

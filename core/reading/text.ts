@@ -33,6 +33,8 @@ export function isDenied({ tokens, terms, layout }: TextRead, term: Term): boole
     const its = termAt(terms, at)
     if (its && means(its, 'not')) return true
     if (its && means(its, 'but')) return false
+    // past a comma only in a list of things denied: “no holes, stains or tears”
+    if (token.text === ',' && !listed(tokens, terms, at + 1, term.from)) return false
     if (token.kind === 'mark' && /^[:;()|-]$/.test(token.text) && token.spaced) return false
     if (token.kind === 'mark' && /^[:;(]$/.test(token.text)) return false
     if (token.kind === 'word' && !its) unknown++
@@ -40,6 +42,15 @@ export function isDenied({ tokens, terms, layout }: TextRead, term: Term): boole
     at = its ? its.from - 1 : at - 1
   }
   return false
+}
+
+/** Nothing but faults, small words, “and” and “or” between. */
+function listed(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+  for (let at = from; at < to; at++) {
+    if (tokens[at]?.kind === 'mark') continue
+    if (!means(termAt(terms, at), 'and', 'or', 'light', 'fault', 'fibre', 'conditionWord')) return false
+  }
+  return true
 }
 
 /** The original text of some tokens. */

@@ -69,7 +69,7 @@ export interface Bare {
 }
 /** Inches are the commoner habit where nothing tells (a share of about three in four, counted over several hundred listings). */
 const INCH_HABIT = Math.log(3)
-const SURE = 1.6
+const SURE = 2
 
 /** ln likelihood of a bare value in a unit: the better of flat and around. */
 export function unitLikely({ point, value }: Bare, unit: LengthUnit, kind: GarmentKind | null): number {

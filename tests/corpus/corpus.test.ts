@@ -36,6 +36,8 @@ function placed(source: string, { text, nth, value, unit }: Place) {
   return { text, start, end: start + text.length, value, unit }
 }
 const round = (mm: number) => Math.round(mm * 100) / 100
+const rounded = (made: object) =>
+  Object.fromEntries(Object.entries(made).map(([fact, value]) => [fact, typeof value === 'number' ? round(value) : value]))
 const byPlace = (a: { stated: { start: number } }, b: { stated: { start: number } }) => a.stated.start - b.stated.start
 
 function expected({ listing, expect: e }: Case) {
@@ -55,7 +57,7 @@ function expected({ listing, expect: e }: Case) {
     traits: [...(e.traits ?? [])].sort(),
     stretchPercent: e.stretchPercent ?? null,
     structure: e.structure ?? null,
-    made: e.made ?? {},
+    made: rounded(e.made ?? {}),
     use: e.use ?? null,
     language: e.language ?? 'en',
     colour: e.colour ?? null,
@@ -80,6 +82,7 @@ function actual({ listing }: Case) {
     kind: garment.kind,
     ...cloth,
     ...reading,
+    made: rounded(reading.made),
     traits: [...cloth.traits].sort(),
     mending: [...reading.mending].sort(),
     measures: reading.measures

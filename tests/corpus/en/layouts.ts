@@ -368,6 +368,7 @@ export const layouts: Case[] = [
     listing: { title: 'Full skirt', text: 'Waist 27" around. Hem 90" around. Length 28".' },
     expect: {
       kind: 'skirt',
+      made: { skirtShape: 'flared' },
       measures: [m('waist', '27"', 'in around'), m('sweep', '90"', 'in around'), m('skirtLength', '28"', 'in length')]
     }
   },

@@ -235,7 +235,11 @@ export const traps: Case[] = [
     },
     expect: {
       kind: 'dress',
-      measures: [m('chest', '92 cm', 'cm around judged'), m('waist', '70 cm', 'cm around judged'), m('bodyLength', '105 cm', 'cm length')],
+      measures: [
+        m('chest', '92 cm', 'cm around judged'),
+        m('waist', '70 cm', 'cm around judged', { nth: 2 }),
+        m('bodyLength', '105 cm', 'cm length')
+      ],
       leftAside: [aside('model', '170 cm', 'cm'), aside('model', '86 cm', 'cm'), aside('model', '64 cm', 'cm')]
     }
   },
@@ -246,6 +250,7 @@ export const traps: Case[] = [
     listing: { title: 'Cardigan', text: 'Best for up to a 38" bust. Would fit a 28-30 inch waist.' },
     expect: {
       kind: 'jumper',
+      structure: 'knit',
       leftAside: [aside('fits-advice', '38"', 'in'), aside('fits-advice', '28-30 inch', 'in', 1, 29)]
     }
   },

@@ -44,6 +44,14 @@ export function Field({
     ...(required ? { 'aria-required': true } : {}),
     onBlur: () => onDone?.()
   }
+  const line = {
+    ...shared,
+    autocomplete: 'off',
+    onInput: (event: { currentTarget: HTMLInputElement }) => onTyped(event.currentTarget.value),
+    onKeyDown: (event: KeyboardEvent) => {
+      if (event.key === 'Enter') onDone?.()
+    }
+  }
   return (
     <div class="wr-field">
       <label class="label" for={id}>
@@ -52,16 +60,10 @@ export function Field({
       <div class="wr-value">
         {long ? (
           <textarea {...shared} rows={3} onInput={(event) => onTyped(event.currentTarget.value)} />
+        ) : type === 'search' ? (
+          <input {...line} type="search" />
         ) : (
-          <input
-            {...shared}
-            type={type}
-            autocomplete="off"
-            onInput={(event) => onTyped(event.currentTarget.value)}
-            onKeyDown={(event) => {
-              if (event.key === 'Enter') onDone?.()
-            }}
-          />
+          <input {...line} type="text" />
         )}
         {unit !== undefined && <span class="wr-unit">{unit}</span>}
         {children}

@@ -9,6 +9,8 @@ import { favouriteOf, markFavourite, personFor, setSettings, settingsOf } from '
 import { clock, freshRecords, owned, seen, there, WREN } from './fixtures.ts'
 
 const reckoning: Reckoning = {
+  untold: [],
+  assumed: [],
   verdict: 'alters-to-fit',
   because: [],
   gaps: [],

@@ -4,7 +4,7 @@ import { join } from 'node:path'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { BUILT } from '../../entrypoints/companion/places.mjs'
 import { type Answers, portOf, serve, stop, typeOf } from '../../entrypoints/companion/serve.mjs'
-import { freshFolder, Rig } from './rig/rig.ts'
+import { freshFolder, Rig, until } from './rig/rig.ts'
 import { openShop, type Shop } from './rig/shop.ts'
 
 const pages = readdirSync(BUILT.chrome).filter((name) => name.endsWith('.html'))
@@ -92,8 +92,7 @@ async function tryEveryWay(extension: string) {
     const listing = await rig.tab(shop.item('charcoal-wool-trousers'))
     found['the real popup'] = await (await rig.press(listing)).evaluate(waysOut, target)
     for (const name of pages) found[name] = await (await rig.tab(rig.address(name))).evaluate(waysOut, target)
-    const [worker] = rig.context.serviceWorkers()
-    if (worker === undefined) throw new Error('The worker is not there.')
+    const worker = await until('the worker', async () => rig.context.serviceWorkers()[0])
     found['the worker'] = await worker.evaluate(waysOut, target)
   } finally {
     const requests = await rig.close()

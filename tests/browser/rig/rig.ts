@@ -65,11 +65,19 @@ export class Rig {
         `--load-extension=${extension}`
       ]
     })
-    const worker = context.serviceWorkers()[0] ?? (await context.waitForEvent('serviceworker'))
-    const session = await context.browser()?.newBrowserCDPSession()
-    if (session === undefined) throw new Error('The browser gives no debugging session.')
-    const keepsProfile = options.profile !== undefined
-    return new Rig({ context, id: new URL(worker.url()).host, session, profile, keepsProfile, colourScheme })
+    try {
+      const session = await context.browser()?.newBrowserCDPSession()
+      if (session === undefined) throw new Error('The browser gives no debugging session.')
+      const worker = await until(`the extension in ${extension} to start`, async () => {
+        const { targetInfos } = await session.send('Target.getTargets', { filter: [{}] })
+        return targetInfos.find(({ type, url }) => type === 'service_worker' && url.startsWith('chrome-extension://'))
+      })
+      const keepsProfile = options.profile !== undefined
+      return new Rig({ context, id: new URL(worker.url).host, session, profile, keepsProfile, colourScheme })
+    } catch (error) {
+      await context.close()
+      throw error
+    }
   }
 
   /** Opens a tab of its own at an address. */

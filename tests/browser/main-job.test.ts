@@ -1,0 +1,90 @@
+/** The main job, as a person does it: a listing, the button, the answer, a figure set right, kept, and found again another day. */
+import { rmSync } from 'node:fs'
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { Popup } from './rig/popup.ts'
+import { freshFolder, Rig, until } from './rig/rig.ts'
+import { openShop, type Shop } from './rig/shop.ts'
+import { introduce, Workroom } from './rig/workroom.ts'
+
+const profile = freshFolder('profile')
+let shop: Shop
+let rig: Rig
+beforeAll(async () => {
+  shop = await openShop()
+  rig = await Rig.start({ profile })
+  await introduce(rig)
+})
+afterAll(async () => {
+  await rig?.close()
+  await shop?.close()
+  rmSync(profile, { recursive: true, force: true, maxRetries: 5 })
+})
+
+test('from the listing to the wishlist, and back after the browser was closed', async () => {
+  const listing = await rig.tab(shop.item('charcoal-wool-trousers'))
+  const popup = await Popup.over(rig, listing)
+  expect(await popup.title()).toBe('Charcoal wool trousers, pleated')
+  // 16 in, 21 in and 12 1/2 in flat are twice as much around; 31 in is a length
+  expect(await popup.figure('Waist')).toBe('81.3')
+  expect(await popup.figure('Hip')).toBe('106.7')
+  expect(await popup.figure('Thigh')).toBe('63.5')
+  expect(await popup.figure('Inside leg')).toBe('78.7')
+  expect(await popup.verdict()).toBe('Alters to fit')
+
+  const panel = await popup.openBeside()
+  const first = await panel.settled()
+  expect(await panel.title()).toBe('Charcoal wool trousers, pleated')
+  expect(await panel.verdict()).toBe('Alters to fit')
+  expect(await panel.mark()).toBeNull()
+  const plans = await panel.plans()
+  expect(plans).toContain('Waist')
+
+  // 15 in flat: 51 mm less around, and then nothing needs doing
+  const waist = await panel.field('waist')
+  await waist.fill('15')
+  const smaller = await panel.changedFrom(first)
+  expect(await panel.verdict()).toBe('Wears as it is')
+  expect(await panel.plans()).not.toBe(plans)
+
+  // 17 in flat: 51 mm more around than told, and the plan takes in more
+  await waist.fill('17')
+  const larger = await panel.changedFrom(smaller)
+  expect(await panel.verdict()).not.toBe('Wears as it is')
+  expect(larger).not.toBe(first)
+  expect(await panel.plans()).not.toBe(plans)
+  await waist.blur()
+
+  await panel.undo()
+  await until('the figure before to come back', async () => (await panel.answer()) === smaller || (await panel.answer()) === first)
+  await (await panel.field('waist')).fill('17')
+  await panel.changedFrom(await panel.answer())
+  await panel.keep('Look at the seat seam in daylight.')
+  const verdict = await panel.verdict()
+  await rig.close()
+
+  rig = await Rig.start({ profile })
+  const workroom = await Workroom.open(rig, 'wishlist')
+  const rows = await workroom.wishlist()
+  expect(rows).toHaveLength(1)
+  expect(rows[0]).toContain('Charcoal wool trousers, pleated')
+  expect(rows[0]).toContain(verdict)
+  expect(rows[0]).toContain('Look at the seat seam in daylight.')
+  await workroom.page.getByRole('button', { name: 'Charcoal wool trousers, pleated', exact: true }).click()
+  await workroom.page.getByText('17 in flat').waitFor()
+})
+
+test('where nothing is known of anybody, the popup says so and leads to the workroom', async () => {
+  const stranger = await Rig.start()
+  try {
+    const popup = await Popup.over(stranger, await stranger.tab(shop.item('indigo-jeans')))
+    expect(await popup.verdict()).toBe('Whom is it for?')
+    const opening = stranger.context.waitForEvent('page')
+    await popup.page.getByRole('button', { name: 'Enter body measures' }).click()
+    const workroom = await opening
+    await workroom.getByRole('textbox', { name: 'Name' }).waitFor()
+    expect(workroom.url()).toBe(stranger.address('workroom.html#body'))
+    expect(await workroom.getByText(/^Records: in this extension/).count()).toBe(1)
+  } finally {
+    await stranger.close()
+  }
+})

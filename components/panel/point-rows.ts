@@ -2,6 +2,7 @@
 import { isGirth, POINTS_OF, type PointId } from '../../core/garment/points.ts'
 import { figure, type LengthUnit, toMm, type Units } from '../../core/length.ts'
 import type { Basis, Correction, MeasureReading } from '../../core/reading/reading.ts'
+import type { Reckoning } from '../../core/reckon.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import { gapState, type PointShown } from '../tape/tape-words.ts'
 
@@ -32,7 +33,7 @@ const LEAST_MOVE_MM = 0.5
 export function pointRows(judged: Judged, units: Units): PointRow[] {
   const { reckoning, kind } = judged
   const gaps = new Map(reckoning?.gaps.map((gap) => [gap.point, gap]))
-  const untold = new Map(reckoning?.untold.map(({ point, band }) => [point, band]))
+  const untold = new Map(reckoning?.untold.filter(({ point }) => matters(reckoning, point)).map(({ point, band }) => [point, band]))
   const after = new Map(chosenPlan(judged)?.after.map(({ point, mm }) => [point, mm]))
   const said = saidOf(judged)
   const order: readonly PointId[] = kind === null ? [...said.keys()] : POINTS_OF[kind]
@@ -43,7 +44,10 @@ export function pointRows(judged: Judged, units: Units): PointRow[] {
     const correction = correctionOf(judged.corrections, point, sayings[0]?.reading ?? null)
     const band = gap?.band ?? untold.get(point) ?? null
     if (gap === undefined && sayings.length === 0 && correction === null && band === null) continue
-    const shown: PointShown = gap ?? { point, garmentMm: null, from: 'inferred', sdMm: 0, band, gapMm: 0 }
+    const stated = statedNow(point, correction, sayings[0]?.reading ?? null, units)
+    // before anything is reckoned the figures stand as they were told, judged by nothing
+    const toldMm = reckoning === null && stated !== null ? toldLength(correction, sayings[0]?.reading ?? null) : null
+    const shown: PointShown = gap ?? { point, garmentMm: toldMm, from: toldMm === null ? 'inferred' : 'seller', sdMm: 0, band, gapMm: 0 }
     const afterMm = after.get(point) ?? null
     const moved = afterMm !== null && shown.garmentMm !== null && Math.abs(afterMm - shown.garmentMm) > LEAST_MOVE_MM
     rows.push({
@@ -52,7 +56,7 @@ export function pointRows(judged: Judged, units: Units): PointRow[] {
       afterMm: moved ? afterMm : null,
       said: sayings,
       correction,
-      stated: statedNow(point, correction, sayings[0]?.reading ?? null, units),
+      stated,
       whole: needsWholeTape(shown, moved)
     })
   }
@@ -65,6 +69,10 @@ function urgency({ shown, whole }: PointRow): number {
   const state = gapState(shown)
   return state === 'over' || state === 'under' ? 0 : state === 'not-told' ? 1 : 2
 }
+
+/** What is not told takes room only where it would change the answer; every other point can be added by hand. */
+const matters = ({ verdict, ask }: Reckoning, point: PointId): boolean =>
+  verdict === 'too-little-told' || ask.some((one) => one.point === point)
 
 function needsWholeTape(shown: PointShown, moved: boolean): boolean {
   const state = gapState(shown)
@@ -112,6 +120,8 @@ function statedNow(point: PointId, correction: Correction | null, reading: Measu
   const value = reading.basis === 'flat' ? reading.mm / 2 : reading.mm
   return { typed: figure(value, unit), unit, basis: reading.basis }
 }
+const toldLength = (correction: Correction | null, reading: MeasureReading | null): number | null =>
+  correction !== null && 'mm' in correction && correction.mm !== undefined ? correction.mm : (reading?.mm ?? null)
 const fieldUnit = (unit: LengthUnit): 'in' | 'cm' => (unit === 'in' ? 'in' : 'cm')
 
 /** A field's figure as the point's own length: a flat girth is doubled. */

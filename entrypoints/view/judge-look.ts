@@ -5,6 +5,7 @@ import { madeAs } from '../../core/garment/construction.ts'
 import type { GarmentKind } from '../../core/garment/kinds.ts'
 import type { Units } from '../../core/length.ts'
 import { garmentFrom } from '../../core/reading/garment-from.ts'
+import { mergeReadings } from '../../core/reading/merge-readings.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import type { Reckoning, ReckonRequest } from '../../core/reckon.ts'
@@ -12,7 +13,6 @@ import { siteOf } from '../../core/records/look-text.ts'
 import { personFor } from '../../core/records/owned.ts'
 import { bodyFrom, requestFor } from '../../core/records/request-for.ts'
 import type { BodyMeasurement, GarmentOwned, Look, Person, Settings } from '../../core/records/schemas.ts'
-import { combinedReading } from './combined-reading.ts'
 
 /** Whom and what there is to judge for. */
 export interface Wardrobe {
@@ -30,24 +30,26 @@ export interface LookRead {
 }
 
 /** Reads a look's texts. Costly for long pages: call it when a text has changed, not with every change. */
-export function readLook(look: Pick<Look, 'text' | 'title' | 'structured' | 'answers'>, units: Units): LookRead {
-  const { text, title, structured } = look
+export function readLook(look: Pick<Look, 'text' | 'title' | 'structured' | 'answers' | 'corrections'>, units: Units): LookRead {
+  const { text, title, structured, corrections } = look
   const reading = readListing({ text, title, structured, units })
+  const kind = kindOf(reading, corrections)
   const answers = look.answers.map(({ id, text: answer, at }) => ({
     id,
     text: answer,
     on: at.slice(0, 10),
-    reading: readListing({ text: answer, title, units })
+    reading: readAnswer(answer, kind, units)
   }))
   return {
     reading,
     answers,
-    whole: combinedReading(
-      reading,
-      answers.map(({ reading: answered }) => answered)
-    )
+    whole: answers.reduce((whole, answer) => mergeReadings(whole, answer.reading), reading)
   }
 }
+
+/** What a seller answered about a listing whose kind is known. */
+export const readAnswer = (text: string, kind: GarmentKind | null, units: Units): Reading =>
+  readListing({ text, units, ...(kind === null ? {} : { kind }) })
 
 /** The kind that counts: as the person says, else as read. */
 export const kindOf = (whole: Reading, corrections: readonly Correction[]): GarmentKind | null =>
@@ -76,16 +78,8 @@ export function lookRequest(look: Look, { whole }: LookRead, wardrobe: Wardrobe)
   const body = bodyFrom(wardrobe.measures.filter(({ personId }) => personId === person.id))
   const favourite = favouritesOf(person, kind, wardrobe).find(({ id }) => id === look.favouriteId) ?? null
   if (Object.keys(body).length === 0 && favourite === null) return null
-  const garment = garmentFrom({ ...whole, price: priceOf(look, whole, person) }, look.corrections)
+  const garment = garmentFrom({ ...whole, price: whole.price ?? look.price }, look.corrections, { currency: person.currency })
   return requestFor(person, body, favourite, garment, { fit: look.fit, money: look.money })
-}
-
-/** The page's price where it is in the person's own currency, or where neither side names one. */
-function priceOf(look: Look, whole: Reading, person: Person): Reading['price'] {
-  const told = whole.price ?? look.price
-  if (told === null) return null
-  const same = told.currency === '' || person.currency === '' || told.currency === person.currency
-  return same ? told : null
 }
 
 /** Everything a page shows of a look. */

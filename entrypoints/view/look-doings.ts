@@ -1,13 +1,13 @@
 /** What a person does to a look, saved at once. Every choice can be taken back; what is only typed is kept as it stands. */
 import type { PanelDoes } from '../../components/panel/panel.tsx'
-import { readListing } from '../../core/reading/read-listing.ts'
-import type { Correction } from '../../core/reading/reading.ts'
+import type { Correction, Reading } from '../../core/reading/reading.ts'
 import { patch } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
 import { choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
 import type { Look, LookChoices, Stamp } from '../../core/records/schemas.ts'
 import { platform } from '../platform/extension.ts'
+import { readAnswer } from './judge-look.ts'
 import { keepPasteDraft } from './paste-draft.ts'
 import type { JudgedLook } from './use-judged.ts'
 
@@ -51,7 +51,10 @@ export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookP
     onAnswer: (text) => {
       if (look === null) return
       const now = stamp()
-      set({ answers: [...look.answers, { id: now.newId(), text, at: now.now }], corrections: withoutAnswered(look, text) })
+      set({
+        answers: [...look.answers, { id: now.newId(), text, at: now.now }],
+        corrections: withoutAnswered(look, readAnswer(text, judgedLook?.judged.kind ?? null, 'cm'))
+      })
     },
     onKeep: () => void keep(),
     onPass: () =>
@@ -78,7 +81,7 @@ const answerKept = (judgedLook: JudgedLook | null): AnswerKept | null => {
 }
 
 /** A point the person added by hand gives way to the seller's newer answer about it. */
-function withoutAnswered(look: Look, answer: string): Correction[] {
-  const answered = new Set(readListing({ text: answer, title: look.title }).measures.map(({ point }) => point))
-  return look.corrections.filter((one) => !('add' in one && answered.has(one.add)))
+function withoutAnswered({ corrections }: Look, { measures }: Reading): Correction[] {
+  const answered = new Set(measures.map(({ point }) => point))
+  return corrections.filter((one) => !('add' in one && answered.has(one.add)))
 }

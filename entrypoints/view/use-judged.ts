@@ -13,13 +13,16 @@ export interface JudgedLook {
 }
 
 export function useJudged(look: Look | null, wardrobe: Wardrobe | null, wording: Wording, place: Judged['place']): JudgedLook | null {
-  const texts = look === null ? '' : JSON.stringify([look.title, look.text, look.structured, look.answers, wording.units])
+  const texts = look === null ? '' : JSON.stringify([look.title, look.text, look.structured, look.answers, kindsSet(look), wording.units])
   const read = useMemo(() => (look === null ? null : readLook(look, wording.units)), [texts])
   const request = look === null || read === null || wardrobe === null ? null : lookRequest(look, read, wardrobe)
   const answer = useReckoning(request, wording)
   if (look === null || read === null || wardrobe === null) return null
   return { judged: judgedOf(look, read, wardrobe, answer, place), request, read }
 }
+
+/** The kind as the person set it: an answer is read as one about that kind. */
+const kindsSet = ({ corrections }: Look) => corrections.filter((one) => 'kind' in one)
 
 function useReckoning(
   request: ReckonRequest | null,

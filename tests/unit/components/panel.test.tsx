@@ -75,7 +75,10 @@ const radio = (group: string, name: string): HTMLInputElement => {
   if (!(option instanceof HTMLInputElement)) throw new Error(`no radio "${name}" in "${group}"`)
   return option
 }
-const wait = () => act(() => vi.advanceTimersByTime(400))
+const wait = () =>
+  act(() => {
+    vi.advanceTimersByTime(400)
+  })
 
 describe('correcting a figure', () => {
   it('takes a typed length a moment after the last key, in the unit and basis that are picked', () => {

@@ -5,6 +5,15 @@ import { Rig, until } from './rig/rig.ts'
 import { openShop, type Shop } from './rig/shop.ts'
 import { introduce } from './rig/workroom.ts'
 
+/** What the worker has of the browser, as far as it is used here. */
+declare const chrome: {
+  tabs: { query: (of: { active: boolean }) => Promise<{ url?: string }[]> }
+  contextMenus: {
+    update: (id: string, changes: object) => Promise<void>
+    onClicked: { dispatch: (info: object, tab: object | undefined) => void }
+  }
+}
+
 let shop: Shop
 let rig: Rig
 beforeAll(async () => {
@@ -51,8 +60,7 @@ test('text selected in a frame of another origin comes through the menu, under t
     const { tabs, contextMenus } = chrome
     const [tab] = await tabs.query({ active: true })
     const info = { menuItemId: 'read-these-measurements', selectionText: 'Chest 52 cm flat. Length 70 cm.', frameId: 4, editable: false }
-    const event = contextMenus.onClicked as unknown as { dispatch: (info: unknown, tab: unknown) => void }
-    event.dispatch({ ...info, pageUrl: tab?.url }, tab)
+    contextMenus.onClicked.dispatch({ ...info, pageUrl: tab?.url }, tab)
   })
   const read = await until('the selection to be kept', async () => (await looks()).find(({ readBy }) => readBy === 'menu'))
   expect(read).toMatchObject({ text: 'Chest 52 cm flat. Length 70 cm.', problem: null })
@@ -75,11 +83,15 @@ test('a worker that was stopped takes up where it was: tabs are followed, nothin
   await Popup.over(rig, second)
   await until('the jeans to be shown', async () => (await panel.title()) === 'Indigo jeans, straight leg')
 
-  const stopped = (await worker()).waitForEvent('close')
-  const session = await rig.context.newCDPSession(panel.page).catch(() => rig.context.newCDPSession(second))
+  const own = await rig.tab(rig.address('workroom.html'))
+  const session = await rig.context.newCDPSession(own)
+  const states: string[] = []
+  session.on('ServiceWorker.workerVersionUpdated', ({ versions }) => {
+    states.push(...versions.map(({ runningStatus }) => runningStatus))
+  })
   await session.send('ServiceWorker.enable')
   await session.send('ServiceWorker.stopAllWorkers')
-  await stopped
+  await until('the worker to stop', async () => states.includes('stopped'))
 
   await first.bringToFront()
   await until('the trousers to come back with their tab', async () => {

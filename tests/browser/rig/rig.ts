@@ -103,7 +103,7 @@ export class Rig {
     const address = this.address(`${name}.html`)
     await until(`the ${name} to open`, async () => (await this.targets()).some((target) => target.url.startsWith(address)))
     return until(`the ${name} to be reached`, async () => {
-      const browser = await chromium.connectOverCDP(`http://127.0.0.1:${this.debuggingPort()}`)
+      const browser = await chromium.connectOverCDP(`http://127.0.0.1:${this.debuggingPort()}`, { noDefaults: true })
       const found = browser
         .contexts()[0]
         ?.pages()

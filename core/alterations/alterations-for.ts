@@ -17,18 +17,20 @@ export interface Offer {
 /** Kinds of use that are never altered, whatever the figures. */
 export const NEVER: ReadonlySet<Use> = new Set<Use>(['protective', 'child-sleepwear', 'medical-compression'])
 
-/** The person's own limits replace the defaults, within what is physically there; 0 forbids. */
-export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}): Offer {
+/** The person's own limits replace the defaults, within what is physically there; 0 forbids. With `only`, rows of these keys alone. */
+export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}, only?: ReadonlySet<string>): Offer {
   const offer: Offer = { options: [], refusals: [] }
   if (NEVER.has(garment.use)) return offer
   for (const row of CATALOGUE) {
-    if (!row.kinds.includes(garment.kind)) continue
+    if (!row.kinds.includes(garment.kind) || only?.has(keyOf(row)) === false) continue
     const refused = refusal(row, garment, limits[row.id])
     if (refused !== undefined) offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
     else offer.options.push(optionOf(row, garment, limits[row.id]))
   }
   return offer
 }
+
+const keyOf = (row: Row): string => `${row.id}/${row.direction}`
 
 function refusal(row: Row, garment: Garment, own: number | undefined): Saying | undefined {
   if (own !== undefined && own <= 0) return { code: 'limit.own-none', values: {} }
@@ -56,7 +58,7 @@ function optionOf(row: Row, garment: Garment, own: number | undefined): Option {
   const penalties = typeof row.penalties === 'function' ? row.penalties(garment) : (row.penalties ?? [])
   const tier = row.tier?.(garment)
   return {
-    key: `${row.id}/${row.direction}`,
+    key: keyOf(row),
     id: row.id,
     direction: row.direction,
     lines: row.lines(garment).map((line) => ({

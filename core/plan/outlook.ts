@@ -1,13 +1,17 @@
 /** How sure: over the draws of what is uncertain, in how many does some plan leave no misfit, and in how many would doing nothing? */
 import type { AlterationId } from '../alterations/ids.ts'
+import type { Option } from '../alterations/row.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made } from '../garment/garment-input.ts'
 import { POINTS, type PointId } from '../garment/points.ts'
 import type { Gap } from '../wearer/gaps.ts'
+import type { Figures } from './bound.ts'
 import { DRAWS, normalDraws } from './draws.ts'
 import { Feasibility, Found } from './feasible.ts'
 import type { Means } from './means.ts'
+import { type PartOf, partsOf } from './parts.ts'
 import { scenariosOf } from './scenarios.ts'
+import type { Needs } from './useful.ts'
 import { withinLevel } from './within-means.ts'
 
 export interface Outlook {
@@ -38,30 +42,46 @@ export interface Uncertain {
 export function outlookOf({ garment, gaps, means, limits, markMm }: Uncertain): Outlook {
   const drawn = gaps.filter((gap) => gap.band !== null)
   const points = drawn.map((gap) => gap.point)
-  const scenarios = scenariosOf(garment, limits)
-  const none = new Feasibility(points, [], markMm)
-  const foundByMe = new Found()
-  const foundByTailor = new Found()
-  const mine = scenarios.all.map(({ options }) => new Feasibility(points, withinLevel(options, means.level), markMm, foundByMe))
-  const theirs = means.tailor ? scenarios.all.map(({ options }) => new Feasibility(points, options, markMm, foundByTailor)) : null
-  const errors = drawn.map((gap) => errorDraws(gap))
+  const scenarios = scenariosOf(garment, limits, drawn.map(needsOf))
+  const parts = partsOf(points, scenarios.widest)
+  const figures = parts.map(({ places }) => ({
+    at: new Float64Array(places.length),
+    least: new Float64Array(places.length),
+    most: new Float64Array(places.length)
+  }))
+  const nobody = new Hands(parts, [[]], markMm)
+  const mine = new Hands(
+    parts,
+    scenarios.all.map(({ options }) => withinLevel(options, means.level)),
+    markMm
+  )
+  const theirs = means.tailor
+    ? new Hands(
+        parts,
+        scenarios.all.map(({ options }) => options),
+        markMm
+      )
+    : undefined
+  const errors = drawn.map(errorDraws)
   const bands = drawn.map((gap) => normalDraws()[dimensionOf(gap.point) + 1])
-  const at = new Float64Array(points.length)
-  const least = new Float64Array(points.length)
-  const most = new Float64Array(points.length)
   const count = { asItIs: 0, own: 0, tailor: 0 }
   const works: boolean[] = []
   for (let i = 0; i < DRAWS; i++) {
     const s = i % scenarios.all.length
-    drawn.forEach((gap, p) => {
-      at[p] = gap.garmentMm + gap.sdMm * (errors[p]?.[i] ?? 0)
-      const shift = gap.bandSdMm * (bands[p]?.[i] ?? 0)
-      least[p] = (gap.band?.least ?? 0) + gap.slackMm + shift
-      most[p] = (gap.band?.most ?? 0) - gap.slackMm + shift
-    })
-    const already = none.fits(at, least, most)
-    const byOwn = already || (mine[s]?.fits(at, least, most) ?? false)
-    const byTailor = theirs !== null && (byOwn || (theirs[s]?.fits(at, least, most) ?? false))
+    for (const [part, { places }] of parts.entries()) {
+      const mineHere = figures[part]
+      for (const [place, p] of places.entries()) {
+        const gap = drawn[p]
+        if (gap?.band == null || mineHere === undefined) continue
+        mineHere.at[place] = gap.garmentMm + gap.sdMm * (errors[p]?.[i] ?? 0)
+        const shift = gap.bandSdMm * (bands[p]?.[i] ?? 0)
+        mineHere.least[place] = gap.band.least + gap.slackMm + shift
+        mineHere.most[place] = gap.band.most - gap.slackMm + shift
+      }
+    }
+    const already = nobody.fit(0, figures)
+    const byOwn = already || mine.fit(s, figures)
+    const byTailor = theirs !== undefined && (byOwn || theirs.fit(s, figures))
     if (already) count.asItIs++
     if (byOwn) count.own++
     if (byTailor) count.tailor++
@@ -70,7 +90,7 @@ export function outlookOf({ garment, gaps, means, limits, markMm }: Uncertain): 
   return {
     asItIs: count.asItIs / DRAWS,
     own: count.own / DRAWS,
-    tailor: theirs === null ? null : count.tailor / DRAWS,
+    tailor: theirs === undefined ? null : count.tailor / DRAWS,
     works,
     uncertain: [
       ...drawn.flatMap((gap, p) => {
@@ -83,6 +103,50 @@ export function outlookOf({ garment, gaps, means, limits, markMm }: Uncertain): 
       }))
     ]
   }
+}
+
+/** Somebody's means in every make: the parts of the question, each with what was found for it so far. */
+class Hands {
+  private readonly markMm: number
+  private readonly byScenario: Feasibility[][]
+
+  constructor(parts: readonly PartOf[], options: readonly (readonly Option[])[], markMm: number) {
+    this.markMm = markMm
+    const found = parts.map(() => new Found())
+    this.byScenario = options.map((some) =>
+      parts.map(
+        ({ points, keys }, part) =>
+          new Feasibility(
+            points,
+            some.filter(({ key }) => keys.has(key)),
+            markMm,
+            found[part]
+          )
+      )
+    )
+  }
+
+  /** No more than one mark of misfit over all the parts together? */
+  fit(scenario: number, figures: readonly Figures[]): boolean {
+    const parts = this.byScenario[scenario] ?? []
+    if (parts.some((feasibility, part) => figures[part] !== undefined && feasibility.outOfReach(figures[part]))) return false
+    const known = parts.map((feasibility, part) => (figures[part] === undefined ? 0 : feasibility.atMost(figures[part])))
+    let left = known.reduce((sum, mm) => sum + mm, 0)
+    for (const [part, feasibility] of parts.entries()) {
+      if (left <= this.markMm + 1e-6) return true
+      const mine = figures[part]
+      if (mine !== undefined && (known[part] ?? 0) > 0) left += feasibility.left(mine) - (known[part] ?? 0)
+    }
+    return left <= this.markMm + 1e-6
+  }
+}
+
+/** As far out as the draws go: the outermost of 256 lies at 2.9 sd, of two sums of them a little further. */
+const FARTHEST_SD = 3.2
+
+function needsOf({ point, garmentMm, sdMm, band, slackMm, bandSdMm }: Gap): Needs {
+  const off = FARTHEST_SD * (sdMm + bandSdMm)
+  return { point, lowMm: garmentMm - off, highMm: garmentMm + off, least: (band?.least ?? 0) + slackMm, most: (band?.most ?? 0) - slackMm }
 }
 
 /** A figure's error in sd: of the seller's, a share is common to all of them. */

@@ -10,6 +10,7 @@ import type { Made } from '../garment/garment-input.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
 import { POINTS } from '../garment/points.ts'
 import { normalDraws, normalQuantile } from './draws.ts'
+import { type Needs, thatMatter } from './useful.ts'
 
 /** So many makes; the draws are dealt among them. */
 export const SCENARIOS = 16
@@ -36,15 +37,21 @@ export interface Scenario {
   options: Option[]
 }
 export interface Scenarios {
+  /** Every option that some make allows: what may tie points together. */
+  widest: Option[]
   all: Scenario[]
   /** What is uncertain of the make, and how it lies in each scenario (in sd, or −1 and 1). */
   uncertain: { about: keyof Made; z: number[] }[]
 }
 
+/** As far out as a length of the make is thought of, sd. */
+const MOST_SD = 2
+
 /** Dimensions of the draws for the make lie behind those of the points. */
 const FIRST_DIMENSION = POINTS.length * 2 + 1
 
-export function scenariosOf(garment: Garment, limits: Partial<Record<AlterationId, number>>): Scenarios {
+/** `needs` says where each point may be over the draws: options that could help none of them are not worked out. */
+export function scenariosOf(garment: Garment, limits: Partial<Record<AlterationId, number>>, needs: readonly Needs[]): Scenarios {
   const uncertain: { about: keyof Made; z: number[]; value(z: number): Partial<Made> }[] = []
   const parts = Object.keys(SPREAD) as (keyof Made)[]
   for (const [place, part] of parts.entries()) {
@@ -61,11 +68,31 @@ export function scenariosOf(garment: Garment, limits: Partial<Record<AlterationI
     const z = ranks.map((rank) => ((rank + 0.5) / SCENARIOS < share ? 1 : -1))
     uncertain.push({ about: part, z, value: (sign) => ({ [part]: sign > 0 ? !assumed : assumed }) })
   }
-  const all = Array.from({ length: uncertain.length === 0 ? 1 : SCENARIOS }, (_, s): Scenario => {
-    const made = Object.assign({}, garment.made, ...uncertain.map(({ z, value }) => value(z[s] ?? 0))) as Made
-    return { options: alterationsFor({ ...garment, made }, limits).options }
+  const madeWith = (values: (one: (typeof uncertain)[number]) => Partial<Made>): Garment => ({
+    ...garment,
+    made: Object.assign({}, garment.made, ...uncertain.map(values))
   })
-  return { all, uncertain: uncertain.map(({ about, z }) => ({ about, z: all.length === 1 ? [] : z })) }
+  // every option that some make allows, each at about its most: as assumed, and otherwise in everything
+  const widest = [madeWith(() => ({})), madeWith(({ value }) => value(MOST_SD))].flatMap((one) => alterationsFor(one, limits).options)
+  const only = new Set(thatMatter(needs, widest).map(({ key }) => key))
+  const all = Array.from(
+    { length: uncertain.length === 0 || only.size === 0 ? 1 : SCENARIOS },
+    (_, s): Scenario => ({
+      options:
+        only.size === 0
+          ? []
+          : alterationsFor(
+              madeWith(({ z, value }) => value(z[s] ?? 0)),
+              limits,
+              only
+            ).options
+    })
+  )
+  return {
+    widest: widest.filter(({ key }) => only.has(key)),
+    all,
+    uncertain: uncertain.map(({ about, z }) => ({ about, z: all.length === 1 ? [] : z }))
+  }
 }
 
 /** The first SCENARIOS draws of a dimension, brought to evenly spread normal places by their rank. */

@@ -1,5 +1,5 @@
 /**
- * Options that could matter: a fixpoint on summed overshoot. A side of a point (too big, too small) is in need when the garment is past
+ * Options that could matter: a fixpoint on summed overshoot. A side of a point (too big, too small) is in need when the garment may be past
  * that edge, or could be pushed past it by options already useful, all together at their caps; an option is useful when it moves some
  * needy side back. Where distance from the ideal is weighed too, the ideal is the edge on both sides, and an option whose set-up alone
  * is dearer than all the distance it could save, and which cannot lower any misfit, falls away. An option left out can only add burden.
@@ -8,26 +8,35 @@ import type { Option } from '../alterations/row.ts'
 import type { PointId } from '../garment/points.ts'
 import { type Problem, reachAt } from './problem.ts'
 
+/** Where a point may be, and the edges it should lie between. */
+export interface Needs {
+  point: PointId
+  lowMm: number
+  highMm: number
+  least: number
+  most: number
+}
+
 export function usefulOptions(problem: Problem): Option[] {
-  const forMisfit = fixpoint(problem, false)
+  const at = problem.points.map(({ point, mm, least, most }) => ({ point, lowMm: mm, highMm: mm, least, most }))
+  const forMisfit = thatMatter(at, problem.options)
   if (problem.aim === 'least-work') return forMisfit
   const misfit = new Set(forMisfit)
-  return fixpoint(problem, true).filter(
+  const byIdeal = problem.points.map(({ point, mm, ideal }) => ({ point, lowMm: mm, highMm: mm, least: ideal, most: ideal }))
+  return thatMatter(byIdeal, problem.options).filter(
     (option) => misfit.has(option) || option.setupMinutes + option.penaltyMinutes < problem.distanceWeight * mostSaved(problem, option)
   )
 }
 
-function fixpoint(problem: Problem, byIdeal: boolean): Option[] {
+export function thatMatter(points: readonly Needs[], options: readonly Option[]): Option[] {
   let useful: Option[] = []
   for (;;) {
     const needy = new Map<PointId, { big: boolean; small: boolean }>()
-    for (const point of problem.points) {
-      const { up, down } = reachAt(point.point, useful)
-      const most = byIdeal ? point.ideal : point.most
-      const least = byIdeal ? point.ideal : point.least
-      needy.set(point.point, { big: point.mm + up > most, small: point.mm - down < least })
+    for (const { point, lowMm, highMm, least, most } of points) {
+      const { up, down } = reachAt(point, useful)
+      needy.set(point, { big: highMm + up > most, small: lowMm - down < least })
     }
-    const next = problem.options.filter((option) =>
+    const next = options.filter((option) =>
       option.lines.some((line) =>
         Object.entries(line.effects).some(([point, effect]) => {
           const need = needy.get(point as PointId)

@@ -85,6 +85,7 @@ function Opened({ place, history, typed, howId, name, onPress, onRemove }: Measu
   const { t, units } = useWords()
   const now = typedLength(typed, units)
   const mm = now.ok ? now.value : null
+  const changed = mm === null ? null : change(mm, history)
   const [least, most] = USUAL_MM[place.measure]
   return (
     <div class="wr-opened">
@@ -93,7 +94,7 @@ function Opened({ place, history, typed, howId, name, onPress, onRemove }: Measu
       {mm !== null && (
         <p>
           {t('body.is-also', { length: formatLength(mm, units), other: formatLength(mm, units === 'in' ? 'cm' : 'in') })}{' '}
-          {t(...change(mm, history))}
+          {changed !== null && t(...changed)}
         </p>
       )}
       {history.length > 0 && (
@@ -120,10 +121,10 @@ function Opened({ place, history, typed, howId, name, onPress, onRemove }: Measu
   )
 }
 
-/** How it differs from the measurement before. */
-function change(mm: number, history: readonly MeasureShown[]): [string, Record<string, number | string>] {
+/** How it differs from the measurement before; null where there is none that differs. */
+function change(mm: number, history: readonly MeasureShown[]): [string, Record<string, number | string>] | null {
   const before = history.find((one) => Math.abs(one.mm - mm) >= 0.5)
-  if (before === undefined) return ['body.no-change', {}]
+  if (before === undefined) return null
   const by = mm - before.mm
   return [by > 0 ? 'body.more-than' : 'body.less-than', { mm: Math.abs(by), date: before.takenOn }]
 }

@@ -59,7 +59,6 @@ export const workroom = {
   'body.and-eighths': 'Whole inches',
   'body.eighth': '{inches} and {eighth} inches',
   'body.is-also': '{length} is {other}.',
-  'body.no-change': '',
   'body.more-than': '{mm|length} more than on {date}.',
   'body.less-than': '{mm|length} less than on {date}.',
   'body.history': 'Every {measure|body} measured',

@@ -106,7 +106,7 @@ export function outlookOf({ garment, gaps, means, limits, markMm }: Uncertain): 
 }
 
 /** Somebody's means in every make: the parts of the question, each with what was found for it so far. */
-class Hands {
+export class Hands {
   private readonly markMm: number
   private readonly byScenario: Feasibility[][]
 

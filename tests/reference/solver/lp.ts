@@ -12,8 +12,9 @@ export interface LpText {
   amountsFrom(column: (name: string) => number): Amounts
 }
 
-/** `misfitAlone` asks only for the least Σf. */
-export function lpText(problem: Problem, misfitAlone = false): LpText {
+/** `alone` asks only for the least Σf, or for the least plain overshoot Σo (an amount may then be less than a mark). */
+export function lpText(problem: Problem, alone?: 'misfit' | 'over'): LpText {
+  const misfitAlone = alone !== undefined
   const cost: string[] = []
   const rows: string[] = []
   const bounds: string[] = []
@@ -26,9 +27,9 @@ export function lpText(problem: Problem, misfitAlone = false): LpText {
     )
     const sum = (factor: number) => moves.map(([name, effect]) => `${n(factor * effect)} ${name}`).join(' ')
     row(`f${p} ${sum(-1)}`, `>= ${bare(mm - most)}`)
-    row(`f${p} ${sum(-3)}`, `>= ${bare(3 * (mm - most) - 30)}`)
+    if (alone !== 'over') row(`f${p} ${sum(-3)}`, `>= ${bare(3 * (mm - most) - 30)}`)
     row(`f${p} ${sum(1)}`, `>= ${bare(least - mm)}`)
-    row(`f${p} ${sum(3)}`, `>= ${bare(3 * (least - mm) - 30)}`)
+    if (alone !== 'over') row(`f${p} ${sum(3)}`, `>= ${bare(3 * (least - mm) - 30)}`)
     cost.push(`${n(misfitAlone ? 1 : problem.misfitWeight)} f${p}`)
     if (misfitAlone) return
     row(`d${p} ${sum(-1)}`, `>= ${bare(mm - ideal)}`)
@@ -40,7 +41,7 @@ export function lpText(problem: Problem, misfitAlone = false): LpText {
   problem.options.forEach((option, a) => {
     binaries.push(`y${a}`)
     if (!misfitAlone) cost.push(`${n(option.setupMinutes + option.penaltyMinutes)} y${a}`)
-    row(`${option.lines.map((_, k) => `+ x${a}_${k}`).join(' ')} ${n(-problem.markMm)} y${a}`, '>= 0')
+    if (alone !== 'over') row(`${option.lines.map((_, k) => `+ x${a}_${k}`).join(' ')} ${n(-problem.markMm)} y${a}`, '>= 0')
     option.lines.forEach((line, k) => {
       const x = `x${a}_${k}`
       bounds.push(`0 <= ${x} <= ${bare(line.capMm)}`)

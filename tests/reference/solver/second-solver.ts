@@ -22,9 +22,13 @@ export function solveAgain(problem: Problem): SecondAnswer {
 }
 
 /** The least Σf there is, whatever the burden. */
-export function leastMisfit(problem: Problem): number {
-  const { text } = lpText(problem, true)
-  const solution = highs.solve(text, { presolve: 'off', mip_rel_gap: 0, mip_abs_gap: 0, output_flag: false })
+export const leastMisfit = (problem: Problem): number => leastOf(problem, 'misfit')
+
+/** The least overshoot there is, Σ over all points, plain. */
+export const leastOver = (problem: Problem): number => leastOf(problem, 'over')
+
+function leastOf(problem: Problem, alone: 'misfit' | 'over'): number {
+  const solution = highs.solve(lpText(problem, alone).text, { presolve: 'off', mip_rel_gap: 0, mip_abs_gap: 0, output_flag: false })
   if (solution.Status !== 'Optimal') throw new Error(`HiGHS says ${solution.Status}`)
   return solution.ObjectiveValue
 }

@@ -1,18 +1,21 @@
 /** The listing as read: solid chalk what was read, dashed what needs a look, dotted what was left aside. */
 import { useMemo, useState } from 'preact/hooks'
+import type { Issue, Stated } from '../../core/garment/issue.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import { say } from '../../core/words/say.ts'
 import { uncapped, useWords } from '../words.tsx'
 import { marksOf, piecesOf } from './marks.ts'
+import { withReading } from './point-rows.ts'
 
 export interface ListingWordsProps {
   text: string
   textCutFrom: number | null
   reading: Reading
   corrections: readonly Correction[]
+  onCorrections: (corrections: Correction[]) => void
 }
 
-export function ListingWords({ text, textCutFrom, reading, corrections }: ListingWordsProps) {
+export function ListingWords({ text, textCutFrom, reading, corrections, onCorrections }: ListingWordsProps) {
   const { t } = useWords()
   const [whole, setWhole] = useState(false)
   const marks = useMemo(() => marksOf(reading, corrections), [reading, corrections])
@@ -52,11 +55,35 @@ export function ListingWords({ text, textCutFrom, reading, corrections }: Listin
       {reading.issues.length > 0 && (
         <ul class="bullets issues">
           {reading.issues.map((issue) => (
-            <li key={`${issue.code} ${issue.stated?.start}`}>{issue.text}</li>
+            <li key={`${issue.code} ${issue.stated?.start}`}>
+              {issue.text}
+              <Readings issue={issue} onTake={(stated, taken) => onCorrections(withReading({ corrections }, stated, taken))} />
+            </li>
           ))}
         </ul>
       )}
     </section>
+  )
+}
+
+/** Each way a doubtful figure could be read, to choose from. */
+function Readings({
+  issue: { stated, readings },
+  onTake
+}: {
+  issue: Issue
+  onTake: (stated: Stated, taken: Issue['readings'][number]) => void
+}) {
+  const { t } = useWords()
+  if (stated === undefined || readings.length === 0) return null
+  return (
+    <div class="row">
+      {readings.map((taken) => (
+        <button key={`${taken.point} ${taken.mm}`} type="button" class="btn small" onClick={() => onTake(stated, taken)}>
+          {t('words.take', taken)}
+        </button>
+      ))}
+    </div>
   )
 }
 

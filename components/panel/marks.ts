@@ -1,4 +1,6 @@
 /** The listing's own words with what was read of them marked in place. Pure: places in, pieces out; text stays text. */
+import type { Stated } from '../../core/garment/issue.ts'
+import { isGirth } from '../../core/garment/points.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import type { Saying } from '../../core/words/reason.ts'
 import { isQuoted } from './point-rows.ts'
@@ -20,14 +22,17 @@ export interface Piece {
 export function marksOf(reading: Reading, corrections: readonly Correction[]): Mark[] {
   const marks: Mark[] = []
   for (const { stated } of reading.issues) {
-    if (stated !== undefined) marks.push({ start: stated.start, end: stated.end, as: 'doubt', says: { code: 'mark.doubt', values: {} } })
+    const set = stated === undefined ? undefined : correctionAt(corrections, stated)
+    if (stated !== undefined && set?.point && set.mm !== undefined) {
+      const says = { code: isGirth(set.point) ? 'mark.set-around' : 'mark.set-long', values: { mm: set.mm } }
+      marks.push({ start: stated.start, end: stated.end, as: 'read', says })
+    } else if (stated !== undefined && set === undefined)
+      marks.push({ start: stated.start, end: stated.end, as: 'doubt', says: { code: 'mark.doubt', values: {} } })
   }
   for (const { stated, point, mm, basis, lowMm, highMm } of reading.measures) {
     const place = { start: stated.start, end: stated.end }
-    const set = corrections.findLast(
-      (one) => isQuoted(one) && one.quote === stated.text && one.start === stated.start && one.end === stated.end
-    )
-    if (set !== undefined && isQuoted(set)) {
+    const set = correctionAt(corrections, stated)
+    if (set !== undefined) {
       if (set.point === null) marks.push({ ...place, as: 'aside', says: { code: 'mark.not-this', values: { point } } })
       else
         marks.push({
@@ -48,6 +53,9 @@ export function marksOf(reading: Reading, corrections: readonly Correction[]): M
   }
   return apart(marks)
 }
+
+const correctionAt = (corrections: readonly Correction[], { text, start, end }: Stated) =>
+  corrections.filter(isQuoted).findLast((one) => one.quote === text && one.start === start && one.end === end)
 
 const STRENGTH: Record<Mark['as'], number> = { doubt: 0, read: 1, aside: 2 }
 

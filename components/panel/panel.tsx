@@ -144,7 +144,13 @@ function Body(props: PanelProps & { judged: Judged }) {
       <WhatMoves judged={judged} />
       <TakenAsGiven judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} onMoney={props.onMoney} />
       <Cautions cautions={judged.reckoning?.cautions ?? []} />
-      <ListingWords text={judged.text} textCutFrom={judged.textCutFrom} reading={judged.reading} corrections={judged.corrections} />
+      <ListingWords
+        text={judged.text}
+        textCutFrom={judged.textCutFrom}
+        reading={judged.reading}
+        corrections={judged.corrections}
+        onCorrections={props.onCorrections}
+      />
       <SellerAnswers judged={judged} asked={asked} onAnswer={props.onAnswer} onDraft={props.onDraft} />
       <KeepWithNotes judged={judged} onNotes={props.onNotes} onDraft={props.onDraft} onKeep={props.onKeep} />
     </>

@@ -1,4 +1,6 @@
 /** A row for every point there is something to say of: what was stated, where it lies, what the plan makes of it. Pure. */
+import type { Stated } from '../../core/garment/issue.ts'
+import { type GarmentKind, SHAPE } from '../../core/garment/kinds.ts'
 import { isGirth, POINTS_OF, type PointId } from '../../core/garment/points.ts'
 import { figure, type LengthUnit, toMm, type Units } from '../../core/length.ts'
 import type { Basis, Correction, MeasureReading } from '../../core/reading/reading.ts'
@@ -79,13 +81,16 @@ function needsWholeTape(shown: PointShown, moved: boolean): boolean {
   return shown.band !== null && (moved || (state !== 'inside' && state !== 'not-judged'))
 }
 
+/** Where a text tells of several garments (a suit), the figures of this one. */
+const isOf = ({ of }: MeasureReading, kind: GarmentKind | null): boolean => of === undefined || kind === null || SHAPE[of] === SHAPE[kind]
+
 /** Everything that was read of each point, the newest first. */
-function saidOf({ reading, answers }: Pick<Judged, 'reading' | 'answers'>): Map<PointId, PointRow['said']> {
+function saidOf({ reading, answers, kind }: Pick<Judged, 'reading' | 'answers' | 'kind'>): Map<PointId, PointRow['said']> {
   const found = new Map<PointId, PointRow['said']>()
   const add = (one: MeasureReading, from: 'listing' | 'answer', on: string | null) => {
     found.set(one.point, [{ reading: one, from, on }, ...(found.get(one.point) ?? [])])
   }
-  for (const one of [...reading.measures].reverse()) add(one, 'listing', null)
+  for (const one of reading.measures.filter((measure) => isOf(measure, kind)).reverse()) add(one, 'listing', null)
   for (const answer of answers) for (const one of answer.reading.measures) add(one, 'answer', answer.on)
   return found
 }
@@ -96,7 +101,8 @@ export function correctionOf(corrections: readonly Correction[], point: PointId,
     corrections.findLast((correction) => {
       if ('add' in correction) return correction.add === point
       // what was set for an older reading gives way to a newer one
-      return isQuoted(correction) && reading !== null && isAbout(correction, reading)
+      if (!isQuoted(correction)) return false
+      return reading === null ? correction.point === point : isAbout(correction, reading)
     }) ?? null
   )
 }
@@ -139,6 +145,16 @@ export function withPoint(
   const { text: quote, start, end } = reading.stated
   if (set === 'not-this-point') return [...others, { quote, start, end, point: null }]
   return [...others, { quote, start, end, point: row.point, mm: set.mm, unit: set.unit, basis: set.basis }]
+}
+
+/** A doubtful figure taken as one of its readings. */
+export function withReading(
+  { corrections }: Pick<Judged, 'corrections'>,
+  { text: quote, start, end }: Stated,
+  taken: { point: PointId; mm: number }
+): Correction[] {
+  const others = corrections.filter((one) => !(isQuoted(one) && one.quote === quote && one.start === start && one.end === end))
+  return [...others, { quote, start, end, point: taken.point, mm: taken.mm }]
 }
 
 /** The corrections without what was set for this point. */

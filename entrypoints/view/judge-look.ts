@@ -64,11 +64,24 @@ export function whoOf(look: Pick<Look, 'personId' | 'fit' | 'favouriteId'> | nul
     personId: person?.id ?? null,
     fit: look?.fit ?? person?.fit ?? 'regular',
     favourites: favourites.map(({ id, name }) => ({ id, name })),
-    favouriteId: favourites.find(({ id }) => id === look?.favouriteId)?.id ?? null
+    favouriteId: favouriteFor(look, person, kind, wardrobe)?.id ?? null
   }
 }
 const favouritesOf = (person: Person | null, kind: GarmentKind | null, { garments }: Wardrobe): GarmentOwned[] =>
   garments.filter((garment) => garment.personId === person?.id && garment.kind === kind && garment.measures.length > 0)
+
+/** The garment it is set beside: the one chosen; where no body is told, the favourite of its kind. */
+function favouriteFor(
+  look: Pick<Look, 'favouriteId'> | null,
+  person: Person | null,
+  kind: GarmentKind | null,
+  wardrobe: Wardrobe
+): GarmentOwned | null {
+  const liked = favouritesOf(person, kind, wardrobe)
+  const chosen = liked.find(({ id }) => id === look?.favouriteId)
+  const hasBody = wardrobe.measures.some(({ personId }) => personId === person?.id)
+  return chosen ?? (hasBody ? null : (liked.find(({ favourite }) => favourite) ?? liked[0] ?? null))
+}
 
 /** The request of a look; null while there is nobody, no kind, or nothing told of what is wanted. */
 export function lookRequest(look: Look, { whole }: LookRead, wardrobe: Wardrobe): ReckonRequest | null {
@@ -76,7 +89,7 @@ export function lookRequest(look: Look, { whole }: LookRead, wardrobe: Wardrobe)
   const kind = kindOf(whole, look.corrections)
   if (person === null || kind === null) return null
   const body = bodyFrom(wardrobe.measures.filter(({ personId }) => personId === person.id))
-  const favourite = favouritesOf(person, kind, wardrobe).find(({ id }) => id === look.favouriteId) ?? null
+  const favourite = favouriteFor(look, person, kind, wardrobe)
   if (Object.keys(body).length === 0 && favourite === null) return null
   const garment = garmentFrom({ ...whole, price: whole.price ?? look.price }, look.corrections, { currency: person.currency })
   return requestFor(person, body, favourite, garment, { fit: look.fit, money: look.money })

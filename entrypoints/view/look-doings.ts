@@ -5,6 +5,7 @@ import { patch } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
 import { choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
+import { setSettings } from '../../core/records/owned.ts'
 import type { Look, LookChoices, Stamp } from '../../core/records/schemas.ts'
 import { platform } from '../platform/extension.ts'
 import { readAnswer } from './judge-look.ts'
@@ -31,7 +32,11 @@ export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookP
     return (await keepLook(records, look.id, answerKept(judgedLook), stamp(), notes))?.after.id ?? null
   }
   return {
-    onWho: (personId, fit) => set({ personId, fit }),
+    onWho: (personId, fit) => {
+      // whom the next page is read for, too
+      void setSettings(records, { personId }, stamp())
+      set({ personId, fit })
+    },
     onFavourite: (favouriteId) => set({ favouriteId }),
     onCorrections: (corrections) => set({ corrections }),
     onAim: (aim) => set({ aim }),

@@ -227,6 +227,7 @@ export const panel = {
   'cautions.head': 'Cautions',
 
   'words.head': 'The listing, as read',
+  'words.take': 'It is the {point|point}, {mm|length}',
   'words.all': 'Show the whole text',
   'words.cut': 'The page is long: the first {kept} of its {length} characters were read.',
   'words.key.read': 'Read',

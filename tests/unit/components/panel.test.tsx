@@ -232,6 +232,21 @@ describe('where there is no answer', () => {
   })
 })
 
+describe('a doubtful figure', () => {
+  it('offers its readings, and takes the one that is chosen at its place in the text', () => {
+    show(trousersJudged)
+    press(button('It is the front rise, 11 in'))
+    const quote = 'rise 11'
+    const start = trousersJudged.text.indexOf(quote)
+    const set = { quote, start, end: start + quote.length, point: 'frontRise' as const, mm: 279.4 }
+    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([set])
+    show({ ...trousersJudged, corrections: [set] })
+    const mark = [...root.querySelectorAll('mark')].find((one) => text(one).startsWith(quote))
+    expect(mark?.className).toBe('')
+    expect(text(mark)).toBe('rise 11set to 11')
+  })
+})
+
 describe('what is assumed', () => {
   it('is shown as assumed and can be set and taken back', () => {
     show(trousersJudged)

@@ -1,6 +1,6 @@
 /** What may lie where, and what no file may hold. */
 import { expect, test } from 'vitest'
-import { projectFiles, read, sourcesIn } from './project.ts'
+import { place, projectFiles, read, sourcesIn, walk } from './project.ts'
 
 const TOP_FOLDERS = ['.ci', 'components', 'core', 'entrypoints', 'public', 'tests']
 const TOP_FILES = [
@@ -60,18 +60,22 @@ test('a thing left to do carries its date and its reason', () => {
   expect(bare).toEqual([])
 })
 
-test('no silenced check', () => {
-  const silenced = sourcesIn('core', 'components', 'entrypoints', 'tests')
-    .filter(({ path }) => path !== 'tests/house/layout.test.ts')
-    .flatMap(({ path, text }) =>
-      text
-        .split('\n')
-        .flatMap((line, index) =>
-          /@ts-(ignore|expect-error|nocheck)|biome-ignore|\bas any\b|eslint-disable/.test(line)
-            ? [`${path}:${index + 1}: mend what the check says instead of silencing it.`]
-            : []
-        )
-    )
+test('no silenced check, and no value of any type whatever', () => {
+  const sources = sourcesIn('core', 'components', 'entrypoints', 'tests').filter(({ path }) => path !== 'tests/house/layout.test.ts')
+  const silenced = sources.flatMap(({ path, text }) =>
+    text
+      .split('\n')
+      .flatMap((line, index) =>
+        /@ts-(ignore|expect-error|nocheck)|biome-ignore|eslint-disable/.test(line)
+          ? [`${path}:${index + 1}: mend what the check says instead of silencing it.`]
+          : []
+      )
+  )
+  for (const file of sources) {
+    walk(file, (node) => {
+      if (node.type === 'TSAnyKeyword') silenced.push(`${place(file, node.start)}: say the type, or unknown and look.`)
+    })
+  }
   expect(silenced).toEqual([])
 })
 

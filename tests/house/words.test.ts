@@ -1,7 +1,7 @@
 /** Every word a person reads stands in a message module once, whole, and whatever is said by code has its sentence. */
 import { expect, test } from 'vitest'
 import { en, parts } from '../../core/words/en/index.ts'
-import { codesIn } from './codes.ts'
+import { codesIn, likeCodesIn } from './codes.ts'
 import { sourcesIn } from './project.ts'
 
 const FORMS = new Set(['length', 'figure', 'time', 'tens', 'percent', 'money', 'unit'])
@@ -57,6 +57,32 @@ test('every code that is said has its sentence', () => {
     .map(({ code, at }) => `${at} says "${code}": write it into the part of core/words/en that belongs to this page.`)
   expect(codes.length).toBeGreaterThan(5)
   expect(missing).toEqual([])
+})
+
+const families = new Set(messages.map(([code]) => code.slice(0, code.indexOf('.'))))
+const isWords = (path: string) => path.startsWith('core/words/en/')
+const alike = sourcesIn('core', 'components', 'entrypoints')
+  .filter(({ path }) => !isWords(path) && !path.startsWith('entrypoints/companion/'))
+  .flatMap((file) => likeCodesIn(file, families))
+const begins = (head: string) => messages.some(([known]) => known.startsWith(head))
+
+test('what has the look of a code, in a table or a choice, has its sentence too', () => {
+  const missing = alike
+    .filter(({ code, whole }) => !Object.hasOwn(en, code) && !(begins(code) && (!whole || code.endsWith('.'))))
+    .map(({ code, at }) => `${at}: "${code}" begins as a message does, and is none: write it, or choose another name.`)
+  expect(missing).toEqual([])
+})
+
+test('no message stands there unsaid', () => {
+  const whole = new Set(alike.filter((one) => one.whole).map(({ code }) => code))
+  const heads = alike.filter((one) => !one.whole || one.code.endsWith('.')).map(({ code }) => code)
+  const lookedUp = new Set(messages.flatMap(([, text]) => [...text.matchAll(/\{\w+\|([\w-]+)\}/g)].map((match) => match[1] ?? '')))
+  const unsaid = messages
+    .filter(
+      ([code]) => !whole.has(code) && !heads.some((head) => code.startsWith(head)) && !lookedUp.has(code.slice(0, code.lastIndexOf('.')))
+    )
+    .map(([code]) => `"${code}" is said nowhere: take it away.`)
+  expect(unsaid).toEqual([])
 })
 
 test('codes are seen in objects, in calls, in either branch of a choice, and half made', () => {

@@ -3,7 +3,7 @@ import { edgeFold } from '../alterations/geometry.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Gap } from '../wearer/gaps.ts'
 import type { Reason, Saying } from '../words/reason.ts'
-import { said, type Wording } from '../words/say.ts'
+import { said, say, sayTogether, type Wording } from '../words/say.ts'
 import type { Means } from './means.ts'
 import type { Job, Plan } from './plan.ts'
 import { type Judged, missingFor, unwantedFor, type Verdict } from './verdict.ts'
@@ -18,27 +18,41 @@ export interface Judgement {
   tailorCould: boolean
 }
 
-export function reasonsFor({ judged, verdict, advised, tailorCould, priced }: Judgement, wording: Wording): Reason[] {
-  const { garment, gaps, means, chance } = judged
+export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
+  const { judged, verdict, advised } = judgement
+  if (verdict === 'too-little-told') return missing(judged.garment, judged.gaps).map((saying) => said(saying, wording))
+  if (verdict === 'leave-it' && advised === undefined) return [said({ code: `verdict.never.${judged.garment.use}`, values: {} }, wording)]
+  const wrong = (advised?.misfit ?? [])
+    .filter(({ mm }) => Math.abs(mm) > judged.markMm)
+    .sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
+  return [
+    ...(verdict === 'wears-as-is' ? [said({ code: 'verdict.inside', values: {} }, wording)] : []),
+    ...(verdict === 'leave-it' ? [] : toDo(advised?.alterations ?? [], wording)),
+    ...wrong.map(({ point, mm }) => said({ code: 'verdict.stays', values: { mm: Math.abs(mm), way: wayOf(mm, point) }, point }, wording)),
+    // the worst one's own sentence, already made: what is needed and what the seams hold
+    ...wrong.slice(0, 1).map(({ point, because }): Reason => ({ code: 'verdict.why', values: {}, point, text: because })),
+    ...howSure(judgement).map((saying) => said(saying, wording))
+  ]
+}
+
+/** All the jobs in one sentence: do, amount, place. */
+function toDo(jobs: readonly Job[], wording: Wording): Reason[] {
+  if (jobs.length === 0) return []
+  const sentence = sayTogether(jobs.map(doing), wording)
+  return [{ code: 'verdict.do', values: { jobs: jobs.length }, text: say({ code: 'verdict.do', values: { sentence } }, wording) }]
+}
+
+function howSure({ judged, verdict, advised, tailorCould, priced }: Judgement): Saying[] {
+  const { chance, means } = judged
   const sayings: Saying[] = []
-  const wrong = (advised?.misfit ?? []).filter(({ mm }) => Math.abs(mm) > judged.markMm)
-  if (verdict === 'too-little-told') return [...missing(garment, gaps)].map((saying) => said(saying, wording))
-  if (verdict === 'wears-as-is') sayings.push({ code: 'verdict.inside', values: {} })
-  if (verdict === 'leave-it' && advised === undefined) return [said({ code: `verdict.never.${garment.use}`, values: {} }, wording)]
-  for (const job of verdict === 'leave-it' ? [] : (advised?.alterations ?? [])) sayings.push(doing(job))
-  for (const { point, mm } of wrong) sayings.push({ code: 'verdict.stays', values: { mm: Math.abs(mm), way: wayOf(mm, point) }, point })
-  const reasons = sayings.map((saying) => said(saying, wording))
-  // the misfit's own sentence, already made: what is needed and what the seams hold
-  for (const { point, because } of wrong) reasons.push({ code: 'verdict.why', values: {}, point, text: because })
-  const more: Saying[] = []
-  if (verdict === 'needs-a-tailor') more.push({ code: 'verdict.tailor', values: { level: advised?.level ?? 5, own: means.level } })
   const sure = advised === undefined ? null : advised.aim === 'tailor' ? chance.tailor : chance.own
-  if (verdict === 'comes-close' && advised !== undefined && advised.misfit.length === 0 && sure !== null)
-    more.push({ code: 'verdict.unlikely', values: { chance: sure } })
-  if (tailorCould) more.push({ code: 'verdict.tailor-could', values: {} })
-  if (chance.own === null) more.push({ code: 'verdict.provisional', values: {} })
-  if (priced) more.push(...priceMissing(advised, means))
-  return [...reasons, ...more.map((saying) => said(saying, wording))]
+  const nothingWrong = advised?.misfit.every(({ mm }) => Math.abs(mm) <= judged.markMm) ?? false
+  if (verdict === 'needs-a-tailor') sayings.push({ code: 'verdict.tailor', values: { level: advised?.level ?? 5, own: means.level } })
+  if (verdict === 'comes-close' && nothingWrong && sure !== null) sayings.push({ code: 'verdict.unlikely', values: { chance: sure } })
+  if (tailorCould) sayings.push({ code: 'verdict.tailor-could', values: {} })
+  if (chance.own === null) sayings.push({ code: 'verdict.provisional', values: {} })
+  if (priced) sayings.push(...priceMissing(advised, means))
+  return sayings
 }
 
 /** A job as a sentence: do, amount, place. */

@@ -32,6 +32,16 @@ export function say(saying: Saying, wording: Wording): string {
   return write(messages, saying.code, values, wording)
 }
 
+/** Several phrases as one, "a, b and c", with a capital at its head. */
+export function sayTogether(sayings: readonly Saying[], wording: Wording): string {
+  const phrases = sayings.map((saying) => {
+    const phrase = say(saying, wording)
+    return phrase.charAt(0).toLowerCase() + phrase.slice(1)
+  })
+  const together = new Intl.ListFormat(wording.language ?? 'en', { type: 'conjunction' }).format(phrases)
+  return together.charAt(0).toUpperCase() + together.slice(1)
+}
+
 /** A saying with its sentence. */
 export const said = (saying: Saying, wording: Wording): Reason => ({ ...saying, text: say(saying, wording) })
 

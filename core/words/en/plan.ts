@@ -136,6 +136,7 @@ export const plan: Record<string, string> = {
   'misfit.nothing': 'The {point|point} needs {needs|length}, and no seam gives it.',
 
   // the verdict’s reasons
+  'verdict.do': '{sentence}.',
   'verdict.inside': 'Everything told lies inside what you want.',
   'verdict.stays': 'The {point|point} stays {mm|length} too {way|way}.',
   'verdict.tailor': 'The hardest step is level {level}; you sew to {own}.',

@@ -7,6 +7,7 @@ import type { Link } from './link.ts'
 import { pointOf } from './points-by-kind.ts'
 import type { Quantity } from './quantities.ts'
 import type { Reading } from './reading.ts'
+import type { Token } from './tokens.ts'
 
 export interface AllowancesRead {
   allowances: Reading['allowances']
@@ -15,9 +16,14 @@ export interface AllowancesRead {
   left: Quantity[]
 }
 
+/** (+2"): cloth to spare, of the name before it. */
+export const isSpare = (tokens: readonly Token[], one: Quantity): boolean =>
+  tokens[one.from - 1]?.text === '+' && !one.range && one.problem === null && one.value < 12
+
 /** The point that an allowance is for: the name before it in its sentence, else what is let down or out on this kind. */
 export function gatherAllowances(
   links: readonly Link[],
+  spare: readonly Quantity[],
   layout: Layout,
   kind: GarmentKind | null,
   stated: (quantity: Quantity) => Reading['allowances'][number]['stated'],
@@ -25,11 +31,23 @@ export function gatherAllowances(
 ): AllowancesRead {
   const read: AllowancesRead = { allowances: [], seamAllowanceMm: null, left: [] }
   const lastNamed: Record<'along' | 'around', { point: PointId; sentence: number } | null> = { along: null, around: null }
+  let next = 0
+  let last: { point: PointId; unit: LengthUnit | null; sentence: number } | null = null
+  const spareUntil = (token: number) => {
+    for (; next < spare.length && (spare[next] as Quantity).from < token; next++) {
+      const one = spare[next] as Quantity
+      const unit = one.unit ?? last?.unit ?? null
+      if (last === null || unit === null || layout.line[one.from] !== last.sentence) read.left.push(one)
+      else read.allowances.push({ point: last.point, mm: toMm(one.value, unit), stated: stated(one) })
+    }
+  }
   for (const link of links) {
     const { label, quantity } = link
+    spareUntil(quantity.from)
     const sentence = layout.sentence[quantity.from] as number
     if (label.role === 'point') {
       const point = label.points[0] === undefined ? null : pointOf(label.points[0], kind)
+      if (point !== null) last = { point, unit: unitOf(link), sentence: layout.line[quantity.from] as number }
       if (point !== null) lastNamed[isGirth(point) ? 'around' : 'along'] = { point, sentence }
       continue
     }
@@ -48,6 +66,7 @@ export function gatherAllowances(
     const point = named?.sentence === sentence ? named.point : usual(label.role, kind)
     read.allowances.push({ point, mm, stated: stated(quantity) })
   }
+  spareUntil(Number.POSITIVE_INFINITY)
   return read
 }
 

@@ -160,7 +160,8 @@ function endOfAdvice(tokens: readonly Token[], terms: Terms, layout: Layout, ter
       its.from === at &&
       (means(its, 'measures', 'heading') || meaning(its, 'basis') !== undefined || (meaning(its, 'point')?.basis ?? null) !== null)
     const later = segment !== layout.segment[term.from]
-    if (later && (measured || tokens[at]?.text === ':')) return begins
+    const point = its && its.from === at ? meaning(its, 'point') : undefined
+    if (later && (measured || tokens[at]?.text === ':' || (point && !BODY.has(point.point)))) return begins
   }
   return end
 }

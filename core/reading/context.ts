@@ -52,8 +52,13 @@ function onlyBasisFollows(tokens: readonly Token[], terms: Terms, at: number): b
   return after === undefined || after.kind === 'break' || /^[.,;)!]$/.test(after.text)
 }
 
-const asEvidence = (basis: 'flat' | 'around' | 'doubled' | 'double'): Evidence =>
-  basis === 'around' ? 'word-around' : basis === 'flat' ? 'word-flat' : 'doubled'
+/** “doubled” beside a figure leaves open whether it is done or to be done; “x2” asks for it. */
+function asEvidence(basis: 'flat' | 'around' | 'doubled' | 'double', word: string): Evidence | null {
+  if (basis === 'around') return 'word-around'
+  if (basis === 'flat') return 'word-flat'
+  return DONE.test(word) ? null : 'doubled'
+}
+const DONE = /^(?:doubled|verdoppelt|doppelt|double|doublee|doblado|doble|raddoppiato|dubbel|dubbelt|podwojnie|podwojony)$/
 
 /** The words that belong to each link; a name's first figure tells whether its words stand before or behind. */
 export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly Link[]): { words: Map<Link, Words>; used: Set<number> } {
@@ -68,7 +73,8 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     const take = (list: Qualifier[]) => (term: Term) => {
       const basis = meaning(term, 'basis')
       if (basis) {
-        evidence.add(asEvidence(basis.basis))
+        const one = asEvidence(basis.basis, tokens[term.from]?.text ?? '')
+        if (one) evidence.add(one)
         used.add(term.from)
       }
       if (!means(term, 'point')) for (const one of QUALIFIERS) if (means(term, one)) list.push(one)
@@ -108,7 +114,12 @@ export function listBasis(tokens: readonly Token[], terms: Terms, layout: Layout
   for (let index = 0; index < terms.list.length; index++) {
     const term = terms.list[index] as Term
     const basis = meaning(term, 'basis')?.basis
-    if (basis === undefined || basis === 'doubled' || used(term.from)) continue
+    if (basis === undefined || used(term.from)) continue
+    if (basis === 'doubled') {
+      // “taken flat and doubled”: whole girths; “measurements x2”: half ones
+      if (heading(terms, layout, index)) at.push({ token: term.from, basis: DONE.test(tokens[term.from]?.text ?? '') ? 'around' : 'flat' })
+      continue
+    }
     if (basis === 'double') {
       at.push({ token: term.from, basis: 'flat' })
       continue

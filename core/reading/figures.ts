@@ -5,12 +5,14 @@ import type { PointId } from '../garment/points.ts'
 import type { Evidence } from './basis.ts'
 import type { Qualifier, Words } from './context.ts'
 import type { Label } from './labels.ts'
-import { isFamily, moreExact } from './labels.ts'
+import { isFamily, landmarkFrom, moreExact, STARTS_FROM } from './labels.ts'
 import type { PointName } from './languages/lexicon.ts'
 import type { Link } from './link.ts'
 import { pointOf } from './points-by-kind.ts'
 import type { Quantity } from './quantities.ts'
 import type { AsideReason } from './reading.ts'
+import type { Terms } from './terms.ts'
+import type { Token } from './tokens.ts'
 
 export interface Figure {
   quantity: Quantity
@@ -73,6 +75,14 @@ export function resolve(name: PointName, kind: GarmentKind | null, qualifiers: R
   return pointOf(name, kind)
 }
 
+/** No arm is longer from the shoulder (ANSUR II: sleeve outseam of men at most 709 mm); a longer sleeve was taken from the centre back. */
+const LONGEST_SLEEVE_MM = 780
+
+function longSleeve(point: PointId | null, { value, unit }: Quantity): PointId | null {
+  const mm = unit === 'cm' ? value * 10 : unit === 'mm' ? value : unit === 'in' || value < 50 ? value * 25.4 : value * 10
+  return point === 'sleeveLength' && mm > LONGEST_SLEEVE_MM ? 'sleeveFromCentreBack' : point
+}
+
 export interface LinkedFigures {
   figures: Figure[]
   asides: Aside[]
@@ -83,7 +93,7 @@ export function figuresOf(
   links: readonly Link[],
   words: Map<Link, Words>,
   kindAt: (token: number) => { kind: GarmentKind | null; of: GarmentKind | null },
-  sizes: Map<Quantity, string>
+  sizeOf: (quantity: Quantity) => string | null
 ): LinkedFigures {
   const figures: Figure[] = []
   const asides: Aside[] = []
@@ -96,7 +106,8 @@ export function figuresOf(
       ? [[null, pointOfLetter(label.letter, kind, inchesOf(quantity))]]
       : label.points.map((name) => [name, resolve(name, kind, qualifiers)])
     const seen = new Set<PointId>()
-    for (const [name, point] of points) {
+    for (const [name, named] of points) {
+      const point = longSleeve(named, quantity)
       if (point === null || seen.has(point)) continue
       seen.add(point)
       figures.push({
@@ -106,7 +117,7 @@ export function figuresOf(
         name,
         kind,
         of,
-        size: sizes.get(quantity) ?? null,
+        size: sizeOf(quantity),
         evidence,
         qualifiers,
         again: link.again,
@@ -144,8 +155,10 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
   return { figures: kept, asides }
 }
 
-/** “chest 20" pit to pit”: a name behind a figure that has its own says how it was taken. */
+/** “chest 20" pit to pit”, “sleeve 18" from the underarm”: what stands behind a figure says how it was taken. */
 export function withTrailingNames(
+  tokens: readonly Token[],
+  terms: Terms,
   links: readonly Link[],
   labels: readonly Label[],
   close: (quantity: Quantity, label: Label) => boolean
@@ -154,11 +167,15 @@ export function withTrailingNames(
   let index = 0
   return links.map((link) => {
     while (labels[index] && (labels[index] as Label).from < link.quantity.spanTo) index++
+    const { label, quantity } = link
+    const [a] = label.points
+    if (!link.before || label.role !== 'point' || a === undefined || label.points.length > 1) return link
+    const landmark = STARTS_FROM[a] && landmarkFrom(tokens, terms, quantity.spanTo)
+    const better = landmark ? STARTS_FROM[a]?.[landmark.landmark] : undefined
+    if (better) return { ...link, label: { ...label, points: [better] } }
     const next = labels[index]
-    if (!link.before || link.label.role !== 'point' || !next || next.role !== 'point' || used.has(next) || link.label.letter) return link
-    const [a] = link.label.points
-    const [b] = next.points
-    if (a === undefined || b === undefined || link.label.points.length > 1 || !isFamily(a, b) || !close(link.quantity, next)) return link
-    return { ...link, label: { ...link.label, points: [moreExact(a, b)], basis: next.basis ?? link.label.basis } }
+    const b = next?.points[0]
+    if (landmark || !next || b === undefined || used.has(next) || next.letter || !isFamily(a, b) || !close(quantity, next)) return link
+    return { ...link, label: { ...label, points: [moreExact(a, b)], basis: next.basis ?? label.basis } }
   })
 }

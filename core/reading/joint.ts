@@ -40,9 +40,11 @@ export function jointOf(around: Around): Joint {
     while (quantities[quantity] && (quantities[quantity] as Quantity).from < last.to) quantity++
     const names = chain.flatMap((label) => label.points.map((point) => ({ label, point })))
     if (names.length >= 2 && chain.every((label) => label.role === 'point' && !label.weak)) {
+      const next = first + chain.length
       const done =
-        rows(around, names, last, quantity, first + chain.length, joint) ||
-        figures(around, names, last, quantity, first + chain.length, joint)
+        rows(around, names, last, quantity, next, joint) ||
+        figures(around, names, last, quantity, next, joint) ||
+        figuresBefore(around, names, chain[0] as Label, quantity, labels[first - 1], joint)
       if (done) for (const label of chain) joint.labels.add(label)
     }
     first += chain.length
@@ -65,7 +67,7 @@ function chainFrom({ tokens, terms, labels }: Around, first: number): Label[] {
     for (let at = before.to; at < label.from && joins; at++) {
       const token = tokens[at] as Token
       const term = termAt(terms, at)
-      if (token.kind === 'mark' ? !/^[,/|&+()\][-]$/.test(token.text) : !means(term, 'and', 'unit')) joins = false
+      if (token.kind === 'mark' ? !/^[,/|&+()\][-]$/.test(token.text) : token.text !== 'x' && !means(term, 'and', 'unit')) joins = false
     }
     if (!joins) break
     chain.push(label)
@@ -95,6 +97,29 @@ function figures(
   // a figure that runs straight into the next name is that name's
   const next = labels[nextLabel]
   if (next && next.from === reached && names.length > 1 && !/^[:=-]$/.test(tokens[last.to]?.text ?? '')) return false
+  row.forEach((quantity, index) => {
+    share(joint, names[index] as Name, quantity, null)
+  })
+  return true
+}
+
+/** 22 x 27 (chest x length): the figures first, the names in brackets behind them. */
+function figuresBefore(
+  { tokens, quantities }: Around,
+  names: readonly Name[],
+  first: Label,
+  next: number,
+  before: Label | undefined,
+  joint: Joint
+): boolean {
+  if (tokens[first.from - 1]?.text !== '(') return false
+  const row = quantities.slice(Math.max(0, next - names.length), next)
+  if (row.length !== names.length || (before && before.to > (row[0] as Quantity).from)) return false
+  if ((row[row.length - 1] as Quantity).spanTo < first.from - 2) return false
+  for (let index = 1; index < row.length; index++) {
+    const sign = tokens[(row[index - 1] as Quantity).spanTo]?.text
+    if ((row[index] as Quantity).from - (row[index - 1] as Quantity).spanTo !== 1 || !/^[x/,-]$/.test(sign ?? '')) return false
+  }
   row.forEach((quantity, index) => {
     share(joint, names[index] as Name, quantity, null)
   })

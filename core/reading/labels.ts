@@ -1,5 +1,5 @@
 /** What a figure can be of: names of points, of details, heights, allowances, faults; with what refines them. */
-import type { PointName } from './languages/lexicon.ts'
+import type { Landmark, PointName } from './languages/lexicon.ts'
 import { endsSentence } from './layout.ts'
 import type { Quantity } from './quantities.ts'
 import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
@@ -33,6 +33,7 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
   const joined: Label[] = []
   for (const label of single) {
     const last = joined[joined.length - 1]
+    fromLandmark(tokens, terms, label)
     const one = last && !figures(last.to, label.from) ? together(tokens, terms, last, label) : null
     if (one === 'drop') continue
     if (one) joined[joined.length - 1] = one
@@ -58,6 +59,7 @@ function labelOf(terms: Terms, term: Term): Label | null {
   // “including waistband”, “without cuffs”: no label of its own
   if (point && before && (means(before, 'including') || (means(before, 'light') && means(termAt(terms, before.from - 1), 'including'))))
     return null
+  if (point?.point === 'strap' && means(before, 'light')) return null
   if (role === 'detail' && point === undefined && means(term, 'basis')) return null
   return {
     from: term.from,
@@ -80,7 +82,7 @@ const FAMILIES: PointName[][] = [
   ['hip', 'width'],
   ['thigh', 'width', 'legLength'],
   ['knee', 'width'],
-  ['shoulderWidth', 'width', 'length'],
+  ['shoulderWidth', 'width'],
   ['backWidth', 'width', 'shoulderWidth'],
   ['hem', 'bottomEdge', 'sweep', 'width', 'legOpening', 'cuffEdge'],
   ['cuff', 'cuffEdge', 'width'],
@@ -102,6 +104,8 @@ export function moreExact(a: PointName, b: PointName): PointName {
   if (GENERIC.has(a) && !(GENERIC.has(b) && !GENERIC.has(a))) return GENERIC.has(b) ? (a === 'length' || a === 'width' ? b : a) : b
   return a
 }
+
+const LEG_EDGES = new Set<PointName>(['bottomEdge', 'width', 'cuffEdge', 'thigh', 'knee', 'legOpening', 'hem'])
 
 type Between = 'refine' | 'joint' | 'close' | 'apart'
 
@@ -143,6 +147,8 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label): L
     // “Length: sleeve 24” begins a new one: a bare colon refines only what is bare itself
     return { ...a, to: b.to, points: [moreExact(first, second)], basis: b.basis ?? a.basis, weak: a.weak && b.weak }
   }
+  // “hem of each leg”, “width at top of leg”
+  if (between === 'close' && b.weak && second === 'inseam' && LEG_EDGES.has(last)) return { ...a, to: b.to }
   if (from) return { ...a, to: b.to, points: a.points.length === 1 ? [fromThere(first, second)] : a.points }
   // length (waist …): brackets after a length name where it starts
   if (
@@ -157,7 +163,51 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label): L
   return null
 }
 
-/** length from the waist, sleeve from the collar */
+export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, PointName>>>> = {
+  sleeveLength: { neck: 'sleeveFromCentreBack', armpit: 'sleeveUnderarm' },
+  length: { waist: 'skirtLength', neck: 'bodyLength', shoulder: 'bodyLength' }
+}
+
+/**
+ * sleeve (from centre back) 35"   ·   sleeve 18" from the underarm: see withTrailingNames
+ *         ^^^^ ^^^^^^^^^^^ where it starts says which sleeve it is
+ */
+function fromLandmark(tokens: readonly Token[], terms: Terms, label: Label): void {
+  const [name] = label.points
+  const starts = name === undefined || label.points.length > 1 ? undefined : STARTS_FROM[name]
+  if (!starts) return
+  const landmark = landmarkFrom(tokens, terms, label.to)
+  const better = landmark && starts[landmark.landmark]
+  if (better) {
+    label.points = [better]
+    label.to = landmark.to
+  }
+}
+
+/** The landmark after “from the …”, brackets and measuring words stepped over; not when “to” follows it. */
+export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number): { landmark: Landmark; to: number } | null {
+  let seen = false
+  for (let steps = 0; steps < 7; steps++) {
+    const token = tokens[at]
+    if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return null
+    const term = termAt(terms, at)
+    if (token.kind === 'mark') {
+      if (!/^[(,-]$/.test(token.text)) return null
+      if (token.text === '(') seen = true
+      at++
+      continue
+    }
+    if (!term) return null
+    const landmark = meaning(term, 'landmark')
+    if (seen && landmark) return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: term.to }
+    if (means(term, 'from') || (means(term, 'inner') && landmark)) seen = true
+    else if (!means(term, 'light', 'measures', 'inner')) return null
+    at = term.to
+  }
+  return null
+}
+
+/** The same where the start is itself a name. */
 function fromThere(name: PointName, start: PointName): PointName {
   if (name === 'length' && start === 'waist') return 'skirtLength'
   if (name === 'length' && (start === 'shoulderWidth' || start === 'neck')) return 'bodyLength'
@@ -175,7 +225,7 @@ function insideBracket(tokens: readonly Token[], at: number): boolean {
 }
 
 const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh'])
-const GAP = 4
+const GAP = 8
 
 /**
  * W: 16" H: 20" R: 11" I: 30"

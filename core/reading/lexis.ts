@@ -73,7 +73,11 @@ function compile(lexicons: readonly Lexicon[]): Lexis {
     for (const [structure, phrases] of Object.entries(lexicon.structures))
       add(phrases, { role: 'structure', structure: structure as Structure })
     for (const [trait, phrases] of Object.entries(lexicon.traits)) add(phrases, { role: 'trait', trait: trait as Trait })
-    for (const { fact, phrases } of lexicon.made) add(phrases, { role: 'made', fact })
+    for (const { fact, phrases } of lexicon.made) {
+      add(phrases, { role: 'made', fact })
+      // an elastic waist is still the waist, when a figure stands by it
+      if (fact.fact === 'elasticWaist') add(phrases, { role: 'point', point: 'waist', basis: null, weak: false })
+    }
     for (const [use, phrases] of Object.entries(lexicon.uses)) add(phrases, { role: 'use', use: use as Use })
     for (const { mending, phrases } of lexicon.faults) add(phrases, { role: 'fault', mending })
     for (const [colour, phrases] of Object.entries(lexicon.colours)) add(phrases, { role: 'colour', colour })

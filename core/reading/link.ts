@@ -19,10 +19,14 @@ export interface Link {
   cost: number
 }
 
+/** A figure of nobody's costs less without a unit: it may be anything. */
 const NOBODY = 2.6
+const NOBODY_BARE = 1.4
+/** “20" long”: a word that only says along what. */
+const ADJECTIVE = 0.15
 const UNUSED: Record<Label['role'], number> = {
   point: 0.8,
-  detail: 0.3,
+  detail: 0.6,
   thing: 0.1,
   height: 0.3,
   letDown: 0.5,
@@ -61,7 +65,7 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
         const from = now[state]
         if (!from) continue
         if (state === 'taken') reach(from, 'none', 0, null)
-        else reach(from, 'free', state === 'free' && last ? UNUSED[last.role] : 0, null)
+        else reach(from, 'free', state === 'free' && last ? unused(tokens, last) : 0, null)
       }
       last = item.label
     } else {
@@ -73,8 +77,8 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
       for (const state of STATES) {
         const from = now[state]
         if (!from || state === 'taken') continue
-        const open = state === 'free' && last ? UNUSED[last.role] : 0
-        reach(from, state, NOBODY, null)
+        const open = state === 'free' && last ? unused(tokens, last) : 0
+        reach(from, state, quantity.unit === null ? NOBODY_BARE : NOBODY, null)
         if (last && state === 'free') reach(from, 'none', left, { quantity, label: last, before: true, again: false, cost: left })
         if (last && state === 'none') reach(from, 'none', 1.2 + left, { quantity, label: last, before: true, again: true, cost: left })
         if (name) reach(from, 'taken', right + open, { quantity, label: name, before: false, again: false, cost: right })
@@ -87,6 +91,12 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
   for (let step: Step | null = ends[0] ?? null; step; step = step.back) if (step.link) links.push(step.link)
   return links.reverse()
 }
+
+const unused = (tokens: readonly Token[], label: Label): number =>
+  label.to - label.from === 1 &&
+  /^(?:long|wide|deep|tall|lang|breit|lange|larga|largo|lungo|lunga|longue|bred|breed)$/.test(tokens[label.from]?.text ?? '')
+    ? ADJECTIVE
+    : UNUSED[label.role]
 
 function row(labels: readonly Label[], quantities: readonly Quantity[]): Item[] {
   const items: Item[] = []
@@ -151,6 +161,7 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
     const term = termAt(terms, at)
     if (token.kind === 'word' && token.text === 'x') cost += 0.3
     else if (!term) cost += 0.5
+    else if (means(term, 'and')) cost += before ? 0.45 : 0.3
     else if (means(term, 'measures')) cost += before ? 0 : 0.6
     else if (!before && at === from && means(term, 'light') && /^(?:at|in|across|around|on|of|a|an|the)$/.test(token.text)) cost -= 0.1
     else if (

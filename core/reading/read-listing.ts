@@ -2,7 +2,7 @@
  * A listing's text and structured data, read: text → terms → quantities → names and figures → measures, and what else is told.
  * Never throws, whatever the text; time grows with its length. All places are in `listing.text` as given.
  */
-import { gatherAllowances } from './allowances.ts'
+import { gatherAllowances, isSpare } from './allowances.ts'
 import { asidesOf } from './asides.ts'
 import { clothOf, wrongSum } from './cloth.ts'
 import { listBasis, wordsOf } from './context.ts'
@@ -19,7 +19,7 @@ import { withoutRepeats } from './pairs.ts'
 import { currencyOf, priceOf } from './price.ts'
 import { type Quantity, quantitiesOf } from './quantities.ts'
 import type { ListingText, Reading } from './reading.ts'
-import { garmentsOf } from './sections.ts'
+import { garmentsOf, sizesOf } from './sections.ts'
 import { sizeLabelsOf } from './size-labels.ts'
 import { type StructuredRead, structuredOf } from './structured.ts'
 import { readText, type TextRead } from './text.ts'
@@ -90,10 +90,13 @@ function readFigures(text: TextRead, title: TextRead | null, listing: ListingTex
   const joint = jointOf({ tokens, terms, layout, labels, quantities: free })
   const pairs = pairLinks(sizes.pairs)
   const paired = new Set(pairs.map(({ quantity }) => quantity))
-  const open = quantities.filter((one) => asides.get(one) !== 'detail' && !joint.quantities.has(one) && !paired.has(one))
+  const spare = quantities.filter((one) => isSpare(tokens, one))
+  const open = quantities.filter(
+    (one) => asides.get(one) !== 'detail' && !isSpare(tokens, one) && !joint.quantities.has(one) && !paired.has(one)
+  )
   const names = labels.filter((label) => !joint.labels.has(label))
   const close = (quantity: Quantity, label: Parameters<typeof gap>[2]) => gap(tokens, terms, label, quantity, false) < 0.7
-  const links = withTrailingNames(linksOf(tokens, terms, names, open), names, close)
+  const links = withTrailingNames(tokens, terms, linksOf(tokens, terms, names, open), names, close)
   const shared: Link[] = joint.shared.map(({ quantity, label }) => ({ quantity, label, before: true, again: false, cost: 0 }))
   const ofGarment = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...pairs].sort(
     (a, b) => a.quantity.from - b.quantity.from
@@ -106,7 +109,8 @@ function readFigures(text: TextRead, title: TextRead | null, listing: ListingTex
   const measured = kind.thing ? [] : ofGarment
   const { words: around, used } = wordsOf(tokens, terms, measured)
   const rows = new Map(joint.shared.flatMap(({ quantity, size }) => (size === null ? [] : [[quantity, size] as const])))
-  const linked = figuresOf(measured, around, garments.kindAt, rows)
+  const sizeAt = sizesOf(sizes.heads)
+  const linked = figuresOf(measured, around, garments.kindAt, (one) => rows.get(one) ?? sizeAt(one.from))
   const told = {
     units: toldUnits(tokens, terms, quantities),
     basis: listBasis(tokens, terms, layout, (token) => used.has(token)),
@@ -116,6 +120,7 @@ function readFigures(text: TextRead, title: TextRead | null, listing: ListingTex
   const read = measuresOf(linked.figures, told)
   const allowed = gatherAllowances(
     measured,
+    spare,
     layout,
     acts,
     stated,
@@ -135,8 +140,9 @@ function readFigures(text: TextRead, title: TextRead | null, listing: ListingTex
     thing: kind.thing,
     stated
   })
-  const sizesTold = [...sizes.labels, ...joint.sizes]
-  const measures = oneGarment(read.measures)
+  const measures = oneSize(oneGarment(read.measures))
+  const headed = measures.flatMap(({ size }) => (size === undefined ? [] : [size]))
+  const sizesTold = [...sizes.labels, ...joint.sizes, ...headed]
   const issues = [...read.issues]
   const kinds = new Set(measures.map(({ of }) => of))
   if (kinds.size > 1) issues.push(issue('reading.several-garments', { n: kinds.size, kind: kind.kind ?? 'other' }, {}, words))
@@ -165,6 +171,12 @@ function readFigures(text: TextRead, title: TextRead | null, listing: ListingTex
 function oneGarment(measures: Reading['measures']): Reading['measures'] {
   if (new Set(measures.map(({ of }) => of)).size > 1) return measures
   return measures.map(({ of: _, ...rest }) => rest)
+}
+
+/** Headings of sizes count only where they part the same points. */
+function oneSize(measures: Reading['measures']): Reading['measures'] {
+  if (new Set(measures.map(({ size }) => size)).size > 1) return measures
+  return measures.map(({ size: _, ...rest }) => rest)
 }
 
 function pairLinks(pairs: readonly [Quantity, Quantity][]): Link[] {

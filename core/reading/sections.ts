@@ -26,3 +26,18 @@ export function garmentsOf(text: TextRead, kind: GarmentKind | null): Garments {
     }
   }
 }
+
+/** Several sizes, each heading its figures: which of them a figure is of. */
+export function sizesOf(heads: readonly { from: number; label: string }[]): (token: number) => string | null {
+  if (new Set(heads.map(({ label }) => label)).size < 2) return () => null
+  return (token) => {
+    let low = 0
+    let high = heads.length
+    while (low < high) {
+      const middle = (low + high) >> 1
+      if ((heads[middle] as { from: number }).from <= token) low = middle + 1
+      else high = middle
+    }
+    return heads[low - 1]?.label ?? null
+  }
+}

@@ -7,6 +7,8 @@ export interface SizeLabels {
   labels: string[]
   /** Quantities that are sizes. */
   taken: Set<Quantity>
+  /** Sizes that head a line: what follows is of them. */
+  heads: { from: number; label: string }[]
   /** Pairs after “measures”: waist and inside leg. */
   pairs: [Quantity, Quantity][]
 }
@@ -44,7 +46,7 @@ const within = (value: number, { least, most }: { least: number; most: number })
 export function sizeLabelsOf(around: Around): SizeLabels {
   const { tokens, terms } = around
   const byFrom = new Map(around.quantities.map((one) => [one.from, one]))
-  const found: SizeLabels = { labels: [], taken: new Set(), pairs: [] }
+  const found: SizeLabels = { labels: [], taken: new Set(), heads: [], pairs: [] }
   const add = (label: string, ...taken: (Quantity | undefined)[]) => {
     if (!found.labels.includes(label)) found.labels.push(label)
     for (const one of taken) if (one) found.taken.add(one)
@@ -75,7 +77,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     const term = termAt(terms, at)
     if (term?.from === at && means(term, 'age')) {
       const years = byFrom.get(term.to)
-      if (years && years.unit === null) add(`age ${years.range ? `${years.low}-${years.high}` : years.value}`, years)
+      if (years && years.unit === null) add(`age ${agesFrom(tokens, years)}`, years)
       continue
     }
     if (
@@ -90,6 +92,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       const after = sizeAfter(around, byFrom, term.to, at)
       if (after) {
         add(after.label, ...after.taken)
+        if (startsLine(tokens, at)) found.heads.push({ from: at, label: after.label })
         at = Math.max(at, ...after.taken.map(({ to }) => to - 1))
       }
     }
@@ -97,6 +100,8 @@ export function sizeLabelsOf(around: Around): SizeLabels {
   return found
 }
 
+const startsLine = (tokens: readonly Token[], at: number): boolean =>
+  at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && /^[.;•*-]$/.test(tokens[at - 1]?.text ?? ''))
 const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
 const capital = ({ original }: Around, token: Token): boolean =>
   /^\P{Ll}+$/u.test(original.slice(token.start, token.end)) || token.text.length > 4
@@ -118,6 +123,8 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
       if (quantity.value > 64 || quantity.problem || quantity.height) return null
       const next = termAt(terms, quantity.to)
       if (quantity.unit !== null && means(next, 'point') && !waist) return null
+      const suit = suitSize(around, quantity)
+      if (suit) return { label: suit, taken: [quantity] }
       if (!waist) return { label: quantity.range ? `${quantity.low}-${quantity.high}` : String(quantity.value), taken: [quantity] }
       const leg = legAfter(around, byFrom, quantity.to)
       return leg
@@ -140,6 +147,13 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
     if (!/^[:\-"'=(.]$/.test(token.text)) return null
   }
   return null
+}
+
+/** 8 · 8-9 (years) */
+function agesFrom(tokens: readonly Token[], one: Quantity): string {
+  if (one.range) return `${one.low}-${one.high}`
+  const last = tokens[one.to + 1]
+  return /^[-/]$/.test(tokens[one.to]?.text ?? '') && last?.kind === 'digits' ? `${one.value}-${last.text}` : String(one.value)
 }
 
 /** M · S/M · extra large · one size, after the word size. */
@@ -290,7 +304,10 @@ function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): { 
 /** 42R · 40 L: a suit size, chest and length. */
 function suitSize({ tokens, original, legs }: Around, one: Quantity): string | null {
   const letter = tokens[one.to]
-  if (legs || one.range || letter?.kind !== 'word' || letter.spaced || one.value < 32 || one.value > 58) return null
-  if (!/^(?:r|l|s|xl|reg|long|short|t)$/.test(letter.text) || !/^[A-Z]/.test(original.slice(letter.start, letter.end))) return null
-  return `${one.value}${letter.text.toUpperCase()}`
+  if (legs || one.range || letter?.kind !== 'word' || !Number.isInteger(one.value) || one.value < 34 || one.value > 58) return null
+  if (letter.spaced && !/^(?:long|regular|short|tall|reg)$/.test(letter.text)) return null
+  if (letter.spaced && !/^[.,;)]?$/.test(tokens[one.to + 1]?.text.slice(0, 1) ?? '')) return null
+  if (!/^(?:r|l|s|xl|reg|regular|long|short|t|tall)$/.test(letter.text) || !/^[A-Z]/.test(original.slice(letter.start, letter.end)))
+    return null
+  return `${one.value}${letter.text.charAt(0).toUpperCase()}`
 }

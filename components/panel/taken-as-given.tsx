@@ -8,11 +8,20 @@ import { LengthField } from '../length-field.tsx'
 import { Pick } from '../pick.tsx'
 import { useWords, type Words } from '../words.tsx'
 
-type YesNo = 'tailored' | 'lined' | 'backSeam' | 'slantPockets' | 'darts' | 'elasticWaist' | 'workingCuffButtons'
-type Depth = 'outletMm' | 'hemDepthMm' | 'hipDepthMm' | 'backPocketGapMm' | 'pocketDepthMm' | 'taperLengthMm' | 'overlapMm'
+type YesNo = 'felledSeams' | 'tailored' | 'lined' | 'backSeam' | 'slantPockets' | 'darts' | 'elasticWaist' | 'workingCuffButtons'
+type Depth =
+  | 'seamAllowanceMm'
+  | 'outletMm'
+  | 'hemDepthMm'
+  | 'hipDepthMm'
+  | 'backPocketGapMm'
+  | 'pocketDepthMm'
+  | 'taperLengthMm'
+  | 'overlapMm'
 type Shown = YesNo | Depth | 'hemKind' | 'skirtShape'
 
 const YES_NO: ReadonlySet<string> = new Set<YesNo>([
+  'felledSeams',
   'tailored',
   'lined',
   'backSeam',
@@ -25,14 +34,48 @@ const isYesNo = (part: Shown): part is YesNo => YES_NO.has(part)
 const isDepth = (part: Shown): part is Depth => part.endsWith('Mm')
 
 const BY_SHAPE: Record<Shape, readonly Shown[]> = {
-  legs: ['backSeam', 'outletMm', 'hemDepthMm', 'hemKind', 'backPocketGapMm', 'taperLengthMm', 'slantPockets', 'elasticWaist', 'lined'],
-  skirt: ['skirtShape', 'hemDepthMm', 'hemKind', 'outletMm', 'darts', 'hipDepthMm', 'elasticWaist', 'lined'],
-  upper: ['lined', 'hemDepthMm', 'hemKind', 'darts', 'backSeam', 'overlapMm', 'workingCuffButtons'],
-  whole: ['lined', 'backSeam', 'outletMm', 'hemDepthMm', 'hemKind', 'skirtShape', 'darts'],
+  legs: [
+    'backSeam',
+    'outletMm',
+    'seamAllowanceMm',
+    'felledSeams',
+    'hemDepthMm',
+    'hemKind',
+    'backPocketGapMm',
+    'taperLengthMm',
+    'slantPockets',
+    'elasticWaist',
+    'lined'
+  ],
+  skirt: ['skirtShape', 'seamAllowanceMm', 'hemDepthMm', 'hemKind', 'outletMm', 'darts', 'hipDepthMm', 'elasticWaist', 'lined'],
+  upper: [
+    'lined',
+    'tailored',
+    'seamAllowanceMm',
+    'felledSeams',
+    'hemDepthMm',
+    'hemKind',
+    'darts',
+    'backSeam',
+    'overlapMm',
+    'workingCuffButtons'
+  ],
+  whole: ['lined', 'backSeam', 'seamAllowanceMm', 'outletMm', 'hemDepthMm', 'hemKind', 'skirtShape', 'darts'],
   none: []
 }
 const HEM_KINDS = ['plain', 'original-edge', 'blind', 'knit'] as const
 const SKIRT_SHAPES = ['straight', 'flared', 'circle', 'pleated'] as const
+
+const isSo = (made: Made, part: YesNo): boolean => {
+  const value = made[part]
+  return typeof value === 'boolean' ? value : value.length > 0
+}
+/** Where seams have allowances of their own, the plain one is shown. */
+const depthOf = (made: Made, part: Depth): number => {
+  const value = made[part]
+  return typeof value === 'number' ? value : (value.side ?? PLAIN_ALLOWANCE_MM)
+}
+const PLAIN_ALLOWANCE_MM = 10
 
 export const partsOf = (kind: GarmentKind): readonly Shown[] => BY_SHAPE[SHAPE[kind]]
 
@@ -49,25 +92,22 @@ export function TakenAsGiven({ judged, onCorrections, onDraft, onMoney }: TakenA
   if (kind === null) return null
   const parts = partsOf(kind)
   const open = parts.filter((part) => assumed.includes(part)).length
+  const taken = judged.reckoning?.assumed ?? []
+  const hints = new Map(taken.map(({ values, text }) => [values.part, text]))
+  const others = taken.filter(({ values }) => !parts.some((part) => part === values.part))
   return (
     <details class="part">
       <summary>
         <h2>{t('given.head')}</h2>
         <span class="note">{t('given.assumed-count', { n: open })}</span>
       </summary>
-      {(judged.reckoning?.assumed.length ?? 0) > 0 && (
-        <ul class="bullets">
-          {judged.reckoning?.assumed.map(({ text }) => (
-            <li key={text}>{text}</li>
-          ))}
-        </ul>
-      )}
       <ul class="given">
         {parts.map((part) => (
           <Given
             key={part}
             part={part}
             judged={judged}
+            hint={hints.get(part) ?? null}
             onSet={(made) => onCorrections([...corrections.filter((one) => !sets(one, part)), { made }])}
             onForget={
               corrections.some((one) => sets(one, part)) ? () => onCorrections(corrections.filter((one) => !sets(one, part))) : null
@@ -76,6 +116,13 @@ export function TakenAsGiven({ judged, onCorrections, onDraft, onMoney }: TakenA
           />
         ))}
       </ul>
+      {others.length > 0 && (
+        <ul class="bullets">
+          {others.map(({ text }) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      )}
       <Money money={judged.money} drafts={judged.drafts} onMoney={onMoney} onDraft={onDraft} />
     </details>
   )
@@ -86,12 +133,14 @@ const sets = (correction: Correction, part: keyof Made): boolean => 'made' in co
 interface GivenProps {
   part: Shown
   judged: Judged
+  /** What is assumed and how to look for it. */
+  hint: string | null
   onSet: (made: Partial<Made>) => void
   onForget: (() => void) | null
   onDraft: TakenAsGivenProps['onDraft']
 }
 
-function Given({ part, judged, onSet, onForget, onDraft }: GivenProps) {
+function Given({ part, judged, hint, onSet, onForget, onDraft }: GivenProps) {
   const words = useWords()
   const { t, inner } = words
   const id = useId()
@@ -101,7 +150,7 @@ function Given({ part, judged, onSet, onForget, onDraft }: GivenProps) {
     <li>
       <span class="what">
         <b>{t(`made.${part}`)}</b>: {valueWords(part, judged.made, words)}
-        <span class="note">{t(onForget !== null ? 'given.set' : assumed ? 'given.assumed' : 'given.told')}</span>
+        <span class="note">{onForget !== null ? t('given.set') : assumed ? (hint ?? t('given.assumed')) : t('given.told')}</span>
       </span>
       <button type="button" class="btn small" aria-expanded={open} aria-controls={open ? id : undefined} onClick={() => setOpen(!open)}>
         {t(open ? 'points.close' : 'given.do-set')}
@@ -124,7 +173,7 @@ function Given({ part, judged, onSet, onForget, onDraft }: GivenProps) {
   )
 }
 
-function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget'>) {
+function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget' | 'hint'>) {
   const { t, figure, units } = useWords()
   const { made, assumed, drafts } = judged
   const label = t(`made.${part}`)
@@ -136,7 +185,7 @@ function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget'>)
           { value: 'yes', label: t('given.yes') },
           { value: 'no', label: t('given.no') }
         ]}
-        value={assumed.includes(part) ? null : made[part] ? 'yes' : 'no'}
+        value={assumed.includes(part) ? null : isSo(made, part) ? 'yes' : 'no'}
         onPick={(value) => onSet({ [part]: value === 'yes' })}
       />
     )
@@ -146,7 +195,7 @@ function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget'>)
       <LengthField
         label={label}
         of=""
-        typed={drafts[`made.${part}`] ?? figure(made[part])}
+        typed={drafts[`made.${part}`] ?? figure(depthOf(made, part))}
         unit={units}
         unsaved={drafts[`made.${part}`] !== undefined}
         onTyped={(typed) => onDraft(`made.${part}`, typed)}
@@ -175,8 +224,8 @@ function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget'>)
 }
 
 function valueWords(part: Shown, made: Made, { inner, length }: Words): string {
-  if (isYesNo(part)) return inner(made[part] ? 'given.yes' : 'given.no')
-  if (isDepth(part)) return made[part] === 0 ? inner('given.none') : length(made[part])
+  if (isYesNo(part)) return inner(isSo(made, part) ? 'given.yes' : 'given.no')
+  if (isDepth(part)) return depthOf(made, part) === 0 ? inner('given.none') : length(depthOf(made, part))
   return part === 'hemKind' ? inner(`made.hemKind.${made.hemKind}`) : inner(`made.skirtShape.${made.skirtShape}`)
 }
 

@@ -196,6 +196,8 @@ export const panel = {
   'given.none': 'None',
   'made.tailored': 'Tailored',
   'made.lined': 'Lined',
+  'made.felledSeams': 'Felled seams',
+  'made.seamAllowanceMm': 'Cloth in a seam, a side',
   'made.backSeam': 'A seam down the centre back',
   'made.outletMm': 'Spare cloth in the back seam',
   'made.hemDepthMm': 'Cloth turned up in the hem',

@@ -17,6 +17,8 @@ export interface FieldProps {
   /** Several lines. */
   long?: boolean
   required?: boolean
+  /** The id of what names the field first, where its label alone is not enough. */
+  labelledBy?: string
   children?: ComponentChildren
 }
 
@@ -31,6 +33,7 @@ export function Field({
   type = 'text',
   long = false,
   required = false,
+  labelledBy,
   children
 }: FieldProps) {
   const id = useId()
@@ -42,6 +45,7 @@ export function Field({
     'aria-invalid': problem !== null,
     ...(described === '' ? {} : { 'aria-describedby': described }),
     ...(required ? { 'aria-required': true } : {}),
+    ...(labelledBy === undefined ? {} : { 'aria-labelledby': `${labelledBy} ${id}-label` }),
     onBlur: () => onDone?.()
   }
   const line = {
@@ -54,7 +58,7 @@ export function Field({
   }
   return (
     <div class="wr-field">
-      <label class="label" for={id}>
+      <label class="label" for={id} id={`${id}-label`}>
         {label}
       </label>
       <div class="wr-value">

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks'
 import { useWords } from '../../components/words.tsx'
 import { BodyPage, type Drafts } from '../../components/workroom/body/body-page.tsx'
 import { PersonForm } from '../../components/workroom/body/person-form.tsx'
+import { PriceList } from '../../components/workroom/body/price-list.tsx'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
 import { NEW_PERSON } from '../../core/records/owned.ts'
 import type { BodyMeasurement, Person } from '../../core/records/schemas.ts'
@@ -57,7 +58,7 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, doings }: 
         onMeasured={(measure, mm, stated, takenOn) => void doings.measured(person.id, measure, mm, stated, takenOn)}
         onRemove={(id) => void doings.removeMeasure(id)}
       />
-      <section class="part" key={`about ${person.id} ${person.revision}`}>
+      <section class="part" key={person.id}>
         <div class="parthead">
           <h2>{t('body.about', { name: person.name })}</h2>
           <button type="button" class="btn small" onClick={() => setAdding(true)}>
@@ -65,12 +66,29 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, doings }: 
           </button>
         </div>
         <PersonForm
+          key={formKey(person)}
           person={person}
           onSave={(fields) => void doings.editPerson(person.id, fields, person.name)}
           onCancel={null}
           onRemove={() => void doings.removePerson(person.id, person.name)}
         />
+        <details class="wr-more stitched">
+          <summary>{t('prices.title')}</summary>
+          <PriceList
+            key={JSON.stringify([person.means.tailorPrices, person.means.notions])}
+            tailorPrices={person.means.tailorPrices ?? {}}
+            notions={person.means.notions ?? {}}
+            currency={person.currency}
+            onSave={(prices) => void doings.editPerson(person.id, { means: { ...person.means, ...prices } }, person.name)}
+          />
+        </details>
       </section>
     </>
   )
+}
+
+/** A form begins anew when what it shows was changed from elsewhere, and only then: what is half typed in it stays. */
+const formKey = ({ name, units, currency, fit, means }: Person): string => {
+  const { level, tailor, pace, hourWorth } = means
+  return JSON.stringify([name, units, currency, fit, level, tailor, pace, hourWorth])
 }

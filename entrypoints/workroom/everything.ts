@@ -1,5 +1,5 @@
 import type { Records } from '../../core/records/database.ts'
-import { all, type Unreadable, unreadable } from '../../core/records/find.ts'
+import { all } from '../../core/records/find.ts'
 import type { ListingKept } from '../../core/records/schemas.ts'
 import type { Wardrobe } from '../view/judge-look.ts'
 import { wholeWardrobe } from '../view/use-records.ts'
@@ -7,11 +7,9 @@ import { wholeWardrobe } from '../view/use-records.ts'
 /** Everything the workroom shows, as it is saved. */
 export interface Everything extends Wardrobe {
   listings: ListingKept[]
-  unreadable: Unreadable[]
 }
 
 export const everything = async (records: Records): Promise<Everything> => ({
   ...(await wholeWardrobe(records)),
-  listings: await all(records, 'listingsKept'),
-  unreadable: await unreadable(records)
+  listings: await all(records, 'listingsKept')
 })

@@ -16,6 +16,8 @@ export function requestNow(listing: ListingKept, { people, measures, garments, s
 }
 
 const known = new Map<string, Reckoning>()
+/** More answers than this are not held on to. */
+const KNOWN_MOST = 1000
 
 /**
  * The answers of the kept listings, reckoned one after another between other work, and again only when something they
@@ -41,6 +43,7 @@ export function useAnswers(
           await new Promise((rested) => setTimeout(rested))
           if (stopped) return
           answer = reckon(request, { units, ...(currency === undefined ? {} : { currency }) })
+          if (known.size >= KNOWN_MOST) known.clear()
           known.set(key, answer)
         }
         next.set(listing.id, answer)

@@ -11,7 +11,16 @@ export interface Route {
 export function routeOf(hash: string): Route {
   const [name = '', open = ''] = hash.replace(/^#/, '').split('/')
   const page = PAGES.find((one) => one === name) ?? (name === 'garments' ? 'wardrobe' : 'wishlist')
-  return { page, open: page === 'wishlist' && open !== '' ? decodeURIComponent(open) : null }
+  return { page, open: page === 'wishlist' && open !== '' ? decoded(open) : null }
+}
+
+/** An address typed by hand may be malformed; it is then taken as it stands. */
+function decoded(text: string): string {
+  try {
+    return decodeURIComponent(text)
+  } catch {
+    return text
+  }
 }
 
 /** The part of the workroom that the address names. */

@@ -1,7 +1,6 @@
 /** The workroom: which part is shown, for whom, and what was just done. */
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { WordsOf } from '../../components/words.tsx'
-import { BackupPage } from '../../components/workroom/backup-page.tsx'
 import type { Drafts } from '../../components/workroom/body/body-page.tsx'
 import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
 import type { ListingShown } from '../../components/workroom/shown.ts'
@@ -15,7 +14,7 @@ import { platform } from '../platform/extension.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
-import { loadBackup, saveBackup } from './backup-file.ts'
+import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
 import { type Done, doingsOf } from './doings.ts'
 import { everything } from './everything.ts'
@@ -28,7 +27,6 @@ export function Workroom({ records, stamp }: PageProps) {
   const [done, setDone] = useState<Done | null>(null)
   /** What was typed into a body's fields and not yet taken, by person. */
   const [drafts, setDrafts] = useState<Readonly<Record<string, Drafts>>>({})
-  const [outcome, setOutcome] = useState<readonly string[]>([])
   const kept = useSaved(records, everything, setFailure)
   const { page, open } = useRoute()
   const person = kept === null ? null : personFor(kept.people, null, kept.settings.personId)
@@ -38,10 +36,9 @@ export function Workroom({ records, stamp }: PageProps) {
   )
   const answers = useAnswers(kept, wording)
   const doings = useMemo(() => doingsOf(records, stamp, setDone), [records, stamp])
-  const theme = kept?.settings.theme ?? 'system'
   const t = (code: string, values = {}) => say({ code, values }, wording)
 
-  useTheme(theme)
+  useTheme(kept?.settings.theme ?? 'system')
   useEffect(() => {
     document.title = t('workroom.title', { page: t(`workroom.page.${page}`) })
     // what can be taken back stays in reach; a mere message belongs to the page it was said on
@@ -101,22 +98,7 @@ export function Workroom({ records, stamp }: PageProps) {
           />
         )}
         {page === 'backup' && (
-          <BackupPage
-            counts={{
-              people: kept.people.length,
-              measures: kept.measures.length,
-              garments: kept.garments.length,
-              listings: kept.listings.length
-            }}
-            unreadable={kept.unreadable}
-            outcome={outcome}
-            theme={theme}
-            onTheme={(chosen) => void setSettings(records, { theme: chosen }, stamp())}
-            onSave={() => void saveBackup(records, stamp()).then((name) => setDone({ code: 'backup.saved', values: { name }, undo: null }))}
-            onLoad={(file) =>
-              void loadBackup(records, file, stamp()).then((said) => setOutcome(said.map(({ code, values }) => t(code, values))))
-            }
-          />
+          <BackupPart records={records} stamp={stamp} kept={kept} wording={wording} onDone={setDone} onError={setFailure} />
         )}
       </Frame>
       <DoneBar

@@ -148,6 +148,12 @@ export const workroom = {
   'person.remove': 'Remove {name}',
   'person.removed': '{name} removed, with the measures.',
 
+  'prices.title': 'Prices: a tailor’s, and what you buy for a job',
+  'prices.what': 'Your own figures; nothing is looked up. A job without a figure stays without a price, and the answer says so.',
+  'prices.job': '{alteration|alteration}',
+  'prices.tailorPrices': 'Tailor',
+  'prices.notions': 'Bought for it',
+
   'wardrobe.title': '{name}: wardrobe',
   'wardrobe.told': '{count} {count|one:garment|other:garments}. A favourite is what a listing of its kind is set beside.',
   'wardrobe.add': 'Add a garment',

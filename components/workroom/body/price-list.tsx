@@ -1,0 +1,81 @@
+/** What a tailor asks for each job, and what the notions for it cost: the person's own figures; a job without one stays without a price. */
+import { useState } from 'preact/hooks'
+import { ALTERATIONS, type AlterationId } from '../../../core/alterations/ids.ts'
+import { useWords } from '../../words.tsx'
+import { Field } from '../field.tsx'
+import { moneyTyped, typedMoney } from '../typed.ts'
+
+export type Prices = Partial<Record<AlterationId, number>>
+export interface PriceListProps {
+  tailorPrices: Prices
+  notions: Prices
+  currency: string
+  onSave: (prices: { tailorPrices: Prices; notions: Prices }) => void
+}
+
+type Typed = Readonly<Partial<Record<AlterationId, string>>>
+const LISTS = ['tailorPrices', 'notions'] as const
+
+export function PriceList({ tailorPrices, notions, currency, onSave }: PriceListProps) {
+  const { t } = useWords()
+  const [typed, setTyped] = useState<Record<(typeof LISTS)[number], Typed>>({
+    tailorPrices: typedPrices(tailorPrices),
+    notions: typedPrices(notions)
+  })
+  const save = (event: Event) => {
+    event.preventDefault()
+    const prices = { tailorPrices: pricesFrom(typed.tailorPrices), notions: pricesFrom(typed.notions) }
+    if (prices.tailorPrices !== null && prices.notions !== null) {
+      return onSave({ tailorPrices: prices.tailorPrices, notions: prices.notions })
+    }
+    const form = event.currentTarget
+    if (form instanceof HTMLElement) form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
+  }
+  return (
+    <form class="wr-prices" noValidate onSubmit={save}>
+      <p class="note">{t('prices.what')}</p>
+      <ul>
+        {ALTERATIONS.map((id) => (
+          <li key={id}>
+            <h3 id={`price-${id}`}>{t('prices.job', { alteration: id })}</h3>
+            {LISTS.map((list) => {
+              const text = typed[list][id] ?? ''
+              const money = typedMoney(text)
+              return (
+                <Field
+                  key={list}
+                  label={t(`prices.${list}`)}
+                  labelledBy={`price-${id}`}
+                  typed={text}
+                  onTyped={(value) => setTyped({ ...typed, [list]: { ...typed[list], [id]: value } })}
+                  unit={currency}
+                  problem={money.ok ? null : t(money.problem)}
+                />
+              )
+            })}
+          </li>
+        ))}
+      </ul>
+      <button type="submit" class="btn main">
+        {t('workroom.save')}
+      </button>
+    </form>
+  )
+}
+
+function typedPrices(prices: Prices): Typed {
+  const typed: Partial<Record<AlterationId, string>> = {}
+  for (const id of ALTERATIONS) if (prices[id] !== undefined) typed[id] = moneyTyped(prices[id])
+  return typed
+}
+
+/** The figures as typed; null while one of them is none. */
+export function pricesFrom(typed: Typed): Prices | null {
+  const prices: Prices = {}
+  for (const id of ALTERATIONS) {
+    const money = typedMoney(typed[id] ?? '')
+    if (!money.ok) return null
+    if (money.value !== null) prices[id] = money.value
+  }
+  return prices
+}

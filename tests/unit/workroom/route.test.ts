@@ -1,0 +1,21 @@
+import { expect, test } from 'vitest'
+import { pricesFrom } from '../../../components/workroom/body/price-list.tsx'
+import { routeOf } from '../../../entrypoints/workroom/use-route.ts'
+
+test.each([
+  ['', 'wishlist', null],
+  ['#body', 'body', null],
+  ['#garments', 'wardrobe', null],
+  ['#wardrobe', 'wardrobe', null],
+  ['#wishlist/a%2Fb', 'wishlist', 'a/b'],
+  ['#body/a', 'body', null],
+  ['#nonsense', 'wishlist', null],
+  ['#wishlist/%', 'wishlist', '%']
+])('%s is the part %s', (hash, page, open) => {
+  expect(routeOf(hash)).toEqual({ page, open })
+})
+
+test('prices are taken where something is typed, and not at all where one is no amount', () => {
+  expect(pricesFrom({ 'leg-taper': '12,50', 'waist-in-darts': '' })).toEqual({ 'leg-taper': 12.5 })
+  expect(pricesFrom({ 'leg-taper': '12', 'waist-in-darts': 'a lot' })).toBeNull()
+})

@@ -1,23 +1,50 @@
 /**
  * Fixed quasi-random draws: a Kronecker sequence on the square roots of the primes, ranked in each dimension so that every dimension alone
- * is spread evenly (each of its 256 strata holds one draw). No chance and no clock: the same draws for everyone, every time.
+ * is spread evenly (each of its 256 shares holds one draw), and freed of correlations by ranked Gram–Schmidt (A. B. Owen, "Controlling
+ * correlations in Latin hypercube samples", 1994; from memory). No chance and no clock: the same draws for everyone, every time.
  */
 export const DRAWS = 256
 const DIMENSIONS = 76
+const SWEEPS = 4
 
 /** z[dimension][draw], standard normal. Made once, on first use. */
 let made: readonly Float64Array[] | undefined
 export function normalDraws(): readonly Float64Array[] {
-  made ??= primes(DIMENSIONS).map((prime) => {
-    const step = Math.sqrt(prime) % 1
-    const order = Array.from({ length: DRAWS }, (_, i) => ({ i, u: ((i + 1) * step) % 1 })).sort((one, other) => one.u - other.u)
-    const z = new Float64Array(DRAWS)
-    order.forEach(({ i }, rank) => {
-      z[i] = normalQuantile((rank + 0.5) / DRAWS)
-    })
-    return z
-  })
+  made ??= uncorrelated(
+    primes(DIMENSIONS).map((prime) => scores(Float64Array.from({ length: DRAWS }, (_, i) => ((i + 1) * Math.sqrt(prime)) % 1)))
+  )
   return made
+}
+
+/** The normal score of each value's rank. */
+function scores(values: Float64Array): Float64Array {
+  const z = new Float64Array(values.length)
+  const order = [...values.keys()].sort((one, other) => (values[one] ?? 0) - (values[other] ?? 0) || one - other)
+  for (const [rank, i] of order.entries()) z[i] = normalQuantile((rank + 0.5) / values.length)
+  return z
+}
+
+/** Forward, then backward: each column freed of those before it, and ranked again. */
+function uncorrelated(columns: Float64Array[]): Float64Array[] {
+  for (let sweep = 0; sweep < SWEEPS; sweep++) {
+    const freed: Float64Array[] = []
+    for (const column of columns) {
+      const rest = Float64Array.from(column)
+      for (const other of freed) {
+        const shared = along(rest, other) / DRAWS
+        for (let i = 0; i < DRAWS; i++) rest[i] = (rest[i] as number) - shared * (other[i] as number)
+      }
+      freed.push(scores(rest))
+    }
+    columns = freed.reverse()
+  }
+  return columns
+}
+
+function along(one: Float64Array, other: Float64Array): number {
+  let sum = 0
+  for (let i = 0; i < DRAWS; i++) sum += (one[i] as number) * (other[i] as number)
+  return sum
 }
 
 function primes(count: number): number[] {

@@ -28,6 +28,5 @@ export function problemOfPage(found: PageFound): LookProblem | null {
   if (found.selection !== '') return null
   if (found.contentType === 'application/pdf' || (found.text === '' && PDF.test(found.pageAddress))) return 'pdf'
   if (found.text.length < FRAME_TEXT && found.frames.largestShare >= FRAME_SHARE) return 'other-origin-frame'
-  if (found.text === '' && found.structured.length === 0) return 'empty'
-  return null
+  return found.text === '' ? 'empty' : null
 }

@@ -43,7 +43,7 @@ export function pageText(page: Document): PageText {
 
 /** The visible text under an element. */
 export function textOf(root: Element): PageText {
-  const lines = new Lines()
+  const lines = new Lines(folded(root))
   walk(root, lines, false)
   const text = lines.text()
   return { text, fullLength: lines.full ? Math.max(text.length, (root.textContent ?? '').length) : text.length }
@@ -60,9 +60,8 @@ function walkElement(element: Element, lines: Lines): void {
   if (tag === 'BR') lines.breakLine()
   if (tag === 'IFRAME') walkFrame(element, lines)
   if (SKIPPED.has(tag) || SKIPPED_ROLES.has(element.getAttribute('role') ?? '')) return
-  if (element.hasAttribute('hidden') || element.getAttribute('aria-hidden') === 'true') return
   const style = element.ownerDocument.defaultView?.getComputedStyle(element)
-  if (style?.display === 'none' || style?.visibility === 'hidden' || style?.visibility === 'collapse') return
+  if (isHidden(element, style) && !lines.folded.has(element.id)) return
   const ends = edges(element, tag, style)
   if (ends.before === 'cell') lines.breakCell()
   else if (ends.before === 'line') lines.breakLine()
@@ -70,6 +69,23 @@ function walkElement(element: Element, lines: Lines): void {
   for (const child of childrenOf(element)) walk(child, lines, keepsBreaks)
   if (ends.after === 'cell') lines.breakCell()
   else if (ends.after === 'line') lines.breakLine()
+}
+
+const isHidden = (element: Element, style: CSSStyleDeclaration | undefined): boolean =>
+  element.hasAttribute('hidden') ||
+  element.getAttribute('aria-hidden') === 'true' ||
+  style?.display === 'none' ||
+  style?.visibility === 'hidden' ||
+  style?.visibility === 'collapse'
+
+/**
+ * Parts that are folded away and that a press on the page opens: the panel of a tab, what a closed button controls. Measures
+ * often stand there. What a menu button opens is no part of the listing.
+ */
+function folded(root: Element): ReadonlySet<string> {
+  const openers = root.querySelectorAll('[aria-controls][aria-expanded="false"]:not([aria-haspopup]), [role="tab"][aria-controls]')
+  const ids = [...openers].filter((opener) => opener.closest('nav, [role="navigation"], [role="banner"]') === null)
+  return new Set(ids.flatMap((opener) => (opener.getAttribute('aria-controls') ?? '').split(/\s+/)).filter(Boolean))
 }
 
 type Break = 'cell' | 'line' | 'none'
@@ -118,10 +134,15 @@ const isElement = (node: unknown): node is Element => typeof node === 'object' &
 
 /** Lines as they grow. */
 class Lines {
+  readonly folded: ReadonlySet<string>
   #done: string[] = []
   #line = ''
   #length = 0
   full = false
+
+  constructor(folded: ReadonlySet<string>) {
+    this.folded = folded
+  }
 
   add(text: string, keepsBreaks: boolean): void {
     const [first = '', ...rest] = keepsBreaks ? text.split(/\r\n|\r|\n/) : [text.replace(/\s+/g, ' ')]

@@ -126,7 +126,7 @@ describe('why a page gives nothing', () => {
     ['an ordinary page', {}, null],
     ['a PDF viewer', { contentType: 'application/pdf', text: '' }, 'pdf'],
     ['no text at all', { text: '' }, 'empty'],
-    ['no text, but a structured block', { text: '', structured: ['{}'] }, null],
+    ['no text, though a structured block', { text: '', structured: ['{}'] }, 'empty'],
     ['a large frame of another origin', { frames: { count: 1, largestShare: 0.6 } }, 'other-origin-frame'],
     ['a large frame, and much text', { text: 'x'.repeat(2000), frames: { count: 1, largestShare: 0.6 } }, null],
     ['a small frame', { frames: { count: 2, largestShare: 0.1 } }, null],

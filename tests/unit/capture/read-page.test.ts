@@ -60,6 +60,19 @@ describe('the text of a page', () => {
     expect(text).toBe('Waist 80 cm\nMeasurements\nHip 102 cm')
   })
 
+  test('what a tab or a closed button of the listing opens is read, what a menu opens is not', () => {
+    const text = pageText(
+      page(
+        '<button role="tab" aria-controls="about">About</button><button role="tab" aria-controls="sizes">Sizes</button>' +
+          '<section id="about" role="tabpanel"><p>Wool</p></section><section id="sizes" role="tabpanel" hidden><p>Waist 80 cm</p></section>' +
+          '<h3><button aria-expanded="false" aria-controls="care">Care</button></h3><div id="care" style="display:none">Hip 102 cm</div>' +
+          '<button aria-expanded="false" aria-haspopup="true" aria-controls="menu">Menu</button><div id="menu" hidden>Shoes</div>' +
+          '<nav><button aria-expanded="false" aria-controls="more">More</button></nav><div id="more" hidden>Hats</div><div id="other" hidden>Secret</div>'
+      )
+    ).text
+    expect(text).toBe('Wool\nWaist 80 cm\nHip 102 cm')
+  })
+
   test('main is taken when it holds enough, else the whole body', () => {
     expect(pageText(page(`<p>Sign in</p><main>${FILLER}</main>`)).text).toBe(FILLED)
     expect(pageText(page('<main>Loading</main><div>Waist 80 cm, hip 102 cm</div>')).text).toBe('Loading\nWaist 80 cm, hip 102 cm')

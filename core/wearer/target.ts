@@ -1,8 +1,10 @@
 /** What is wanted at each point, before the cloth: from a body, from a favourite, or both (the favourite wins where it has the point). */
 import { stretchUsed } from '../garment/cloth.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
+import { SHAPE } from '../garment/kinds.ts'
 import { isGirth, POINTS, type PointId } from '../garment/points.ts'
 import type { Saying } from '../words/reason.ts'
+import { girthAtBand } from './band-height.ts'
 import type { BodyMeasureId } from './body.ts'
 import { type EaseRow, easeFor, FREE_MM } from './ease.ts'
 import { toleranceAt } from './tolerance.ts'
@@ -62,7 +64,8 @@ export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favouri
 }
 
 function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBody): Want | undefined {
-  const measure = body.get(row.body)
+  const band = row.point === 'waist' && SHAPE[garment.kind] === 'legs' ? girthAtBand(garment, body) : undefined
+  const measure = band ?? body.get(row.body)
   if (measure === undefined) return undefined
   if (row.point === 'hem' && !reachesHip(garment, body)) return undefined
   const [tableIdeal, tableMost] = row.fits[wearer.fit]
@@ -79,7 +82,10 @@ function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBod
     sdMm: Math.hypot(measure.sdMm, own?.sdMm ?? 0),
     from: 'body',
     basedOn: measure.basedOn,
-    because: [{ code: 'target.body', values: { body: row.body, mm: measure.mm, ease: idealEase, fit: wearer.fit }, point: row.point }]
+    because: [
+      { code: 'target.body', values: { body: row.body, mm: measure.mm, ease: idealEase, fit: wearer.fit }, point: row.point },
+      ...(band?.because ?? [])
+    ]
   }
 }
 

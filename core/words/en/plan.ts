@@ -172,6 +172,10 @@ export const plan: Record<string, string> = {
   'target.contradiction': 'What you like is smaller than the body can pass, so the least of {mm|length} stands.',
   'target.grows': 'Rigid denim grows about {mm|length} here in wear.',
   'target.shrinks': 'Never washed: {fibre|fibre} shrinks about {percent|percent} here.',
+  'target.band-higher': 'By its rise the band sits about {mm|length} higher than where you wear one.',
+  'target.band-lower': 'By its rise the band sits about {mm|length} lower than where you wear one.',
+  'target.one-pair':
+    'What you measure there is not told, so the wanted waist is less sure: enter your natural waist, and waist to waist through the fork.',
   'target.worked-out': 'Your own figure here is not told; it is worked out from your {body|body}, so the edges lie further out.',
   'fibre.cotton': 'cotton',
   'fibre.linen': 'linen',

@@ -61,6 +61,49 @@ describe('what is wanted', () => {
   })
 })
 
+describe('where the band sits', () => {
+  // worn at 800 around and 640 through the fork; natural waist 740 at 720; hip 980 at 640 − 300
+  const body: Wearer['body'] = {
+    waistbandGirth: { mm: 800 },
+    bandCrotchLength: { mm: 640 },
+    waistGirth: { mm: 740 },
+    totalCrotchLength: { mm: 720 },
+    hipGirth: { mm: 980 }
+  }
+  const rises = (front: number, back: number): GarmentInput => ({
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', mm: 800, source: 'own' },
+      { point: 'frontRise', mm: front, source: 'own' },
+      { point: 'backRise', mm: back, source: 'own' }
+    ]
+  })
+  const ideal = (front: number, back: number, wears: Wearer['body'] = body) => {
+    const garment = garmentAsWorn(rises(front, back))
+    return targetFor(garment, { fit: 'regular', body: wears }).get('waist')
+  }
+  it('where it is worn: the waistband’s own girth', () => {
+    expect(ideal(275, 390)?.ideal).toBe(819)
+  })
+  it('half way up to the natural waist: half way between the two girths', () => {
+    expect(ideal(295, 410)?.ideal).toBeCloseTo(770 + 19, 9)
+  })
+  it('never above the natural waist', () => {
+    expect(ideal(400, 500)?.ideal).toBeCloseTo(740 + 19, 9)
+  })
+  it('lower: towards the hip, a tenth of the way at 30 less', () => {
+    expect(ideal(260, 375)?.ideal).toBeCloseTo(800 + 0.1 * 180 + 19, 9)
+    expect(ideal(260, 375)?.because.map(({ code }) => code)).toContain('target.band-lower')
+  })
+  it('with one pair only it says so and is less sure', () => {
+    const { waistGirth: _, totalCrotchLength: __, ...onePair } = body
+    const want = ideal(295, 410, onePair)
+    expect(want?.ideal).toBe(819)
+    expect(want?.sdMm).toBeGreaterThan(ideal(275, 390)?.sdMm ?? 0)
+    expect(want?.because.map(({ code }) => code)).toContain('target.one-pair')
+  })
+})
+
 describe('a whole body', () => {
   it('keeps what is told and works out the rest', () => {
     const body = wholeBody({ hipGirth: { mm: 1000 } })

@@ -21,7 +21,7 @@ export function BesidePages({ records, stamp }: PageProps) {
 }
 
 const Alone = ({ code, detail }: { code: string; detail: string }) => (
-  <main class="sheet answer">
-    <p>{say({ code, values: { detail } }, { units: 'cm' })}</p>
-  </main>
+  <p class="sheet answer" role="status">
+    {say({ code, values: { detail } }, { units: 'cm' })}
+  </p>
 )

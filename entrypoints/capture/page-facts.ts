@@ -13,7 +13,8 @@ export function pageTitle(page: Document): string {
   const named = headings
     .filter((heading) => heading.length > 3 && squeezed(page.title).includes(heading))
     .sort((a, b) => b.length - a.length)
-  return named[0] ?? (squeezed(page.title) || headings[0] || '')
+  const main = squeezed(page.querySelector('main h1, [role="main"] h1')?.textContent ?? '')
+  return named[0] ?? (squeezed(page.title) || main || headings[0] || '')
 }
 
 /** The address the page calls its own, if it is on the same host; else the one in the bar, without its fragment. */

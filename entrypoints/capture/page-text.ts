@@ -14,6 +14,8 @@ export const WALK_BOUND = 400_000
 const ENOUGH = 200
 /** In a row of boxes, what is no longer than this is a label or a figure and stays on its line. */
 const SHORT = 40
+/** Two boxes of a grid whose tops differ by less, px, stand in one row. */
+const SAME_HEIGHT = 4
 
 const SKIPPED = new Set(
   'BR SCRIPT STYLE NOSCRIPT TEMPLATE NAV FOOTER IFRAME OBJECT EMBED CANVAS VIDEO AUDIO SELECT INPUT TEXTAREA BUTTON SVG PROGRESS METER HEAD'.split(
@@ -98,16 +100,27 @@ function edges(element: Element, tag: string, style: CSSStyleDeclaration | undef
   if (tag === 'DD') return { before: 'cell', after: 'line' }
   const display = style?.display ?? ''
   if (tag === 'TD' || tag === 'TH' || display === 'table-cell') return on('cell')
-  if (inRow(element) && (element.textContent ?? '').trim().length <= SHORT) return on('cell')
+  const inRow = rowEdges(element)
+  if (inRow !== null && (element.textContent ?? '').trim().length <= SHORT) return inRow
   if (LINES.has(tag) && display !== 'inline' && display !== 'contents') return on('line')
   return on(/^(block|flow-root|flex|grid|list-item|table|table-row)$/.test(display) ? 'line' : 'none')
 }
 
-/** Is it a box in a row of boxes (a label and its figure, side by side)? */
-function inRow(element: Element): boolean {
+/** The edges of a box in a row of boxes (a label and its figure, side by side). In a grid only what stands at one height is a row. */
+function rowEdges(element: Element): { before: Break; after: Break } | null {
   const parent = element.parentElement
   const style = parent?.ownerDocument.defaultView?.getComputedStyle(parent)
-  return style !== undefined && /flex$/.test(style.display) && !style.flexDirection.startsWith('column')
+  if (style === undefined) return null
+  if (/flex$/.test(style.display)) return style.flexDirection.startsWith('column') ? null : on('cell')
+  if (!/grid$/.test(style.display)) return null
+  const edge = (other: Element | null): Break => (other !== null && areLevel(element, other) ? 'cell' : 'line')
+  return { before: edge(element.previousElementSibling), after: edge(element.nextElementSibling) }
+}
+
+function areLevel(one: Element, other: Element): boolean {
+  const a = one.getBoundingClientRect()
+  const b = other.getBoundingClientRect()
+  return a.height > 0 && b.height > 0 && Math.abs(a.top - b.top) < SAME_HEIGHT
 }
 
 /** What is shown inside: an open shadow tree in place of the children, and in a slot what is put there. */

@@ -2,7 +2,7 @@
 import type { Reckoning, ReckonRequest } from '../reckon.ts'
 import { type Change, patch, put } from './change.ts'
 import type { Records } from './database.ts'
-import { all, one } from './find.ts'
+import { one, where } from './find.ts'
 import { siteOf } from './look-text.ts'
 import type { Fields, ListingKept, Look, Stamp } from './schemas.ts'
 
@@ -80,7 +80,7 @@ export async function openKept(records: Records, listingId: string, stamp: Stamp
   return records.db.transaction('rw', records.rows('looks'), records.rows('listingsKept'), async () => {
     const listing = await one(records, 'listingsKept', listingId)
     if (listing === null) return null
-    const look = (await all(records, 'looks')).find((one) => one.keptId === listingId)
+    const [look] = await where(records, 'looks', 'keptId', listingId)
     if (look !== undefined) {
       if (look.updatedAt >= listing.updatedAt) return look
       return (await patch(records, 'looks', look.id, shared(listing), stamp))?.after ?? look

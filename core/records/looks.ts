@@ -1,7 +1,7 @@
 /** Looks: what is being judged. One for a page in a tab; what was typed and chosen stays with it. */
 import { type Change, patch, put } from './change.ts'
 import type { Records } from './database.ts'
-import { all, one } from './find.ts'
+import { one, where } from './find.ts'
 import { keptAddress, keptImages, keptStructured, keptText, keptTitle, pageAddressOf } from './look-text.ts'
 import type { Fields, Look, LookChoices, LookProblem, Stamp } from './schemas.ts'
 
@@ -44,7 +44,7 @@ const NOTHING_CHOSEN = {
  */
 export async function storeLook(records: Records, seen: SeenPage, stamp: Stamp): Promise<Look> {
   return records.db.transaction('rw', records.rows('looks'), async () => {
-    const looks = await all(records, 'looks')
+    const looks = await looksNear(records, seen)
     const known = lookOf(looks, seen)
     for (const other of looks) {
       if (other.id === known?.id || seen.tabId === null) continue
@@ -66,6 +66,22 @@ export async function storeLook(records: Records, seen: SeenPage, stamp: Stamp):
     }
     return (await patch(records, 'looks', known.id, readAgain(known, seen, stamp), stamp))?.after ?? known
   })
+}
+
+/** The looks that a reading can concern: of its tab, its window and its addresses. Others, with their texts, are not read. */
+async function looksNear(records: Records, seen: SeenPage): Promise<Look[]> {
+  const keys = {
+    tabId: seen.tabId,
+    windowId: seen.windowId,
+    address: keptAddress(seen.address),
+    pageAddress: keptAddress(pageAddressOf(seen.pageAddress))
+  }
+  const near = new Map<string, Look>()
+  for (const [field, value] of Object.entries(keys)) {
+    if (value === null || value === '') continue
+    for (const look of await where(records, 'looks', field, value)) near.set(look.id, look)
+  }
+  return [...near.values()]
 }
 
 /**

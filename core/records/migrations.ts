@@ -24,7 +24,7 @@ export const MIGRATIONS: readonly Migration[] = [
       bodyMeasurements: 'id, personId',
       garmentsOwned: 'id, personId',
       listingsKept: 'id, address',
-      looks: 'id, windowId, tabId, address, keptId',
+      looks: 'id, windowId, tabId, address, pageAddress, keptId',
       settings: 'id',
       setAside: 'id',
       local: 'key'

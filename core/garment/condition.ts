@@ -1,5 +1,5 @@
 /** Mending and care: usual minutes and bought things, when the person has not said otherwise. From memory; costs are 0 until told. */
-import type { ConditionId } from './garment-input.ts'
+import type { ConditionId, GarmentInput } from './garment-input.ts'
 
 export const CONDITION_WORK: Record<ConditionId, { minutes: number; cost: number }> = {
   'replace-button': { minutes: 10, cost: 0 },
@@ -21,3 +21,13 @@ export const CONDITION_WORK: Record<ConditionId, { minutes: number; cost: number
   'block-knit': { minutes: 30, cost: 0 },
   'treat-pests': { minutes: 30, cost: 0 }
 }
+
+/** All the mending and care that a garment needs: minutes, and money for bought things. */
+export const mendingOf = (input: GarmentInput): { minutes: number; cost: number } =>
+  (input.condition ?? []).reduce(
+    (sum, { job, minutes, cost }) => ({
+      minutes: sum.minutes + (minutes ?? CONDITION_WORK[job].minutes),
+      cost: sum.cost + (cost ?? CONDITION_WORK[job].cost)
+    }),
+    { minutes: 0, cost: 0 }
+  )

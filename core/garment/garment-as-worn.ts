@@ -13,6 +13,8 @@ export interface PointTaken {
   from: Source | 'inferred'
   /** The point it was worked out from. */
   basedOn?: PointId
+  /** Told apart for left and right, where they differ; mm is then their mean. */
+  sides?: { left: number; right: number }
 }
 
 export interface Garment {
@@ -84,16 +86,27 @@ function bothRises(told: Map<PointId, PointTaken>, belongs: ReadonlySet<PointId>
   told.set('crotchLength', { mm: front.mm + back.mm, sdMm: Math.hypot(front.sdMm, back.sdMm), from })
 }
 
-/** One figure a point: the most trusted source; of several alike their mean, and half their spread is doubt. */
+/** One figure a point: the most trusted source; of several alike their mean, and half their spread is doubt. Left and right are no doubt. */
 function onePoint(measures: GarmentMeasure[]): PointTaken | undefined {
   const usable = measures.filter((measure) => Number.isFinite(measure.mm) && measure.mm > 0)
   const best = Math.min(...usable.map((measure) => TRUST[measure.source]))
   const chosen = usable.filter((measure) => TRUST[measure.source] === best)
-  const first = chosen[0]
+  const [left, right] = (['left', 'right'] as const).map((side) => chosen.filter((measure) => measure.side === side))
+  if (left !== undefined && right !== undefined && left.length > 0 && right.length > 0) {
+    const [one, other] = [together(left), together(right)]
+    if (one === undefined || other === undefined) return undefined
+    const both = { mm: (one.mm + other.mm) / 2, sdMm: Math.max(one.sdMm, other.sdMm), from: one.from }
+    return one.mm === other.mm ? both : { ...both, sides: { left: one.mm, right: other.mm } }
+  }
+  return together(chosen)
+}
+
+function together(measures: readonly GarmentMeasure[]): PointTaken | undefined {
+  const first = measures[0]
   if (first === undefined) return undefined
-  const mean = chosen.reduce((sum, measure) => sum + measure.mm, 0) / chosen.length
-  const spread = (Math.max(...chosen.map((measure) => measure.mm)) - Math.min(...chosen.map((measure) => measure.mm))) / 2
+  const all = measures.map(({ mm }) => mm)
+  const spread = (Math.max(...all) - Math.min(...all)) / 2
   const usual = SD_MM[first.source][isGirth(first.point) ? 'girth' : 'length']
-  const sdMm = Math.max(...chosen.map((measure) => measure.sdMm ?? usual))
-  return { mm: mean, sdMm: Math.hypot(sdMm, spread), from: first.source }
+  const sdMm = Math.max(...measures.map((measure) => measure.sdMm ?? usual))
+  return { mm: all.reduce((sum, mm) => sum + mm, 0) / all.length, sdMm: Math.hypot(sdMm, spread), from: first.source }
 }

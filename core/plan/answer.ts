@@ -1,5 +1,6 @@
 /** Everything found out, as the answer a page shows. */
 import { assumptionsOf } from '../garment/assumptions.ts'
+import { mendingOf } from '../garment/condition.ts'
 import { contradictions } from '../garment/contradictions.ts'
 import type { Garment, PointTaken } from '../garment/garment-as-worn.ts'
 import type { GarmentInput } from '../garment/garment-input.ts'
@@ -72,7 +73,10 @@ export function answerFrom({ input, garment, target, gaps, plans, means, outlook
     !means.tailor && verdict !== 'alters-to-fit' && advised !== undefined && plans.tailor.misfit.length < advised.misfit.length
   return {
     verdict,
-    because: reasonsFor({ judged, verdict, advised, tailorCould, priced: input.price !== undefined }, wording),
+    because: reasonsFor(
+      { judged, verdict, advised, tailorCould, priced: input.price !== undefined, mendingMinutes: mendingOf(input).minutes },
+      wording
+    ),
     gaps: gaps.map(({ point, garmentMm, from, sdMm, band, gapMm, because }) => ({
       point,
       garmentMm,

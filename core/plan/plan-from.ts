@@ -1,6 +1,6 @@
 /** A solved problem as a plan that a person can read: jobs, lines, limits, what stays wrong and why, level, minutes, cost. */
-import type { Option, Refusal } from '../alterations/row.ts'
-import { CONDITION_WORK } from '../garment/condition.ts'
+import type { Line, Option, Refusal } from '../alterations/row.ts'
+import { mendingOf } from '../garment/condition.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentInput } from '../garment/garment-input.ts'
 import type { PointId } from '../garment/points.ts'
@@ -37,10 +37,10 @@ export function planFrom(aim: Aim, problem: Problem, amounts: Amounts, context: 
   return {
     aim,
     alterations: jobs,
-    after: [...context.garment.points].flatMap(([point, taken]) =>
-      taken.from === 'inferred'
+    after: context.gaps.flatMap(({ point, from, garmentMm }) =>
+      from === 'inferred'
         ? []
-        : [{ point, mm: tenth(used.reduce((mm, { option, mine }) => mm + effectOn(point, option, mine), taken.mm)) }]
+        : [{ point, mm: tenth(used.reduce((mm, { option, mine }) => mm + effectOn(point, option, mine), garmentMm)) }]
     ),
     misfit,
     chance: null,
@@ -55,7 +55,7 @@ const levelOf = (option: Option, mine: readonly number[]): number =>
     ? Math.max(option.level, option.tier.level)
     : option.level
 
-function jobOf(option: Option, mine: readonly number[], problem: Problem, after: readonly number[], { wording }: PlanContext): Job {
+function jobOf(option: Option, mine: readonly number[], problem: Problem, after: readonly number[], context: PlanContext): Job {
   const amountMm = Math.max(...mine)
   const widest = option.lines[mine.indexOf(amountMm)] ?? option.lines[0]
   if (widest === undefined) throw new Error(`${option.key} has no line`)
@@ -69,12 +69,10 @@ function jobOf(option: Option, mine: readonly number[], problem: Problem, after:
     amountMm: tenth(amountMm),
     direction: option.direction,
     amounts,
-    lines: widest.seams.map(({ seam, mmPerOffset, outward }) => ({
-      seam,
-      offsetMm: tenth((outward ? -amountMm : amountMm) / mmPerOffset)
-    })),
+    lines: linesOf(widest, amountMm, option.direction, context),
+
     limitMm: tenth(widest.capMm),
-    limitBecause: say(widest.because, wording),
+    limitBecause: say(widest.because, context.wording),
     softLimit: option.lines.some((line, k) => softPast(line, mine[k] ?? 0) > SEEN_MM),
     withoutIt: problem.points.flatMap((point, p) => {
       const now = overshoot(after[p] ?? point.mm, point.least, point.most)
@@ -82,6 +80,22 @@ function jobOf(option: Option, mine: readonly number[], problem: Problem, after:
       return Math.abs(without) > Math.abs(now) + SEEN_MM ? [{ point: point.point, mm: tenth(without) }] : []
     })
   }
+}
+
+/** How far each stitching line moves; left and right apart where the garment's two sides differ. */
+function linesOf(line: Line, amountMm: number, direction: Job['direction'], { garment, gaps }: PlanContext): Job['lines'] {
+  const sides = garment.points.get(line.point)?.sides
+  const asked = gaps.find(({ point }) => point === line.point)?.garmentMm
+  return line.seams.flatMap(({ seam, mmPerOffset, outward }): Job['lines'] => {
+    const offset = (mm: number): number => tenth((outward ? -1 : 1) * (mm / mmPerOffset))
+    if (sides === undefined || asked === undefined) return [{ seam, offsetMm: offset(amountMm) }]
+    const way = direction === 'less' ? 1 : -1
+    return (['left', 'right'] as const).map((side) => ({
+      seam,
+      side,
+      offsetMm: offset(Math.max(0, amountMm + way * (sides[side] - asked)))
+    }))
+  })
 }
 
 /** The binding reason at a point that stays wrong: what is needed, and what the seams hold. */
@@ -123,22 +137,13 @@ function minutesOf(used: { option: Option; mine: readonly number[] }[], problem:
   }, 0)
   const openings = [...opened].reduce((sum, what) => sum + problem.preparations[what], 0)
   const pace = aim === 'tailor' ? 1 : (means.pace ?? 1)
-  return Math.round((jobs + openings) * pace + mending(input).minutes)
+  return Math.round((jobs + openings) * pace + mendingOf(input).minutes)
 }
-
-const mending = (input: GarmentInput): { minutes: number; cost: number } =>
-  (input.condition ?? []).reduce(
-    (sum, { job, minutes, cost }) => ({
-      minutes: sum.minutes + (minutes ?? CONDITION_WORK[job].minutes),
-      cost: sum.cost + (cost ?? CONDITION_WORK[job].cost)
-    }),
-    { minutes: 0, cost: 0 }
-  )
 
 /** Notions and own hours, or the tailor's prices; null where a price is missing. */
 function costOf(used: { option: Option; mine: readonly number[] }[], problem: Problem, context: PlanContext, aim: Aim): number | null {
   const { means, input } = context
-  const mended = mending(input)
+  const mended = mendingOf(input)
   const notions = used.reduce((sum, { option }) => sum + (means.notions?.[option.id] ?? 0), 0)
   if (aim === 'tailor') {
     let sum = notions + mended.cost

@@ -11,6 +11,8 @@ import { type Judged, missingFor, unwantedFor, type Verdict } from './verdict.ts
 export interface Judgement {
   /** Is money of the question at all? */
   priced: boolean
+  /** Mending and care, in the plan's minutes. */
+  mendingMinutes: number
   judged: Judged
   verdict: Verdict
   advised: Plan | undefined
@@ -42,13 +44,14 @@ function toDo(jobs: readonly Job[], wording: Wording): Reason[] {
   return [{ code: 'verdict.do', values: { jobs: jobs.length }, text: say({ code: 'verdict.do', values: { sentence } }, wording) }]
 }
 
-function howSure({ judged, verdict, advised, tailorCould, priced }: Judgement): Saying[] {
+function howSure({ judged, verdict, advised, tailorCould, priced, mendingMinutes }: Judgement): Saying[] {
   const { chance, means } = judged
   const sayings: Saying[] = []
   const sure = advised === undefined ? null : advised.aim === 'tailor' ? chance.tailor : chance.own
   const nothingWrong = advised?.misfit.every(({ mm }) => Math.abs(mm) <= judged.markMm) ?? false
   if (verdict === 'needs-a-tailor') sayings.push({ code: 'verdict.tailor', values: { level: advised?.level ?? 5, own: means.level } })
   if (verdict === 'comes-close' && nothingWrong && sure !== null) sayings.push({ code: 'verdict.unlikely', values: { chance: sure } })
+  if (mendingMinutes > 0 && verdict !== 'leave-it') sayings.push({ code: 'verdict.mending', values: { minutes: mendingMinutes } })
   if (tailorCould) sayings.push({ code: 'verdict.tailor-could', values: {} })
   if (chance.own === null) sayings.push({ code: 'verdict.provisional', values: {} })
   if (priced) sayings.push(...priceMissing(advised, means))

@@ -35,8 +35,9 @@ export interface Gap {
 const SURE_SD = 1.645
 
 export function gapsBetween(garment: Garment, target: Target): Gap[] {
-  return [...garment.points].map(([point, taken]): Gap => {
+  return [...garment.points].map(([point, both]): Gap => {
     const want = target.get(point)
+    const taken = { ...both, mm: worseSide(both, want) }
     const shared = { point, garmentMm: taken.mm, from: taken.from, sdMm: taken.sdMm }
     if (want === undefined) return { ...shared, band: null, slackMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
     const worn = garment.worn(point)
@@ -61,6 +62,14 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
       ]
     }
   })
+}
+
+/** Where left and right differ, the side that is further out of what is wanted; the other follows it. */
+function worseSide({ mm, sides }: PointTaken, want: Want | undefined): number {
+  if (sides === undefined || want === undefined) return mm
+  const out = (side: number): number => Math.abs(overshoot(side, want.least, want.most))
+  if (out(sides.left) === out(sides.right)) return out(sides.left) === 0 ? mm : sides.left
+  return out(sides.left) > out(sides.right) ? sides.left : sides.right
 }
 
 /** + above most, − below least, 0 inside. */

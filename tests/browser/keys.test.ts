@@ -1,6 +1,6 @@
 /** The keyboard commands and the browser's own menu, pressed on a real screen. Headless browsers have none: without one these count as skipped. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { Rig } from './rig/rig.ts'
+import { Rig, until } from './rig/rig.ts'
 import { openScreen, type Screen } from './rig/screen.ts'
 import { openShop, type Shop } from './rig/shop.ts'
 
@@ -40,10 +40,13 @@ test('the menu on selected text opens the panel', async ({ skip }) => {
     await page.bringToFront()
     const line = page.getByText('Laid flat')
     await line.selectText()
-    // the press ends only when the menu has gone
+    // the press ends only when the menu has gone; the page itself takes no letters
     const pressed = line.click({ button: 'right' })
-    await page.waitForTimeout(700)
-    screen.choose('r')
+    await until('the menu to take the letter', async () => {
+      await page.waitForTimeout(500)
+      screen?.choose('r')
+      return rig.isOpen('sidepanel')
+    })
     await pressed
     expect(await (await rig.surface('sidepanel')).title()).not.toBe('')
   } finally {

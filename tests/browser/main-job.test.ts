@@ -60,7 +60,9 @@ test('from the listing to the wishlist, and back after the browser was closed', 
   await panel.changedFrom(await panel.answer())
   await panel.keep('Look at the seat seam in daylight.')
   const verdict = await panel.verdict()
-  await rig.close()
+  const requests = await rig.close()
+  expect(requests.some(({ url }) => url === shop.item('charcoal-wool-trousers'))).toBe(true)
+  expect(requests.filter(({ initiator, url }) => initiator.startsWith('chrome-extension:') || url.includes('/pictures/'))).toEqual([])
 
   rig = await Rig.start({ profile })
   const workroom = await Workroom.open(rig, 'wishlist')
@@ -79,7 +81,7 @@ test('where nothing is known of anybody, the popup says so and leads to the work
     const popup = await Popup.over(stranger, await stranger.tab(shop.item('indigo-jeans')))
     expect(await popup.verdict()).toBe('Whom is it for?')
     const opening = stranger.context.waitForEvent('page')
-    await popup.page.getByRole('button', { name: 'Enter body measures' }).click()
+    await popup.leaveBy('Enter body measures')
     const workroom = await opening
     await workroom.getByRole('textbox', { name: 'Name' }).waitFor()
     expect(workroom.url()).toBe(stranger.address('workroom.html#body'))

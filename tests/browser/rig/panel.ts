@@ -55,7 +55,8 @@ export class Panel {
   /** Opens the form under a point, and gives its field. */
   async field(point: string): Promise<Locator> {
     const form = this.page.getByRole('group', { name: `Correct the ${point}` })
-    if ((await form.count()) === 0) await this.page.getByRole('button', { name: new RegExp(`^(Correct|Enter) ${point}$`) }).click()
+    const toggle = this.page.getByRole('button', { name: new RegExp(`^(Correct|Enter|Close) ${point}$`) })
+    if ((await toggle.getAttribute('aria-expanded')) !== 'true') await toggle.click()
     return form.getByRole('textbox', { name: `Stated ${point}` })
   }
 

@@ -18,7 +18,7 @@ import type { Misfit, Plan } from './plan.ts'
 import { distinct, type Plans } from './plan-alterations.ts'
 import { reasonsFor } from './reasons.ts'
 import { type Judged, judge, misfitAsItIs, missingFor, type Verdict } from './verdict.ts'
-import { stakesOf, type Worth, worthOf } from './worth.ts'
+import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
 
 export interface GapShown {
   point: PointId
@@ -68,7 +68,7 @@ export function answerFrom({ input, garment, target, gaps, plans, means, outlook
   const chanceOf = (plan: Plan | undefined): number | null =>
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
   const shown = advised === undefined ? [] : distinct([advised, ...plans.own, ...(means.tailor ? [plans.tailor] : [])])
-  const worth = worthOf(input.price, advised === undefined ? 0 : advised.cost, means)
+  const worth = worthOf(input.price, advised === undefined ? mendingCost(input, means) : advised.cost, means)
   const tailorCould =
     !means.tailor && verdict !== 'alters-to-fit' && advised !== undefined && plans.tailor.misfit.length < advised.misfit.length
   return {

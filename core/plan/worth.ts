@@ -1,4 +1,5 @@
 /** What it comes to in money: all the person's own numbers, nothing looked up. */
+import { mendingOf } from '../garment/condition.ts'
 import type { GarmentInput } from '../garment/garment-input.ts'
 import { PLAIN_STAKES, type Stakes } from './ask.ts'
 import type { Means } from './means.ts'
@@ -10,6 +11,13 @@ export interface Worth {
   against: number | null
   /** The asking price at which it would break even; null: not told. */
   upTo: number | null
+}
+
+/** What mending and care alone cost: bought things and own hours; null where an hour's worth is missing. */
+export function mendingCost(input: GarmentInput, means: Means): number | null {
+  const { minutes, cost } = mendingOf(input)
+  if (minutes > 0 && means.hourWorth === undefined) return null
+  return cost + (minutes / 60) * (means.hourWorth ?? 0)
 }
 
 /** null without a price, or where the work has no price yet. */

@@ -4,6 +4,7 @@ import type { GarmentKind } from '../../core/garment/kinds.ts'
 import type { Aim } from '../../core/plan/plan.ts'
 import type { Correction } from '../../core/reading/reading.ts'
 import type { Fit } from '../../core/wearer/body.ts'
+import { say } from '../../core/words/say.ts'
 import type { Judged } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
 import { TypedText } from '../typed-text.tsx'
@@ -94,12 +95,15 @@ function Elsewhere({ judged: { place, title } }: { judged: Judged }) {
 }
 
 function ListingHead({ judged, onCorrections }: { judged: Judged; onCorrections: PanelDoes['onCorrections'] }) {
-  const { t } = useWords()
+  const { t, wording } = useWords()
   const { title, site, price, kind, text, corrections } = judged
   const setKind = (chosen: GarmentKind) => onCorrections([...corrections.filter((one) => !('kind' in one)), { kind: chosen }])
-  const where = [site, price === null ? '' : t('listing.price', { amount: price.amount.toFixed(2), currency: price.currency })].filter(
-    Boolean
-  )
+  const where = [
+    site,
+    price === null
+      ? ''
+      : say({ code: 'listing.price', values: { amount: price.amount } }, { ...wording, currency: price.currency || undefined })
+  ].filter(Boolean)
   return (
     <div class="listing">
       <h1>{title === '' ? t('listing.nameless') : title}</h1>

@@ -58,6 +58,8 @@ export const panel = {
   'saved.unavailable':
     'The browser gives no place to save here: in a private window, with storage switched off, or on a full disk. Change that and open this again.',
   'saved.failed': 'What is saved could not be reached: {detail}. Close this and open it again.',
+  'saved.broken':
+    'Something went wrong in working this out: {detail}. What you typed is kept. Close this and open it again; if it comes back, take out the figure that was changed last.',
   'saved.opening': 'Opening what is saved.',
   'who.body-and-fit': 'Whose body and fit',
   'who.name-and-fit': '{name}, {fit|fit}',
@@ -66,7 +68,7 @@ export const panel = {
   'who.beside-garment': 'Beside {name}',
 
   'listing.nameless': 'A listing without a title',
-  'listing.price': '{amount} {currency}',
+  'listing.price': '{amount|money}',
   'elsewhere.named': 'This answer is about “{title}”, not the page in front.',
   'elsewhere.nameless': 'This answer is about another page, not the page in front.',
   'elsewhere.what-to-do': 'Click the toolbar button to read this one.',

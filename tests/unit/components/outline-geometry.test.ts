@@ -191,7 +191,10 @@ describe('a shirt and a jacket', () => {
     const [moved] = drawing.moved
     const a = moved?.goes?.[0] as Spot
     const b = moved?.comes[0] as Spot
-    expect(Math.hypot(a.x - b.x, a.y - b.y)).toBeCloseTo(25, 3)
+    const shoulder = drawing.layers[0]?.edges[0]?.[0] as Spot
+    const along = (spot: Spot) => Math.hypot(spot.x - shoulder.x, spot.y - shoulder.y)
+    expect(along(a)).toBeCloseTo(640, 3)
+    expect(along(b)).toBeCloseTo(615, 3)
   })
   it('shows the back for darts', () => {
     const darts = job('back-darts', 40, { waist: -40 }, [{ seam: 'dart', offsetMm: 10 }])

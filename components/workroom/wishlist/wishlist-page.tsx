@@ -1,5 +1,5 @@
 /** Kept listings: find, order, change, open, take away. */
-import { useState } from 'preact/hooks'
+import { useId, useState } from 'preact/hooks'
 import { useWords } from '../../words.tsx'
 import { Choice, Field } from '../field.tsx'
 import { Empty, Headline } from '../frame.tsx'
@@ -25,6 +25,9 @@ const ANY = 'any'
 export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemove }: WishlistPageProps) {
   const { t } = useWords()
   const [search, setSearch] = useState<Search>({ find: '', order: 'kept', status: null, verdict: null })
+  /** On a narrow page the filters are folded away until they are asked for. */
+  const [filters, setFilters] = useState(false)
+  const id = useId()
   const [editing, setEditing] = useState<string | null>(null)
   if (listings.length === 0) {
     return (
@@ -54,24 +57,29 @@ export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemo
           options={ORDERS.map((value) => ({ value, label: t(`wishlist.order.${value}`) }))}
           onChoose={(order) => setSearch({ ...search, order })}
         />
-        <Choice
-          label={t('wishlist.head.verdict')}
-          value={search.verdict ?? ANY}
-          options={[
-            { value: ANY, label: t('wishlist.any') },
-            ...VERDICTS.map((value) => ({ value, label: t('wishlist.verdict', { verdict: value }) }))
-          ]}
-          onChoose={(value) => setSearch({ ...search, verdict: VERDICTS.find((verdict) => verdict === value) ?? null })}
-        />
-        <Choice
-          label={t('wishlist.status')}
-          value={search.status ?? ANY}
-          options={[
-            { value: ANY, label: t('wishlist.any') },
-            ...STATUSES.map((value) => ({ value, label: t(`wishlist.status.${value}`) }))
-          ]}
-          onChoose={(value) => setSearch({ ...search, status: STATUSES.find((status) => status === value) ?? null })}
-        />
+        <button type="button" class="btn wr-fold" aria-expanded={filters} aria-controls={id} onClick={() => setFilters(!filters)}>
+          {t('wishlist.filter', { count: [search.verdict, search.status].filter((one) => one !== null).length })}
+        </button>
+        <div id={id} class={filters ? 'wr-filters wr-shown' : 'wr-filters'}>
+          <Choice
+            label={t('wishlist.head.verdict')}
+            value={search.verdict ?? ANY}
+            options={[
+              { value: ANY, label: t('wishlist.any') },
+              ...VERDICTS.map((value) => ({ value, label: t('wishlist.verdict', { verdict: value }) }))
+            ]}
+            onChoose={(value) => setSearch({ ...search, verdict: VERDICTS.find((verdict) => verdict === value) ?? null })}
+          />
+          <Choice
+            label={t('wishlist.status')}
+            value={search.status ?? ANY}
+            options={[
+              { value: ANY, label: t('wishlist.any') },
+              ...STATUSES.map((value) => ({ value, label: t(`wishlist.status.${value}`) }))
+            ]}
+            onChoose={(value) => setSearch({ ...search, status: STATUSES.find((status) => status === value) ?? null })}
+          />
+        </div>
       </search>
       <p role="status" class={shown.length === 0 ? 'wr-none' : 'sr'}>
         {t(shown.length === 0 ? 'wishlist.none-found' : 'wishlist.found', { count: shown.length })}

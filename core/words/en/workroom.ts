@@ -193,6 +193,7 @@ export const workroom = {
   'wishlist.order.spend': 'Cost in all, least first',
   'wishlist.order.minutes': 'Time, least first',
   'wishlist.order.title': 'Title',
+  'wishlist.filter': 'Filter: {count} set',
   'wishlist.any': 'Any',
   'wishlist.found': '{count} {count|one:listing|other:listings} shown.',
   'wishlist.none-found': 'No kept listing has all of this. Type less, or choose Any.',

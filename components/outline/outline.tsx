@@ -84,6 +84,7 @@ const LABELS = 128
 const TOP = 34
 const FOOT = 34
 const LABEL_APART = 32
+const LEAST_FULL = 280
 
 function Full({
   drawing,
@@ -100,7 +101,7 @@ function Full({
 }) {
   const words = useWords()
   const spots = useId()
-  const wide = Math.min(width, 460)
+  const wide = Math.max(Math.min(width, 460), LEAST_FULL)
   const scale = Math.min((wide - SIDE - LABELS) / (box.right - box.left), 0.42)
   const origin = { x: box.left - SIDE / scale, y: box.top - TOP / scale }
   const height = Math.round((box.bottom - box.top) * scale + TOP + FOOT)

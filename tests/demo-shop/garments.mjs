@@ -37,7 +37,7 @@ export const GARMENTS = [
     colour: '#39486b',
     teaches: 'A bare list in centimetres with the word flat; far too long in the leg, original hem.',
     lines: ['Rigid cotton denim, indigo, hardly worn. Original hem, never taken up.', 'All measured flat in cm:'],
-    list: ['Waist 39', 'Hips 50', 'Thigh 30', 'Inside leg 86', 'Leg opening 20', 'Front rise 27'],
+    list: ['Waist 39', 'Hips 53', 'Thigh 32', 'Inside leg 86', 'Leg opening 20', 'Front rise 27'],
     note: '100% cotton.'
   },
   {
@@ -79,7 +79,7 @@ export const GARMENTS = [
     teaches: 'A tailored jacket with sham cuff buttons and sleeves that are too long.',
     lines: [
       'Single-breasted wool jacket, slate, fully lined, two vents. Cuff buttons are for show only and do not undo.',
-      'Chest 21 inches flat (pit to pit), shoulders 18 1/4 inches, sleeve 26 inches from the shoulder seam, back length 29 1/2 inches, waist 19 1/2 inches flat.'
+      'Chest 21 inches flat (pit to pit), shoulders 17 3/4 inches, sleeve 26 inches from the shoulder seam, back length 29 1/2 inches, waist 19 1/2 inches flat.'
     ]
   },
   {
@@ -143,7 +143,7 @@ export const GARMENTS = [
     drawing: 'trousers',
     colour: '#a0522d',
     teaches: 'Figures without a unit, and one that could be either.',
-    lines: ['Needlecord, rust, worn twice. Waist 15.5 flat, hips 20, thigh 12, inside leg 30, hem 8.', 'Rise 11 at the front.']
+    lines: ['Needlecord, rust, worn twice. Waist 15.5 flat, hips 21, thigh 12.5, inside leg 31, hem 8.', 'Rise 11 at the front.']
   },
   {
     slug: 'plum-skirt-no-figures',

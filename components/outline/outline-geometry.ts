@@ -5,7 +5,8 @@ import type { Line, Spot } from './curve.ts'
 import { legsOutline } from './legs-outline.ts'
 import type { OutlineDrawing, OutlineInput, View } from './outline-drawing.ts'
 import { skirtOutline } from './skirt-outline.ts'
-import { type UpperCut, upperOutline } from './upper-outline.ts'
+import type { UpperCut } from './upper-frame.ts'
+import { upperOutline } from './upper-outline.ts'
 
 type Draw = (input: OutlineInput, view: View) => OutlineDrawing
 const upper =

@@ -1,89 +1,17 @@
 /** How it is made, as far as it matters: what was told, and what is only assumed and can be set. */
 import { useId, useState } from 'preact/hooks'
 import type { Made } from '../../core/garment/garment-input.ts'
-import { type GarmentKind, SHAPE, type Shape } from '../../core/garment/kinds.ts'
 import type { Correction } from '../../core/reading/reading.ts'
 import type { Judged } from '../judged.ts'
 import { LengthField } from '../length-field.tsx'
 import { Pick } from '../pick.tsx'
 import { useWords, type Words } from '../words.tsx'
+import { depthOf, HEM_KINDS, isDepth, isSo, isYesNo, partsOf, type Shown, SKIRT_SHAPES } from './made-parts.ts'
+import { Money, type MoneyDoes } from './money.tsx'
 
-type YesNo = 'felledSeams' | 'tailored' | 'lined' | 'backSeam' | 'slantPockets' | 'darts' | 'elasticWaist' | 'workingCuffButtons'
-type Depth =
-  | 'seamAllowanceMm'
-  | 'outletMm'
-  | 'hemDepthMm'
-  | 'hipDepthMm'
-  | 'backPocketGapMm'
-  | 'pocketDepthMm'
-  | 'taperLengthMm'
-  | 'overlapMm'
-type Shown = YesNo | Depth | 'hemKind' | 'skirtShape'
-
-const YES_NO: ReadonlySet<string> = new Set<YesNo>([
-  'felledSeams',
-  'tailored',
-  'lined',
-  'backSeam',
-  'slantPockets',
-  'darts',
-  'elasticWaist',
-  'workingCuffButtons'
-])
-const isYesNo = (part: Shown): part is YesNo => YES_NO.has(part)
-const isDepth = (part: Shown): part is Depth => part.endsWith('Mm')
-
-const BY_SHAPE: Record<Shape, readonly Shown[]> = {
-  legs: [
-    'backSeam',
-    'outletMm',
-    'seamAllowanceMm',
-    'felledSeams',
-    'hemDepthMm',
-    'hemKind',
-    'backPocketGapMm',
-    'taperLengthMm',
-    'slantPockets',
-    'elasticWaist',
-    'lined'
-  ],
-  skirt: ['skirtShape', 'seamAllowanceMm', 'hemDepthMm', 'hemKind', 'outletMm', 'darts', 'hipDepthMm', 'elasticWaist', 'lined'],
-  upper: [
-    'lined',
-    'tailored',
-    'seamAllowanceMm',
-    'felledSeams',
-    'hemDepthMm',
-    'hemKind',
-    'darts',
-    'backSeam',
-    'overlapMm',
-    'workingCuffButtons'
-  ],
-  whole: ['lined', 'backSeam', 'seamAllowanceMm', 'outletMm', 'hemDepthMm', 'hemKind', 'skirtShape', 'darts'],
-  none: []
-}
-const HEM_KINDS = ['plain', 'original-edge', 'blind', 'knit'] as const
-const SKIRT_SHAPES = ['straight', 'flared', 'circle', 'pleated'] as const
-
-const isSo = (made: Made, part: YesNo): boolean => {
-  const value = made[part]
-  return typeof value === 'boolean' ? value : value.length > 0
-}
-/** Where seams have allowances of their own, the plain one is shown. */
-const depthOf = (made: Made, part: Depth): number => {
-  const value = made[part]
-  return typeof value === 'number' ? value : (value.side ?? PLAIN_ALLOWANCE_MM)
-}
-const PLAIN_ALLOWANCE_MM = 10
-
-export const partsOf = (kind: GarmentKind): readonly Shown[] => BY_SHAPE[SHAPE[kind]]
-
-export interface TakenAsGivenProps {
+export interface TakenAsGivenProps extends MoneyDoes {
   judged: Judged
   onCorrections: (corrections: Correction[]) => void
-  onDraft: (field: string, typed: string | null) => void
-  onMoney: (money: Judged['money']) => void
 }
 
 export function TakenAsGiven({ judged, onCorrections, onDraft, onMoney }: TakenAsGivenProps) {
@@ -227,83 +155,4 @@ function valueWords(part: Shown, made: Made, { inner, length }: Words): string {
   if (isYesNo(part)) return inner(isSo(made, part) ? 'given.yes' : 'given.no')
   if (isDepth(part)) return depthOf(made, part) === 0 ? inner('given.none') : length(depthOf(made, part))
   return part === 'hemKind' ? inner(`made.hemKind.${made.hemKind}`) : inner(`made.skirtShape.${made.skirtShape}`)
-}
-
-const MONEY = ['price', 'postage', 'worth'] as const
-
-/** The person's own figures for this one; nothing is looked up. */
-function Money({ money, drafts, onMoney, onDraft }: Pick<Judged, 'money' | 'drafts'> & Pick<TakenAsGivenProps, 'onMoney' | 'onDraft'>) {
-  const { t } = useWords()
-  return (
-    <fieldset class="money">
-      <legend class="label">{t('money.head')}</legend>
-      <div class="row">
-        {MONEY.map((field) => (
-          <MoneyField
-            key={field}
-            label={t(`money.${field}`)}
-            amount={money[field]}
-            draft={drafts[`money.${field}`]}
-            onDraft={(typed) => onDraft(`money.${field}`, typed)}
-            onAmount={(amount) => {
-              onMoney({ ...money, [field]: amount })
-              onDraft(`money.${field}`, null)
-            }}
-          />
-        ))}
-      </div>
-    </fieldset>
-  )
-}
-
-/** A plain amount, `24` or `24.90` or `24,90`; null for nothing, undefined for what is none. */
-export function amountOf(typed: string): number | null | undefined {
-  const text = typed.trim()
-  if (text === '') return null
-  return /^\d{1,7}(?:[.,]\d{1,2})?$/.test(text) ? Number(text.replace(',', '.')) : undefined
-}
-
-interface MoneyFieldProps {
-  label: string
-  amount: number | null
-  draft: string | undefined
-  onDraft: (typed: string) => void
-  onAmount: (amount: number | null) => void
-}
-
-function MoneyField({ label, amount, draft, onDraft, onAmount }: MoneyFieldProps) {
-  const { t } = useWords()
-  const id = useId()
-  const [text, setText] = useState(draft ?? (amount === null ? '' : String(amount)))
-  const wrong = amountOf(text) === undefined
-  return (
-    <div class="amount">
-      <label class="label" for={id}>
-        {label}
-      </label>
-      <input
-        id={id}
-        class="fieldin n"
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        value={text}
-        aria-invalid={wrong}
-        aria-describedby={wrong ? `${id}-wrong` : undefined}
-        onInput={(event) => {
-          setText(event.currentTarget.value)
-          onDraft(event.currentTarget.value)
-        }}
-        onChange={(event) => {
-          const typed = amountOf(event.currentTarget.value)
-          if (typed !== undefined) onAmount(typed)
-        }}
-      />
-      {wrong && (
-        <p class="wrong" id={`${id}-wrong`} role="alert">
-          {t('money.wrong')}
-        </p>
-      )}
-    </div>
-  )
 }

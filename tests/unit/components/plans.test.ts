@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
+import { amountOf } from '../../../components/panel/money.tsx'
 import { planColumns } from '../../../components/panel/plans.tsx'
-import { amountOf } from '../../../components/panel/taken-as-given.tsx'
 import { closestFit, leastWork, tailorPlan } from './fixtures.ts'
 
 describe('plans side by side', () => {

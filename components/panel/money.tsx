@@ -1,0 +1,87 @@
+/** The person's own figures for one listing: price, postage, what it is worth to them. Nothing is looked up. */
+import { useId, useState } from 'preact/hooks'
+import type { Judged } from '../judged.ts'
+import { useWords } from '../words.tsx'
+
+export interface MoneyDoes {
+  onMoney: (money: Judged['money']) => void
+  onDraft: (field: string, typed: string | null) => void
+}
+
+const MONEY = ['price', 'postage', 'worth'] as const
+
+export function Money({ money, drafts, onMoney, onDraft }: Pick<Judged, 'money' | 'drafts'> & MoneyDoes) {
+  const { t } = useWords()
+  return (
+    <fieldset class="money">
+      <legend class="label">{t('money.head')}</legend>
+      <div class="row">
+        {MONEY.map((field) => (
+          <MoneyField
+            key={field}
+            label={t(`money.${field}`)}
+            amount={money[field]}
+            draft={drafts[`money.${field}`]}
+            onDraft={(typed) => onDraft(`money.${field}`, typed)}
+            onAmount={(amount) => {
+              onMoney({ ...money, [field]: amount })
+              onDraft(`money.${field}`, null)
+            }}
+          />
+        ))}
+      </div>
+    </fieldset>
+  )
+}
+
+/** A plain amount, `24` or `24.90` or `24,90`; null for nothing, undefined for what is none. */
+export function amountOf(typed: string): number | null | undefined {
+  const text = typed.trim()
+  if (text === '') return null
+  return /^\d{1,7}(?:[.,]\d{1,2})?$/.test(text) ? Number(text.replace(',', '.')) : undefined
+}
+
+interface MoneyFieldProps {
+  label: string
+  amount: number | null
+  draft: string | undefined
+  onDraft: (typed: string) => void
+  onAmount: (amount: number | null) => void
+}
+
+function MoneyField({ label, amount, draft, onDraft, onAmount }: MoneyFieldProps) {
+  const { t } = useWords()
+  const id = useId()
+  const [text, setText] = useState(draft ?? (amount === null ? '' : String(amount)))
+  const wrong = amountOf(text) === undefined
+  return (
+    <div class="amount">
+      <label class="label" for={id}>
+        {label}
+      </label>
+      <input
+        id={id}
+        class="fieldin n"
+        type="text"
+        inputMode="decimal"
+        autoComplete="off"
+        value={text}
+        aria-invalid={wrong}
+        aria-describedby={wrong ? `${id}-wrong` : undefined}
+        onInput={(event) => {
+          setText(event.currentTarget.value)
+          onDraft(event.currentTarget.value)
+        }}
+        onChange={(event) => {
+          const typed = amountOf(event.currentTarget.value)
+          if (typed !== undefined) onAmount(typed)
+        }}
+      />
+      {wrong && (
+        <p class="wrong" id={`${id}-wrong`} role="alert">
+          {t('money.wrong')}
+        </p>
+      )}
+    </div>
+  )
+}

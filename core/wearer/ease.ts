@@ -235,13 +235,22 @@ export const EASE: EaseRow[] = [
   },
   // shoulders, arms
   {
-    kinds: ['shirt', ...TOPS, 'dress', 'jacket', 'coat'],
+    kinds: ['shirt', ...TOPS, 'dress'],
     point: 'shoulderWidth',
     body: 'shoulderWidth',
-    least: 10,
-    leastByFit: { close: 0, regular: 10, loose: 15, oversized: 30 },
-    fits: { close: [10, 20], regular: [20, 30], loose: [35, 60], oversized: [80, 160] },
-    source: 'MEM: 10–30 over the nape (T2 set against ANSUR II: 50–100 above the straight breadth)'
+    least: 0,
+    leastByFit: { close: 0, regular: 0, loose: 10, oversized: 30 },
+    fits: { close: [12, 30], regular: [25, 60], loose: [50, 100], oversized: [90, 180] },
+    source: 'T2 set against ANSUR II: shirts sit 50–100 above the straight breadth, 15–65 above the width over the nape; the rest MEM'
+  },
+  {
+    kinds: ['jacket', 'coat'],
+    point: 'shoulderWidth',
+    body: 'shoulderWidth',
+    least: 5,
+    leastByFit: { close: 0, regular: 5, loose: 10, oversized: 30 },
+    fits: { close: [10, 22], regular: [18, 30], loose: [35, 60], oversized: [80, 160] },
+    source: 'MEM: 10–30 over the nape'
   },
   {
     kinds: ['shirt', ...TOPS, 'jacket', 'coat'],

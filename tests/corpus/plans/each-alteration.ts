@@ -475,8 +475,8 @@ export const pairs: Pair[] = [
     id: 'shoulder-in',
     direction: 'less',
     answer: {
-      why: '480 − 450 = 30, a shirt shoulder gives 25 a side',
-      request: asked('shirt', { shoulderWidth: 480 }, { level: 4 }),
+      why: '510 − 480 = 30, a shirt shoulder gives 25 a side',
+      request: asked('shirt', { shoulderWidth: 510 }, { level: 4 }),
       amount: [28, 50]
     },
     never: { why: 'a tailored shoulder is level 5', request: asked('jacket', { shoulderWidth: 466 }, { level: 4 }) }

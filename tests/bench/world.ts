@@ -1,0 +1,69 @@
+/** The simulated world put to the product: what is told becomes a request, what is true tells whether it works out. */
+
+import type { GarmentInput, Made } from '../../core/garment/garment-input.ts'
+import { POINTS, type PointId } from '../../core/garment/points.ts'
+import type { Means } from '../../core/plan/means.ts'
+import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
+import { BODY_MEASURES, type Body } from '../../core/wearer/body.ts'
+import type { Figures, Told, Truth } from './simulator.ts'
+
+const MARK_MM = 2
+const EXACT_MM = 0.01
+
+const bodyFrom = (figures: Figures, sdMm?: number): Body =>
+  Object.fromEntries(
+    BODY_MEASURES.flatMap((measure) =>
+      figures[measure] === undefined ? [] : [[measure, sdMm === undefined ? { mm: figures[measure] } : { mm: figures[measure], sdMm }]]
+    )
+  )
+const measuresFrom = (figures: Figures, source: 'seller' | 'own', sdMm?: number): GarmentInput['measures'] =>
+  POINTS.flatMap((point) => {
+    const mm = figures[point]
+    return mm === undefined ? [] : [sdMm === undefined ? { point, mm, source } : { point, mm, source, sdMm }]
+  })
+
+export const toldRequest = (told: Told, means: Means, price?: GarmentInput['price']): ReckonRequest => ({
+  garment: {
+    kind: told.kind,
+    measures: measuresFrom(told.garment, 'seller'),
+    made: told.made as Partial<Made>,
+    ...(price === undefined ? {} : { price })
+  },
+  wearer: { fit: 'regular', body: bodyFrom(told.body) },
+  means
+})
+
+/** Everything known, of the points that are judged. */
+export const trueRequest = (truth: Truth, points: readonly PointId[], means: Means, price?: GarmentInput['price']): ReckonRequest => ({
+  garment: {
+    kind: truth.kind,
+    measures: measuresFrom(
+      Object.fromEntries(points.flatMap((point) => (truth.garment[point] === undefined ? [] : [[point, truth.garment[point]]]))) as Figures,
+      'own',
+      EXACT_MM
+    ),
+    made: truth.made as Partial<Made>,
+    ...(price === undefined ? {} : { price })
+  },
+  wearer: { fit: 'regular', body: bodyFrom(truth.body, EXACT_MM) },
+  means
+})
+
+const total = (misfit: { mm: number }[]): number => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)
+export const asItIsFits = (reckoning: Reckoning): boolean => total(reckoning.asItIs.misfit) <= MARK_MM
+export const someOwnPlanFits = (reckoning: Reckoning): boolean =>
+  asItIsFits(reckoning) || reckoning.plans.some((plan) => plan.aim !== 'tailor' && total(plan.misfit) <= MARK_MM)
+
+export interface Trial {
+  chance: number
+  works: boolean
+}
+
+/** One listing: the chance that was given, and whether it worked out. null: too little told, or nothing to be unsure of. */
+export function trial(truth: Truth, told: Told, means: Means): Trial | null {
+  const answer = reckon(toldRequest(told, means))
+  if (answer.chance === null) return null
+  const points = answer.gaps.filter((gap) => gap.band !== null).map((gap) => gap.point)
+  const known = reckon(trueRequest(truth, points, means), { outlook: false })
+  return { chance: answer.chance, works: answer.verdict === 'wears-as-is' ? asItIsFits(known) : someOwnPlanFits(known) }
+}

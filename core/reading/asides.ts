@@ -4,7 +4,7 @@ import type { Layout } from './layout.ts'
 import { gap } from './link.ts'
 import type { Quantity } from './quantities.ts'
 import type { AsideReason } from './reading.ts'
-import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
+import { meaning, means, type Term, type Terms, termAt, termsAs } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 interface Scope {
@@ -70,7 +70,7 @@ function isPlace(tokens: readonly Token[], terms: Terms, label: Label | undefine
 function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope[] {
   const scopes: Scope[] = []
   let reached = 0
-  for (const term of terms.list) {
+  for (const term of termsAs(terms, 'model', 'fits', 'parcel')) {
     if (term.from < reached) continue
     const because: AsideReason | null = means(term, 'model')
       ? 'model'

@@ -2,7 +2,7 @@
 import type { Structure, Trait } from '../garment/garment-input.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
 import type { Reading } from './reading.ts'
-import { meaning, means, type Term, termAt } from './terms.ts'
+import { meaning, means, type Term, termAt, termsAs } from './terms.ts'
 import { isDenied, type TextRead } from './text.ts'
 import type { Token } from './tokens.ts'
 
@@ -18,10 +18,10 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
   texts.forEach((text, index) => {
     const title = index === 0 && texts.length > 1
     readFibres(text, fibres)
-    for (const term of text.terms.list) {
+    for (const term of termsAs(text.terms, 'structure', 'trait', 'stretch')) {
       const its = meaning(term, 'structure')
       if (its && structure === null && isCloth(text, term, title)) structure = its.structure
-      for (const sense of term.senses) {
+      for (const sense of term.its.senses) {
         if (sense.role === 'trait' && isTrait(text, term, sense.trait, title, kind)) {
           traits.add(sense.trait)
           if (sense.trait === 'rigid' && saysNoStretch(text, term)) stretchPercent ??= 0
@@ -121,7 +121,7 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
   const used = new Set<number>()
   let sentence = -1
   let lining = false
-  for (const term of terms.list) {
+  for (const term of termsAs(terms, 'fibre', 'shell', 'lining')) {
     if (layout.sentence[term.from] !== sentence) {
       sentence = layout.sentence[term.from] as number
       lining = false

@@ -3,7 +3,7 @@ import type { Made } from '../garment/garment-input.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
 import type { PointName } from './languages/lexicon.ts'
 import { shapeOfPoints } from './points-by-kind.ts'
-import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
+import { meaning, means, type Term, type Terms, termAt, termsAs } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 export interface KindRead {
@@ -55,7 +55,7 @@ export function kindOf(title: Text | null, text: Text, names: readonly PointName
   if (title) {
     const head = headOf(title, language)
     if (head) return { ...head, sureness: 0.95, thing: false }
-    if (title.terms.list.some((term) => means(term, 'thing'))) return { kind: null, sureness: 0.9, made: {}, thing: true }
+    if (title.terms.by.has('thing')) return { kind: null, sureness: 0.9, made: {}, thing: true }
   }
   const led = ledBy(text)
   if (led) return led
@@ -75,7 +75,7 @@ export const actsAs = (kind: GarmentKind | null, names: readonly PointName[]): G
 /** “Denim shirt dress with jacket”: the last kind before what stands beside it. */
 function headOf({ tokens, terms }: Text, language: string): { kind: GarmentKind; made: Partial<Made> } | null {
   let best: Term | null = null
-  for (const term of terms.list) {
+  for (const term of termsAs(terms, 'kind')) {
     if (!meaning(term, 'kind')) continue
     if (best && HEAD_FIRST.has(language)) break
     if (best && stops(tokens, best.to, term.from)) break
@@ -97,7 +97,7 @@ const stops = (tokens: readonly Token[], from: number, to: number): boolean => {
 function ledBy({ tokens, terms }: Text): KindRead | null {
   const score = new Map<GarmentKind, { points: number; made: Partial<Made> }>()
   let thing = 0
-  for (const term of terms.list) {
+  for (const term of termsAs(terms, 'kind', 'thing')) {
     if (term.from > FURTHEST) break
     const before = tokens[term.from - 1]?.text ?? ''
     const early = term.from < EARLY ? 2 : 1
@@ -124,7 +124,7 @@ function ledBy({ tokens, terms }: Text): KindRead | null {
 /** Headings that name a garment: “Jacket:”, “Trousers measurements”. The figures below are of it. */
 export function sectionsOf({ tokens, terms }: Text): { from: number; kind: GarmentKind }[] {
   const sections: { from: number; kind: GarmentKind }[] = []
-  for (const term of terms.list) {
+  for (const term of termsAs(terms, 'kind')) {
     const kind = meaning(term, 'kind')?.kind
     if (!kind) continue
     const before = tokens[term.from - 1]

@@ -2,7 +2,7 @@
 import type { Landmark, PointName } from './languages/lexicon.ts'
 import { endsSentence } from './layout.ts'
 import type { Quantity } from './quantities.ts'
-import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
+import { meaning, means, type Term, type Terms, termAt, termsAs } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 export type LabelRole = 'point' | 'detail' | 'thing' | 'height' | 'letDown' | 'letOut' | 'seamAllowance' | 'fault'
@@ -24,11 +24,11 @@ const ROLES: LabelRole[] = ['letDown', 'letOut', 'seamAllowance', 'point', 'deta
 export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
   const figures = figureStarts(tokens.length, quantities)
   const single: Label[] = []
-  for (const term of terms.list) {
+  for (const term of termsAs(terms, ...ROLES)) {
     const label = labelOf(terms, term)
     if (label) single.push(label)
   }
-  single.push(...shorthand(tokens, quantities))
+  for (const label of shorthand(tokens, quantities)) single.push(label)
   single.sort((a, b) => a.from - b.from)
   const joined: Label[] = []
   for (const label of single) {
@@ -105,6 +105,8 @@ export function moreExact(a: PointName, b: PointName): PointName {
   return a
 }
 
+/** More names in a row are no joint label. */
+const MOST_JOINT = 6
 const LEG_EDGES = new Set<PointName>(['bottomEdge', 'width', 'cuffEdge', 'thigh', 'knee', 'legOpening', 'hem'])
 
 type Between = 'refine' | 'joint' | 'close' | 'apart'
@@ -159,7 +161,7 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label): L
     !GENERIC.has(second)
   )
     return { ...a, to: b.to }
-  if (between === 'joint' && !a.weak && !b.weak) return { ...a, to: b.to, points: [...a.points, ...b.points], basis: a.basis ?? b.basis }
+  if (between === 'joint' && !a.weak && !b.weak && a.points.length < MOST_JOINT) return { ...a, to: b.to, points: [...a.points, ...b.points], basis: a.basis ?? b.basis }
   return null
 }
 
@@ -237,7 +239,7 @@ function shorthand(tokens: readonly Token[], quantities: readonly Quantity[]): L
   const close = () => {
     const letters = new Set(run.map(({ label }) => label.letter))
     const bare = run.length === 2 && letters.has('s') && letters.size < 2
-    if (letters.size >= 2 && !bare) found.push(...run.map(({ label }) => label))
+    if (letters.size >= 2 && !bare) for (const { label } of run) found.push(label)
     run = []
   }
   for (const one of quantities) {

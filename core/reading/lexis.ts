@@ -16,7 +16,7 @@ import { tokensOf } from './tokens.ts'
 export const LEXICONS: readonly Lexicon[] = [en, de, fr, es, it, nl, pl, sv]
 
 export type Sense =
-  | { role: 'point'; point: PointName; basis: 'flat' | 'around' | null; weak: boolean }
+  | { role: 'point'; point: PointName; basis: 'flat' | 'around' | null; weak: boolean; rank?: number }
   | { role: 'landmark'; landmark: Landmark }
   | { role: 'basis'; basis: 'flat' | 'around' | 'doubled' | 'double' }
   | { role: 'unit'; unit: 'in' | 'cm' | 'mm' | 'm' | 'ft' }
@@ -34,8 +34,16 @@ export type Sense =
 
 export interface Node {
   next: Map<string, Node>
-  senses: Sense[] | null
+  meaning: Meaning | null
 }
+/** All that a phrase can mean; shared by its terms. */
+export interface Meaning {
+  senses: Sense[]
+  roles: Set<Sense['role']>
+  /** With what its words tell each for itself, once that was worked out (see terms.ts). */
+  whole: Meaning | null
+}
+export const meaningOf = (senses: Sense[]): Meaning => ({ senses, roles: new Set(senses.map(({ role }) => role)), whole: null })
 export interface Lexis {
   root: Node
   halves: ReadonlySet<string>
@@ -53,7 +61,7 @@ export function lexisOf(language: string): Lexis {
 }
 
 function compile(lexicons: readonly Lexicon[]): Lexis {
-  const root: Node = { next: new Map(), senses: null }
+  const root: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
   lexicons.forEach((lexicon, rank) => {
     const add = (phrases: string | undefined, sense: Sense) => {
@@ -114,14 +122,15 @@ function put(root: Node, words: readonly string[], sense: Sense, rank: number): 
   for (const word of words) {
     let next = node.next.get(word)
     if (next === undefined) {
-      next = { next: new Map(), senses: null }
+      next = { next: new Map(), meaning: null }
       node.next.set(word, next)
     }
     node = next
   }
-  node.senses ??= []
+  let senses = node.meaning?.senses ?? []
   // the language of the text comes after English (rank) and replaces an English point of the same words
-  if (rank > 0 && sense.role === 'point') node.senses = node.senses.filter((one) => one.role !== 'point')
-  if (!node.senses.some((one) => same(one, sense))) node.senses.push(sense)
+  if (rank > 0 && sense.role === 'point') senses = senses.filter((one) => one.role !== 'point' || one.rank === rank)
+  if (senses.some((one) => same(one, sense))) return
+  node.meaning = meaningOf([...senses, sense.role === 'point' ? { ...sense, rank } : sense])
 }
-const same = (a: Sense, b: Sense): boolean => JSON.stringify(a) === JSON.stringify(b)
+const same = (a: Sense, b: Sense): boolean => a.role === b.role && JSON.stringify({ ...a, rank: 0 }) === JSON.stringify({ ...b, rank: 0 })

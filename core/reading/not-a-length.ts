@@ -30,7 +30,18 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
     return true
   if (unit) return false
   if (value >= 400 || (first.text.length > 1 && first.text.startsWith('0'))) return true
+  if (isDate(tokens, from) || isPhone(tokens, from)) return true
+  // 9/10: the ten of a score
+  if (
+    before?.text === '/' &&
+    !first.spaced &&
+    (value === 10 || value === 5) &&
+    isDigits(tokens[from - 2]) &&
+    Number(tokens[from - 2]?.text) <= value
+  )
+    return true
   if (after === undefined) return false
+  if (!after.spaced && after.text === 's' && value >= 20 && value % 10 === 0) return true
   if (!after.spaced && after.kind === 'word' && !SHORTHAND.test(after.text) && !means(termAt(terms, to), 'point')) return true
   if (AFTER.has(after.text)) return true
   if (after.text === '+' && !after.spaced) return true
@@ -43,7 +54,7 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
   const further = termAt(terms, term ? term.to : to + 1)
   if (after.kind === 'word' && !means(term, 'point', 'basis', 'light', 'unit', 'measures') && means(further, 'otherUnit') && value <= 12)
     return true
-  return isDate(tokens, from) || isPhone(tokens, from)
+  return false
 }
 
 const isDigits = (token: Token | undefined): boolean => token?.kind === 'digits'

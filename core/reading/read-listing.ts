@@ -22,7 +22,7 @@ import type { ListingText, Reading } from './reading.ts'
 import { garmentsOf, sizesOf } from './sections.ts'
 import { sizeLabelsOf } from './size-labels.ts'
 import { type StructuredRead, structuredOf } from './structured.ts'
-import { readText, type TextRead } from './text.ts'
+import { readText, readTokens, type TextRead, tokenise } from './text.ts'
 import { colourOf, conditionOf, faultsOf, madeOf, useOf } from './told.ts'
 import { listUnit, toldUnits } from './unit.ts'
 
@@ -33,9 +33,11 @@ export function readListing(listing: ListingText): Reading {
   const words = listing.units ?? 'cm'
   const structured = structuredOf(listing.structured, listing.title)
   const name = listing.title ?? structured.name ?? ''
-  const language = languageOf(name, listing.text, listing.language)
-  const title = name === '' ? null : readText(name, language)
-  const text = readText(listing.text, language)
+  const titleTokens = name === '' ? null : tokenise(name)
+  const textTokens = tokenise(listing.text)
+  const language = languageOf(titleTokens ? [titleTokens.tokens, textTokens.tokens] : [textTokens.tokens], listing.language)
+  const title = titleTokens && readTokens(titleTokens, language)
+  const text = readTokens(textTokens, language)
   const read = readFigures(text, title, listing, language)
   const texts = title ? [title, text] : [text]
   const { kind } = read.kind

@@ -1,26 +1,42 @@
 /** The words of a text that mean something, longest phrase first, each with its place and all it can mean. */
 import type { Landmark, PointName, WordRole } from './languages/lexicon.ts'
-import type { Lexis, Node, Sense } from './lexis.ts'
+import { type Lexis, type Meaning, meaningOf, type Node, type Sense } from './lexis.ts'
 import type { Token } from './tokens.ts'
 
 export interface Term {
   /** Its first token, and the one after its last. */
   from: number
   to: number
-  senses: readonly Sense[]
+  its: Meaning
 }
 export interface Terms {
   list: Term[]
   /** For each token the term that covers it, or −1. */
   at: Int32Array
+  /** Those that mean something in a role, in order. */
+  by: Map<Sense['role'], Term[]>
 }
 
 type SenseOf<R extends Sense['role']> = Extract<Sense, { role: R }>
 /** What a term means in this role, or undefined. */
-export const meaning = <R extends Sense['role']>(term: Term | undefined, role: R): SenseOf<R> | undefined =>
-  term?.senses.find((sense): sense is SenseOf<R> => sense.role === role)
-export const means = (term: Term | undefined, ...roles: Sense['role'][]): boolean =>
-  term?.senses.some((sense) => (roles as string[]).includes(sense.role)) ?? false
+export function meaning<R extends Sense['role']>(term: Term | undefined, role: R): SenseOf<R> | undefined {
+  return term?.its.roles.has(role) ? term.its.senses.find((sense): sense is SenseOf<R> => sense.role === role) : undefined
+}
+/** Does a term mean something in one of these roles? */
+export function means(term: Term | undefined, ...roles: Sense['role'][]): boolean {
+  if (term === undefined) return false
+  for (const role of roles) if (term.its.roles.has(role)) return true
+  return false
+}
+const NONE: readonly Term[] = []
+/** The terms that mean something in one of these roles, in order; one with two of the roles stands once. */
+export function termsAs({ by }: Terms, ...roles: Sense['role'][]): readonly Term[] {
+  const [first] = roles
+  if (first !== undefined && roles.length === 1) return by.get(first) ?? NONE
+  const all = new Set<Term>()
+  for (const role of roles) for (const term of by.get(role) ?? NONE) all.add(term)
+  return [...all].sort((a, b) => a.from - b.from)
+}
 /** The term that covers a token. */
 export const termAt = (terms: Terms, token: number): Term | undefined => {
   const index = terms.at[token]
@@ -43,7 +59,15 @@ export function termsOf(tokens: readonly Token[], lexis: Lexis): Terms {
   joined.forEach((term, index) => {
     at.fill(index, term.from, term.to)
   })
-  return { list: joined, at }
+  const by: Terms['by'] = new Map()
+  for (const term of joined) {
+    for (const role of term.its.roles) {
+      const list = by.get(role)
+      if (list) list.push(term)
+      else by.set(role, [term])
+    }
+  }
+  return { list: joined, at, by }
 }
 
 /**
@@ -60,7 +84,7 @@ function longest(tokens: readonly Token[], from: number, root: Node, limit = tok
     node = node.next.get(token.text)
     if (node === undefined) break
     at++
-    if (node.senses !== null) best = { from, to: at, senses: node.senses }
+    if (node.meaning !== null) best = { from, to: at, its: node.meaning }
     const glue = tokens[at]
     if (glue?.kind === 'mark' && !glue.spaced && glue.text === "'" && tokens[at + 1]?.kind === 'word' && token.kind === 'word') {
       at++ // girls' dress
@@ -81,16 +105,22 @@ const IMITATED = /^(?:faux|vegan|imitation|fake|pu|mock)$/
 
 /** “denim jacket” is a jacket and still denim: what the words of a garment's name tell each for itself is kept. */
 function withInner(tokens: readonly Token[], term: Term, root: Node): Term {
-  if (!means(term, ...OUTER) || IMITATED.test(tokens[term.from]?.text ?? '')) return term
-  const senses = [...term.senses]
+  if (!means(term, ...OUTER)) return term
+  term.its.whole ??= innerOf(tokens, term, root)
+  return { ...term, its: term.its.whole }
+}
+
+function innerOf(tokens: readonly Token[], term: Term, root: Node): Meaning {
+  if (IMITATED.test(tokens[term.from]?.text ?? '')) return term.its
+  const senses = [...term.its.senses]
   for (let at = term.from; at < term.to; at++) {
     const inner = longest(tokens, at, root, at === term.from ? term.to - 1 : term.to)
-    for (const sense of inner?.senses ?? []) {
+    for (const sense of inner?.its.senses ?? []) {
       if (!INNER.has(sense.role) || (sense.role === 'kind' && senses.some(({ role }) => role === 'kind'))) continue
       senses.push(sense)
     }
   }
-  return { ...term, senses }
+  return meaningOf(senses)
 }
 
 const PAIRS: Partial<Record<`${Landmark} ${Landmark}`, { point: PointName; basis: 'flat' | null }>> = {
@@ -118,6 +148,16 @@ const PAIRS: Partial<Record<`${Landmark} ${Landmark}`, { point: PointName; basis
 /** Shoulders are shoulders; elbows and the rest name no point of ours together. */
 const pairOf = (a: Landmark, b: Landmark) => PAIRS[`${a} ${b}`] ?? PAIRS[`${b} ${a}`] ?? null
 
+const pairMeanings = new Map<string, Meaning>()
+function pairMeaning(a: Landmark, b: Landmark): Meaning {
+  const known = pairMeanings.get(`${a} ${b}`)
+  if (known) return known
+  const pair = pairOf(a, b)
+  const its = meaningOf(pair === null ? [{ role: 'detail' }] : [{ role: 'point', ...pair, weak: false }])
+  pairMeanings.set(`${a} ${b}`, its)
+  return its
+}
+
 const STEPPED: WordRole[] = ['light', 'front', 'back', 'from']
 const FURTHEST = 5
 
@@ -132,12 +172,11 @@ function withLandmarkPairs(tokens: readonly Token[], list: readonly Term[]): Ter
       joined.push(first)
       continue
     }
-    const pair = pairOf(start.landmark, end.landmark)
     const last = list[end.index] as Term
     joined.push({
       from: first.from,
       to: last.to,
-      senses: pair === null ? [{ role: 'detail' }] : [{ role: 'point', ...pair, weak: false }]
+      its: pairMeaning(start.landmark, end.landmark)
     })
     index = end.index
   }

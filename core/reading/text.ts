@@ -14,12 +14,22 @@ export interface TextRead {
   lexis: Lexis
 }
 
-export function readText(original: string, language: string): TextRead {
-  const plain = normalise(original)
-  const tokens = tokensOf(plain.text)
-  const lexis = lexisOf(language)
-  return { original, markup: plain.markup, tokens, terms: termsOf(tokens, lexis), layout: layoutOf(tokens), lexis }
+/** A text as tokens, before its language is known. */
+export interface TextTokens {
+  original: string
+  markup: boolean
+  tokens: Token[]
 }
+export function tokenise(original: string): TextTokens {
+  const plain = normalise(original)
+  return { original, markup: plain.markup, tokens: tokensOf(plain.text) }
+}
+
+export function readTokens(text: TextTokens, language: string): TextRead {
+  const lexis = lexisOf(language)
+  return { ...text, lexis, terms: termsOf(text.tokens, lexis), layout: layoutOf(text.tokens) }
+}
+export const readText = (original: string, language: string): TextRead => readTokens(tokenise(original), language)
 
 const REACH = 12
 

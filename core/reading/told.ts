@@ -2,7 +2,7 @@
 import type { ConditionId, Made, Use } from '../garment/garment-input.ts'
 import { type GarmentKind, SHAPE, type Shape } from '../garment/kinds.ts'
 import type { PointId } from '../garment/points.ts'
-import { meaning, means, type Term, termAt } from './terms.ts'
+import { meaning, means, type Term, termAt, termsAs } from './terms.ts'
 import { isDenied, slice, type TextRead } from './text.ts'
 
 /** Where an opening is told for a kind that can have it there. */
@@ -18,7 +18,7 @@ export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Pa
   const made: Partial<Made> = {}
   const shape = kind === null ? 'none' : SHAPE[kind]
   for (const text of texts) {
-    for (const term of text.terms.list) {
+    for (const term of termsAs(text.terms, 'made')) {
       const told = meaning(term, 'made')?.fact
       if (!told) continue
       const denied = isDenied(text, term)
@@ -42,7 +42,7 @@ export function useOf(texts: readonly TextRead[], title: TextRead | null, sizeLa
   let child = sizeLabels.some((label) => label.startsWith('age '))
   let night = false
   for (const text of texts) {
-    for (const term of text.terms.list) {
+    for (const term of termsAs(text.terms, 'nightwear', 'use')) {
       if (means(term, 'nightwear')) night = true
       const use = meaning(term, 'use')?.use
       if (use === undefined || isDenied(text, term)) continue
@@ -59,7 +59,7 @@ const EARLY = 80
 /** The first colour of the title, else of the first words. */
 export function colourOf(texts: readonly TextRead[]): string | null {
   for (const text of texts) {
-    for (const term of text.terms.list) {
+    for (const term of termsAs(text.terms, 'colour')) {
       if (term.from > EARLY) break
       const colour = meaning(term, 'colour')?.colour
       if (colour !== undefined && !means(term, 'fault') && !isDenied(text, term)) return colour
@@ -71,7 +71,7 @@ export function colourOf(texts: readonly TextRead[]): string | null {
 /** “very good used condition”, “new with tags”: as told, in small letters. */
 export function conditionOf(texts: readonly TextRead[]): string | null {
   for (const text of texts) {
-    for (const term of text.terms.list) {
+    for (const term of termsAs(text.terms, 'condition', 'conditionPhrase')) {
       if (means(term, 'condition')) {
         let from = term.from
         for (
@@ -111,7 +111,7 @@ export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): 
   const mending = new Set<ConditionId>()
   for (const text of texts) {
     let said = -1
-    for (const term of text.terms.list) {
+    for (const term of termsAs(text.terms, 'fault')) {
       const fault = meaning(term, 'fault')
       if (!fault || means(term, 'nothing') || isDenied(text, term) || isOfSize(text, term)) continue
       for (const job of fault.mending) mending.add(job === 'patch' && (kind === 'jumper' || kind === 'knit-top') ? 'darn' : job)

@@ -5,7 +5,7 @@ import { type LengthUnit, toMm } from '../length.ts'
 import type { Label } from './labels.ts'
 import { logLikely } from './plausible.ts'
 import type { Quantity } from './quantities.ts'
-import { meaning, means, type Terms, termAt } from './terms.ts'
+import { meaning, means, type Terms, termAt, termsAs } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 /** Units that stand with no figure of their own: (cm) in a heading, “all in inches” in a note. */
@@ -19,7 +19,7 @@ export interface ToldUnits {
 export function toldUnits(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): ToldUnits {
   const at: ToldUnits['at'] = []
   let quantity = 0
-  for (const term of terms.list) {
+  for (const term of termsAs(terms, 'unit')) {
     const unit = meaning(term, 'unit')?.unit
     if (unit !== 'in' && unit !== 'cm' && unit !== 'mm') continue
     while (quantities[quantity] && (quantities[quantity] as Quantity).spanTo <= term.from) quantity++

@@ -1,0 +1,185 @@
+/** From a reading to a request: corrections, doubts, labels, price; and a later answer beside a first reading. */
+import { describe, expect, test } from 'vitest'
+import { garmentFrom, priceFor } from '../../../core/reading/garment-from.ts'
+import { labelEvidence } from '../../../core/reading/label-evidence.ts'
+import { mergeReadings } from '../../../core/reading/merge-readings.ts'
+import { readListing } from '../../../core/reading/read-listing.ts'
+import type { Correction } from '../../../core/reading/reading.ts'
+
+const TEXT = 'Waist 16" flat, inseam 30", thigh 11" flat. £20'
+const reading = readListing({ title: 'Wool trousers', text: TEXT })
+const mm = (corrections: Correction[], text = TEXT) =>
+  Object.fromEntries(
+    garmentFrom(readListing({ title: 'Wool trousers', text }), corrections).measures.map((one) => [one.point, Math.round(one.mm * 10) / 10])
+  )
+const at = (quote: string, text = TEXT) => ({ quote, start: text.indexOf(quote), end: text.indexOf(quote) + quote.length })
+
+describe('garmentFrom', () => {
+  test('passes on what was read', () => {
+    expect(garmentFrom(reading, [])).toEqual({
+      kind: 'trousers',
+      measures: [
+        { point: 'waist', mm: 16 * 25.4 * 2, sdMm: 12, source: 'seller' },
+        { point: 'inseam', mm: 30 * 25.4, sdMm: 8, source: 'seller' },
+        { point: 'thigh', mm: 11 * 25.4 * 2, sdMm: 12, source: 'seller' }
+      ],
+      cloth: { fibres: [{ fibre: 'wool', percent: null }] },
+      made: {},
+      price: { amount: 20 }
+    })
+  })
+  test('flips flat to around and back', () => {
+    expect(mm([{ ...at('16"'), basis: 'around' }]).waist).toBe(406.4)
+    expect(
+      mm([
+        { ...at('16"'), basis: 'around' },
+        { ...at('16"'), basis: 'flat' }
+      ]).waist
+    ).toBe(812.8)
+  })
+  test('changes the unit from what was stated', () => expect(mm([{ ...at('30"'), unit: 'cm' }]).inseam).toBe(300))
+  test('changes the point, and doubles no length', () => {
+    const now = mm([{ ...at('30"'), point: 'outseam' }])
+    expect(now.outseam).toBe(762)
+    expect(now.inseam).toBeUndefined()
+    expect(mm([{ ...at('16"'), point: 'outseam' }]).outseam).toBe(406.4)
+  })
+  test('drops what is no measure', () => expect(mm([{ ...at('11"'), point: null }]).thigh).toBeUndefined())
+  test('takes typed millimetres', () => expect(mm([{ ...at('16"'), mm: 800 }]).waist).toBe(800))
+  test('adds, over what was read', () => {
+    const { measures } = garmentFrom(reading, [
+      { add: 'inseam', mm: 755, source: 'own' },
+      { add: 'hip', mm: 1010, source: 'seller' }
+    ])
+    expect(measures.find(({ point }) => point === 'inseam')).toEqual({ point: 'inseam', mm: 755, source: 'own' })
+    expect(measures.find(({ point }) => point === 'hip')).toEqual({ point: 'hip', mm: 1010, source: 'seller' })
+  })
+  test('sets kind and construction right', () => {
+    const garment = garmentFrom(reading, [{ kind: 'jeans' }, { made: { lined: true } }, { made: { lined: false } }])
+    expect(garment.kind).toBe('jeans')
+    expect(garment.made).toEqual({ lined: false })
+  })
+  test('a kind set right moves the bare length', () => {
+    const skirt = readListing({ title: 'Dress', text: 'Length 26"' })
+    expect(garmentFrom(skirt, [{ kind: 'skirt' }]).measures[0]?.point).toBe('skirtLength')
+  })
+  test('survives an edited text: the same words, moved', () => {
+    const edited = `Reduced! ${TEXT}`
+    expect(mm([{ ...at('16"'), basis: 'around' }], edited).waist).toBe(406.4)
+  })
+  test('of several with the same words the nearest', () => {
+    const text = 'Inseam 30", waist 30" around'
+    expect(mm([{ ...at('30"', text), unit: 'cm' }], text)).toEqual({ inseam: 300, waist: 762 })
+    const second = { quote: '30"', start: text.lastIndexOf('30"'), end: text.lastIndexOf('30"') + 3 }
+    expect(mm([{ ...second, mm: 790 }], text)).toEqual({ inseam: 762, waist: 790 })
+  })
+  test('a correction whose words are gone changes nothing', () => expect(mm([{ quote: '99"', start: 0, end: 3, mm: 5 }])).toEqual(mm([])))
+  test('a figure left aside becomes a measure when it is named', () => {
+    const text = 'Waist 16" flat. Side 41"'
+    expect(mm([{ ...at('41"', text), point: 'outseam' }], text).outseam).toBe(1041.4)
+    expect(mm([{ ...at('41"', text) }], text).outseam).toBeUndefined()
+  })
+  test('a bare figure needs its unit', () => {
+    const coat = readListing({ title: 'Coat', text: 'hem 46' })
+    const place = { quote: '46', start: 4, end: 6 }
+    expect(garmentFrom(coat, []).measures).toEqual([])
+    expect(garmentFrom(coat, [{ ...place, point: 'hem', unit: 'cm', basis: 'flat' }]).measures).toMatchObject([{ point: 'hem', mm: 920 }])
+  })
+  test('a range widens the standard deviation', () => {
+    const skirt = garmentFrom(readListing({ title: 'Skirt', text: 'Waist 28-30" around' }), [])
+    expect(skirt.measures[0]?.sdMm).toBeCloseTo(Math.hypot(12, 50.8 / Math.sqrt(12)), 6)
+  })
+  test('a contradiction widens it, until it is settled', () => {
+    const text = 'Inseam 30". Later: inseam 27".'
+    const told = readListing({ title: 'Trousers', text })
+    expect(garmentFrom(told, []).measures[0]?.sdMm).toBeCloseTo(Math.hypot(8, 76.2 / Math.sqrt(12)), 6)
+    expect(garmentFrom(told, [{ ...at('30"', text), mm: 762 }]).measures[0]?.sdMm).toBe(8)
+  })
+  test('a price in another currency is left out', () => {
+    expect(garmentFrom(reading, [], { currency: 'GBP' }).price).toEqual({ amount: 20 })
+    expect(garmentFrom(reading, [], { currency: 'EUR' }).price).toBeUndefined()
+    expect(priceFor(reading, 'EUR')).toBeNull()
+  })
+  test('mending and use reach the request', () => {
+    const coat = garmentFrom(readListing({ title: 'Hi-vis coat', text: 'Missing button.' }), [])
+    expect(coat).toMatchObject({ use: 'protective', condition: [{ job: 'replace-button' }] })
+  })
+  test('a label fills only what is not told', () => {
+    const jeans = garmentFrom(readListing({ title: 'Jeans W32 L34', text: 'Inseam 31"' }), [])
+    expect(jeans.measures).toEqual([
+      { point: 'inseam', mm: 31 * 25.4, sdMm: 8, source: 'seller' },
+      { point: 'waist', mm: 33.5 * 25.4, sdMm: 25, source: 'label' }
+    ])
+  })
+  test('of a suit the figures of the kind', () => {
+    const suit = readListing({ title: 'Suit', text: 'Jacket:\nChest 42"\nWaist 38"\n\nTrousers:\nWaist 34"\nInseam 31"' })
+    const points = (kind: 'jacket' | 'trousers') => garmentFrom(suit, [{ kind }]).measures.map((one) => [one.point, Math.round(one.mm)])
+    expect(points('jacket')).toEqual([
+      ['chest', 1067],
+      ['waist', 965]
+    ])
+    expect(points('trousers')).toEqual([
+      ['waist', 864],
+      ['inseam', 787]
+    ])
+  })
+  test('of several sizes the one for sale; without one, none', () => {
+    const dress = readListing({ title: 'Dress', text: 'Size S: bust 84cm waist 66cm\nSize M: bust 88cm waist 70cm' })
+    expect(
+      garmentFrom(dress, [], { size: 'M' })
+        .measures.filter(({ source }) => source === 'seller')
+        .map((one) => one.mm)
+    ).toEqual([880, 700])
+    expect(garmentFrom(dress, []).measures.filter(({ source }) => source === 'seller')).toEqual([])
+  })
+})
+
+describe('labelEvidence', () => {
+  test('waist and leg of trousers', () =>
+    expect(labelEvidence('W32 L34', 'jeans')).toEqual([
+      { point: 'waist', mm: 33.5 * 25.4, sdMm: 25 },
+      { point: 'inseam', mm: 34 * 25.4, sdMm: 20 }
+    ]))
+  test('EN 13402-3: M is a chest of 94–102 (men) or a bust of 90–98 (women)', () => {
+    const [chest] = labelEvidence('M', 'shirt')
+    expect(chest?.point).toBe('chest')
+    expect(chest?.mm).toBe(960 + 110)
+    expect(chest?.sdMm).toBeGreaterThan(60)
+  })
+  test('US pattern size 12, misses: bust 34 in', () =>
+    expect(labelEvidence('US 12', 'dress')).toMatchObject([{ point: 'chest', mm: 34 * 25.4 + 60 }]))
+  test('a suit size', () => expect(labelEvidence('40R', 'jacket')).toEqual([{ point: 'chest', mm: 44 * 25.4, sdMm: 35 }]))
+  test.each([
+    ['UK 12', 'dress'],
+    ['99', 'jeans'],
+    ['', 'shirt'],
+    ['M', 'trousers'],
+    ['US 3', 'skirt']
+  ] as const)('%s on a %s tells nothing', (label, kind) => expect(labelEvidence(label, kind)).toEqual([]))
+  test('a wider code is never surer than a seller with a tape', () => {
+    for (const code of ['XXS', 'XS', 'S', 'M', 'L', 'XL', 'XXL', '3XL']) expect(labelEvidence(code, 'coat')[0]?.sdMm).toBeGreaterThan(12)
+  })
+})
+
+describe('mergeReadings', () => {
+  const answer = readListing({ text: 'The inseam is 29", waist 33" around', kind: 'trousers' })
+  const merged = mergeReadings(reading, answer)
+  test('the newer figure wins, the older is kept', () => {
+    expect(merged.measures.map((one) => [one.point, one.stated.text])).toEqual([
+      ['thigh', '11"'],
+      ['inseam', '29"'],
+      ['waist', '33"']
+    ])
+    expect(merged.superseded?.map((one) => one.stated.text)).toEqual(['16"', '30"'])
+  })
+  test('an answer settles the doubt about its point', () => {
+    const doubtful = readListing({ title: 'Trousers', text: 'Inseam 30". Later: inseam 27".' })
+    expect(doubtful.issues.map(({ code }) => code)).toEqual(['reading.contradiction'])
+    expect(mergeReadings(doubtful, answer).issues).toEqual([])
+  })
+  test('what only one tells is kept', () => {
+    expect(merged.garment.kind).toBe('trousers')
+    expect(merged.cloth.fibres).toEqual([{ fibre: 'wool', percent: null }])
+    expect(merged.price).toEqual({ amount: 20, currency: 'GBP' })
+  })
+})

@@ -11,7 +11,7 @@ import type { Link } from './link.ts'
 import { pointOf } from './points-by-kind.ts'
 import type { Quantity } from './quantities.ts'
 import type { AsideReason } from './reading.ts'
-import type { Terms } from './terms.ts'
+import { means, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 export interface Figure {
@@ -153,6 +153,17 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
   }
   kept.sort((a, b) => a.quantity.from - b.quantity.from)
   return { figures: kept, asides }
+}
+
+const ADJECTIVE = /^(?:wide|long|deep|tall|breit|lang|large|long|ancho|largo|larga|larghi|lungo|lunga|breed|bred)$/
+
+/** “bib 9" wide”: the word before the figure is a thing we don't know, and the width is its own. */
+export function isOfUnknown(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link): boolean {
+  if (before || label.to - label.from !== 1 || !ADJECTIVE.test(tokens[label.from]?.text ?? '')) return false
+  let at = quantity.from - 1
+  while (at >= 0 && tokens[at]?.kind === 'word' && means(termAt(terms, at), 'light', 'measures') && quantity.from - at < 5) at--
+  const word = tokens[at]
+  return word?.kind === 'word' && word.text.length > 2 && termAt(terms, at) === undefined && quantity.from - at < 4
 }
 
 /** “chest 20" pit to pit”, “sleeve 18" from the underarm”: what stands behind a figure says how it was taken. */

@@ -25,7 +25,7 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
   const figures = figureStarts(tokens.length, quantities)
   const single: Label[] = []
   for (const term of termsAs(terms, ...ROLES)) {
-    const label = labelOf(terms, term)
+    const label = labelOf(tokens, terms, term)
     if (label) single.push(label)
   }
   for (const label of shorthand(tokens, quantities)) single.push(label)
@@ -50,7 +50,10 @@ function figureStarts(size: number, quantities: readonly Quantity[]) {
   return (from: number, to: number) => (before[to] ?? 0) > (before[from] ?? 0)
 }
 
-function labelOf(terms: Terms, term: Term): Label | null {
+/** A width is taken across (common practice). */
+const ACROSS = /^(?:width|across|breite|largeur|ancho|anchura|larghezza|breedte|szerokosc|szer|bredd)$/
+
+function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | null {
   const role = ROLES.find((one) => means(term, one))
   if (role === undefined) return null
   const point = meaning(term, 'point')
@@ -66,10 +69,15 @@ function labelOf(terms: Terms, term: Term): Label | null {
     to: term.to,
     role,
     points: role === 'point' && point ? [point.point] : [],
-    basis: role === 'point' ? (point?.basis ?? null) : null,
+    basis: role === 'point' ? (point?.basis ?? (saysAcross(tokens, term) && point?.point !== 'width' ? 'flat' : null)) : null,
     weak: role === 'point' && (point?.weak ?? false),
     letter: null
   }
+}
+
+const saysAcross = (tokens: readonly Token[], term: Term): boolean => {
+  for (let at = term.from; at < term.to; at++) if (ACROSS.test(tokens[at]?.text ?? '')) return true
+  return false
 }
 
 const FAMILIES: PointName[][] = [
@@ -161,7 +169,8 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label): L
     !GENERIC.has(second)
   )
     return { ...a, to: b.to }
-  if (between === 'joint' && !a.weak && !b.weak && a.points.length < MOST_JOINT) return { ...a, to: b.to, points: [...a.points, ...b.points], basis: a.basis ?? b.basis }
+  if (between === 'joint' && !a.weak && !b.weak && a.points.length < MOST_JOINT)
+    return { ...a, to: b.to, points: [...a.points, ...b.points], basis: a.basis ?? b.basis }
   return null
 }
 

@@ -83,6 +83,7 @@ function compile(lexicons: readonly Lexicon[]): Lexis {
     for (const [trait, phrases] of Object.entries(lexicon.traits)) add(phrases, { role: 'trait', trait: trait as Trait })
     for (const { fact, phrases } of lexicon.made) {
       add(phrases, { role: 'made', fact })
+      if (fact.fact === 'opens') add(phrases, { role: 'detail' })
       // an elastic waist is still the waist, when a figure stands by it
       if (fact.fact === 'elasticWaist') add(phrases, { role: 'point', point: 'waist', basis: null, weak: false })
     }

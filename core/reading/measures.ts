@@ -192,10 +192,12 @@ function measureGroup(group: readonly WithUnit[], told: Told, read: MeasuresRead
     const basis = judgedOf.get(one)
     const measure = measureOf(one, basis ?? null, told)
     const before = byPoint.get(one.point)
-    if (before) {
+    if (before && (before.unitFrom === 'stated' || measure.unitFrom !== 'stated')) {
       repeat(before, measure, one, told, read)
       continue
     }
+    // “32 waist (tag) … actual waist 33 inches”: a bare figure gives way to one with its unit
+    if (before) read.measures.splice(read.measures.indexOf(before), 1)
     byPoint.set(one.point, measure)
     read.measures.push(measure)
     if (basis?.close) doubt(measure, told, read)

@@ -93,6 +93,20 @@ function inWords(tokens: readonly Token[], terms: Terms, at: number): Quantity |
   return make(at, next.to, number.value, unit.unit)
 }
 
+/**
+ * "size 12" chest 40
+ *  ^       ^ a sign that closes what was opened before a word is no inch mark
+ */
+function closesQuote(tokens: readonly Token[], at: number): boolean {
+  for (let back = at - 1; back >= Math.max(0, at - 6); back--) {
+    const token = tokens[back] as Token
+    if (token.kind === 'break') return false
+    if (token.text !== '"') continue
+    return token.spaced && tokens[back + 1]?.kind === 'word' && tokens[back + 1]?.spaced === false
+  }
+  return false
+}
+
 interface UnitRead {
   unit: LengthUnit | null
   /** Metres are kept as centimetres: 100. */
@@ -108,7 +122,7 @@ function unitAt(tokens: readonly Token[], terms: Terms, at: number, from: number
   if (next.text === '"') {
     const opens = tokens[from - 1]
     const quoted = opens?.text === '"' && !tokens[from]?.spaced && !/digits|fraction/.test(tokens[from - 2]?.kind ?? '')
-    if (quoted) return none
+    if (quoted || closesQuote(tokens, at)) return none
     // a quotation that begins after the number: 30 "vintage"
     if (next.spaced && tokens[at + 1]?.spaced === false && tokens[at + 1]?.kind === 'word' && !means(termAt(terms, at + 1), 'point'))
       return none

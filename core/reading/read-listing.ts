@@ -6,7 +6,7 @@ import { gatherAllowances, isSpare } from './allowances.ts'
 import { asidesOf } from './asides.ts'
 import { clothOf, wrongSum } from './cloth.ts'
 import { listBasis, wordsOf } from './context.ts'
-import { figuresOf, withTrailingNames } from './figures.ts'
+import { figuresOf, isOfUnknown, withTrailingNames } from './figures.ts'
 import { issue } from './issues.ts'
 import { jointOf } from './joint.ts'
 import { actsAs, kindOf } from './kind.ts'
@@ -98,7 +98,9 @@ function readFigures(text: TextRead, title: TextRead | null, listing: ListingTex
   )
   const names = labels.filter((label) => !joint.labels.has(label))
   const close = (quantity: Quantity, label: Parameters<typeof gap>[2]) => gap(tokens, terms, label, quantity, false) < 0.7
-  const links = withTrailingNames(tokens, terms, linksOf(tokens, terms, names, open), names, close)
+  const links = withTrailingNames(tokens, terms, linksOf(tokens, terms, names, open), names, close).map((link) =>
+    isOfUnknown(tokens, terms, link) ? { ...link, label: { ...link.label, role: 'detail' as const, points: [] } } : link
+  )
   const shared: Link[] = joint.shared.map(({ quantity, label }) => ({ quantity, label, before: true, again: false, cost: 0 }))
   const ofGarment = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...pairs].sort(
     (a, b) => a.quantity.from - b.quantity.from

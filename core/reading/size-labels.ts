@@ -101,7 +101,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
 }
 
 const startsLine = (tokens: readonly Token[], at: number): boolean =>
-  at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && /^[.;•*-]$/.test(tokens[at - 1]?.text ?? ''))
+  at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && /^[.;•*/)|-]$/.test(tokens[at - 1]?.text ?? ''))
 const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
 const capital = ({ original }: Around, token: Token): boolean =>
   /^\P{Ll}+$/u.test(original.slice(token.start, token.end)) || token.text.length > 4

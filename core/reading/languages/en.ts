@@ -13,11 +13,11 @@ export const en: Lexicon = {
       'pit to pit | pit 2 pit | pits to pits | armpit to armpit | arm pit to arm pit | underarm to underarm | under arm to under arm | p2p | ptp | p t p | p to p | pit pit | pit-pit | pit to pit chest | pit to pit bust | pit to pit width | half chest | half bust | chest width | bust width | across chest | across the chest | across bust | across the bust | armpit to pit | pit to armpit | pitt to pitt | pit to pits | pit-to-pit measurement | under arm to underarm | underarm to under arm | armpits | pits | armpit across | armpit width | underarm width | pit width | across the pits | across the armpits | across armpits | seam to seam under arms | armhole to armhole | sleeve to sleeve',
     'chest around': 'chest circumference | bust circumference | around the bust | around bust | around the chest | around chest',
     waist:
-      'elastic waist | elasticated waist | elastic waistband | elasticated waistband | drawstring waist | stretch waist | stretchy waist | waist elastic | waist | waistline | waist line | waist band | waistband | waste | natural waist | waist measurement | top of waist | top waist | wasit | wiast | waists | waist actual | actual waist',
+      'elastic waist | elasticated waist | elastic waistband | elasticated waistband | drawstring waist | stretch waist | stretchy waist | waist elastic | waist | waistline | waist line | waist band | waistband | waste | natural waist | waist measurement | waist size | top of waist | top waist | wasit | wiast | waists | waist actual | actual waist',
     'waist flat':
       'half waist | waist width | waistband width | across waist | across the waist | across waistband | across the waistband | waist across',
     'waist around': 'waist circumference | around the waist | around waist | round the waist',
-    hip: 'hip | hipline | hip line | seat | widest part of hips | widest point of hips | hip measurement | full hip | low hip | upper hip | high hip | bum | bottom hip',
+    hip: 'hip | hipline | hip line | seat | widest part of hips | widest point of hips | hip measurement | hip size | hips size | full hip | low hip | upper hip | high hip | bum | bottom hip',
     'hip flat':
       'half hip | half hips | hip width | hips width | across hips | across the hips | across hip | across the hip | across the seat',
     'hip around': 'hip circumference | around the hips | around hips | around the hip | round the hips',
@@ -52,7 +52,7 @@ export const en: Lexicon = {
     sleeveUnderarm:
       'inner sleeve | inside sleeve | sleeve inseam | under sleeve | undersleeve | underarm sleeve | underarm sleeve length | underarm to cuff | pit to cuff | armpit to cuff | p2c | ptc | pit to sleeve | armpit to sleeve | pit to wrist | armpit to wrist | sleeve underarm | inner arm | inseam sleeve | inside arm | underarm length | under arm length | inner sleeve length | sleeve inner | sleeve inside | under arm sleeve | sleeve pit to cuff | pit to end of sleeve | underarm seam sleeve | inner sleeve seam | inside sleeve length | sleeve under | underarm seam | pit to sleeve end | armpit to end of sleeve | inside sleeve seam | under arm to cuff | underarm to wrist',
     length:
-      'length | long | lenght | lengh | lgth | total length | overall length | full length measurement | length overall | lenth | length total | shoulder to hem length | len | lnth | leingth | back length | length back | front length | length front | full length total | top to bottom | top to hem | top to bottom length | overall | body length | length down back | down the back | body | lengths | length top to bottom | garment length | entire length',
+      'length | long | length size | lenght | lengh | lgth | total length | overall length | full length measurement | length overall | lenth | length total | shoulder to hem length | len | lnth | leingth | back length | length back | front length | length front | full length total | top to bottom | top to hem | top to bottom length | overall | body length | length down back | down the back | body | lengths | length top to bottom | garment length | entire length',
     bodyLength:
       'nape to hem | collar to hem | shoulder to hem | shoulder to bottom | collar to bottom | neck to hem | top of shoulder to hem | coat length | jacket length | shirt length | dress length | top length | hps to hem | hsp | hps length | center back length | centre back length | cb length | torso length shirt | body length | bottom of collar to hem | boc | collar to tail | top of collar to hem | top of shoulder to bottom | shoulder down | blouse length | jumper length | sweater length | strap to hem | top of strap to hem | bust to hem total | bottom of collar to bottom hem | back collar to hem | tee length | back of collar to hem',
     skirtLength: 'skirt length | waist to hem | length of skirt | waistband to hem | waist down | waist to bottom | top of waist to hem',
@@ -132,8 +132,7 @@ export const en: Lexicon = {
       'uncuffed | unrolled | un cuffed | un-cuffed | turned down | without cuff | without the cuff | unfolded | not cuffed | when uncuffed | rolled down | un rolled | cuffs down | let down fully | without cuffs',
     front: 'front | in front | in the front | at front | at the front | on the front | the front',
     back: 'back | in back | in the back | at back | at the back | on the back | rear',
-    inner:
-      'underarm | under arm | inner | inside | inseam sleeve | from underarm | from the underarm | from armpit | from the armpit | from pit | armpit | from under arm | under the arm',
+    inner: 'underarm | under arm | inner | inside | armpit | under the arm',
     measures:
       'measures | measure | measuring | measured | measured at | comes in at | comes up | coming in at | measurement is | comes out',
     light:
@@ -226,7 +225,7 @@ export const en: Lexicon = {
     {
       kind: 'dress',
       phrases:
-        'dress | gown | frock | sundress | shirt dress | shirtdress | t shirt dress | maxi dress | midi dress | mini dress | shift dress | wrap dress | tea dress | pinafore | pinafore dress | jumper dress | sweater dress | wedding dress | slip dress | coat dress | jacket dress | caftan | kaftan | nightgown | nightdress | nightie | housedress | house dress | blazer dress | knit dress | prairie dress | smock dress | tunic dress | ballgown | cheongsam | qipao | shirtwaist dress | slip | denim dress | muumuu | dressing gown dress | sheath dress | robe dress | dungaree dress | sweatshirt dress | bodycon dress | skater dress | shirtwaist | dirndl'
+        'dress | maxi | gown | frock | sundress | shirt dress | shirtdress | t shirt dress | maxi dress | midi dress | mini dress | shift dress | wrap dress | tea dress | pinafore | pinafore dress | jumper dress | sweater dress | wedding dress | slip dress | coat dress | jacket dress | caftan | kaftan | nightgown | nightdress | nightie | housedress | house dress | blazer dress | knit dress | prairie dress | smock dress | tunic dress | ballgown | cheongsam | qipao | shirtwaist dress | slip | denim dress | muumuu | dressing gown dress | sheath dress | robe dress | dungaree dress | sweatshirt dress | bodycon dress | skater dress | shirtwaist | dirndl'
     },
     {
       kind: 'jumpsuit',

@@ -1,0 +1,126 @@
+/** Small problems by hand and by brute force: the solver and the marks share nothing with the enumeration here but the problem itself. */
+import { describe, expect, it } from 'vitest'
+import type { Line, Option } from '../../../core/alterations/row.ts'
+import { evaluate } from '../../../core/plan/evaluate.ts'
+import { toMarks } from '../../../core/plan/marks.ts'
+import { type Amounts, type Problem, stepOf } from '../../../core/plan/problem.ts'
+import { solve } from '../../../core/plan/solve.ts'
+import { AIMS, problemOf } from '../../law/problems.ts'
+import { randomFrom, requestFrom } from '../../law/requests.ts'
+
+const line = (point: Line['point'], effect: number, capMm: number, lines = 2): Line => ({
+  point,
+  effects: { [point]: effect },
+  capMm,
+  because: { code: 'limit.sides', values: {} },
+  seams: [{ seam: 'side', mmPerOffset: lines }]
+})
+const option = (key: string, lines: Line[], setupMinutes: number, more: Partial<Option> = {}): Option => ({
+  key,
+  id: 'sides-in',
+  direction: 'less',
+  lines,
+  smoothMm: 60,
+  shared: [],
+  opens: [],
+  setupMinutes,
+  per25Minutes: 0,
+  level: 2,
+  penaltyMinutes: 0,
+  excludes: [],
+  ...more
+})
+const problem = (options: Option[], mm = 900): Problem => ({
+  aim: 'least-work',
+  points: [{ point: 'waist', mm, least: 800, ideal: 820, most: 845 }],
+  options,
+  markMm: 2,
+  preparations: { waistband: 15, sides: 15, hem: 8, lining: 20, armhole: 25, cuff: 12, seat: 10, inseam: 8 },
+  misfitWeight: 500,
+  distanceWeight: 1 / 300
+})
+
+describe('small problems', () => {
+  it('takes the cheaper of two ways that both do', () => {
+    const two = problem([option('a', [line('waist', -1, 100)], 40), option('b', [line('waist', -1, 100)], 30, { id: 'back-darts' })])
+    expect(toMarks(two, solve(two))).toEqual([[0], [80]])
+  })
+  it('opens once what two jobs open', () => {
+    const shared = { opens: ['waistband' as const] }
+    const two = problem([
+      option('a', [line('waist', -1, 30)], 10, shared),
+      option('b', [line('waist', -1, 30)], 10, { ...shared, id: 'back-darts' })
+    ])
+    expect(evaluate(two, [[30], [25]]).burden).toBe(35)
+  })
+  it('marks: an amount over two side seams moves in steps of four marks', () => {
+    const sides = line('waist', -1, 100, 4)
+    expect(stepOf(sides, 2)).toBe(8)
+    const one = problem([option('a', [sides], 30)])
+    expect(toMarks(one, solve(one))).toEqual([[80]])
+  })
+  it('marks never pass a cap', () => {
+    const one = problem([option('a', [line('waist', -1, 57, 4)], 30)])
+    expect(toMarks(one, solve(one))).toEqual([[56]])
+  })
+  it('what excludes each other never stands together', () => {
+    const rivals = problem([
+      option('a', [line('waist', -1, 30)], 10, { excludes: ['back-darts'] }),
+      option('b', [line('waist', -1, 40)], 10, { id: 'back-darts' })
+    ])
+    const [a = [], b = []] = toMarks(rivals, solve(rivals))
+    expect(Math.min(a[0] ?? 0, b[0] ?? 0)).toBe(0)
+    expect(b[0]).toBe(40)
+  })
+})
+
+/** Every combination of whole marks of at most two options, by counting. */
+function bruteForce(whole: Problem): number {
+  let best = Number.POSITIVE_INFINITY
+  const zero = (): Amounts => whole.options.map((one) => one.lines.map(() => 0))
+  const amountsOf = (a: number): number[][] => {
+    const one = whole.options[a]
+    if (one === undefined) return []
+    if (one.fixedMm !== undefined) return [[one.fixedMm]]
+    const choices = one.lines.map((each) => {
+      const step = Math.max(stepOf(each, whole.markMm), each.capMm / 12)
+      const marks = Math.max(1, Math.round(step / stepOf(each, whole.markMm))) * stepOf(each, whole.markMm)
+      return Array.from({ length: Math.floor(each.capMm / marks + 1e-9) + 1 }, (_, i) => i * marks)
+    })
+    return choices.reduce<number[][]>((all, mine) => all.flatMap((start) => mine.map((mm) => [...start, mm])), [[]])
+  }
+  const look = (amounts: Amounts) => {
+    const outcome = evaluate(whole, amounts)
+    if (outcome.holds) best = Math.min(best, outcome.objective)
+  }
+  look(zero())
+  for (const a of whole.options.keys()) {
+    const mine = amountsOf(a)
+    if (mine.length > 2_000) continue
+    for (const one of mine) look(Object.assign(zero(), { [a]: one }))
+    for (const b of whole.options.keys()) {
+      const theirs = amountsOf(b)
+      if (b <= a || theirs.length * mine.length > 4_000) continue
+      for (const one of mine) for (const other of theirs) look(Object.assign(zero(), { [a]: one, [b]: other }))
+    }
+  }
+  return best
+}
+
+describe('brute force', () => {
+  it('nothing counted out is better than what was solved, before marks (seed 900)', () => {
+    const random = randomFrom(900)
+    let compared = 0
+    for (let i = 0; i < 25; i++) {
+      const request = requestFrom(random, ['skirt', 'trousers', 'jeans', 'knit-top', 'waistcoat'])
+      for (const aim of AIMS) {
+        const whole = problemOf(request, aim)
+        if (whole.points.length === 0 || whole.options.length === 0 || whole.options.length > 12) continue
+        expect(evaluate(whole, solve(whole)).objective).toBeLessThanOrEqual(bruteForce(whole) + 1e-6 * Math.max(1, bruteForce(whole)))
+        compared++
+      }
+    }
+    console.info(`brute force: ${compared} problems`)
+    expect(compared).toBeGreaterThan(15)
+  }, 60_000)
+})

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { POINTS, type PointId } from '../../core/garment/points.ts'
 import type { Plan } from '../../core/plan/plan.ts'
 import { type Reckoning, type ReckonRequest, reckon, type Verdict } from '../../core/reckon.ts'
+import { faultsOf, misfitFaults } from './checker.ts'
 import { randomFrom, requestFrom } from './requests.ts'
 
 const SEED = 4_114
@@ -146,6 +147,18 @@ describe('laws', () => {
           applied++
         }
         for (const { because } of plan.misfit) expect(because).not.toBe('')
+      }
+    }
+    return applied
+  })
+
+  law('an independent reader of plans finds nothing amiss', SEED + 11, 400, () => {
+    let applied = 0
+    for (const request of requests(220, SEED + 11)) {
+      const reckoning = reckon(request, { outlook: false })
+      for (const plan of reckoning.plans) {
+        expect([...faultsOf(request, plan), ...misfitFaults(plan, reckoning.gaps)], JSON.stringify(request)).toEqual([])
+        applied += plan.alterations.length
       }
     }
     return applied

@@ -70,3 +70,16 @@ export function normalQuantile(p: number): number {
   const r = q * q
   return (horner(A, r) * q) / (horner(B, r) * r + 1)
 }
+
+/** Most tapes are read well and a few badly: sellers' errors have heavier tails than a normal (degrees of freedom from memory). */
+const TAILS = 5
+/**
+ * A normal draw as one of Student's t with an sd of one: the Cornish–Fisher expansion of its quantile (Abramowitz and Stegun 26.7.5, to the
+ * third order), scaled by √((ν − 2)/ν).
+ */
+export function heavyTailed(z: number): number {
+  const first = (z ** 3 + z) / 4
+  const second = (5 * z ** 5 + 16 * z ** 3 + 3 * z) / 96
+  const third = (3 * z ** 7 + 19 * z ** 5 + 17 * z ** 3 - 15 * z) / 384
+  return (z + first / TAILS + second / TAILS ** 2 + third / TAILS ** 3) * Math.sqrt((TAILS - 2) / TAILS)
+}

@@ -6,7 +6,7 @@ import type { Made } from '../garment/garment-input.ts'
 import { POINTS, type PointId } from '../garment/points.ts'
 import type { Gap } from '../wearer/gaps.ts'
 import type { Figures } from './bound.ts'
-import { DRAWS, normalDraws } from './draws.ts'
+import { DRAWS, heavyTailed, normalDraws } from './draws.ts'
 import { Feasibility, Found } from './feasible.ts'
 import type { Means } from './means.ts'
 import { type PartOf, partsOf } from './parts.ts'
@@ -141,8 +141,8 @@ export class Hands {
   }
 }
 
-/** As far out as the draws go: the outermost of 256 lies at 2.9 sd, of two sums of them a little further. */
-const FARTHEST_SD = 3.2
+/** As far out as the draws go: the outermost of 256 lies at 2.9 sd, with heavy tails at 4.4. */
+const FARTHEST_SD = 4.5
 
 function needsOf({ point, garmentMm, sdMm, band, slackMm, bandSdMm }: Gap): Needs {
   const off = FARTHEST_SD * (sdMm + bandSdMm)
@@ -154,5 +154,5 @@ function errorDraws(gap: Gap): Float64Array {
   const own = normalDraws()[dimensionOf(gap.point)] ?? new Float64Array(DRAWS)
   if (gap.from !== 'seller') return own
   const common = normalDraws()[SELLER_DIMENSION] ?? new Float64Array(DRAWS)
-  return own.map((z, i) => Math.sqrt(COMMON_SHARE) * (common[i] ?? 0) + Math.sqrt(1 - COMMON_SHARE) * z)
+  return own.map((z, i) => heavyTailed(Math.sqrt(COMMON_SHARE) * (common[i] ?? 0) + Math.sqrt(1 - COMMON_SHARE) * z))
 }

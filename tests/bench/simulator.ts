@@ -98,17 +98,17 @@ function garmentFor(random: Random, kind: Kind, body: Figures): Figures {
   if (kind === 'shirt') {
     return {
       chest,
-      waist: chest - 62 + normal(random, 0, 52),
+      waist: chest - 62 + normal(random, 0, 58),
       hem: chest + 5 + normal(random, 0, 45),
-      shoulderWidth: 453 + 0.3 * size + normal(random, 0, 24),
-      sleeveLength: 590 + 0.2 * size + normal(random, 0, 27),
-      neck: 395 + 0.25 * size + normal(random, 0, 30)
+      shoulderWidth: 453 + 0.3 * size + normal(random, 0, 28),
+      sleeveLength: 580 + 0.2 * size + normal(random, 0, 29),
+      neck: 395 + 0.25 * size + normal(random, 0, 38)
     }
   }
   return {
     chest,
     waist: chest - 115 + normal(random, 0, 38),
-    hem: chest + 40 + normal(random, 0, 45),
+    hem: chest + 60 + normal(random, 0, 58),
     shoulderWidth: 448 + 0.3 * size + normal(random, 0, 16),
     sleeveLength: 612 + 0.15 * size + normal(random, 0, 24)
   }

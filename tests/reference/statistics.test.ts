@@ -7,7 +7,7 @@
 import jstat from 'jstat'
 import { describe, expect, it } from 'vitest'
 import { valueOfKnowing } from '../../core/plan/ask.ts'
-import { DRAWS, normalDraws, normalQuantile } from '../../core/plan/draws.ts'
+import { DRAWS, heavyTailed, normalDraws, normalQuantile } from '../../core/plan/draws.ts'
 import { wholeBody } from '../../core/wearer/whole-body.ts'
 import { CONDITIONAL_BANDS } from './ansur-bands.ts'
 
@@ -16,6 +16,13 @@ describe('the normal quantile', () => {
     let worst = 0
     for (let i = 1; i < 20_000; i++) worst = Math.max(worst, Math.abs(normalQuantile(i / 20_000) - jstat.normal.inv(i / 20_000, 0, 1)))
     expect(worst).toBeLessThan(1e-8)
+  })
+  it('the heavy-tailed draw agrees with Student’s t of 5 degrees of freedom, scaled to an sd of one, within 0.03 of an sd up to 2.5 sd', () => {
+    for (let i = 1; i < 200; i++) {
+      const z = jstat.normal.inv(i / 200, 0, 1)
+      if (Math.abs(z) > 2.5) continue
+      expect(Math.abs(heavyTailed(z) - jstat.studentt.inv(i / 200, 5) * Math.sqrt(3 / 5))).toBeLessThan(0.03)
+    }
   })
   it('every dimension of the draws has mean 0, sd 1, and one draw in each share', () => {
     for (const z of normalDraws()) {

@@ -1,8 +1,8 @@
 /** Hardest step, time, money and chance: figures first, then the small scales of the same hand. */
-import { chosenPlan, type Judged } from './judged.ts'
+import { chosenPlan, type Judged, moneyReasons } from './judged.ts'
 import { ChanceTicks } from './tape/chance-ticks.tsx'
 import { LevelStitches } from './tape/level-stitches.tsx'
-import { useWords, type Words } from './words.tsx'
+import { asSentences, useWords, type Words } from './words.tsx'
 
 /** Nothing to do, or a plan: what the facts are about. */
 const planOf = (judged: Judged) => {
@@ -26,6 +26,7 @@ export function Facts({ judged }: { judged: Judged }) {
   const plan = planOf(judged)
   const chance = chanceOf(judged)
   const worth = judged.reckoning?.worth ?? null
+  const money = judged.reckoning === null ? [] : moneyReasons(judged.reckoning)
   return (
     <dl class="facts">
       {plan !== null && plan.level > 0 && (
@@ -49,6 +50,14 @@ export function Facts({ judged }: { judged: Judged }) {
           <dd>
             {t('facts.in-all', { spend: worth.spend })}
             {worth.against !== null && <small>{t('facts.worth', { against: worth.against })}</small>}
+          </dd>
+        </>
+      )}
+      {worth === null && money.length > 0 && (
+        <>
+          <dt>{t('facts.money')}</dt>
+          <dd>
+            {t('facts.no-price')} <small>{asSentences(money)}</small>
           </dd>
         </>
       )}

@@ -53,3 +53,8 @@ export interface Judged {
 /** The plan that is looked at. */
 export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>): Plan | null =>
   reckoning?.plans.find((plan) => plan.aim === aim) ?? reckoning?.plans[0] ?? null
+
+/** Reasons about money stand beside the money, all others under the verdict. */
+const aboutMoney = ({ code }: { code: string }): boolean => code.startsWith('worth.')
+export const verdictReasons = ({ because }: Reckoning): string[] => because.filter((reason) => !aboutMoney(reason)).map(({ text }) => text)
+export const moneyReasons = ({ because }: Reckoning): string[] => because.filter(aboutMoney).map(({ text }) => text)

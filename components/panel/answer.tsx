@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks'
 import type { Ask } from '../../core/reckon.ts'
 import { Facts } from '../facts.tsx'
-import type { Judged } from '../judged.ts'
+import { type Judged, verdictReasons } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { asSentences, useWords } from '../words.tsx'
 
@@ -19,7 +19,7 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer }: Answer
   const { t } = useWords()
   const { reckoning } = judged
   if (reckoning === null) return null
-  const { verdict, because, ask } = reckoning
+  const { verdict, ask } = reckoning
   const leave = verdict === 'leave-it'
   const little = verdict === 'too-little-told'
   const keep = (
@@ -38,7 +38,7 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer }: Answer
         <VerdictMark verdict={verdict} large />
         {t('answer.verdict', { verdict })}
       </h2>
-      <p class="why">{asSentences(because.map(({ text }) => text))}</p>
+      <p class="why">{asSentences(verdictReasons(reckoning))}</p>
       {!little && <Facts judged={judged} />}
       {ask[0] !== undefined && <Question ask={ask[0]} onCopy={onCopy} />}
       <div class="acts">

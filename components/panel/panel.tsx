@@ -5,7 +5,7 @@ import type { Aim } from '../../core/plan/plan.ts'
 import type { Correction } from '../../core/reading/reading.ts'
 import type { Fit } from '../../core/wearer/body.ts'
 import { say } from '../../core/words/say.ts'
-import type { Judged } from '../judged.ts'
+import { type Judged, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
 import { TypedText } from '../typed-text.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
@@ -206,10 +206,7 @@ function KeepWithNotes({ judged, onNotes, onDraft, onKeep }: { judged: Judged } 
 function Announcement({ judged }: { judged: Judged | null }) {
   const { t } = useWords()
   const reckoning = judged?.reckoning ?? null
-  const text =
-    reckoning === null
-      ? ''
-      : t('announce.answer', { verdict: reckoning.verdict, why: asSentences(reckoning.because.map(({ text: because }) => because)) })
+  const text = reckoning === null ? '' : t('announce.answer', { verdict: reckoning.verdict, why: asSentences(verdictReasons(reckoning)) })
   const [said, setSaid] = useState('')
   const before = useRef<{ title: string; text: string } | null>(null)
   useEffect(() => {

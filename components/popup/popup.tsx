@@ -1,7 +1,7 @@
 /** The popup: what was read here, the verdict, one sentence, four facts, one-line tapes, two actions. */
 import type { Fit } from '../../core/wearer/body.ts'
 import { FourFacts } from '../facts.tsx'
-import type { Judged } from '../judged.ts'
+import { type Judged, verdictReasons } from '../judged.ts'
 import { pointRows } from '../panel/point-rows.ts'
 import { KindSelect, KindUnknown, NobodyYet } from '../panel/states.tsx'
 import { TapeLine } from '../tape/tape-line.tsx'
@@ -100,7 +100,7 @@ function Read(props: PopupProps & { judged: Judged }) {
             <VerdictMark verdict={reckoning.verdict} large />
             {t('answer.verdict', { verdict: reckoning.verdict })}
           </h2>
-          <p class="why">{asSentences(reckoning.because.slice(0, MOST_REASONS).map(({ text }) => text))}</p>
+          <p class="why">{asSentences(verdictReasons(reckoning).slice(0, MOST_REASONS))}</p>
           {reckoning.verdict !== 'too-little-told' && <FourFacts judged={judged} />}
         </section>
       )}

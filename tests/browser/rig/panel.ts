@@ -16,26 +16,23 @@ export class Panel {
     return new Panel(page)
   }
 
-  title = (): Promise<string | null> => this.heading(1).textContent()
-  verdict = (): Promise<string | null> => this.heading(2).textContent()
+  title = async (): Promise<string | null> => (await this.stands()).title
+  verdict = (): Promise<string | null> => this.page.getByRole('heading', { level: 2 }).first().textContent()
   /** The sentence that says the answer is about another page; null where there is none. */
-  async mark(): Promise<string | null> {
-    const mark = this.page.getByText(/^This answer is about /)
-    return (await mark.count()) === 0 ? null : mark.first().textContent()
-  }
-  /** Whose garment the panel says its answer is about, and whether it says that it is not the one in front. */
-  async stands(): Promise<{ title: string | null; marked: boolean }> {
-    const heading = this.heading(1)
-    return { title: (await heading.count()) === 0 ? null : await heading.textContent(), marked: (await this.mark()) !== null }
+  mark = async (): Promise<string | null> => (await this.stands()).mark
+  /** Whose garment the answer is about, and whether it says that it is not the one in front: both of one moment. */
+  stands(): Promise<{ title: string | null; mark: string | null; marked: boolean }> {
+    return this.page.evaluate(() => {
+      const marks = [...document.querySelectorAll('[role=status]')].map((one) => one.textContent ?? '')
+      const mark = marks.find((text) => text.startsWith('This answer is about ')) ?? null
+      return { title: document.querySelector('h1')?.textContent ?? null, mark, marked: mark !== null }
+    })
   }
 
   /** What the answer says as a whole: verdict, reasons and facts. */
-  answer = (): Promise<string | null> => this.page.locator('section.answer').first().textContent()
+  answer = (): Promise<string | null> => this.page.evaluate(() => document.querySelector('section.answer')?.textContent ?? null)
   /** The plans as their table's text; empty where there is none. */
-  async plans(): Promise<string> {
-    const table = this.page.getByRole('table', { name: 'Plans' })
-    return (await table.count()) === 0 ? '' : ((await table.textContent()) ?? '')
-  }
+  plans = (): Promise<string> => this.page.evaluate(() => document.querySelector('table.plans')?.textContent ?? '')
 
   /** Waits until the answer is another than `before`, and then stays as it is: a first answer comes before its chance. */
   changedFrom(before: string | null): Promise<string> {
@@ -67,6 +64,4 @@ export class Panel {
   }
 
   undo = (): Promise<void> => this.page.getByRole('button', { name: 'Undo the last change' }).click()
-
-  private heading = (level: number): Locator => this.page.getByRole('heading', { level }).first()
 }

@@ -29,21 +29,22 @@ const WORTH_SAYING = 0.005
 
 export function valueOfKnowing(z: Float64Array, utility: readonly number[]): number {
   const order = [...z.keys()].sort((one, other) => (z[one] ?? 0) - (z[other] ?? 0))
-  const mean = utility.reduce((sum, u) => sum + u, 0) / utility.length
+  const upTo = new Float64Array(order.length + 1)
+  for (const [place, i] of order.entries()) upTo[place + 1] = (upTo[place] ?? 0) + (utility[i] ?? 0)
+  const between = (from: number, to: number): number => (upTo[to] ?? 0) - (upTo[from] ?? 0)
   let known = 0
-  for (let i = 0; i < order.length; i++) {
-    const from = Math.max(0, i - WINDOW)
-    const to = Math.min(order.length - 1, i + WINDOW)
-    let sum = 0
-    for (let k = from; k <= to; k++) sum += utility[order[k] ?? 0] ?? 0
-    known += Math.max(0, sum / (to - from + 1))
+  for (let place = 0; place < order.length; place++) {
+    const from = Math.max(0, place - WINDOW)
+    const to = Math.min(order.length, place + WINDOW + 1)
+    known += Math.max(0, between(from, to) / (to - from))
   }
-  return Math.max(0, known / order.length - Math.max(0, mean))
+  return Math.max(0, (known - Math.max(0, between(0, order.length))) / order.length)
 }
 
 export function asksFrom(outlook: Outlook, stakes: Stakes, wording: Wording): Ask[] {
   const utility = outlook.works.map((works) => (works ? stakes.gain : -stakes.loss))
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
+  if (utility.every((one) => one === utility[0])) return []
   return outlook.uncertain
     .map(
       ({ what, z }): Ask => ({

@@ -149,10 +149,15 @@ function needsOf({ point, garmentMm, sdMm, band, slackMm, bandSdMm }: Gap): Need
   return { point, lowMm: garmentMm - off, highMm: garmentMm + off, least: (band?.least ?? 0) + slackMm, most: (band?.most ?? 0) - slackMm }
 }
 
-/** A figure's error in sd: of the seller's, a share is common to all of them. */
-function errorDraws(gap: Gap): Float64Array {
-  const own = normalDraws()[dimensionOf(gap.point)] ?? new Float64Array(DRAWS)
-  if (gap.from !== 'seller') return own
+/** A figure's error in sd: of the seller's, a share is common to all of them, and tails are heavy. The same for every request: made once a point. */
+const sellerDraws = new Map<PointId, Float64Array>()
+function errorDraws({ point, from }: Gap): Float64Array {
+  const own = normalDraws()[dimensionOf(point)] ?? new Float64Array(DRAWS)
+  if (from !== 'seller') return own
+  const made = sellerDraws.get(point)
+  if (made !== undefined) return made
   const common = normalDraws()[SELLER_DIMENSION] ?? new Float64Array(DRAWS)
-  return own.map((z, i) => heavyTailed(Math.sqrt(COMMON_SHARE) * (common[i] ?? 0) + Math.sqrt(1 - COMMON_SHARE) * z))
+  const draws = own.map((z, i) => heavyTailed(Math.sqrt(COMMON_SHARE) * (common[i] ?? 0) + Math.sqrt(1 - COMMON_SHARE) * z))
+  sellerDraws.set(point, draws)
+  return draws
 }

@@ -13,6 +13,8 @@ export interface PointTaken {
   from: Source | 'inferred'
   /** The point it was worked out from. */
   basedOn?: PointId
+  /** What the other told points would make one think of a seller's figure: it bears on how sure it is, never on the figure. */
+  expected?: { mm: number; sdMm: number }
   /** Told apart for left and right, where they differ; mm is then their mean. */
   sides?: { left: number; right: number }
 }
@@ -56,6 +58,12 @@ export function garmentAsWorn(input: GarmentInput): Garment {
   for (const one of missingPoints(input.kind, sure)) {
     if (belongs.has(one.point) && !points.has(one.point))
       points.set(one.point, { mm: one.mm, sdMm: one.sdMm, from: 'inferred', basedOn: one.from })
+  }
+  for (const [point, taken] of sure) {
+    if (taken.from !== 'seller') continue
+    const others = new Map([...sure].filter(([other]) => other !== point))
+    const expected = missingPoints(input.kind, others).find((one) => one.point === point)
+    if (expected !== undefined) points.set(point, { ...taken, expected: { mm: expected.mm, sdMm: expected.sdMm } })
   }
   const cloth = clothTaken(input.kind, input.cloth)
   const { made, assumed } = madeAs(input.kind, input.made)

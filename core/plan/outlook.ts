@@ -62,6 +62,7 @@ export function outlookOf({ garment, gaps, means, limits, markMm }: Uncertain): 
         markMm
       )
     : undefined
+  const likely = drawn.map(likelyFigure)
   const errors = drawn.map(errorDraws)
   const bands = drawn.map((gap) => normalDraws()[dimensionOf(gap.point) + 1])
   const count = { asItIs: 0, own: 0, tailor: 0 }
@@ -73,7 +74,8 @@ export function outlookOf({ garment, gaps, means, limits, markMm }: Uncertain): 
       for (const [place, p] of places.entries()) {
         const gap = drawn[p]
         if (gap?.band == null || mineHere === undefined) continue
-        mineHere.at[place] = gap.garmentMm + gap.sdMm * (errors[p]?.[i] ?? 0)
+        const figure = likely[p] ?? { mm: gap.garmentMm, sdMm: gap.sdMm }
+        mineHere.at[place] = figure.mm + figure.sdMm * (errors[p]?.[i] ?? 0)
         const shift = gap.bandSdMm * (bands[p]?.[i] ?? 0)
         mineHere.least[place] = gap.band.least + gap.slackMm + shift
         mineHere.most[place] = gap.band.most - gap.slackMm + shift
@@ -139,6 +141,16 @@ export class Hands {
     }
     return left <= this.markMm + 1e-6
   }
+}
+
+/**
+ * What a seller's figure most likely is, seen beside the others of the same garment: the told figure and what the tables expect, weighed by
+ * their precision (the normal–normal update of any textbook on Bayesian statistics).
+ */
+function likelyFigure({ garmentMm, sdMm, expected }: Gap): { mm: number; sdMm: number } {
+  if (expected === undefined) return { mm: garmentMm, sdMm }
+  const share = sdMm ** 2 / (sdMm ** 2 + expected.sdMm ** 2)
+  return { mm: garmentMm + share * (expected.mm - garmentMm), sdMm: sdMm * Math.sqrt(1 - share) }
 }
 
 /** As far out as the draws go: the outermost of 256 lies at 2.9 sd, with heavy tails at 4.4. */

@@ -15,6 +15,8 @@ export interface Gap {
   garmentMm: number
   from: PointTaken['from']
   sdMm: number
+  /** What the garment's other told points would make one think of this one. */
+  expected?: { mm: number; sdMm: number }
   /** What is wanted, on today's tape; null: not judged. */
   band: Band | null
   /** How much further out the edges lie than wanted, because the band was worked out, mm. */
@@ -38,7 +40,13 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
   return [...garment.points].map(([point, both]): Gap => {
     const want = target.get(point)
     const taken = { ...both, mm: worseSide(both, want) }
-    const shared = { point, garmentMm: taken.mm, from: taken.from, sdMm: taken.sdMm }
+    const shared = {
+      point,
+      garmentMm: taken.mm,
+      from: taken.from,
+      sdMm: taken.sdMm,
+      ...(taken.expected === undefined ? {} : { expected: taken.expected })
+    }
     if (want === undefined) return { ...shared, band: null, slackMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
     const worn = garment.worn(point)
     const onTape = (mm: number) => (mm - worn.growMm) / (1 - worn.shrink)

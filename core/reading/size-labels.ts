@@ -81,6 +81,14 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       continue
     }
     if (
+      !around.title &&
+      startsLine(tokens, at) &&
+      LETTER.test(token.text) &&
+      /^[:-]$/.test(tokens[at + 1]?.text ?? '') &&
+      tokens[at + 2]?.kind === 'word'
+    )
+      found.heads.push({ from: at, label: LETTERS[token.text] ?? token.text.toUpperCase() })
+    if (
       around.title &&
       token.kind === 'word' &&
       LETTER.test(token.text) &&

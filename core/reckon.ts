@@ -4,30 +4,22 @@
  */
 import { alterationsFor } from './alterations/alterations-for.ts'
 import { garmentAsWorn } from './garment/garment-as-worn.ts'
-import type { GarmentInput } from './garment/garment-input.ts'
-import { answerFrom, type Reckoning } from './plan/answer.ts'
-import type { Means, OwnLimits } from './plan/means.ts'
+import { answerFrom, type Found, type Reckoning, verdictFrom } from './plan/answer.ts'
 import { outlookOf } from './plan/outlook.ts'
 import { MARK_MM, planAlterations } from './plan/plan-alterations.ts'
+import type { ReckonRequest } from './plan/request.ts'
+import { wouldChange } from './plan/would-change.ts'
 import { gapsBetween } from './wearer/gaps.ts'
 import { targetFor } from './wearer/target.ts'
-import type { Favourite, Tried, Wearer } from './wearer/wearer.ts'
+import type { Reason } from './words/reason.ts'
+import type { Wording } from './words/say.ts'
 
 export type { GapShown, Reckoning } from './plan/answer.ts'
 export type { Ask } from './plan/ask.ts'
+export type { ReckonRequest } from './plan/request.ts'
 export type { Verdict } from './plan/verdict.ts'
 export type { Worth } from './plan/worth.ts'
 export type { Band } from './wearer/gaps.ts'
-
-export interface ReckonRequest {
-  garment: GarmentInput
-  wearer?: Wearer
-  favourite?: Favourite
-  /** Pinched or gaping on the body. */
-  tried?: Tried[]
-  means: Means
-  limits?: OwnLimits
-}
 
 export interface ReckonOptions {
   /** true by default; false: every chance null, ask empty, the verdict provisional. */
@@ -39,20 +31,28 @@ export interface ReckonOptions {
   currency?: string
 }
 
-export function reckon(
-  request: ReckonRequest,
-  { outlook: withOutlook = true, units = 'cm', language = 'en', currency }: ReckonOptions = {}
-): Reckoning {
-  const { garment: input, means, limits = {} } = request
+export function reckon(request: ReckonRequest, { outlook = true, units = 'cm', language = 'en', currency }: ReckonOptions = {}): Reckoning {
   const wording = { units, language, currency }
-  const markMm = means.markMm ?? MARK_MM
+  return answerFrom(findOut(request, outlook, wording), wording)
+}
 
+/** What would better the verdict: a level more, more cloth at the seams, another fit. Empty where nothing would, or nothing need be better. */
+export function whatWouldChange(
+  request: ReckonRequest,
+  { units = 'cm', language = 'en', currency }: Omit<ReckonOptions, 'outlook'> = {}
+): Reason[] {
+  const wording = { units, language, currency }
+  return wouldChange(request, (changed) => verdictFrom(findOut(changed, false, wording)), wording)
+}
+
+function findOut(request: ReckonRequest, withOutlook: boolean, wording: Wording): Found {
+  const { garment: input, means, limits = {} } = request
+  const markMm = means.markMm ?? MARK_MM
   const garment = garmentAsWorn(input)
   const target = targetFor(garment, request.wearer, request.favourite)
   const gaps = gapsBetween(garment, target)
   const { options, refusals } = alterationsFor(garment, limits)
   const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
   const outlook = withOutlook ? outlookOf({ garment, gaps, means, limits, markMm }) : null
-
-  return answerFrom({ input, garment, target, gaps, plans, means, outlook, markMm }, wording)
+  return { input, garment, target, gaps, plans, means, outlook, markMm }
 }

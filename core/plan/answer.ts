@@ -60,6 +60,10 @@ export interface Found {
   markMm: number
 }
 
+/** The verdict alone. */
+export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook }: Found): Verdict =>
+  judge({ garment, gaps, plans, means, markMm, chance: { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null } }).verdict
+
 export function answerFrom({ input, garment, target, gaps, plans, means, outlook, markMm }: Found, wording: Wording): Reckoning {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
   const judged: Judged = { garment, gaps, plans, means, markMm, chance }

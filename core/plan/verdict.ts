@@ -11,6 +11,15 @@ import type { Plans } from './plan-alterations.ts'
 
 export type Verdict = 'wears-as-is' | 'alters-to-fit' | 'needs-a-tailor' | 'comes-close' | 'leave-it' | 'too-little-told'
 
+/** Worst first; too-little-told stands apart. */
+export const RANK: Partial<Record<Verdict, number>> = {
+  'leave-it': 0,
+  'comes-close': 1,
+  'needs-a-tailor': 2,
+  'alters-to-fit': 3,
+  'wears-as-is': 4
+}
+
 /** What the verdict looks at. Chances are null without the outlook: the verdict is then provisional and takes them as likely. */
 export interface Judged {
   garment: Garment

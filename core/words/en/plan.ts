@@ -162,6 +162,11 @@ export const plan: Record<string, string> = {
   'way.wide': 'wide',
   'way.narrow': 'narrow',
 
+  // what would change the verdict
+  'change.level': 'If you sewed to level {level}: {verdict|verdict}.',
+  'change.cloth': 'If the seams hold {mm|length} more cloth than is taken for granted: {verdict|verdict}. Ask, or look inside.',
+  'change.fit': 'With another fit in mind ({fit|fit}): {verdict|verdict}.',
+
   // money
   'worth.hour-missing': 'Say what an hour of your own work is worth, and the cost can be worked out.',
   'worth.tailor-price-missing': 'Your tailor’s price for one job is missing ({alteration|alteration}), so the cost cannot be worked out.',

@@ -1,0 +1,42 @@
+import { describe, expect, it } from 'vitest'
+import { whatWouldChange } from '../../../core/reckon.ts'
+import { garment } from '../../corpus/plans/plan-case.ts'
+import { rowan } from '../../corpus/plans/wearers.ts'
+
+const trousers = { waist: 820, hip: 1050, thigh: 640 }
+const codes = (request: Parameters<typeof whatWouldChange>[0]): string[] => whatWouldChange(request).map(({ code }) => code)
+
+describe('what would change the verdict', () => {
+  it('a level more, where only the level stands in the way', () => {
+    // 30 too big at the seat: level 4 work
+    expect(
+      codes({ garment: garment('trousers', { ...trousers, hip: 1130 }), wearer: rowan, means: { level: 3, tailor: false } })
+    ).toContain('change.level')
+  })
+  it('more cloth at the seams, where they are 2 mm short of enough', () => {
+    // 60 too small at the waist: an outlet of 25 gives 30
+    const request = {
+      garment: garment('trousers', { ...trousers, waist: 752 }),
+      wearer: rowan,
+      means: { level: 3 as const, tailor: false },
+      limits: { 'waist-out-panel': 0 }
+    }
+    expect(codes(request)).toContain('change.cloth')
+  })
+  it('another fit, where the garment is cut wider than is wanted', () => {
+    const shirt = { chest: 1200, waist: 1090, hem: 1250, shoulderWidth: 490 }
+    expect(codes({ garment: garment('shirt', shirt), wearer: rowan, means: { level: 1, tailor: false } })).toContain('change.fit')
+  })
+  it('nothing, where it alters to fit already or is never altered', () => {
+    expect(codes({ garment: garment('trousers', { ...trousers, waist: 895 }), wearer: rowan, means: { level: 3, tailor: false } })).toEqual(
+      []
+    )
+    expect(
+      codes({
+        garment: garment('jacket', { chest: 1300, shoulderWidth: 480 }, {}, { use: 'protective' }),
+        wearer: rowan,
+        means: { level: 3, tailor: false }
+      }).filter((code) => code !== 'change.fit')
+    ).toEqual([])
+  })
+})

@@ -38,6 +38,8 @@ export interface Judged {
   reckoning: Reckoning | null
   /** false while the chances are still being worked out. */
   settled: boolean
+  /** What would better the verdict, once settled. */
+  wouldChange: readonly string[]
   /** The plan chosen; null: the advised one. */
   aim: Aim | null
   /** What the person sews to. */

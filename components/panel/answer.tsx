@@ -40,6 +40,16 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer }: Answer
       </h2>
       <p class="why">{asSentences(verdictReasons(reckoning))}</p>
       {!little && <Facts judged={judged} />}
+      {judged.wouldChange.length > 0 && (
+        <div class="note">
+          <p>{t('answer.would-change')}</p>
+          <ul class="bullets">
+            {judged.wouldChange.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </div>
+      )}
       {ask[0] !== undefined && <Question ask={ask[0]} onCopy={onCopy} />}
       <div class="acts">
         {leave ? (

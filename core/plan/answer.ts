@@ -78,7 +78,15 @@ export function answerFrom({ input, garment, target, gaps, plans, means, outlook
   return {
     verdict,
     because: reasonsFor(
-      { judged, verdict, advised, tailorCould, priced: input.price !== undefined, mendingMinutes: mendingOf(input).minutes },
+      {
+        judged,
+        verdict,
+        advised,
+        tailorCould,
+        priced: input.price !== undefined,
+        mendingMinutes: mendingOf(input).minutes,
+        chanceAsItIs: chanceOf(undefined)
+      },
       wording
     ),
     gaps: gaps.map(({ point, garmentMm, from, sdMm, band, gapMm, because }) => ({

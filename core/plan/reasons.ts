@@ -11,6 +11,8 @@ import { type Judged, missingFor, unwantedFor, type Verdict } from './verdict.ts
 export interface Judgement {
   /** Is money of the question at all? */
   priced: boolean
+  /** The chance that doing nothing fits; null without outlook. */
+  chanceAsItIs: number | null
   /** Mending and care, in the plan's minutes. */
   mendingMinutes: number
   judged: Judged
@@ -44,11 +46,16 @@ function toDo(jobs: readonly Job[], wording: Wording): Reason[] {
   return [{ code: 'verdict.do', values: { jobs: jobs.length }, text: say({ code: 'verdict.do', values: { sentence } }, wording) }]
 }
 
-function howSure({ judged, verdict, advised, tailorCould, priced, mendingMinutes }: Judgement): Saying[] {
+/** Below this the chance is said as a warning. */
+const HALF = 0.5
+
+function howSure({ judged, verdict, advised, tailorCould, priced, mendingMinutes, chanceAsItIs }: Judgement): Saying[] {
   const { chance, means } = judged
   const sayings: Saying[] = []
   const sure = advised === undefined ? null : advised.aim === 'tailor' ? chance.tailor : chance.own
   const nothingWrong = advised?.misfit.every(({ mm }) => Math.abs(mm) <= judged.markMm) ?? false
+  if (verdict === 'wears-as-is' && chanceAsItIs !== null && chanceAsItIs < HALF)
+    sayings.push({ code: 'verdict.untold', values: { chance: chanceAsItIs } })
   if (verdict === 'needs-a-tailor') sayings.push({ code: 'verdict.tailor', values: { level: advised?.level ?? 5, own: means.level } })
   if (verdict === 'comes-close' && nothingWrong && sure !== null) sayings.push({ code: 'verdict.unlikely', values: { chance: sure } })
   if (mendingMinutes > 0 && verdict !== 'leave-it') sayings.push({ code: 'verdict.mending', values: { minutes: mendingMinutes } })

@@ -8,7 +8,7 @@ import { garmentFrom } from '../../core/reading/garment-from.ts'
 import { mergeReadings } from '../../core/reading/merge-readings.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
-import type { Reckoning, ReckonRequest } from '../../core/reckon.ts'
+import type { ReckonRequest } from '../../core/reckon.ts'
 import { siteOf } from '../../core/records/look-text.ts'
 import { personFor } from '../../core/records/owned.ts'
 import { bodyFrom, requestFor } from '../../core/records/request-for.ts'
@@ -100,7 +100,7 @@ export function judgedOf(
   look: Look,
   read: LookRead,
   wardrobe: Wardrobe,
-  answer: { reckoning: Reckoning | null; settled: boolean },
+  answer: Pick<Judged, 'reckoning' | 'settled' | 'wouldChange'>,
   place: Judged['place']
 ): Judged {
   const kind = kindOf(read.whole, look.corrections)
@@ -119,8 +119,7 @@ export function judgedOf(
     corrections: look.corrections,
     kind,
     ...madeAs(kind ?? 'other', told),
-    reckoning: answer.reckoning,
-    settled: answer.settled,
+    ...answer,
     aim: look.aim,
     level: person?.means.level ?? 3,
     money: look.money,

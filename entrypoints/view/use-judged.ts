@@ -1,7 +1,7 @@
 /** The answer for a look, anew with every change: at once without its chances, a moment later with them. */
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Judged } from '../../components/judged.ts'
-import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
+import { type Reckoning, type ReckonRequest, reckon, whatWouldChange } from '../../core/reckon.ts'
 import type { Look } from '../../core/records/schemas.ts'
 import type { Wording } from '../../core/words/say.ts'
 import { judgedOf, type LookRead, lookRequest, readLook, type Wardrobe } from './judge-look.ts'
@@ -27,15 +27,19 @@ const kindsSet = ({ corrections }: Look) => corrections.filter((one) => 'kind' i
 function useReckoning(
   request: ReckonRequest | null,
   { units, language, currency }: Wording
-): { reckoning: Reckoning | null; settled: boolean } {
+): Pick<Judged, 'reckoning' | 'settled' | 'wouldChange'> {
   const options = { units, ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) }
   const key = request === null ? '' : JSON.stringify([request, options])
   const quick = useMemo(() => (request === null ? null : reckon(request, { ...options, outlook: false })), [key])
-  const [whole, setWhole] = useState<{ key: string; reckoning: Reckoning } | null>(null)
+  const [whole, setWhole] = useState<{ key: string; reckoning: Reckoning; wouldChange: string[] } | null>(null)
   useEffect(() => {
     if (request === null) return
-    const timer = setTimeout(() => setWhole({ key, reckoning: reckon(request, options) }))
+    const timer = setTimeout(() =>
+      setWhole({ key, reckoning: reckon(request, options), wouldChange: whatWouldChange(request, options).map(({ text }) => text) })
+    )
     return () => clearTimeout(timer)
   }, [key])
-  return whole !== null && whole.key === key ? { reckoning: whole.reckoning, settled: true } : { reckoning: quick, settled: quick === null }
+  return whole !== null && whole.key === key
+    ? { reckoning: whole.reckoning, settled: true, wouldChange: whole.wouldChange }
+    : { reckoning: quick, settled: quick === null, wouldChange: [] }
 }

@@ -84,6 +84,7 @@ export const panel = {
   'answer.kept': 'Keep again',
   'answer.keep-anyway': 'Keep anyway',
   'answer.keep-and-wait': 'Keep and wait',
+  'answer.would-change': 'It would be better:',
   'answer.pass': 'Pass',
   'answer.enter-answer': 'Enter the answer',
   'announce.answer': 'The answer is now: {verdict|verdict}. {why}',

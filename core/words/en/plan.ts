@@ -140,6 +140,7 @@ export const plan: Record<string, string> = {
   'verdict.inside': 'Everything told lies inside what you want.',
   'verdict.stays': 'The {point|point} stays {mm|length} too {way|way}.',
   'verdict.mending': 'Mending and care take {minutes|time} besides.',
+  'verdict.untold': 'What is not told, or doubtful, may not suit: as it is, it fits in {chance|tens}.',
   'verdict.tailor': 'The hardest step is level {level}; you sew to {own}.',
   'verdict.tailor-could': 'A tailor could do more of it.',
   'verdict.unlikely': 'It would fit by the figures told, but they are unsure: {chance|tens}.',

@@ -300,6 +300,7 @@ export const trousersJudged: Judged = {
   ...madeAs('trousers', trousersReading.made),
   reckoning: trousersReckoning,
   settled: true,
+  wouldChange: [],
   aim: null,
   level: 3,
   money: { price: null, postage: null, worth: null },

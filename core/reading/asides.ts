@@ -14,7 +14,7 @@ interface Scope {
 }
 
 /** Names that bodies have too; any other name shows that the garment is measured again. */
-const BODY = new Set(['chest', 'waist', 'hip', 'inseam', 'underbust', 'shoulderWidth', 'neck', 'thigh', 'legLength', 'bicep'])
+const BODY = new Set(['chest', 'waist', 'hip', 'underbust'])
 
 /** What stands aside, and why. Linear: each word opens at most one stretch, stretches don't overlap. */
 export function asidesOf(

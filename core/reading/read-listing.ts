@@ -80,7 +80,7 @@ function readFigures(text: TextRead, title: TextRead | null, listing: ListingTex
     return { text: listing.text.slice(start, end), start, end, value: one.value, unit: one.unit }
   }
   const legs = looksLikeLegs(title, text)
-  const sizes = sizeLabelsOf({ tokens, terms, quantities: found, original: listing.text, legs, title: false })
+  const sizes = sizeLabelsOf({ tokens, terms, quantities: found, original: listing.text, legs, title: false, language })
   const quantities = withoutRepeats(
     tokens,
     terms,
@@ -154,7 +154,8 @@ function readFigures(text: TextRead, title: TextRead | null, listing: ListingTex
   if (sizesMeasured.size > 1) issues.push(issue('reading.several-sizes', { sizes: [...sizesMeasured].join(', ') }, {}, words))
   nameless(listing.text, found, stated, measures.length > 0, leftAside, issues, words)
   const titleLabels = title
-    ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title.tokens, title.terms, title.lexis.halves), legs, title: true }).labels
+    ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title.tokens, title.terms, title.lexis.halves), legs, title: true, language })
+        .labels
     : []
   return {
     kind,

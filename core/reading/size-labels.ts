@@ -22,6 +22,7 @@ interface Around {
   legs: boolean
   /** A title: a letter alone is a size. */
   title: boolean
+  language: string
 }
 
 const LETTERS: Record<string, string> = {
@@ -93,6 +94,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       token.kind === 'word' &&
       LETTER.test(token.text) &&
       capital(around, token) &&
+      (token.text.length <= 3 || (around.language === 'en' && standsAlone(tokens, terms, at))) &&
       (token.text.length > 1 || !isMark(tokens[at + 1], ':'))
     )
       add(LETTERS[token.text] ?? token.text.toUpperCase())
@@ -110,6 +112,13 @@ export function sizeLabelsOf(around: Around): SizeLabels {
 
 const startsLine = (tokens: readonly Token[], at: number): boolean =>
   at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && /^[.;•*/)|-]$/.test(tokens[at - 1]?.text ?? ''))
+/** “Wool coat, large”, “Mens medium shirt”: in a title a size in letters stands at an end or beside whom it is for. */
+const standsAlone = (tokens: readonly Token[], terms: Terms, at: number): boolean =>
+  tokens[at + 1] === undefined ||
+  tokens[at + 1]?.kind === 'mark' ||
+  tokens[at - 1]?.kind === 'mark' ||
+  means(termAt(terms, at - 1), 'size', 'use') ||
+  /^(?:mens|womens|ladies|s)$/.test(tokens[at - 1]?.text ?? '')
 const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
 const capital = ({ original }: Around, token: Token): boolean =>
   /^\P{Ll}+$/u.test(original.slice(token.start, token.end)) || token.text.length > 4

@@ -191,7 +191,7 @@ function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: 
     if (term === undefined) return null
     for (let at = reached; at < term.from; at++) {
       const text = tokens[at]?.text ?? ''
-      if (text !== '-' && text !== '>' && text !== '.') return null
+      if (!/^[->.']$/.test(text)) return null
       // armpit-armpit, shoulder-hem: a glued hyphen is the “to”
       if (text === '-' && !tokens[at]?.spaced && !tokens[at + 1]?.spaced && at === reached && at + 1 === term.from && index === first + 1)
         seenTo = true

@@ -4,5 +4,12 @@ import { basis } from './en/basis.ts'
 import { cloth } from './en/cloth.ts'
 import { layouts } from './en/layouts.ts'
 import { traps } from './en/traps.ts'
+import { german } from './other/de.ts'
+import { spanish } from './other/es.ts'
+import { french } from './other/fr.ts'
+import { italian } from './other/it.ts'
+import { dutch } from './other/nl.ts'
+import { polish } from './other/pl.ts'
+import { swedish } from './other/sv.ts'
 
-export const cases: Record<string, Case[]> = { layouts, basis, traps, cloth }
+export const cases: Record<string, Case[]> = { layouts, basis, traps, cloth, german, french, spanish, italian, dutch, polish, swedish }

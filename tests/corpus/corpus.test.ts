@@ -129,4 +129,7 @@ describe('the corpus', () => {
     expect(english.length).toBeGreaterThanOrEqual(90)
     expect(english.filter(({ trap }) => trap).length).toBeGreaterThanOrEqual(40)
   })
+  test.each(['de', 'fr', 'es', 'it', 'nl', 'pl', 'sv'])('holds at least fifteen cases in %s', (language) => {
+    expect(all.filter(({ expect: e }) => e.language === language).length).toBeGreaterThanOrEqual(15)
+  })
 })

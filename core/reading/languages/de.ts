@@ -38,14 +38,13 @@ export const de: Lexicon = {
     shoulderWidth:
       'schulterbreite | schulter | schultern | schulter zu schulter | schulter bis schulter | von schulter zu schulter | von schulter bis schulter | schulternaht zu schulternaht | schulternaht bis schulternaht | schulterweite | schulter an schulter | schulterbreit',
     sleeveLength:
-      'ärmellänge | ärmel | armlänge | ärmellänge außen | arm | ärmel ab schulter | ärmellänge ab schulter | ärmel länge | länge ärmel | länge arm | armellange | länge der ärmel | ärmellänge ab schulternaht',
-    sleeveFromCentreBack: 'ärmellänge ab kragen | ärmel ab kragen | ärmel ab rückenmitte | ärmellänge ab nacken',
+      'ärmellänge | ärmel | armlänge | ärmellänge außen | arm | ärmel länge | länge ärmel | länge arm | armellange | länge der ärmel',
     sleeveUnderarm:
-      'innenärmel | ärmelinnenlänge | ärmellänge innen | ärmel innen | innenarmlänge | armlänge innen | ärmelinnennaht | unterarmlänge | innenärmellänge | ärmellänge ab achsel | ärmel ab achsel | ärmel unterseite | armlänge ab achsel | ärmel innenlänge',
+      'innenärmel | ärmelinnenlänge | ärmellänge innen | ärmel innen | innenarmlänge | armlänge innen | ärmelinnennaht | unterarmlänge | innenärmellänge | ärmel unterseite | ärmel innenlänge',
     length:
-      'länge | gesamtlänge | lang | rückenlänge | rückenlänge gesamt | gesamt länge | länge gesamt | länge hinten | rückenlänge ab kragen | länge ca | länge rücken | komplettlänge | lg | vorderlänge | länge vorne | hosenlänge | hosenlange | laenge',
-    bodyLength: 'ab schulter | kleidlänge | jackenlänge | mantellänge | länge ab schulter | länge ab kragen | kleiderlänge',
-    skirtLength: 'rocklänge | länge ab bund | länge ab taille',
+      'länge | gesamtlänge | lang | rückenlänge | rückenlänge gesamt | gesamt länge | länge gesamt | länge hinten | länge ca | länge rücken | komplettlänge | lg | vorderlänge | länge vorne | hosenlänge | hosenlange | laenge',
+    bodyLength: 'kleidlänge | jackenlänge | mantellänge | kleiderlänge',
+    skirtLength: 'rocklänge',
     napeToWaist: 'nacken bis taille | rückenlänge bis taille | vordere taillenlänge | taillenlänge',
     backWidth: 'rückenbreite',
     inseam:
@@ -89,7 +88,7 @@ export const de: Lexicon = {
       'kragen | kragenhöhe | kragenbreite | revers | reversbreite | tasche | taschen | schlitz | gehschlitz | reißverschluss | knopf | knöpfe | gürtel | gürtelschlaufen | bundhöhe | umschlag | kapuze | saumhöhe | absatz | absatzhöhe | rückenschlitz | ausschnitt | ausschnitttiefe | schleife | rüsche | volant | futter | knopfleiste | trägerbreite | band | spitze | fransen | rippbündchen | kellerfalte | achsel bis saum | seitenlänge ab achsel',
     thing:
       'tasche handtasche | handtasche | rucksack | schuhe | stiefel | stiefelette | laptop | handy | hut | mütze | schal | tuch | stoff | meterware | vorhang | decke | kissen | koffer | schaft | sohle | absätze | stoffrest | geldbeutel',
-    height: 'groß | körpergröße | körperhöhe | größe körper | cm groß',
+    height: 'groß | körpergröße | körperhöhe | größe körper',
     model:
       'model | modell | puppe | schneiderpuppe | schaufensterpuppe | ich bin | ich trage | sie trägt | meine maße | meine größe | bei mir | sie ist | er ist | an mir | trägerin',
     fits: 'passt | passt bei | passend für | passt für | geeignet für | ideal für | würde passen | passt bis | für eine | passt mir | passt jemandem | sollte passen | empfehle | empfohlen | für | fällt aus wie | dürfte passen | bis zu | trägt sich wie | entspricht',
@@ -220,7 +219,7 @@ export const de: Lexicon = {
   },
   structures: {
     woven: 'gewebt | gewebe | denim | popeline | köper | cord | leinwand | flanell',
-    knit: 'strick | gestrickt | jersey | feinstrick | grobstrick | handgestrickt | sweatstoff | gehäkelt',
+    knit: 'strick | strickjacke | strickpullover | strickkleid | strickpulli | strickweste | gestrickt | jersey | feinstrick | grobstrick | handgestrickt | sweatstoff | gehäkelt',
     leather: 'leder | echtleder | wildleder | lammleder | echt leder | glattleder | nappaleder | veloursleder'
   },
   traits: {

@@ -31,14 +31,11 @@ export const es: Lexicon = {
     shoulderWidth:
       'hombro a hombro | de hombro a hombro | hombros | ancho hombros | ancho de hombros | hombro | ancho hombro | de hombros | ancho de hombro a hombro | ancho de hombro | espalda hombros | hombro hombro',
     sleeveLength:
-      'manga | mangas | largo manga | largo de manga | largo mangas | manga larga medida | largo de mangas | longitud manga | largo de la manga | longitud de manga | manga desde hombro | largo manga desde hombro | largo brazo',
-    sleeveFromCentreBack: 'manga desde cuello | largo manga desde cuello',
-    sleeveUnderarm:
-      'manga interior | interior manga | manga desde axila | largo manga interior | manga desde sisa | interior de manga | largo manga desde axila | largo manga desde sisa',
+      'manga | mangas | largo manga | largo de manga | largo mangas | manga larga medida | largo de mangas | longitud manga | largo de la manga | longitud de manga | largo brazo',
+    sleeveUnderarm: 'manga interior | interior manga | largo manga interior | interior de manga',
     length:
       'largo | largo total | longitud | longitud total | alto | largo espalda | largo delantero | largo trasero | largo de espalda | largo completo | largo total aproximado | larga',
-    bodyLength:
-      'hombro a bajo | largo desde hombro | largo vestido | largo chaqueta | desde hombro | de hombro a bajo | largo desde el hombro | largo camisa',
+    bodyLength: 'hombro a bajo | largo vestido | largo chaqueta | de hombro a bajo | largo camisa',
     skirtLength: 'largo falda | largo de falda | largo de la falda',
     napeToWaist: 'talle espalda | largo talle | talle',
     backWidth: 'ancho espalda | ancho de espalda | espalda',
@@ -70,13 +67,13 @@ export const es: Lexicon = {
     top: 'arriba'
   },
   basis: {
-    flat: 'en plano | plano | medido en plano | extendido | estirado en plano | sin doblar | de lado a lado | de costura a costura | en horizontal | medidas en plano | tomadas en plano | de un lado a otro | apoyado en plano | en llano',
+    flat: 'en plano | plano | medido en plano | extendido | estirado en plano | sin doblar | de lado a lado | de costura a costura | en horizontal | tomadas en plano | de un lado a otro | apoyado en plano | en llano',
     around: 'contorno | circunferencia | alrededor | contorno total | en total | de contorno | todo alrededor',
     doubled: 'x2 | x 2 | por dos | por 2 | doble | 2x',
     double: 'multiplicar por 2 | multiplicar por dos | hay que doblar | multiplicado por dos | duplicar'
   },
   words: {
-    heading: 'medidas | medida | dimensiones | medidas en plano | las medidas | medición | medido | medidos | tomadas',
+    heading: 'medidas | medida | dimensiones | las medidas | medición | medido | medidos | tomadas',
     detail:
       'cuello | alto cuello | solapa | solapas | bolsillo | bolsillos | abertura | raja | cremallera | cinturón | botones | botón | trabillas | capucha | tacón | tacones | volante | lazo | encaje | flecos | alto cinturilla | vuelta | escote profundidad | forro | axila a bajo | largo lateral desde axila',
     thing:
@@ -115,7 +112,7 @@ export const es: Lexicon = {
     all: 'todas | todo | todos',
     not: 'sin | no | ningún | ninguna | ni | nunca | tampoco',
     nothing:
-      'manga larga | manga corta | sin mangas | manga tres cuartos | cintura alta | cintura baja | cuello redondo | cuello alto | cuello pico | cuello vuelto | cuello de pico | talle alto | talle bajo | tiro alto | tiro bajo | largo hasta la rodilla | talla única | cintura elástica | cuello mao | cuello camisero | por debajo de la rodilla | manga francesa | mangas cortas | mangas largas | bajo precio | a la altura | bolsillo pecho | vestido largo | falda larga | abrigo largo | vestido corto | hombros descubiertos | corte imperio',
+      'manga larga | manga corta | sin mangas | manga tres cuartos | cintura alta | cintura baja | cuello redondo | cuello alto | cuello pico | cuello vuelto | cuello de pico | talle alto | talle bajo | tiro alto | tiro bajo | largo hasta la rodilla | talla única | cintura elástica | cuello mao | cuello camisero | manga francesa | mangas cortas | mangas largas | bajo precio | a la altura | bolsillo pecho | vestido largo | falda larga | abrigo largo | vestido corto | hombros descubiertos | corte imperio',
     otherUnit:
       'botones | bolsillos | piezas | pieza | par | pares | días | día | años | meses | por ciento | grados | kg | g | gr | gramos | euros | euro | veces | horas | h | agujeros | puestas | usos | fotos | semanas',
     lining: 'forro | relleno | interior forro | ribete',

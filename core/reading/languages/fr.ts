@@ -32,14 +32,13 @@ export const fr: Lexicon = {
     shoulderWidth:
       'épaule à épaule | épaules | largeur épaules | largeur d épaules | carrure | carrure épaules | largeur des épaules | épaule épaule | carrure dos épaules | d épaule à épaule | largeur aux épaules | épaules largeur | largeur épaule | largeur d épaule | épaule a épaule | entre les épaules',
     sleeveLength:
-      'manche | manches | longueur manche | longueur manches | longueur de manche | longueur des manches | longueur de manches | long manche | longueur bras | bras | longueur manches depuis épaule | manches longueur | longueur de la manche | manche longueur | manche depuis l épaule',
-    sleeveFromCentreBack: 'manche raglan | manche depuis le col | longueur manche depuis le col',
+      'manche | manches | longueur manche | longueur manches | longueur de manche | longueur des manches | longueur de manches | long manche | longueur bras | bras | manches longueur | longueur de la manche | manche longueur',
+    sleeveFromCentreBack: 'manche raglan',
     sleeveUnderarm:
-      'manche intérieure | longueur manche intérieure | manche dessous | manche sous bras | intérieur manche | aisselle poignet | longueur intérieure manche | manche intérieur | longueur intérieure des manches | dessous de manche | manche depuis aisselle | longueur sous manche',
+      'manche intérieure | longueur manche intérieure | manche dessous | manche sous bras | intérieur manche | aisselle poignet | longueur intérieure manche | manche intérieur | longueur intérieure des manches | dessous de manche | longueur sous manche',
     length:
       'longueur | longueur totale | long | longue | hauteur | hauteur totale | longueur dos | long dos | long totale | longueur devant | hauteur dos | lg | longeur | longueur complete | longueur complète | longueur du dos',
-    bodyLength:
-      'épaule à ourlet | longueur depuis épaule | longueur robe | longueur veste | longueur manteau | longueur depuis l épaule | hauteur épaule | longueur de robe | col à ourlet',
+    bodyLength: 'épaule à ourlet | longueur robe | longueur veste | longueur manteau | hauteur épaule | longueur de robe | col à ourlet',
     skirtLength: 'longueur jupe | longueur de jupe | longueur de la jupe | hauteur jupe',
     napeToWaist: 'longueur taille dos | nuque à taille | épaule à taille',
     backWidth: 'carrure dos | largeur dos | largeur du dos',
@@ -77,7 +76,7 @@ export const fr: Lexicon = {
   },
   words: {
     heading:
-      'mesures | mesure | dimensions | mensurations | mesures à plat | les mesures | prises | mesures prises | mesures du vêtement | mesuré | mesurée',
+      'mesures | mesure | dimensions | mensurations | les mesures | prises | mesures prises | mesures du vêtement | mesuré | mesurée',
     detail:
       'col | revers | poche | poches | fente | fermeture | zip | ceinture | boutons | bouton | passants | capuche | talon | talons | volant | noeud | dentelle | franges | doublure hauteur | hauteur ceinture | hauteur de ceinture | hauteur col | décolleté | profondeur décolleté | largeur bretelles | patte | bord côte | aisselle à ourlet | longueur sous aisselle | hauteur sous bras | longueur aisselle bas | traîne | revers bas',
     thing:

@@ -31,14 +31,13 @@ export const it: Lexicon = {
     shoulderWidth:
       'spalla spalla | spalla a spalla | da spalla a spalla | spalle | larghezza spalle | larghezza spalla | da spalla spalla | larghezza delle spalle | da una spalla all altra | spalla | spalla-spalla | ampiezza spalle | larghezza da spalla a spalla',
     sleeveLength:
-      'manica | maniche | lunghezza manica | lunghezza maniche | lungh manica | manica lunghezza | lunghezza della manica | lunghezza manica da spalla | lunghezza delle maniche | manica dalla spalla | braccio | lunghezza braccio',
-    sleeveFromCentreBack: 'manica dal collo | lunghezza manica dal collo',
+      'manica | maniche | lunghezza manica | lunghezza maniche | lungh manica | manica lunghezza | lunghezza della manica | lunghezza delle maniche | braccio | lunghezza braccio',
     sleeveUnderarm:
-      'interno manica | manica interna | sottomanica | lunghezza interna manica | lunghezza manica interna | manica da ascella | lunghezza interno manica | manica dall ascella | lunghezza manica da ascella | lunghezza manica dall ascella | sotto manica',
+      'interno manica | manica interna | sottomanica | lunghezza interna manica | lunghezza manica interna | lunghezza interno manica | sotto manica',
     length:
       'lunghezza | lunghezza totale | lungo | lunga | lungh | altezza | lunghezza dietro | lunghezza schiena | lunghezza davanti | lunghezza complessiva | lung | lunghezza posteriore | lunghi',
     bodyLength:
-      'spalla orlo | lunghezza da spalla | da spalla a orlo | lunghezza vestito | lunghezza giacca | lunghezza dalla spalla | spalla fondo | da spalla a fondo | lunghezza dal collo | lunghezza abito | da spalla all orlo',
+      'spalla orlo | da spalla a orlo | lunghezza vestito | lunghezza giacca | spalla fondo | da spalla a fondo | lunghezza abito | da spalla all orlo',
     skirtLength: 'lunghezza gonna | lunghezza della gonna',
     napeToWaist: 'collo vita | spalla vita',
     backWidth: 'larghezza schiena | larghezza dorso',
@@ -62,20 +61,20 @@ export const it: Lexicon = {
     hip: 'fianco | fianchi',
     crotch: 'cavallo',
     knee: 'ginocchio',
-    hem: 'orlo | fondo | terra | caviglia | fine | all orlo | al fondo',
-    cuff: 'polsino | polso | fine manica | fondo manica | polsini | al polso',
+    hem: 'orlo | fondo | terra | caviglia | fine',
+    cuff: 'polsino | polso | fine manica | fondo manica | polsini',
     elbow: 'gomito',
     bust: 'petto | seno',
     top: 'cima'
   },
   basis: {
-    flat: 'in piano | piatto | a piatto | misurato in piano | steso | prese in piano | disteso | da lato a lato | da cucitura a cucitura | da un lato all altro | adagiato | stesa | appoggiato in piano | in posizione piana | da piatto | misure in piano | capo in piano | capo disteso | capo steso | su un piano | in orizzontale',
+    flat: 'in piano | piatto | a piatto | misurato in piano | steso | prese in piano | disteso | da lato a lato | da cucitura a cucitura | da un lato all altro | adagiato | stesa | appoggiato in piano | in posizione piana | da piatto | capo in piano | capo disteso | capo steso | su un piano | in orizzontale',
     around: 'circonferenza | giro | tutto intorno | intorno | circonferenza totale | in totale | di circonferenza | totale',
     doubled: 'x2 | x 2 | per due | per 2 | raddoppiato | doppio | 2x',
     double: 'da raddoppiare | moltiplicare per 2 | moltiplicare per due | da moltiplicare per 2 | raddoppiare'
   },
   words: {
-    heading: 'misure | misura | dimensioni | misure in piano | le misure | misurazioni | misurato | misurata | misurati | prese',
+    heading: 'misure | misura | dimensioni | le misure | misurazioni | misurato | misurata | misurati | prese',
     detail:
       'colletto | altezza colletto | revers | bavero | tasca | tasche | spacco | cerniera | zip | cintura | bottoni | bottone | passanti | cappuccio | tacco | tacchi | volant | fiocco | pizzo | frange | altezza cintura | risvolto | risvolti | scollatura | fodera | ascella orlo | da ascella a orlo | altezza vita cintura | fascia',
     thing:
@@ -114,7 +113,7 @@ export const it: Lexicon = {
     all: 'tutte | tutto | tutti',
     not: 'senza | non | nessun | nessuna | né | mai | niente | nessuno',
     nothing:
-      'manica lunga | manica corta | senza maniche | vita alta | vita bassa | maniche lunghe | maniche corte | girocollo | collo alto | collo a v | scollo a v | taglia unica | maniche a tre quarti | manica 3 4 | maniche 3 4 | vita elastica | sotto il ginocchio | sopra il ginocchio | al ginocchio | vita media | collo alla coreana | dolcevita | scollo tondo | a lungo | vestito lungo | abito lungo | gonna lunga | cappotto lungo | spalle scoperte | stile impero | vita regolare | vita stretta | collo tondo',
+      'manica lunga | manica corta | senza maniche | vita alta | vita bassa | maniche lunghe | maniche corte | girocollo | collo alto | collo a v | scollo a v | taglia unica | maniche a tre quarti | manica 3 4 | maniche 3 4 | vita elastica | al ginocchio | vita media | collo alla coreana | dolcevita | scollo tondo | a lungo | vestito lungo | abito lungo | gonna lunga | cappotto lungo | spalle scoperte | stile impero | vita regolare | vita stretta | collo tondo',
     otherUnit:
       'bottoni | tasche | pezzi | pezzo | paio | giorni | giorno | anni | mesi | per cento | gradi | kg | g | gr | grammi | euro | volte | ore | fori | buchi | foto | settimane | passanti',
     lining: 'fodera | imbottitura | bordo | rivestimento interno',

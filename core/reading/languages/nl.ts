@@ -30,15 +30,12 @@ export const nl: Lexicon = {
     armhole: 'armsgat',
     shoulderWidth:
       'schouder tot schouder | van schouder tot schouder | schouders | schouderbreedte | breedte schouders | schouder | schouder schouder | schouder naar schouder | schoudernaad tot schoudernaad | van schouder naar schouder | breedte schouder',
-    sleeveLength:
-      'mouw | mouwen | mouwlengte | lengte mouw | lengte mouwen | armlengte | mouw lengte | lengte van de mouw | mouwlengte vanaf schouder | mouw vanaf schouder | lengte mouw vanaf schouder',
-    sleeveFromCentreBack: 'mouw vanaf kraag | mouwlengte vanaf kraag',
+    sleeveLength: 'mouw | mouwen | mouwlengte | lengte mouw | lengte mouwen | armlengte | mouw lengte | lengte van de mouw',
     sleeveUnderarm:
-      'binnenmouw | mouw binnenkant | onderarm mouw | binnenkant mouw | mouwlengte binnenkant | mouw vanaf oksel | mouwlengte vanaf oksel | mouw onderkant | lengte mouw vanaf oksel | lengte mouw binnenkant | binnenmouwlengte',
+      'binnenmouw | mouw binnenkant | onderarm mouw | binnenkant mouw | mouwlengte binnenkant | mouw onderkant | lengte mouw binnenkant | binnenmouwlengte',
     length:
       'lengte | totale lengte | lang | ruglengte | lengte rug | lengte totaal | achterlengte | lengte achter | lengte voor | lengte achterkant | lengte voorkant',
-    bodyLength:
-      'schouder tot zoom | lengte vanaf schouder | lengte jurk | lengte jas | jurklengte | lengte vanaf de schouder | lengte vanaf kraag | vanaf schouder',
+    bodyLength: 'schouder tot zoom | lengte jurk | lengte jas | jurklengte',
     skirtLength: 'roklengte | lengte rok',
     napeToWaist: 'nek tot taille | schouder tot taille',
     backWidth: 'rugbreedte',
@@ -75,7 +72,7 @@ export const nl: Lexicon = {
     double: 'verdubbelen | te verdubbelen | keer twee doen | vermenigvuldigen met 2'
   },
   words: {
-    heading: 'maten | afmetingen | opmetingen | opgemeten | gemeten | de maten | afmeting | nagemeten | maten plat | opgemeten maten',
+    heading: 'maten | afmetingen | opmetingen | opgemeten | gemeten | de maten | afmeting | nagemeten | opgemeten maten',
     detail:
       'kraag | kraaghoogte | revers | zak | zakken | split | rits | riem | knopen | knoop | riemlussen | capuchon | hak | hakken | hakhoogte | ruche | strik | kant | franje | bandhoogte | omslag | decolleté | voering | oksel tot zoom | kraagbreedte | oksel tot onderkant',
     thing:
@@ -113,7 +110,7 @@ export const nl: Lexicon = {
     all: 'alle | alles',
     not: 'geen | niet | zonder | nooit | noch',
     nothing:
-      'lange mouwen | korte mouwen | lange mouw | korte mouw | hoge taille | lage taille | knielang | enkellang | knielengte | ronde hals | v hals | col | borstzak | driekwart mouw | 3 4 mouw | elastische taille | hoge kraag | lange tijd | boven de knie | onder de knie | mouwloos | broekzak | hoge band | elastische band | colkraag | heuplengte | zolang | schoudervulling',
+      'lange mouwen | korte mouwen | lange mouw | korte mouw | hoge taille | lage taille | knielang | enkellang | knielengte | ronde hals | v hals | col | borstzak | driekwart mouw | 3 4 mouw | elastische taille | hoge kraag | lange tijd | mouwloos | broekzak | hoge band | elastische band | colkraag | heuplengte | zolang | schoudervulling',
     otherUnit:
       'knopen | zakken | stuks | stuk | paar | dagen | dag | jaar | maanden | procent | graden | kg | g | gram | euro | keer | uur | gaatjes | gaten | weken | lussen | foto s',
     lining: 'voering | vulling | bies',

@@ -33,15 +33,12 @@ export const pl: Lexicon = {
     armhole: 'wykrój pachy | podkrój pachy',
     shoulderWidth:
       'ramiona | szerokość ramion | od ramienia do ramienia | szerokość w ramionach | szer ramion | szer w ramionach | ramię ramię | barki | szerokość barków | w ramionach | szerokość w barkach | szerokość pleców w ramionach',
-    sleeveLength:
-      'rękaw | długość rękawa | dł rękawa | długość rękawów | rękawy | dł rękawów | rękawa | długość rękawa od ramienia | dł rękawa od ramienia | rękaw od ramienia | długość rękawa od szwu | rękaw długość | długość rękaw',
-    sleeveFromCentreBack: 'rękaw od kołnierza | długość rękawa od kołnierza | rękaw od szyi | długość rękawa od szyi',
+    sleeveLength: 'rękaw | długość rękawa | dł rękawa | długość rękawów | rękawy | dł rękawów | rękawa | rękaw długość | długość rękaw',
     sleeveUnderarm:
-      'rękaw wewnętrzny | wewnętrzna długość rękawa | rękaw od pachy | długość rękawa od pachy | dł rękawa od pachy | wewnętrzna rękawa | długość rękawa wewnętrzna | długość wewnętrzna rękawa',
+      'rękaw wewnętrzny | wewnętrzna długość rękawa | wewnętrzna rękawa | długość rękawa wewnętrzna | długość wewnętrzna rękawa',
     length:
       'długość | długość całkowita | dł | dług | całkowita długość | długość tyłu | długość przodu | dł całkowita | długosc | długość tył | długość całego | długość z tyłu | długość pleców | dł całk',
-    bodyLength:
-      'od ramienia do dołu | długość od ramienia | długość sukienki | długość od kołnierza | długość płaszcza | dł od ramienia | od ramion do dołu',
+    bodyLength: 'od ramienia do dołu | długość sukienki | długość płaszcza | od ramion do dołu',
     skirtLength: 'długość spódnicy | dł spódnicy',
     napeToWaist: 'od karku do talii | od ramienia do talii',
     backWidth: 'szerokość pleców',
@@ -73,18 +70,18 @@ export const pl: Lexicon = {
     top: 'góra | góry'
   },
   basis: {
-    flat: 'na płasko | płasko | mierzone na płasko | na plasko | na leżąco | leżąc na płasko | mierzone płasko | leżące | wymiary na płasko | od boku do boku | od szwu do szwu | szerokość na płasko | rozłożone na płasko | wymiary płasko | w połowie | na płask | mierzona na płasko | mierzony na płasko | zmierzone na płasko',
+    flat: 'na płasko | płasko | mierzone na płasko | na plasko | na leżąco | leżąc na płasko | mierzone płasko | leżące | od boku do boku | od szwu do szwu | szerokość na płasko | rozłożone na płasko | w połowie | na płask | mierzona na płasko | mierzony na płasko | zmierzone na płasko',
     around: 'obwód | w obwodzie | dookoła | całkowity obwód | obwodu | wokół',
     doubled: 'x2 | x 2 | razy 2 | razy dwa | podwójnie | 2x',
     double: 'pomnożyć przez 2 | pomnożyć przez dwa | do podwojenia | trzeba podwoić | podwoić | x2'
   },
   words: {
-    heading: 'wymiary | pomiary | wymiar | mierzone | zmierzone | wymiary na płasko | mierzona | mierzony | wymiarki',
+    heading: 'wymiary | pomiary | wymiar | mierzone | zmierzone | mierzona | mierzony | wymiarki',
     detail:
       'kołnierz | kieszeń | kieszenie | rozcięcie | rozporek | zamek | suwak | pasek | guziki | guzik | szlufki | kaptur | obcas | falbana | kokarda | koronka | frędzle | wysokość paska | klapy | klapa | podszewka | wysokość kołnierza | szerokość paska | lamówka | wysokość obcasa | od pachy do dołu',
     thing:
       'torebka | torba | plecak | buty | kozaki | botki | szpilki | laptop | telefon | kapelusz | czapka | szalik | apaszka | tkanina | materiał w kawałku | zasłona | poduszka | walizka | podeszwa | cholewka | portfel | obcasy',
-    height: 'wzrost | wzrostu | cm wzrostu',
+    height: 'wzrost | wzrostu',
     model:
       'modelka | model | manekin | mam wzrost | noszę | mam | jestem | modelka ma | na modelce | moje wymiary | na sobie | ona ma | noszę rozmiar | ważę | modelki',
     fits: 'pasuje na | dobra na | dobre na | na osobę | idealna na | polecam na | będzie dobra na | odpowiednia na | pasuje do | dla osoby | dla osób | będzie pasować | polecane na | dobry na | odpowiada | pasować na | na obwód',
@@ -119,7 +116,7 @@ export const pl: Lexicon = {
     all: 'wszystkie | wszystko',
     not: 'bez | brak | nie | żadnych | nigdy | ani | żadne',
     nothing:
-      'wysoki stan | niski stan | długi rękaw | krótki rękaw | bez rękawów | do kolan | za kolano | przed kolano | do kostek | okrągły dekolt | dekolt w serek | rękaw 3 4 | długie rękawy | krótkie rękawy | w pasie gumka | średni stan | nad kolano | stan bardzo dobry | stan idealny | stan dobry | bardzo dobry stan | idealny stan | dobry stan | stan nowy | stan jak nowy | w stanie | stan używany | stan perfekcyjny | golf | półgolf | dekolt v | stan ogólny | rękaw długi | rękaw krótki | stan db | stan bdb | długość midi | długość mini | długość maxi',
+      'wysoki stan | niski stan | długi rękaw | krótki rękaw | bez rękawów | do kolan | do kostek | okrągły dekolt | dekolt w serek | rękaw 3 4 | długie rękawy | krótkie rękawy | w pasie gumka | średni stan | stan bardzo dobry | stan idealny | stan dobry | bardzo dobry stan | idealny stan | dobry stan | stan nowy | stan jak nowy | w stanie | stan używany | stan perfekcyjny | golf | półgolf | dekolt v | stan ogólny | rękaw długi | rękaw krótki | stan db | stan bdb | długość midi | długość mini | długość maxi',
     otherUnit:
       'guziki | guzików | kieszenie | kieszeni | sztuki | sztuk | szt | para | pary | dni | dzień | lat | miesięcy | procent | stopni | kg | g | gram | zł | pln | razy | godzin | dziury | zdjęć | szlufek',
     lining: 'podszewka | podszewki | wypełnienie | ściągacze | wnętrze',
@@ -294,7 +291,7 @@ export const pl: Lexicon = {
     orange: 'pomarańczowy | rudy | pomarańczowa | ruda',
     yellow: 'żółty | żółta | musztardowy | musztardowa',
     brown: 'brązowy | brązowa | camel | brązowe',
-    beige: 'beżowy | beżowa | beż | beżowe',
+    beige: 'beżowy | beżowa | beżowe',
     cream: 'kremowy | kremowa | ecru',
     gold: 'złoty kolor | złota',
     silver: 'srebrny | srebrna'

@@ -31,14 +31,12 @@ export const sv: Lexicon = {
     armhole: 'ärmhål',
     shoulderWidth:
       'axel till axel | axelbredd | axlar | axelsöm till axelsöm | från axel till axel | axel axel | mellan axlarna | axel | bredd axlar | axlarna | axelvidd | axelsöm axelsöm | bredd axel till axel | tvärs över axlarna | bredd över axlarna',
-    sleeveLength:
-      'ärm | ärmlängd | ärmar | ärmlängd från axel | ärmens längd | ärmen | ärmlängd från axelsöm | armlängd | ärmlängden | längd ärm | ärmarna | ärm från axel | ärm från axelsöm',
-    sleeveFromCentreBack: 'ärmlängd från krage | ärm från nacke | ärmlängd från nacke | ärm från krage',
+    sleeveLength: 'ärm | ärmlängd | ärmar | ärmens längd | ärmen | armlängd | ärmlängden | längd ärm | ärmarna',
     sleeveUnderarm:
-      'innerärm | ärmlängd insida | inre ärmlängd | ärmens insida | ärm insida | ärmlängd från armhåla | ärm från armhåla | ärmlängd innersöm | innerärmlängd | underärm | ärmlängd insidan | ärm från ärmhål | ärmlängd från ärmhål | insida ärm',
+      'innerärm | ärmlängd insida | inre ärmlängd | ärmens insida | ärm insida | ärmlängd innersöm | innerärmlängd | underärm | ärmlängd insidan | insida ärm',
     length:
       'längd | totallängd | lång | rygglängd | total längd | ryggens längd | hel längd | längd bak | längd fram | längden | hela längden | rygg längd | längd rygg | totala längden | långa',
-    bodyLength: 'axel till fåll | längd från axel | klänningslängd | längd från axeln | längd klänning | längd från krage | från axel',
+    bodyLength: 'axel till fåll | klänningslängd | längd klänning',
     skirtLength: 'kjollängd | längd kjol',
     napeToWaist: 'nacke till midja | axel till midja',
     backWidth: 'ryggbredd',
@@ -75,12 +73,12 @@ export const sv: Lexicon = {
     double: 'dubblera | ska dubblas | multiplicera med 2 | gångra med 2 | dubbleras'
   },
   words: {
-    heading: 'mått | måtten | uppmätta mått | mäter | mätt | mått plant | plaggets mått | måtten är | mätta | uppmätt',
+    heading: 'mått | måtten | uppmätta mått | mäter | mätt | plaggets mått | måtten är | mätta | uppmätt',
     detail:
       'krage | krag | slag | ficka | fickor | slits | dragkedja | blixtlås | skärp | bälte | knappar | knapp | hällor | huva | klack | klackhöjd | volang | rosett | spets | fransar | linningens höjd | uppslag | foder | kraghöjd | armhåla till fåll | släp | urringning | linning höjd',
     thing:
       'väska | handväska | ryggsäck | skor | stövlar | stövletter | dator | telefon | hatt | mössa | keps | halsduk | sjal | tyg | stuvbit | gardin | kudde | resväska | sula | skaft | plånbok | klackar',
-    height: 'lång person | kroppslängd | cm lång',
+    height: 'lång person | kroppslängd',
     model:
       'modell | modellen | provdocka | jag är | jag har | hon är | hon har | mina mått | han är | på mig | bär storlek | dockan | jag bär | som är',
     fits: 'passar | passar till | passar på | passar bra på | lämplig för | bäst för | rekommenderas för | passar upp till | passar någon | skulle passa | sitter som | för en | motsvarar | passar en | upp till',
@@ -115,7 +113,7 @@ export const sv: Lexicon = {
     all: 'alla | allt',
     not: 'inga | ingen | inte | utan | aldrig | ej | inget | varken',
     nothing:
-      'lång ärm | kort ärm | långärmad | kortärmad | hög midja | låg midja | knälång | ankellång | v ringad | rund hals | bröstficka | ärmlös | trekvartsärm | 3 4 ärm | resår i midjan | polokrage | resår i midja | långa ärmar | korta ärmar | höga midjan | höftficka | golvlång | vadlång | normal midja | låg gren | under knäet | över knäet | axelvaddar',
+      'lång ärm | kort ärm | långärmad | kortärmad | hög midja | låg midja | knälång | ankellång | v ringad | rund hals | bröstficka | ärmlös | trekvartsärm | 3 4 ärm | resår i midjan | polokrage | resår i midja | långa ärmar | korta ärmar | höga midjan | höftficka | golvlång | vadlång | normal midja | låg gren | axelvaddar',
     otherUnit:
       'knappar | fickor | stycken | st | styck | par | dagar | dag | år | månader | procent | grader | kg | g | gram | kr | kronor | sek | gånger | timmar | hål | veckor | delar | bilder',
     lining: 'foder | fyllning | fodret',

@@ -13,13 +13,16 @@ export interface AnswerProps {
   onPass: () => void
   /** Brings "what the seller answered" into view. */
   onEnterAnswer: () => void
+  /** Leads to the person's own measures. */
+  onBody: () => void
 }
 
-export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer }: AnswerProps) {
+export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer, onBody }: AnswerProps) {
   const { t } = useWords()
   const { reckoning } = judged
   if (reckoning === null) return null
   const { verdict, ask } = reckoning
+  const forSeller = ask.find(({ body }) => body === undefined)
   const leave = verdict === 'leave-it'
   const little = verdict === 'too-little-told'
   const keep = (
@@ -50,7 +53,15 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer }: Answer
           </ul>
         </div>
       )}
-      {ask[0] !== undefined && <Question ask={ask[0]} onCopy={onCopy} />}
+      {ask[0]?.body !== undefined && (
+        <p class="note">
+          {ask[0].question}{' '}
+          <button type="button" class="btn bare" onClick={onBody}>
+            {t('ask.enter-own')}
+          </button>
+        </p>
+      )}
+      {forSeller !== undefined && <Question ask={forSeller} onCopy={onCopy} />}
       <div class="acts">
         {leave ? (
           <>

@@ -141,6 +141,7 @@ function Body(props: PanelProps & { judged: Judged }) {
           onKeep={props.onKeep}
           onPass={props.onPass}
           onEnterAnswer={() => setAsked(asked + 1)}
+          onBody={() => props.onWorkroom('body')}
         />
       )}
       <Points judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />

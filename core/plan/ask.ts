@@ -4,12 +4,15 @@
  */
 import type { Made } from '../garment/garment-input.ts'
 import type { PointId } from '../garment/points.ts'
+import type { BodyMeasureId } from '../wearer/body.ts'
 import { hasMessage, say, type Wording } from '../words/say.ts'
 import type { Outlook } from './outlook.ts'
 
 export interface Ask {
   point?: PointId
   about?: keyof Made | 'stretch' | 'fibre'
+  /** Not the seller's to answer: a measure of the person's own. */
+  body?: BodyMeasureId
   worth: number
   unit: 'money' | 'score'
   question: string
@@ -46,16 +49,16 @@ export function asksFrom(outlook: Outlook, stakes: Stakes, wording: Wording): As
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
   if (utility.every((one) => one === utility[0])) return []
   return outlook.uncertain
-    .map(
-      ({ what, z }): Ask => ({
-        ...what,
-        worth: valueOfKnowing(z, utility),
-        unit: stakes.unit,
-        question: 'point' in what ? questionFor(what.point, wording) : say({ code: `ask.about.${what.about}`, values: {} }, wording)
-      })
-    )
+    .map(({ what, z }): Ask => ({ ...what, worth: valueOfKnowing(z, utility), unit: stakes.unit, question: questionOf(what, wording) }))
     .filter((ask) => ask.worth > least)
     .sort((one, other) => other.worth - one.worth)
+}
+
+function questionOf(what: Outlook['uncertain'][number]['what'], wording: Wording): string {
+  if ('point' in what) return questionFor(what.point, wording)
+  return 'about' in what
+    ? say({ code: `ask.about.${what.about}`, values: {} }, wording)
+    : say({ code: 'ask.body', values: { body: what.body } }, wording)
 }
 
 /** A ready, polite question about one point. */

@@ -4,6 +4,7 @@ import type { Option } from '../alterations/row.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made } from '../garment/garment-input.ts'
 import { POINTS, type PointId } from '../garment/points.ts'
+import type { BodyMeasureId } from '../wearer/body.ts'
 import type { Gap } from '../wearer/gaps.ts'
 import type { Figures } from './bound.ts'
 import { DRAWS, heavyTailed, normalDraws } from './draws.ts'
@@ -20,8 +21,8 @@ export interface Outlook {
   tailor: number | null
   /** By draw: does it work out, with whoever is at hand? */
   works: boolean[]
-  /** What is uncertain: the draws of a point's figure, or of how it is made. */
-  uncertain: { what: { point: PointId } | { about: keyof Made }; z: Float64Array }[]
+  /** What is uncertain: the draws of a point's figure, of how it is made, or of a body measure that was not told. */
+  uncertain: { what: { point: PointId } | { about: keyof Made } | { body: BodyMeasureId }; z: Float64Array }[]
 }
 
 /** Each point has two dimensions of its own, by its place among all points: its figure's error and its band's. Then one for the seller. */
@@ -98,6 +99,10 @@ export function outlookOf({ garment, gaps, means, limits, markMm }: Uncertain): 
       ...drawn.flatMap((gap, p) => {
         const z = errors[p]
         return z === undefined || gap.from === 'own' ? [] : [{ what: { point: gap.point }, z }]
+      }),
+      ...drawn.flatMap(({ want }, p) => {
+        const z = bands[p]
+        return z === undefined || want?.measure === undefined || want.basedOn.length === 0 ? [] : [{ what: { body: want.measure }, z }]
       }),
       ...scenarios.uncertain.map(({ about, z }) => ({
         what: { about },

@@ -19,6 +19,8 @@ export interface Want {
   /** How unsure the whole band is, mm (sd): the body's own measuring and inferring. */
   sdMm: number
   from: 'body' | 'favourite' | 'bound'
+  /** The body measure it stands on. */
+  measure?: BodyMeasureId
   /** Not told of the body but worked out from these. */
   basedOn: BodyMeasureId[]
   /** The body cannot pass or sit below this, whatever is liked. */
@@ -81,6 +83,7 @@ function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBod
     most: measure.mm + (free ? FREE_MM : idealEase + (tableMost - tableIdeal)),
     sdMm: Math.hypot(measure.sdMm, own?.sdMm ?? 0),
     from: 'body',
+    measure: row.body,
     basedOn: measure.basedOn,
     because: [
       { code: 'target.body', values: { body: row.body, mm: measure.mm, ease: idealEase, fit: wearer.fit }, point: row.point },

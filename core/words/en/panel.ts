@@ -112,6 +112,7 @@ export const panel = {
 
   'ask.head': 'The one thing to ask the seller',
   'ask.why': 'Of all that is not told, the {point|point} would change the answer most.',
+  'ask.enter-own': 'Enter it',
   'ask.copy': 'Copy the question',
   'ask.copied': 'Copied. Paste it into a message to the seller.',
   'ask.not-copied': 'It could not be copied. Mark the question above and copy it by hand.',

@@ -220,6 +220,7 @@ export const plan: Record<string, string> = {
   'ask.about.workingCuffButtons': 'Do the cuff buttons undo, or are they only sewn on?',
   'ask.about.darts': 'Are there darts at the waist?',
   'ask.about.lined': 'Is it lined, sleeves too?',
+  'ask.body': 'Measure your own {body|body}: it is worked out from the rest so far.',
   'ask.any': 'Could you lay it flat and measure the {point|point}, and say whether it is straight across or all around?',
 
   // cautions

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { whatWouldChange } from '../../../core/reckon.ts'
+import { reckon, whatWouldChange } from '../../../core/reckon.ts'
 import { garment } from '../../corpus/plans/plan-case.ts'
 import { rowan } from '../../corpus/plans/wearers.ts'
 
@@ -38,5 +38,18 @@ describe('what would change the verdict', () => {
         means: { level: 3, tailor: false }
       }).filter((code) => code !== 'change.fit')
     ).toEqual([])
+  })
+})
+
+describe('what is worth knowing of oneself', () => {
+  it('a measure of one’s own that decides is asked of oneself, not of the seller', () => {
+    const { body } = rowan
+    const { neckGirth: _, ...withoutNeck } = body
+    const shirt = garment('shirt', { chest: 1080, waist: 940, hem: 1080, shoulderWidth: 445, sleeveLength: 610, neck: 398 })
+    const asks = reckon({ garment: shirt, wearer: { ...rowan, body: withoutNeck }, means: { level: 1, tailor: false } }).ask
+    expect(asks.find((ask) => ask.body === 'neckGirth')?.question).toContain('your own neck')
+    expect(
+      reckon({ garment: shirt, wearer: rowan, means: { level: 1, tailor: false } }).ask.find((ask) => ask.body === 'neckGirth')
+    ).toBeUndefined()
   })
 })

@@ -86,10 +86,27 @@ function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope
         : because === 'fits-advice'
           ? endOfAdvice(tokens, terms, layout, term)
           : endOf(layout.sentence, term.from)
-    scopes.push({ because, from: term.from, to })
-    reached = to
+    const end = Math.min(to, closingBracket(tokens, term.from))
+    scopes.push({ because, from: term.from, to: end })
+    reached = end
   }
   return scopes
+}
+
+/** Inside brackets a remark ends with them. */
+function closingBracket(tokens: readonly Token[], from: number): number {
+  let open = false
+  for (let at = from - 1; at >= Math.max(0, from - 12); at--) {
+    const token = tokens[at] as Token
+    if (token.kind === 'break' || token.text === ')') break
+    if (token.text === '(') {
+      open = true
+      break
+    }
+  }
+  if (!open) return tokens.length
+  for (let at = from; at < Math.min(tokens.length, from + 60); at++) if (tokens[at]?.text === ')') return at + 1
+  return tokens.length
 }
 
 /** The first token after the stretch in which `of` stays the same. */

@@ -16,6 +16,8 @@ export interface Words {
   qualifiers: Set<Qualifier>
 }
 
+const LEADS_ON = /^(?:to|up|bis|auf|tot|do|till|a|jusqu|hasta)$/
+
 /** Is one of these tokens' words the one at hand, and nothing in between that belongs elsewhere? */
 function scan(
   tokens: readonly Token[],
@@ -38,6 +40,9 @@ function scan(
     }
     const term = termAt(terms, at)
     if (!term || means(term, 'point', 'detail', 'letDown', 'letOut', 'heading', 'all', 'kind')) return
+    // “(stretches to 21)” is of the figure behind it
+    if (step === 1 && LEADS_ON.test(tokens[term.to - 1]?.text ?? '') && means(term, 'stretched') && tokens[term.to]?.kind === 'digits')
+      return
     see(term)
     if (!means(term, 'basis', 'light', 'unit', 'measures', 'or', 'from', 'landmark', 'and', 'model', ...QUALIFIERS)) return
     at = step === 1 ? term.to : term.from - 1

@@ -23,6 +23,7 @@ const ROLES: LabelRole[] = ['letDown', 'letOut', 'seamAllowance', 'point', 'deta
 /** One label a term, then those that belong together joined: length (shoulder to hem), bust/waist, rise – front. Linear. */
 export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
   const figures = figureStarts(tokens.length, quantities)
+  const behind = new Set(quantities.map(({ spanTo }) => spanTo))
   const single: Label[] = []
   for (const term of termsAs(terms, ...ROLES)) {
     const label = labelOf(tokens, terms, term)
@@ -34,7 +35,9 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
   for (const label of single) {
     const last = joined[joined.length - 1]
     fromLandmark(tokens, terms, label)
-    const one = last && !figures(last.to, label.from) ? together(tokens, terms, last, label) : null
+    // 23" long and the shoulders 17": what has its figure before it begins no joint name
+    const ended = last && behind.has(last.from) && tokens[last.to]?.text !== '/'
+    const one = last && !figures(last.to, label.from) ? together(tokens, terms, last, label, ended === true) : null
     if (one === 'drop') continue
     if (one) joined[joined.length - 1] = one
     else joined.push(label)
@@ -140,7 +143,7 @@ export function betweenLabels(tokens: readonly Token[], terms: Terms, from: numb
   return kind
 }
 
-function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label): Label | 'drop' | null {
+function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, ended: boolean): Label | 'drop' | null {
   if (a.role !== 'point' || a.letter || b.letter) return null
   const between = betweenLabels(tokens, terms, a.to, b.from)
   if (between === 'apart') return null
@@ -169,7 +172,7 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label): L
     !GENERIC.has(second)
   )
     return { ...a, to: b.to }
-  if (between === 'joint' && !a.weak && !b.weak && a.points.length < MOST_JOINT)
+  if (between === 'joint' && !ended && !a.weak && !b.weak && a.points.length < MOST_JOINT)
     return { ...a, to: b.to, points: [...a.points, ...b.points], basis: a.basis ?? b.basis }
   return null
 }

@@ -163,6 +163,8 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
     else if (!term) cost += 0.5
     else if (means(term, 'and')) cost += before ? 0.45 : 0.3
     else if (means(term, 'measures')) cost += before ? 0 : 0.6
+    // 18 inches from the shoulder: where it starts, unless both ends are named
+    else if (!before && means(term, 'from') && label.to - label.from < 3) cost += 0.8
     else if (!before && at === from && means(term, 'light') && /^(?:at|in|across|around|on|of|a|an|the)$/.test(token.text)) cost -= 0.1
     else if (
       means(
@@ -189,10 +191,18 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
     else cost += 0.5
     if (term) at = Math.max(at, term.to - 1)
   }
+  if (!before) {
+    // “27 at the back, sleeves are 18”: a name with its own verb or colon waits for the figure behind it
+    const next = tokens[label.to]
+    if (next && (/^[:=]$/.test(next.text) || means(termAt(terms, label.to), 'measures') || VERB.test(next.text))) cost += 0.8
+  }
   if (label.weak && cost > 0.4) return NEVER
   if (label.role === 'fault' || label.role === 'thing') cost += before ? 0.6 : 0
   return cost
 }
+
+/** is, are: in the languages read. */
+const VERB = /^(?:is|are|was|ist|sind|est|sont|es|son|sono|zijn|jest|ar|mierzy|misst|mesure|mide|misura|meet|mater)$/
 
 /** A line's end parts, unless the name stands alone on its line and the figure alone on the next. */
 function lineEnd(tokens: readonly Token[], at: number, label: Label, quantity: Quantity, before: boolean): number {

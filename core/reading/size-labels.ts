@@ -64,6 +64,18 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       at = Math.max(pair.waist.to, pair.leg.to) - 1
       continue
     }
+    // W34 glued, alone, on legs: the label
+    const glued = token.text === 'w' && around.legs ? byFrom.get(at + 1) : undefined
+    if (
+      glued &&
+      glued.unit === null &&
+      within(glued.value, WAIST) &&
+      tokens[at + 1]?.spaced === false &&
+      !moreShorthand(tokens, glued.to)
+    ) {
+      add(`W${glued.value}`, glued)
+      continue
+    }
     const region = regionAt(around, byFrom, at)
     if (region) {
       add(region.label, ...region.taken)

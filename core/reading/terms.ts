@@ -50,7 +50,9 @@ const DEEPEST = 9
 export function termsOf(tokens: readonly Token[], lexis: Lexis): Terms {
   const list: Term[] = []
   for (let from = 0; from < tokens.length; ) {
-    const found = longest(tokens, from, lexis.root)
+    // 12in leg: glued to its figure, “in” is the unit and begins no phrase
+    const unit = tokens[from]?.spaced === false && tokens[from - 1]?.kind === 'digits' && tokens[from]?.kind === 'word'
+    const found = longest(tokens, from, lexis.root, unit ? from + 1 : undefined)
     if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, lexis.root) : found)
     from = found?.to ?? from + 1
   }

@@ -3,6 +3,7 @@ import type { Case } from './case.ts'
 import { basis } from './en/basis.ts'
 import { cloth } from './en/cloth.ts'
 import { layouts } from './en/layouts.ts'
+import { lessons } from './en/lessons.ts'
 import { traps } from './en/traps.ts'
 import { german } from './other/de.ts'
 import { spanish } from './other/es.ts'
@@ -12,4 +13,17 @@ import { dutch } from './other/nl.ts'
 import { polish } from './other/pl.ts'
 import { swedish } from './other/sv.ts'
 
-export const cases: Record<string, Case[]> = { layouts, basis, traps, cloth, german, french, spanish, italian, dutch, polish, swedish }
+export const cases: Record<string, Case[]> = {
+  layouts,
+  basis,
+  traps,
+  cloth,
+  lessons,
+  german,
+  french,
+  spanish,
+  italian,
+  dutch,
+  polish,
+  swedish
+}

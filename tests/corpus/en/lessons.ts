@@ -1,0 +1,180 @@
+/** Readings that went wrong once. */
+import { aside, type Case, m } from '../case.ts'
+
+export const lessons: Case[] = [
+  {
+    name: 'cloth to spare in brackets',
+    teaches: '(+2") after a figure is an allowance of it',
+    listing: { title: 'Suit trousers', text: 'Waist 17.5" (+2"), Inseam 30" (+2.5"), Rise 11.5"' },
+    expect: {
+      kind: 'trousers',
+      measures: [m('waist', '17.5"', 'in flat judged'), m('inseam', '30"', 'in length'), m('frontRise', '11.5"', 'in length')],
+      allowances: [
+        { point: 'waist', mm: 50.8, place: { text: '2"', nth: 1, value: 2, unit: 'in' } },
+        { point: 'inseam', mm: 63.5, place: { text: '2.5"', nth: 1, value: 2.5, unit: 'in' } }
+      ]
+    }
+  },
+  {
+    name: 'a line a size',
+    teaches: 'sizes that head their lines part the figures',
+    listing: { title: 'Dress', text: 'Size S: Bust 84cm Length 90cm\nSize M: Bust 88cm Length 91cm' },
+    expect: {
+      kind: 'dress',
+      sizeLabels: ['S', 'M'],
+      measures: [
+        m('chest', '84cm', 'cm around judged', { size: 'S' }),
+        m('bodyLength', '90cm', 'cm length', { size: 'S' }),
+        m('chest', '88cm', 'cm around judged', { size: 'M' }),
+        m('bodyLength', '91cm', 'cm length', { size: 'M' })
+      ],
+      issues: [{ code: 'reading.several-sizes' }]
+    }
+  },
+  {
+    name: 'a remark in brackets about the wearer',
+    teaches: 'inside brackets a remark ends with them',
+    listing: { title: 'Jeans', text: `Inseam 27.5" (ankle length on me, I'm 5'7"), rise 11", opening 6.5" across` },
+    expect: {
+      kind: 'jeans',
+      measures: [m('inseam', '27.5"', 'in length'), m('frontRise', '11"', 'in length'), m('legOpening', '6.5"', 'in flat')],
+      leftAside: [aside('model', `5'7"`, 'in', 1, 67)]
+    }
+  },
+  {
+    name: 'a glued waist size beside measurements',
+    teaches: 'W34 is the label, the rest is number-first',
+    listing: { title: 'Shorts', text: 'W34 - 17in flat waist - 9in inseam - 12in leg opening' },
+    expect: {
+      kind: 'shorts',
+      sizeLabels: ['W34'],
+      measures: [m('waist', '17in', 'in flat'), m('inseam', '9in', 'in length'), m('legOpening', '12in', 'in flat judged')],
+      leftAside: [aside('size-label', '34')]
+    }
+  },
+  {
+    name: 'figures before their names in brackets',
+    teaches: '22" x 27" (chest x length) is read in order',
+    listing: { title: 'Hoodie', text: '22" x 27" (ptp x length)' },
+    expect: { kind: 'jumper', measures: [m('chest', '22"', 'in flat'), m('bodyLength', '27"', 'in length')] }
+  },
+  {
+    name: 'long and wide behind their figures',
+    teaches: 'an adjective does not take the name behind it along',
+    listing: {
+      title: 'Cropped jacket',
+      text: `The sleeves are 23" long and the shoulders are 17" wide. The bust is 40" and it's 20" from top to bottom.`
+    },
+    expect: {
+      kind: 'jacket',
+      made: { tailored: false },
+      measures: [
+        m('sleeveLength', '23"', 'in length'),
+        m('shoulderWidth', '17"', 'in length'),
+        m('chest', '40"', 'in around judged'),
+        m('bodyLength', '20"', 'in length')
+      ]
+    }
+  },
+  {
+    name: 'front and back of one length',
+    teaches: 'the second figure of a length stays with it, the next name waits for its own',
+    listing: {
+      title: 'Blouse',
+      text: 'Length is 25 inches at the front and 27 inches at the back, sleeves are 18 inches from the shoulder.'
+    },
+    expect: {
+      kind: 'shirt',
+      measures: [m('bodyLength', '25 inches', 'in length'), m('sleeveLength', '18 inches', 'in length')],
+      leftAside: [aside('detail', '27 inches', 'in')]
+    }
+  },
+  {
+    name: 'a quoted label',
+    teaches: 'a sign that closes a quotation is no inch mark',
+    listing: { title: 'Coat', text: '"Size 12" Chest 40 Sleeve 24 all in inches' },
+    expect: {
+      kind: 'coat',
+      sizeLabels: ['12'],
+      measures: [m('chest', '40', 'in around judged list'), m('sleeveLength', '24', 'in length list')],
+      leftAside: [aside('size-label', '12')]
+    }
+  },
+  {
+    name: 'the waist of a corset',
+    teaches: 'other girths of the same garment bear on flat and around',
+    listing: { title: 'Corset', text: 'Waist 24", underbust 28", bust 32"' },
+    expect: {
+      kind: 'knit-top',
+      measures: [m('waist', '24"', 'in around judged'), m('underbust', '28"', 'in around judged'), m('chest', '32"', 'in around judged')]
+    }
+  },
+  {
+    name: 'stretches to, in brackets',
+    teaches: 'words that lead on to a figure are of that figure',
+    listing: { title: 'Dress', text: 'Bust 17.5in flat unstretched (will stretch to 21in), length 41in' },
+    expect: {
+      kind: 'dress',
+      measures: [m('chest', '17.5in', 'in flat'), m('bodyLength', '41in', 'in length')],
+      leftAside: [aside('detail', '21in', 'in')]
+    }
+  },
+  {
+    name: 'the width of something unknown',
+    teaches: 'a word we don’t know before figure and “wide” keeps its width',
+    trap: true,
+    listing: { title: 'Pinafore dress', text: 'The bib is 9" wide.' },
+    expect: { kind: 'dress', leftAside: [aside('detail', '9"', 'in')] }
+  },
+  {
+    name: 'actual figures after label figures',
+    teaches: 'a bare figure gives way to a measured one with its unit',
+    listing: { title: 'Jeans', text: 'Waist 32. Actual waist 33 inches, actual inseam 31.5 inches' },
+    expect: { kind: 'jeans', measures: [m('waist', '33 inches', 'in around judged'), m('inseam', '31.5 inches', 'in length')] }
+  },
+  {
+    name: 'trousers as wide as flares',
+    teaches: 'a width is across: 11 inches are half of the leg opening',
+    listing: { title: 'Cords', text: 'waist: 29-30 inches\nbottom width: 11"' },
+    expect: {
+      kind: 'trousers',
+      traits: ['pile'],
+      structure: 'woven',
+      measures: [m('waist', '29-30 inches', 'in around judged', { value: 29.5, low: 29, high: 30 }), m('legOpening', '11"', 'in flat')]
+    }
+  },
+  {
+    name: 'taken flat and doubled',
+    teaches: 'figures that were doubled already are around',
+    listing: { title: 'Skirt', text: 'Measurements taken flat and doubled where needed: waist 26", hips 36", length 27"' },
+    expect: {
+      kind: 'skirt',
+      measures: [m('waist', '26"', 'in around'), m('hip', '36"', 'in around'), m('skirtLength', '27"', 'in length')]
+    }
+  },
+  {
+    name: 'long sleeves of a dress shirt',
+    teaches: 'longer than any arm from the shoulder: taken from the centre back',
+    listing: { title: 'Dress shirt', text: '15.5" collar / 34" sleeve / 46" chest' },
+    expect: {
+      kind: 'shirt',
+      measures: [
+        m('neck', '15.5"', 'in around judged'),
+        m('sleeveFromCentreBack', '34"', 'in length'),
+        m('chest', '46"', 'in around judged')
+      ]
+    }
+  },
+  {
+    name: 'children by age range',
+    teaches: 'age 8-9 years is one size',
+    listing: { title: 'Kids jumper', text: 'Age 8-9 years. Chest 34cm flat, length 45cm' },
+    expect: {
+      kind: 'jumper',
+      use: 'child',
+      sizeLabels: ['age 8-9'],
+      measures: [m('chest', '34cm', 'cm flat'), m('bodyLength', '45cm', 'cm length')],
+      leftAside: [aside('size-label', '8')]
+    }
+  }
+]

@@ -49,7 +49,7 @@ function findOut(request: ReckonRequest, withOutlook: boolean, wording: Wording)
   const { garment: input, means, limits = {} } = request
   const markMm = means.markMm ?? MARK_MM
   const garment = garmentAsWorn(input)
-  const target = targetFor(garment, request.wearer, request.favourite)
+  const target = targetFor(garment, request.wearer, request.favourite, request.tried)
   const gaps = gapsBetween(garment, target)
   const { options, refusals } = alterationsFor(garment, limits)
   const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })

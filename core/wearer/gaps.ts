@@ -2,7 +2,7 @@
 import { type Garment, isTold, type PointTaken } from '../garment/garment-as-worn.ts'
 import type { PointId } from '../garment/points.ts'
 import type { Saying } from '../words/reason.ts'
-import type { Target, Want } from './target.ts'
+import type { Target, Want } from './want.ts'
 
 export interface Band {
   least: number

@@ -3,38 +3,21 @@ import { stretchUsed } from '../garment/cloth.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import { SHAPE } from '../garment/kinds.ts'
 import { isGirth, POINTS, type PointId } from '../garment/points.ts'
-import type { Saying } from '../words/reason.ts'
 import { girthAtBand } from './band-height.ts'
 import type { BodyMeasureId } from './body.ts'
+import { afterTrying } from './diary.ts'
 import { type EaseRow, easeFor, FREE_MM } from './ease.ts'
 import { toleranceAt } from './tolerance.ts'
-import type { Favourite, Wearer } from './wearer.ts'
+import type { Target, Want } from './want.ts'
+import type { Favourite, Tried, Wearer } from './wearer.ts'
 import { type WholeBody, wholeBody } from './whole-body.ts'
-
-export interface Want {
-  least: number
-  /** null: any figure inside the bounds will do, so the garment's own is the best. */
-  ideal: number | null
-  most: number
-  /** How unsure the whole band is, mm (sd): the body's own measuring and inferring. */
-  sdMm: number
-  from: 'body' | 'favourite' | 'bound'
-  /** The body measure it stands on. */
-  measure?: BodyMeasureId
-  /** Not told of the body but worked out from these. */
-  basedOn: BodyMeasureId[]
-  /** The body cannot pass or sit below this, whatever is liked. */
-  bound?: number
-  because: Saying[]
-}
-export type Target = ReadonlyMap<PointId, Want>
 
 /** A band this wide, from the bound, where a wish and a physical bound contradict. */
 const SETTLED_MM = 10
 /** A closed leg opening must pass heel and ankle with this to spare (common practice). */
 const HEEL_SPARE_MM = 10
 
-export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favourite): Target {
+export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favourite, tried: readonly Tried[] = []): Target {
   const body = wearer === undefined ? undefined : wholeBody(wearer.body)
   const wants = new Map<PointId, Want>()
   if (wearer !== undefined && body !== undefined) {
@@ -55,6 +38,10 @@ export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favouri
       basedOn: [],
       because: [{ code: 'target.favourite', values: { mm }, point }]
     })
+  }
+  for (const one of tried) {
+    const want = wants.get(one.point)
+    if (want !== undefined) wants.set(one.point, afterTrying(want, garment, one))
   }
   if (body !== undefined) for (const [point, bound] of boundsOf(garment, body)) wants.set(point, settle(wants.get(point), bound))
   return new Map(

@@ -156,6 +156,7 @@ export const plan: Record<string, string> = {
     'Protective clothing is never altered: its maker’s cut is what protects. Follow the maker’s instructions and local rules.',
   'verdict.never.child-sleepwear': 'Children’s sleepwear is never altered: its safety depends on the finished measurements.',
   'verdict.never.medical-compression': 'Medical compression is never altered: ask the fitter or the clinic that supplied it.',
+  'way.spare': 'too much',
   'way.big': 'big',
   'way.small': 'small',
   'way.long': 'long',
@@ -183,6 +184,7 @@ export const plan: Record<string, string> = {
   'target.band-lower': 'By its rise the band sits about {mm|length} lower than where you wear one.',
   'target.one-pair':
     'What you measure there is not told, so the wanted waist is less sure: enter your natural waist, and waist to waist through the fork.',
+  'target.tried': 'Tried on, it was {mm|length} {way|way}.',
   'target.worked-out': 'Your own figure here is not told; it is worked out from your {body|body}, so the edges lie further out.',
   'fibre.cotton': 'cotton',
   'fibre.linen': 'linen',

@@ -1,0 +1,22 @@
+/** What is wanted at a point, before the cloth. All mm. */
+import type { PointId } from '../garment/points.ts'
+import type { Saying } from '../words/reason.ts'
+import type { BodyMeasureId } from './body.ts'
+
+export interface Want {
+  least: number
+  /** null: any figure inside the bounds will do, so the garment's own is the best. */
+  ideal: number | null
+  most: number
+  /** How unsure the whole band is, mm (sd): the body's own measuring and inferring. */
+  sdMm: number
+  from: 'body' | 'favourite' | 'bound'
+  /** The body measure it stands on. */
+  measure?: BodyMeasureId
+  /** Not told of the body but worked out from these. */
+  basedOn: BodyMeasureId[]
+  /** The body cannot pass or sit below this, whatever is liked. */
+  bound?: number
+  because: Saying[]
+}
+export type Target = ReadonlyMap<PointId, Want>

@@ -12,6 +12,7 @@ import type { Reason } from '../words/reason.ts'
 import { said, say, type Wording } from '../words/say.ts'
 import { type Ask, asksFrom, questionFor } from './ask.ts'
 import { cautionsFor } from './cautions.ts'
+import { conversionsFor } from './conversions.ts'
 import type { Means } from './means.ts'
 import type { Outlook } from './outlook.ts'
 import type { Misfit, Plan } from './plan.ts'
@@ -46,6 +47,8 @@ export interface Reckoning {
   cautions: string[]
   /** What is taken for granted of cloth and construction, and how to look for it. */
   assumed: Reason[]
+  /** Changes of kind that would cut away all that stays wrong: offered apart, never part of a plan. */
+  conversions: Reason[]
   issues: Issue[]
 }
 
@@ -110,6 +113,7 @@ export function answerFrom({ input, garment, target, gaps, plans, means, outlook
     worth,
     cautions: cautionsFor(garment, input, advised).map((caution) => say(caution, wording)),
     assumed: assumptionsOf(garment).map((one) => said(one, wording)),
+    conversions: conversionsFor(garment.kind, advised?.misfit ?? [], markMm).map((one) => said(one, wording)),
     issues: contradictions(garment, wording)
   }
 }

@@ -1,7 +1,7 @@
 /** The answer for a look, anew with every change: at once without its chances, a moment later with them. */
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Judged } from '../../components/judged.ts'
-import { type Reckoning, type ReckonRequest, reckon, whatWouldChange } from '../../core/reckon.ts'
+import { type Reckoning, type ReckonOptions, type ReckonRequest, reckon, whatWouldChange } from '../../core/reckon.ts'
 import type { Look } from '../../core/records/schemas.ts'
 import type { Wording } from '../../core/words/say.ts'
 import { judgedOf, type LookRead, lookRequest, readLook, type Wardrobe } from './judge-look.ts'
@@ -34,12 +34,16 @@ function useReckoning(
   const [whole, setWhole] = useState<{ key: string; reckoning: Reckoning; wouldChange: string[] } | null>(null)
   useEffect(() => {
     if (request === null) return
-    const timer = setTimeout(() =>
-      setWhole({ key, reckoning: reckon(request, options), wouldChange: whatWouldChange(request, options).map(({ text }) => text) })
-    )
+    const timer = setTimeout(() => setWhole({ key, ...wholeAnswer(request, options) }))
     return () => clearTimeout(timer)
   }, [key])
   return whole !== null && whole.key === key
     ? { reckoning: whole.reckoning, settled: true, wouldChange: whole.wouldChange }
     : { reckoning: quick, settled: quick === null, wouldChange: [] }
+}
+
+/** With the chances, and what would better it: other means or wishes, then changes of kind, which are offered apart. */
+function wholeAnswer(request: ReckonRequest, options: ReckonOptions): { reckoning: Reckoning; wouldChange: string[] } {
+  const reckoning = reckon(request, options)
+  return { reckoning, wouldChange: [...whatWouldChange(request, options), ...reckoning.conversions].map(({ text }) => text) }
 }

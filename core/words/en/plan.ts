@@ -169,6 +169,17 @@ export const plan: Record<string, string> = {
   'change.cloth': 'If the seams hold {mm|length} more cloth than is taken for granted: {verdict|verdict}. Ask, or look inside.',
   'change.fit': 'With another fit in mind ({fit|fit}): {verdict|verdict}.',
 
+  // changes of kind, offered apart
+  'convert.to-shorts': 'Cut down to shorts, the legs would no longer matter. That makes another garment of it and cannot be undone.',
+  'convert.to-short-sleeves':
+    'With short sleeves, the sleeves would no longer matter. That makes another garment of it and cannot be undone.',
+  'convert.to-skirt':
+    'Cut at the waist into a skirt, all above would no longer matter. That makes another garment of it and cannot be undone.',
+  'convert.to-top':
+    'Cut below the waist into a top, all below would no longer matter. That makes another garment of it and cannot be undone.',
+  'convert.to-cropped':
+    'Cut off above the hip, the bottom edge would no longer matter. That makes another garment of it and cannot be undone.',
+
   // money
   'worth.hour-missing': 'Say what an hour of your own work is worth, and the cost can be worked out.',
   'worth.tailor-price-missing': 'Your tailor’s price for one job is missing ({alteration|alteration}), so the cost cannot be worked out.',

@@ -172,6 +172,7 @@ export const trousersReckoning: Reckoning = {
     reason('Thigh and leg opening suit you already; the hip is not told.')
   ],
   gaps: trousersGaps,
+  conversions: [],
   untold: [],
   assumed: [reason('The hem is taken to be a blind one: look inside the leg.')],
   asItIs: {
@@ -205,6 +206,7 @@ export const leaveIt: Reckoning = {
     gap('chest', inch(46), inch(0.6), [inch(41), inch(43), inch(45)]),
     gap('shoulderWidth', inch(20.25), inch(0.3), [inch(17.75), inch(18.25), inch(18.75)])
   ],
+  conversions: [],
   untold: [],
   assumed: [],
   asItIs: {
@@ -252,6 +254,7 @@ export const tooLittle: Reckoning = {
   verdict: 'too-little-told',
   because: [reason('Only the inside leg and a size label are given. Without the waist, and the hip or the thigh, nothing can be judged.')],
   gaps: [gap('inseam', inch(30), inch(0.3), [inch(29), inch(29.5), inch(30)])],
+  conversions: [],
   untold: [{ point: 'waist', band: { least: inch(28.75), ideal: inch(29.5), most: inch(30.5) } }],
   assumed: [],
   asItIs: { misfit: [], chance: null },

@@ -9,6 +9,7 @@ import { favouriteOf, markFavourite, personFor, setSettings, settingsOf } from '
 import { clock, freshRecords, owned, seen, there, WREN } from './fixtures.ts'
 
 const reckoning: Reckoning = {
+  conversions: [],
   untold: [],
   assumed: [],
   verdict: 'alters-to-fit',

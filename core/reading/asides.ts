@@ -1,5 +1,5 @@
 /** Figures that are about something else: the model's body, who it would fit, the parcel, a place on the garment. */
-import type { Label } from './labels.ts'
+import type { Label } from './label.ts'
 import type { Layout } from './layout.ts'
 import { gap } from './link.ts'
 import type { Quantity } from './quantities.ts'

@@ -1,5 +1,5 @@
 /** Several names, then as many figures: bust/waist/hips 36/28/38, and tables with a row a size. */
-import type { Label } from './labels.ts'
+import type { Label } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
 import { endsSentence, type Layout } from './layout.ts'
 import type { Quantity } from './quantities.ts'

@@ -1,22 +1,13 @@
 /** What a figure can be of: names of points, of details, heights, allowances, faults; with what refines them. */
-import type { Landmark, PointName } from './languages/lexicon.ts'
+
+import { fromLandmark } from './from-landmark.ts'
+import type { Label, LabelRole } from './label.ts'
+import type { PointName } from './languages/lexicon.ts'
 import { endsSentence } from './layout.ts'
 import type { Quantity } from './quantities.ts'
+import { shorthand } from './shorthand.ts'
 import { meaning, means, type Term, type Terms, termAt, termsAs } from './terms.ts'
 import type { Token } from './tokens.ts'
-
-export type LabelRole = 'point' | 'detail' | 'thing' | 'height' | 'letDown' | 'letOut' | 'seamAllowance' | 'fault'
-export interface Label {
-  from: number
-  to: number
-  role: LabelRole
-  /** More than one: bust/waist. */
-  points: PointName[]
-  basis: 'flat' | 'around' | null
-  weak: boolean
-  /** A one-letter name, settled by what its figure can be. */
-  letter: string | null
-}
 
 const ROLES: LabelRole[] = ['letDown', 'letOut', 'seamAllowance', 'point', 'detail', 'height', 'fault', 'thing']
 
@@ -177,50 +168,6 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, en
   return null
 }
 
-export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, PointName>>>> = {
-  sleeveLength: { neck: 'sleeveFromCentreBack', armpit: 'sleeveUnderarm' },
-  length: { waist: 'skirtLength', neck: 'bodyLength', shoulder: 'bodyLength' }
-}
-
-/**
- * sleeve (from centre back) 35"   ·   sleeve 18" from the underarm: see withTrailingNames
- *         ^^^^ ^^^^^^^^^^^ where it starts says which sleeve it is
- */
-function fromLandmark(tokens: readonly Token[], terms: Terms, label: Label): void {
-  const [name] = label.points
-  const starts = name === undefined || label.points.length > 1 ? undefined : STARTS_FROM[name]
-  if (!starts) return
-  const landmark = landmarkFrom(tokens, terms, label.to)
-  const better = landmark && starts[landmark.landmark]
-  if (better) {
-    label.points = [better]
-    label.to = landmark.to
-  }
-}
-
-/** The landmark after “from the …”, brackets and measuring words stepped over; not when “to” follows it. */
-export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number): { landmark: Landmark; to: number } | null {
-  let seen = false
-  for (let steps = 0; steps < 7; steps++) {
-    const token = tokens[at]
-    if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return null
-    const term = termAt(terms, at)
-    if (token.kind === 'mark') {
-      if (!/^[(,-]$/.test(token.text)) return null
-      if (token.text === '(') seen = true
-      at++
-      continue
-    }
-    if (!term) return null
-    const landmark = meaning(term, 'landmark')
-    if (seen && landmark) return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: term.to }
-    if (means(term, 'from') || (means(term, 'inner') && landmark)) seen = true
-    else if (!means(term, 'light', 'measures', 'inner')) return null
-    at = term.to
-  }
-  return null
-}
-
 /** The same where the start is itself a name. */
 function fromThere(name: PointName, start: PointName): PointName {
   if (name === 'length' && start === 'waist') return 'skirtLength'
@@ -236,57 +183,4 @@ function insideBracket(tokens: readonly Token[], at: number): boolean {
     if (text === ')' || text === ']') return false
   }
   return false
-}
-
-const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh'])
-const GAP = 8
-
-/**
- * W: 16" H: 20" R: 11" I: 30"
- * ^       ^ one letter is a name only in a run of at least two different ones
- */
-function shorthand(tokens: readonly Token[], quantities: readonly Quantity[]): Label[] {
-  const found: Label[] = []
-  let run: { label: Label; end: number }[] = []
-  const close = () => {
-    const letters = new Set(run.map(({ label }) => label.letter))
-    const bare = run.length === 2 && letters.has('s') && letters.size < 2
-    if (letters.size >= 2 && !bare) for (const { label } of run) found.push(label)
-    run = []
-  }
-  for (const one of quantities) {
-    const label = letterBefore(tokens, one) ?? letterAfter(tokens, one)
-    if (!label) continue
-    const last = run[run.length - 1]
-    if (last && label.from - last.end > GAP) close()
-    run.push({ label, end: Math.max(one.spanTo, label.to) })
-  }
-  close()
-  return found
-}
-
-const letterLabel = (at: number, letter: string): Label => ({
-  from: at,
-  to: at + 1,
-  role: 'point',
-  points: [],
-  basis: null,
-  weak: false,
-  letter
-})
-
-function letterBefore(tokens: readonly Token[], one: Quantity): Label | null {
-  let at = one.from - 1
-  if (/^[:=.-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
-  const word = tokens[at]
-  if (word?.kind !== 'word' || !LETTERS.has(word.text)) return null
-  const glued = tokens[at - 1]
-  if (glued && !word.spaced && (glued.kind === 'word' || glued.kind === 'digits' || glued.text === "'")) return null
-  return letterLabel(at, word.text)
-}
-
-function letterAfter(tokens: readonly Token[], one: Quantity): Label | null {
-  const word = tokens[one.to]
-  if (word?.kind !== 'word' || !LETTERS.has(word.text) || word.spaced) return null
-  return letterLabel(one.to, word.text)
 }

@@ -28,7 +28,7 @@ function tellingOf({ common, points, kinds, fibres, colours, words }: Lexicon): 
 }
 
 /** So many words tell it. */
-const SAMPLE = 900
+const SAMPLE = 400
 
 /** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
 export function languageOf(texts: readonly (readonly Token[])[], told: string | undefined): string {

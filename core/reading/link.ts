@@ -3,7 +3,7 @@
  * a second time to the name before, or to nobody. What is chosen costs least over the whole row (a walk with three states): so a list
  * that is number-first is read number-first throughout, and one colon does not turn it.
  */
-import type { Label } from './labels.ts'
+import type { Label } from './label.ts'
 import { endsSentence } from './layout.ts'
 import type { Quantity } from './quantities.ts'
 import { means, type Terms, termAt } from './terms.ts'
@@ -65,7 +65,7 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
         const from = now[state]
         if (!from) continue
         if (state === 'taken') reach(from, 'none', 0, null)
-        else reach(from, 'free', state === 'free' && last ? unused(tokens, last) : 0, null)
+        else reach(from, 'free', state === 'free' && last ? unused(tokens, terms, last) : 0, null)
       }
       last = item.label
     } else {
@@ -77,26 +77,33 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
       for (const state of STATES) {
         const from = now[state]
         if (!from || state === 'taken') continue
-        const open = state === 'free' && last ? unused(tokens, last) : 0
+        const open = state === 'free' && last ? unused(tokens, terms, last) : 0
         reach(from, state, quantity.unit === null ? NOBODY_BARE : NOBODY, null)
         if (last && state === 'free') reach(from, 'none', left, { quantity, label: last, before: true, again: false, cost: left })
-        if (last && state === 'none') reach(from, 'none', 1.2 + left, { quantity, label: last, before: true, again: true, cost: left })
+        if (last && state === 'none')
+          reach(from, 'none', 1.2 + Math.max(left, 0), { quantity, label: last, before: true, again: true, cost: left })
         if (name) reach(from, 'taken', right + open, { quantity, label: name, before: false, again: false, cost: right })
       }
     }
     now = next
   })
+  // a name at the end that no figure took costs what any other would
+  const left = last ? unused(tokens, terms, last) : 0
+  if (now.free) now.free = { ...now.free, cost: now.free.cost + left }
   const ends = STATES.flatMap((state) => (now[state] ? [now[state] as Step] : [])).sort((a, b) => a.cost - b.cost)
   const links: Link[] = []
   for (let step: Step | null = ends[0] ?? null; step; step = step.back) if (step.link) links.push(step.link)
   return links.reverse()
 }
 
-const unused = (tokens: readonly Token[], label: Label): number =>
-  label.to - label.from === 1 &&
-  /^(?:long|wide|deep|tall|lang|breit|lange|larga|largo|lungo|lunga|longue|bred|breed)$/.test(tokens[label.from]?.text ?? '')
-    ? ADJECTIVE
-    : UNUSED[label.role]
+const ADJECTIVES = /^(?:long|wide|deep|tall|lang|breit|lange|larga|largo|lungo|lunga|longue|bred|breed)$/
+
+/** A name that no figure took: little when it only says how a figure ran (long, from the shoulder). */
+function unused(tokens: readonly Token[], terms: Terms, label: Label): number {
+  if (label.to - label.from === 1 && ADJECTIVES.test(tokens[label.from]?.text ?? '')) return ADJECTIVE
+  const start = means(termAt(terms, label.from - 1), 'from') || means(termAt(terms, label.from - 2), 'from')
+  return start ? ADJECTIVE : UNUSED[label.role]
+}
 
 function row(labels: readonly Label[], quantities: readonly Quantity[]): Item[] {
   const items: Item[] = []

@@ -1,16 +1,15 @@
 /** Figures become measures: unit, basis, millimetres; what cannot be settled becomes an issue and no measure. */
-import type { Issue, Stated } from '../garment/issue.ts'
+import type { Issue } from '../garment/issue.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
 import { isGirth } from '../garment/points.ts'
-import { type LengthUnit, toMm, type Units } from '../length.ts'
+import { toMm } from '../length.ts'
 import { type BasisJudged, type Evidence, judgeBasis } from './basis.ts'
-import { basisOfList, type ListBasis } from './context.ts'
+import { basisOfList } from './context.ts'
 import type { Aside, Figure } from './figures.ts'
 import { issue } from './issues.ts'
-import { isPossible, logLikely } from './plausible.ts'
 import type { Quantity } from './quantities.ts'
 import type { MeasureReading } from './reading.ts'
-import { listUnit, plausibleUnit, type ToldUnits } from './unit.ts'
+import { fits, type Told, type WithUnit, withUnits } from './settle-unit.ts'
 
 export interface MeasuresRead {
   measures: MeasureReading[]
@@ -20,17 +19,6 @@ export interface MeasuresRead {
   repeats: Quantity[]
   /** A hem told by its depth. */
   hemDepthMm: number | null
-}
-export interface Told {
-  units: ToldUnits
-  basis: ListBasis
-  stated: (quantity: Quantity) => Stated
-  /** Units for the sentences. */
-  words: Units
-}
-interface WithUnit extends Figure {
-  unit: LengthUnit
-  unitFrom: MeasureReading['unitFrom']
 }
 
 /** Bare figures far from their name are prose. */
@@ -59,81 +47,6 @@ function isSound(one: Figure, told: Told, read: MeasuresRead): boolean {
   const stated = told.stated(one.quantity)
   read.issues.push(issue(`reading.${problem}`, { stated: stated.text, point: one.point }, { stated }, told.words))
   return false
-}
-
-function withUnits(figures: readonly Figure[], told: Told, read: MeasuresRead): WithUnit[] {
-  const settled: WithUnit[] = []
-  const bare: Figure[] = []
-  const counts = new Map<LengthUnit, number>()
-  for (const one of figures) {
-    const { unit } = one.quantity
-    if (unit !== null) {
-      counts.set(unit, (counts.get(unit) ?? 0) + 1)
-      settled.push({ ...one, unit, unitFrom: 'stated' })
-    } else bare.push(one)
-  }
-  const [common] = [...counts].sort((a, b) => b[1] - a[1])
-  const open: Figure[] = []
-  for (const one of bare) {
-    const unit = listUnit(told.units, one.label, one.quantity) ?? common?.[0] ?? null
-    if (unit !== null && fits(one, unit)) settled.push({ ...one, unit, unitFrom: 'list' })
-    else open.push(one)
-  }
-  judged(open, told, read, settled)
-  return settled.sort((a, b) => a.quantity.from - b.quantity.from)
-}
-
-const fits = ({ point, quantity, kind }: Figure, unit: LengthUnit): boolean => {
-  const mm = toMm(quantity.value, unit)
-  return isPossible(mm, point, kind) || (isGirth(point) && isPossible(mm * 2, point, kind))
-}
-
-/** No unit anywhere: what a garment can have decides for the list as a whole. */
-function judged(open: readonly Figure[], told: Told, read: MeasuresRead, settled: WithUnit[]): void {
-  if (open.length === 0) return
-  const kind = open[0]?.kind ?? null
-  const wearable = open.filter((one) => fits(one, 'in') || fits(one, 'cm'))
-  for (const one of open) if (!fits(one, 'in') && !fits(one, 'cm') && one.cost < 0) settled.push({ ...one, unit: 'in', unitFrom: 'judged' })
-  const list = wearable.slice(0, 400)
-  const unit = plausibleUnit(
-    list.map(({ point, quantity }) => ({ point, value: quantity.value })),
-    kind
-  )
-  let first = true
-  for (const one of wearable) {
-    const its = unit !== null && fits(one, unit) ? unit : only(one)
-    const stated = told.stated(one.quantity)
-    if (its === null) {
-      const readings = [bestMm(one, 'in'), bestMm(one, 'cm')]
-      read.issues.push(
-        issue(
-          'reading.no-unit',
-          { stated: stated.text, point: one.point, inches: readings[0] as number, centimetres: readings[1] as number },
-          { stated, readings: readings.map((mm) => ({ point: one.point, mm })) },
-          told.words
-        )
-      )
-      read.asides.push({ quantity: one.quantity, because: 'unknown' })
-      continue
-    }
-    if (first) read.issues.push(issue('reading.unit-judged', { stated: stated.text, unit: its }, { stated }, told.words))
-    first = false
-    settled.push({ ...one, unit: its, unitFrom: 'judged' })
-  }
-}
-
-/** The one unit in which a figure can be worn at all. */
-function only(one: Figure): LengthUnit | null {
-  const inches = fits(one, 'in')
-  const centimetres = fits(one, 'cm')
-  if (inches !== centimetres) return inches ? 'in' : 'cm'
-  return null
-}
-
-function bestMm({ point, quantity, kind }: Figure, unit: LengthUnit): number {
-  const mm = toMm(quantity.value, unit)
-  if (!isGirth(point)) return mm
-  return logLikely(mm * 2, point, kind) > logLikely(mm, point, kind) ? mm * 2 : mm
 }
 
 /** Names whose small figures are depths and heights: a cuff of 2 inches, a waistband of 1.5. */

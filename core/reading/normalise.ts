@@ -150,13 +150,15 @@ export function normalise(original: string): Plain {
     })
   }
   if (/^\p{ASCII}*$/u.test(text) && !/[\r\v\f\t`]/.test(text)) return { text: text.toLowerCase(), markup }
+  const lower = text.toLowerCase()
+  if (lower.length === text.length) return { text: lower.replace(NOT_PLAIN, plainCharacter), markup }
+  // a letter whose small form is longer (İ) would move the rest: one character at a time
   const parts: string[] = []
-  for (const character of text) {
-    const code = character.charCodeAt(0)
-    parts.push(code < 0x80 && code > 0x0d && code !== 0x60 ? character.toLowerCase() : plainCharacter(character))
-  }
+  for (const character of text)
+    parts.push(character.charCodeAt(0) < 0x80 ? character.toLowerCase().replace(NOT_PLAIN, plainCharacter) : plainCharacter(character))
   return { text: parts.join(''), markup }
 }
+const NOT_PLAIN = /[^ -_a-~\n]/gu
 
 function fromCode(name: string): string | undefined {
   const code = name[1] === 'x' || name[1] === 'X' ? Number.parseInt(name.slice(2), 16) : Number(name.slice(1))

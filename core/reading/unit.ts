@@ -2,7 +2,7 @@
 import type { GarmentKind } from '../garment/kinds.ts'
 import { isGirth, type PointId } from '../garment/points.ts'
 import { type LengthUnit, toMm } from '../length.ts'
-import type { Label } from './labels.ts'
+import type { Label } from './label.ts'
 import { logLikely } from './plausible.ts'
 import type { Quantity } from './quantities.ts'
 import { meaning, means, type Terms, termAt, termsAs } from './terms.ts'

@@ -190,7 +190,7 @@ export const fr: Lexicon = {
     {
       kind: 'coat',
       phrases:
-        'manteau | trench | parka | doudoune | imperméable | caban | duffle coat | cape | poncho | anorak | coupe vent | peignoir | pardessus | kimono | manteau en laine | k way | veste de ski | gilet haute visibilité | robe de chambre | trench coat | manteau long | veste imperméable | veste de moto | blouson moto | blouson de moto'
+        'manteau | trench | parka | doudoune | imperméable | caban | duffle coat | cape | poncho | anorak | coupe vent | peignoir | pardessus | kimono | manteau en laine | veste de ski | gilet haute visibilité | robe de chambre | trench coat | manteau long | veste imperméable | veste de moto | blouson moto | blouson de moto'
     },
     { kind: 'waistcoat', phrases: 'gilet sans manches | gilet de costume | doudoune sans manches | veste sans manches' }
   ],

@@ -44,11 +44,16 @@ export const lessons: Case[] = [
   {
     name: 'a glued waist size beside measurements',
     teaches: 'W34 is the label, the rest is number-first',
-    listing: { title: 'Shorts', text: 'W34 - 17in flat waist - 9in inseam - 12in leg opening' },
+    listing: { title: 'Shorts', text: 'W34 - 17in flat waist - 9in inseam - 12in leg opening - 11.5in rise' },
     expect: {
       kind: 'shorts',
       sizeLabels: ['W34'],
-      measures: [m('waist', '17in', 'in flat'), m('inseam', '9in', 'in length'), m('legOpening', '12in', 'in flat judged')],
+      measures: [
+        m('waist', '17in', 'in flat'),
+        m('inseam', '9in', 'in length'),
+        m('legOpening', '12in', 'in flat judged'),
+        m('frontRise', '11.5in', 'in length')
+      ],
       leftAside: [aside('size-label', '34')]
     }
   },

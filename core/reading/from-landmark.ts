@@ -1,0 +1,49 @@
+/** Where a length starts says which length it is: sleeve from the collar, length from the waist. */
+import type { Label } from './label.ts'
+import type { Landmark, PointName } from './languages/lexicon.ts'
+import { meaning, means, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, PointName>>>> = {
+  sleeveLength: { neck: 'sleeveFromCentreBack', armpit: 'sleeveUnderarm' },
+  length: { waist: 'skirtLength', neck: 'bodyLength', shoulder: 'bodyLength' }
+}
+
+/**
+ * sleeve (from centre back) 35"   ·   sleeve 18" from the underarm: see withTrailingNames
+ *         ^^^^ ^^^^^^^^^^^ where it starts says which sleeve it is
+ */
+export function fromLandmark(tokens: readonly Token[], terms: Terms, label: Label): void {
+  const [name] = label.points
+  const starts = name === undefined || label.points.length > 1 ? undefined : STARTS_FROM[name]
+  if (!starts) return
+  const landmark = landmarkFrom(tokens, terms, label.to)
+  const better = landmark && starts[landmark.landmark]
+  if (better) {
+    label.points = [better]
+    label.to = landmark.to
+  }
+}
+
+/** The landmark after “from the …”, brackets and measuring words stepped over; not when “to” follows it. */
+export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number): { landmark: Landmark; to: number } | null {
+  let seen = false
+  for (let steps = 0; steps < 7; steps++) {
+    const token = tokens[at]
+    if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return null
+    const term = termAt(terms, at)
+    if (token.kind === 'mark') {
+      if (!/^[(,-]$/.test(token.text)) return null
+      if (token.text === '(') seen = true
+      at++
+      continue
+    }
+    if (!term) return null
+    const landmark = meaning(term, 'landmark')
+    if (seen && landmark) return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: term.to }
+    if (means(term, 'from') || (means(term, 'inner') && landmark)) seen = true
+    else if (!means(term, 'light', 'measures', 'inner')) return null
+    at = term.to
+  }
+  return null
+}

@@ -1,0 +1,57 @@
+/** One-letter names, where several stand in a run. */
+import type { Label } from './label.ts'
+import type { Quantity } from './quantities.ts'
+import type { Token } from './tokens.ts'
+
+const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh'])
+const GAP = 8
+
+/**
+ * W: 16" H: 20" R: 11" I: 30"
+ * ^       ^ one letter is a name only in a run of at least two different ones
+ */
+export function shorthand(tokens: readonly Token[], quantities: readonly Quantity[]): Label[] {
+  const found: Label[] = []
+  let run: { label: Label; end: number }[] = []
+  const close = () => {
+    const letters = new Set(run.map(({ label }) => label.letter))
+    const bare = run.length === 2 && letters.has('s') && letters.size < 2
+    if (letters.size >= 2 && !bare) for (const { label } of run) found.push(label)
+    run = []
+  }
+  for (const one of quantities) {
+    const label = letterBefore(tokens, one) ?? letterAfter(tokens, one)
+    if (!label) continue
+    const last = run[run.length - 1]
+    if (last && label.from - last.end > GAP) close()
+    run.push({ label, end: Math.max(one.spanTo, label.to) })
+  }
+  close()
+  return found
+}
+
+const letterLabel = (at: number, letter: string): Label => ({
+  from: at,
+  to: at + 1,
+  role: 'point',
+  points: [],
+  basis: null,
+  weak: false,
+  letter
+})
+
+function letterBefore(tokens: readonly Token[], one: Quantity): Label | null {
+  let at = one.from - 1
+  if (/^[:=.-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
+  const word = tokens[at]
+  if (word?.kind !== 'word' || !LETTERS.has(word.text)) return null
+  const glued = tokens[at - 1]
+  if (glued && !word.spaced && (glued.kind === 'word' || glued.kind === 'digits' || glued.text === "'")) return null
+  return letterLabel(at, word.text)
+}
+
+function letterAfter(tokens: readonly Token[], one: Quantity): Label | null {
+  const word = tokens[one.to]
+  if (word?.kind !== 'word' || !LETTERS.has(word.text) || word.spaced) return null
+  return letterLabel(one.to, word.text)
+}

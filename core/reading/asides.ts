@@ -26,6 +26,7 @@ export function asidesOf(
 ): Map<Quantity, AsideReason> {
   const asides = new Map<Quantity, AsideReason>()
   const scopes = scopesOf(tokens, terms, layout)
+  const faulty = new Set(termsAs(terms, 'fault').map(({ from }) => layout.sentence[from] as number))
   let scope = 0
   let label = 0
   for (const one of quantities) {
@@ -34,7 +35,8 @@ export function asidesOf(
     const inside = scopes[scope]
     if (one.height || isHeight(terms, one)) asides.set(one, 'model')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
-    else if (isPlace(tokens, terms, labels[label], one)) asides.set(one, 'detail')
+    else if (isPlace(tokens, terms, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
+      asides.set(one, 'detail')
   }
   return asides
 }
@@ -44,6 +46,9 @@ const isHeight = (terms: Terms, one: Quantity): boolean =>
   one.unit !== null && one.value * (one.unit === 'in' ? 25.4 : 10) > 1300 && means(termAt(terms, one.to), 'height')
 
 const SMALL_MM = 200
+/** A tear or a mark is smaller than what is measured on a garment. */
+const FAULT_MM = 100
+const isSmall = ({ value, unit }: Quantity): boolean => unit !== null && value * (unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1) < FAULT_MM
 
 /**
  * thigh (1" below crotch): 12"   ·   taken 13" from the crotch   ·   mark 7 inches below the waist

@@ -9,7 +9,7 @@ export const de: Lexicon = {
   points: {
     chest: 'brust | brustumfang | brustweite | oberweite | büste | brustmaß | brustbreite gesamt | bw | ow',
     'chest flat':
-      'achsel zu achsel | von achsel zu achsel | achsel bis achsel | von achsel bis achsel | unter den achseln | unter der achsel | unter den armen | brustbreite | breite unter den achseln | achselbreite | breite achseln | breite achsel | breite unter achsel | breite unter den armen | halbe brustweite | breite brust | achselweite | unterhalb der achseln | breite unterhalb der achseln | breite von achsel zu achsel | weite unter den achseln | weite unter den armen | weite achsel | unterarm zu unterarm',
+      'achsel zu achsel | achsel | achseln | von achsel zu achsel | achsel bis achsel | von achsel bis achsel | unter den achseln | unter der achsel | unter den armen | brustbreite | breite unter den achseln | achselbreite | breite achseln | breite achsel | breite unter achsel | breite unter den armen | halbe brustweite | breite brust | achselweite | unterhalb der achseln | breite unterhalb der achseln | breite von achsel zu achsel | weite unter den achseln | weite unter den armen | weite achsel | unterarm zu unterarm',
     'chest around': 'brustumfang gesamt | umfang brust | oberweite umfang',
     waist:
       'taille | bund | bundweite | taillenweite | taillenumfang | hosenbund | taillenmaß | rockbund | bundumfang | weite bund | bundmaß | taillienweite | tallie | taile',
@@ -220,7 +220,8 @@ export const de: Lexicon = {
   structures: {
     woven: 'gewebt | gewebe | denim | popeline | köper | cord | leinwand | flanell',
     knit: 'strick | strickjacke | strickpullover | strickkleid | strickpulli | strickweste | gestrickt | jersey | feinstrick | grobstrick | handgestrickt | sweatstoff | gehäkelt',
-    leather: 'leder | echtleder | wildleder | lammleder | echt leder | glattleder | nappaleder | veloursleder'
+    leather:
+      'leder | lederjacke | lederhose | ledermantel | lederrock | lederweste | echtleder | wildleder | lammleder | echt leder | glattleder | nappaleder | veloursleder'
   },
   traits: {
     rigid: 'rohdenim | nicht dehnbar | ohne stretch | nicht elastisch | kein stretch',

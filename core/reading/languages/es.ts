@@ -9,7 +9,7 @@ export const es: Lexicon = {
   points: {
     chest: 'pecho | contorno de pecho | busto | contorno pecho | contorno de busto | contorno busto',
     'chest flat':
-      'axila a axila | de axila a axila | sisa a sisa | de sisa a sisa | axilas | ancho axila | ancho de axila a axila | ancho de pecho | ancho pecho | ancho sisa | ancho axilas | medio pecho | ancho busto | ancho de sisa a sisa | ancho bajo axilas | sobaco a sobaco | ancho de axila | ancho por axilas | de axila axila | axila axila | ancho torso | bajo el brazo | ancho bajo el brazo',
+      'axila a axila | axila | de axila a axila | sisa a sisa | de sisa a sisa | axilas | ancho axila | ancho de axila a axila | ancho de pecho | ancho pecho | ancho sisa | ancho axilas | medio pecho | ancho busto | ancho de sisa a sisa | ancho bajo axilas | sobaco a sobaco | ancho de axila | ancho por axilas | de axila axila | axila axila | ancho torso | bajo el brazo | ancho bajo el brazo',
     waist: 'cintura | contorno de cintura | cinturilla | contorno cintura | talle contorno | pretina',
     'waist flat':
       'ancho cintura | ancho de cintura | media cintura | ancho cinturilla | ancho de la cintura | ancho de cinturilla | cintura ancho',
@@ -114,7 +114,7 @@ export const es: Lexicon = {
     nothing:
       'manga larga | manga corta | sin mangas | manga tres cuartos | cintura alta | cintura baja | cuello redondo | cuello alto | cuello pico | cuello vuelto | cuello de pico | talle alto | talle bajo | tiro alto | tiro bajo | largo hasta la rodilla | talla única | cintura elástica | cuello mao | cuello camisero | manga francesa | mangas cortas | mangas largas | bajo precio | a la altura | bolsillo pecho | vestido largo | falda larga | abrigo largo | vestido corto | hombros descubiertos | corte imperio',
     otherUnit:
-      'botones | bolsillos | piezas | pieza | par | pares | días | día | años | meses | por ciento | grados | kg | g | gr | gramos | euros | euro | veces | horas | h | agujeros | puestas | usos | fotos | semanas',
+      'botones | bolsillos | piezas | pieza | par | pares | días | día | años | meses | por ciento | grados | kg | g | gr | gramos | euros | euro | veces | horas | agujeros | puestas | usos | fotos | semanas',
     lining: 'forro | relleno | interior forro | ribete',
     retail: 'original | costó | precio original | gastos | envío | nuevo costó | pvp | antes | valor',
     price: 'precio | vendo | se vende | por solo',

@@ -9,7 +9,7 @@ export const fr: Lexicon = {
   points: {
     chest: 'poitrine | tour de poitrine | buste | tour de buste | tour poitrine | tdp',
     'chest flat':
-      'aisselle à aisselle | aisselles à aisselles | aisselle a aisselle | sous les bras | sous aisselles | largeur aisselles | largeur sous les bras | largeur poitrine | largeur de poitrine | d aisselle à aisselle | entre aisselles | largeur aisselle | largeur sous aisselles | largeur d aisselle à aisselle | demi poitrine | carrure aisselles | sous bras | largeur sous bras | largeur buste | sous les aisselles | largeur aux aisselles | de dessous de bras à dessous de bras | largeur sous les aisselles | aisselle aisselle | entre les aisselles | 1 2 poitrine | demi tour de poitrine',
+      'aisselle à aisselle | aisselles | aisselle | aisselles à aisselles | aisselle a aisselle | sous les bras | sous aisselles | largeur aisselles | largeur sous les bras | largeur poitrine | largeur de poitrine | d aisselle à aisselle | entre aisselles | largeur aisselle | largeur sous aisselles | largeur d aisselle à aisselle | demi poitrine | carrure aisselles | sous bras | largeur sous bras | largeur buste | sous les aisselles | largeur aux aisselles | de dessous de bras à dessous de bras | largeur sous les aisselles | aisselle aisselle | entre les aisselles | 1 2 poitrine | demi tour de poitrine',
     waist: 'taille | tour de taille | ceinture tour | tour taille | tdt | tour de ceinture',
     'waist flat':
       'largeur taille | largeur de taille | demi taille | largeur ceinture | largeur à la taille | demi tour de taille | 1 2 taille | largeur au niveau de la taille | largeur de la taille',
@@ -118,7 +118,7 @@ export const fr: Lexicon = {
     nothing:
       'taille haute | taille basse | taille unique | mi long | mi longue | mi cuisse | manches longues | manches courtes | manche longue | manche courte | sans manches | manches 3 4 | 3 4 | col roulé | col v | col rond | col claudine | longueur genou | longueur genoux | taille élastique | taille élastiquée | taille normale | taille petit | taille grand | taille bien | taille mi haute | poche poitrine | poches poitrine | longtemps | le long | bonne taille | taille ajustable | ma taille habituelle | taille empire | ras de cou | col montant | épaulettes | col chemise | grande taille | petite taille | longue durée',
     otherUnit:
-      'boutons | poches | pièces | pièce | paire | jours | jour | ans | mois | pour cent | degrés | degré | kg | g | grammes | euros | euro | fois | heures | h | trous | trou | lot | l | passants | ème | e | semaines | photos | tailles',
+      'boutons | poches | pièces | pièce | paire | jours | jour | ans | mois | pour cent | degrés | degré | kg | g | grammes | euros | euro | fois | heures | trous | trou | lot | passants | ème | e | semaines | photos | tailles',
     lining: 'doublure | doublé | doublée | garniture | rembourrage',
     retail:
       'neuf | acheté | achetée | prix boutique | prix neuf | prix d origine | frais | port | envoi | livraison | valeur | au lieu | prix initial',

@@ -9,7 +9,7 @@ export const nl: Lexicon = {
   points: {
     chest: 'borst | borstomvang | buste | borstwijdte | borstomtrek | bovenwijdte',
     'chest flat':
-      'oksel tot oksel | van oksel tot oksel | oksel oksel | oksel naar oksel | onder de oksels | breedte oksels | okselbreedte | borstbreedte | oksel op oksel | breedte oksel tot oksel | van oksel naar oksel | halve borstwijdte | breedte onder oksel | breedte onder de oksels | breedte oksel | breedte borst | onder oksels | breedte onder oksels | oksel aan oksel',
+      'oksel tot oksel | oksel | oksels | van oksel tot oksel | oksel oksel | oksel naar oksel | onder de oksels | breedte oksels | okselbreedte | borstbreedte | oksel op oksel | breedte oksel tot oksel | van oksel naar oksel | halve borstwijdte | breedte onder oksel | breedte onder de oksels | breedte oksel | breedte borst | onder oksels | breedte onder oksels | oksel aan oksel',
     waist: 'taille | tailleomvang | tailleband | taillewijdte | tailleomtrek | broeksband | band | middel | broekband',
     'waist flat': 'taillebreedte | breedte taille | halve taille | breedte band | breedte tailleband | taille breedte',
     hip: 'heup | heupen | heupomvang | heupwijdte | heupomtrek',

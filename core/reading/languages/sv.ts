@@ -9,7 +9,7 @@ export const sv: Lexicon = {
   points: {
     chest: 'byst | bröst | bystmått | bröstvidd | byst runt om | bystvidd | bröstmått | bröstomfång',
     'chest flat':
-      'armhåla till armhåla | från armhåla till armhåla | armhåla armhåla | mellan armhålorna | bredd under ärm | under ärmarna | ärmhåla till ärmhåla | bredd armhåla till armhåla | under armarna | bystbredd | bredd mellan armhålorna | bröstbredd | bredd över bröst | ärmhål till ärmhål | ärmhålan till ärmhålan | armhålan till armhålan | bredd under armarna | halv byst | under armhålan | tvärs över bröstet | bredd armhåla | bredd bröst | bredd byst | tvärs över bysten | från ärmhål till ärmhål | bredd under ärmarna | armhål till armhål',
+      'armhåla till armhåla | armhåla | armhålor | från armhåla till armhåla | armhåla armhåla | mellan armhålorna | bredd under ärm | under ärmarna | ärmhåla till ärmhåla | bredd armhåla till armhåla | under armarna | bystbredd | bredd mellan armhålorna | bröstbredd | bredd över bröst | ärmhål till ärmhål | ärmhålan till ärmhålan | armhålan till armhålan | bredd under armarna | halv byst | under armhålan | tvärs över bröstet | bredd armhåla | bredd bröst | bredd byst | tvärs över bysten | från ärmhål till ärmhål | bredd under ärmarna | armhål till armhål',
     waist: 'midja | midjemått | midjevidd | linning | midjan | midje | midjeomfång',
     'waist flat':
       'midjebredd | bredd midja | halv midja | midja tvärs över | midjan tvärs över | tvärs över midjan | tvärs över midja | bredd i midjan | linning tvärs över | bredd midjan',

@@ -143,5 +143,14 @@ export const german: Case[] = [
       leftAside: [aside('parcel', '30'), aside('parcel', '20'), aside('parcel', '10 cm', 'cm')]
     },
     true
-  )
+  ),
+  de('Riss am Ärmel', 'the size of a tear is no sleeve', 'Lederjacke', 'Ärmel 63 cm. Kleiner Riss am Ärmel (1 cm).', {
+    kind: 'jacket',
+    structure: 'leather',
+    made: { tailored: false },
+    faults: ['Kleiner Riss am Ärmel (1 cm)'],
+    mending: ['patch'],
+    measures: [m('sleeveLength', '63 cm', 'cm length')],
+    leftAside: [aside('detail', '1 cm', 'cm')]
+  })
 ]

@@ -120,5 +120,23 @@ export const french: Case[] = [
       leftAside: [aside('detail', '6 cm', 'cm')]
     },
     true
+  ),
+  fr('W30 L32', 'the l between two figures is no litre', 'Jean', 'W30 L32. Longueur intérieure 79 cm', {
+    kind: 'jeans',
+    traits: ['denim'],
+    structure: 'woven',
+    sizeLabels: ['W30 L32'],
+    measures: [m('inseam', '79 cm', 'cm length')],
+    leftAside: [aside('size-label', '30'), aside('size-label', '32')]
+  }),
+  fr(
+    'carrure et aisselles',
+    'a slash between a name with its figure and the next',
+    'Chemise',
+    'Carrure 46 cm / Aisselles 56 cm / Longueur 75 cm',
+    {
+      kind: 'shirt',
+      measures: [m('shoulderWidth', '46 cm', 'cm length'), m('chest', '56 cm', 'cm flat'), m('bodyLength', '75 cm', 'cm length')]
+    }
   )
 ]

@@ -34,9 +34,9 @@ const LINES: Line[] = [
   { kinds: LEGS, point: 'frontRise', from: 'waist', where: 952.5, at: 309, slope: 0.15, sdMm: 25, table: 'T1, T7' },
   { kinds: LEGS, point: 'backRise', from: 'frontRise', where: 311, at: 425, slope: 1, sdMm: 25, table: 'T1, T7' },
   { kinds: ['shirt'], point: 'neck', from: 'chest', where: 1120, at: 395, slope: 0.25, sdMm: 40, table: 'T2' },
-  { kinds: ['shirt'], point: 'cuff', from: 'chest', where: 1120, at: 226, slope: 0.16, sdMm: 40, table: 'T2' },
-  { kinds: ['shirt'], point: 'shoulderWidth', from: 'chest', where: 1120, at: 453, slope: 0.3, sdMm: 30, table: 'T2' },
-  { kinds: ['shirt'], point: 'sleeveLength', from: 'chest', where: 1120, at: 575, slope: 0.2, sdMm: 30, table: 'T2' },
+  { kinds: ['shirt'], point: 'cuff', from: 'chest', where: 1120, at: 229, slope: 0.125, sdMm: 40, table: 'T2' },
+  { kinds: ['shirt'], point: 'shoulderWidth', from: 'chest', where: 1120, at: 460, slope: 0.28, sdMm: 30, table: 'T2' },
+  { kinds: ['shirt'], point: 'sleeveLength', from: 'chest', where: 1120, at: 579, slope: 0.19, sdMm: 30, table: 'T2' },
   { kinds: ['shirt'], point: 'bicep', from: 'chest', where: 1244.6, at: 419, slope: 0.25, sdMm: 40, table: 'T4' },
   { kinds: ['shirt'], point: 'waist', from: 'chest', where: 1270, at: 1206.5, slope: 1, sdMm: 60, table: 'T5' },
   { kinds: ['jacket'], point: 'hem', from: 'chest', where: 1126.8, at: 1217.8, slope: 1.07, sdMm: 60, table: 'T3' }

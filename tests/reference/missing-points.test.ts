@@ -22,6 +22,8 @@ const rows: { table: string; kind: GarmentKind; told: [PointId, number]; other: 
   { table: 'T2, 170/92A', kind: 'shirt', told: ['chest', 1140], other: ['cuff', 240] },
   { table: 'T2, 165/80A', kind: 'shirt', told: ['chest', 1020], other: ['neck', 370] },
   { table: 'T2, 165/80A', kind: 'shirt', told: ['chest', 1020], other: ['shoulderWidth', 448] },
+  { table: 'T2, women’s 165/92A', kind: 'shirt', told: ['chest', 1060], other: ['shoulderWidth', 426] },
+  { table: 'T2, women’s 155/80A', kind: 'shirt', told: ['chest', 940], other: ['sleeveLength', 530] },
   { table: 'CS135-46, 14', kind: 'shirt', told: ['chest', 1066.8], other: ['bicep', 374.6] },
   { table: 'CS135-46, 17 1/2', kind: 'shirt', told: ['chest', 1422.4], other: ['bicep', 463.5] }
 ]
@@ -29,7 +31,7 @@ const rows: { table: string; kind: GarmentKind; told: [PointId, number]; other: 
 describe('points worked out, against finished-garment tables', () => {
   it.each(rows.map((row) => [row.table, row.told.join(' '), row.other.join(' '), row] as const))(
     '%s: from %s to %s',
-    (_table, _told, _other, { kind, told, other }) => {
+    (_table, _told, _other, { table, kind, told, other }) => {
       const garment = garmentAsWorn({ kind, measures: [{ point: told[0], mm: told[1], source: 'own' }] })
       const taken = garment.points.get(other[0])
       expect(taken?.from).toBe('inferred')

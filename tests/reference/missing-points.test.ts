@@ -36,8 +36,8 @@ describe('points worked out, against finished-garment tables', () => {
       const taken = garment.points.get(other[0])
       expect(taken?.from).toBe('inferred')
       expect(Math.abs((taken?.mm ?? 0) - other[1])).toBeLessThanOrEqual(taken?.sdMm ?? 0)
-      // and the slope is the table's: no row of it is missed by more than half of that
-      if (told[0] !== 'waist' || other[0] === 'hip')
+      // and the slope is the table's: where one table stands alone, no row of it is missed by more than half of that
+      if (table.startsWith('T1') && (told[0] !== 'waist' || other[0] === 'hip'))
         expect(Math.abs((taken?.mm ?? 0) - other[1])).toBeLessThanOrEqual((taken?.sdMm ?? 0) / 2)
     }
   )

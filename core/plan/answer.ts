@@ -74,10 +74,15 @@ export function answerFrom({ input, garment, target, gaps, plans, means, outlook
   const missing = missingFor(garment, gaps)
   const chanceOf = (plan: Plan | undefined): number | null =>
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
-  const shown = advised === undefined ? [] : distinct([advised, ...plans.own, ...(means.tailor ? [plans.tailor] : [])])
+  const shown =
+    advised === undefined ? [] : distinct([advised, ...plans.own, ...(means.tailor && plans.tailor !== undefined ? [plans.tailor] : [])])
   const worth = worthOf(input.price, advised === undefined ? mendingCost(input, means) : advised.cost, means)
   const tailorCould =
-    !means.tailor && verdict !== 'alters-to-fit' && advised !== undefined && plans.tailor.misfit.length < advised.misfit.length
+    !means.tailor &&
+    verdict !== 'alters-to-fit' &&
+    advised !== undefined &&
+    plans.tailor !== undefined &&
+    plans.tailor.misfit.length < advised.misfit.length
   return {
     verdict,
     because: reasonsFor(

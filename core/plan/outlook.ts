@@ -35,15 +35,17 @@ const COMMON_SHARE = 0.3
 export interface Uncertain {
   garment: Garment
   gaps: readonly Gap[]
+  /** As the make is assumed. */
+  options: readonly Option[]
   means: Means
   limits: Partial<Record<AlterationId, number>>
   markMm: number
 }
 
-export function outlookOf({ garment, gaps, means, limits, markMm }: Uncertain): Outlook {
+export function outlookOf({ garment, gaps, options, means, limits, markMm }: Uncertain): Outlook {
   const drawn = gaps.filter((gap) => gap.band !== null)
   const points = drawn.map((gap) => gap.point)
-  const scenarios = scenariosOf(garment, limits, drawn.map(needsOf))
+  const scenarios = scenariosOf(garment, limits, drawn.map(needsOf), options)
   const parts = partsOf(points, scenarios.widest)
   const figures = parts.map(({ places }) => ({
     at: new Float64Array(places.length),

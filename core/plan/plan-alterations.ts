@@ -17,14 +17,14 @@ const HARDLY_MM = 4
 
 export interface Plans {
   own: Plan[]
-  /** Whoever is at hand: also worked out without a tailor, to say what one could do. */
-  tailor: Plan
+  /** Also worked out without a tailor at hand where one's own plan leaves something wrong, to say what one could do. */
+  tailor: Plan | undefined
 }
 
 export function planAlterations(context: PlanContext): Plans {
   const leastWork = planFor('least-work', context)
   const closest = planFor('closest-fit', context)
-  const tailor = planFor('tailor', context)
+  const tailor = context.means.tailor || leastWork.misfit.length > 0 ? planFor('tailor', context) : undefined
   const fewer = oneFewer(leastWork, context)
   return { own: distinct([leastWork, closest, ...(fewer === undefined ? [] : [fewer])]), tailor }
 }

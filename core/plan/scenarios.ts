@@ -51,7 +51,12 @@ const MOST_SD = 2
 const FIRST_DIMENSION = POINTS.length * 2 + 1
 
 /** `needs` says where each point may be over the draws: options that could help none of them are not worked out. */
-export function scenariosOf(garment: Garment, limits: Partial<Record<AlterationId, number>>, needs: readonly Needs[]): Scenarios {
+export function scenariosOf(
+  garment: Garment,
+  limits: Partial<Record<AlterationId, number>>,
+  needs: readonly Needs[],
+  asAssumed: readonly Option[]
+): Scenarios {
   const uncertain: { about: keyof Made; z: number[]; value(z: number): Partial<Made> }[] = []
   const parts = Object.keys(SPREAD) as (keyof Made)[]
   for (const [place, part] of parts.entries()) {
@@ -73,7 +78,13 @@ export function scenariosOf(garment: Garment, limits: Partial<Record<AlterationI
     made: Object.assign({}, garment.made, ...uncertain.map(values))
   })
   // every option that some make allows, each at about its most: as assumed, and otherwise in everything
-  const widest = [madeWith(() => ({})), madeWith(({ value }) => value(MOST_SD))].flatMap((one) => alterationsFor(one, limits).options)
+  const widest = [
+    ...asAssumed,
+    ...alterationsFor(
+      madeWith(({ value }) => value(MOST_SD)),
+      limits
+    ).options
+  ]
   const only = new Set(thatMatter(needs, widest).map(({ key }) => key))
   const all = Array.from(
     { length: uncertain.length === 0 || only.size === 0 ? 1 : SCENARIOS },

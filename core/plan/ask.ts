@@ -30,8 +30,18 @@ export const PLAIN_STAKES: Stakes = { gain: 1, loss: 1, unit: 'score' }
 const WINDOW = 20
 const WORTH_SAYING = 0.005
 
-export function valueOfKnowing(z: Float64Array, utility: readonly number[]): number {
+/** Draws are made once, so their order is too. */
+const orders = new WeakMap<Float64Array, number[]>()
+function orderOf(z: Float64Array): number[] {
+  const known = orders.get(z)
+  if (known !== undefined) return known
   const order = [...z.keys()].sort((one, other) => (z[one] ?? 0) - (z[other] ?? 0))
+  orders.set(z, order)
+  return order
+}
+
+export function valueOfKnowing(z: Float64Array, utility: readonly number[]): number {
+  const order = orderOf(z)
   const upTo = new Float64Array(order.length + 1)
   for (const [place, i] of order.entries()) upTo[place + 1] = (upTo[place] ?? 0) + (utility[i] ?? 0)
   const between = (from: number, to: number): number => (upTo[to] ?? 0) - (upTo[from] ?? 0)

@@ -42,6 +42,11 @@ export type ParsedLength = { ok: true; mm: Millimetres; value: number; unit: Len
 /** Nothing worn by a person is longer than this (a wedding train is the longest thing kept in mind). */
 export const LONGEST_MM = 5000
 
+/** A figure that can be a length: anything else that comes in is taken as not told. */
+export const isLength = (mm: number): boolean => Number.isFinite(mm) && mm > 0 && mm <= LONGEST_MM
+/** The same, where nothing at all is possible too. */
+export const isDepth = (mm: number): boolean => mm === 0 || isLength(mm)
+
 const UNIT_WORDS: [RegExp, LengthUnit][] = [
   [/(?:"|”|“|″|''|’’|′′|\binch(?:es)?|\bins?\b\.?)$/i, 'in'],
   [/\bmms?\b\.?$|millimet(?:re|er)s?$/i, 'mm'],

@@ -3,6 +3,7 @@ import { keepsNeedleHoles, levelMore, timeFactor } from '../garment/cloth.ts'
 import { isFelled } from '../garment/construction.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Use } from '../garment/garment-input.ts'
+import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
 import { CATALOGUE } from './catalogue.ts'
 import type { AlterationId } from './ids.ts'
@@ -23,12 +24,17 @@ export function alterationsFor(garment: Garment, limits: Partial<Record<Alterati
   if (NEVER.has(garment.use)) return offer
   for (const row of CATALOGUE) {
     if (!row.kinds.includes(garment.kind) || only?.has(keyOf(row)) === false) continue
-    const refused = refusal(row, garment, limits[row.id])
+    const own = ownLimit(limits[row.id])
+    const refused = refusal(row, garment, own)
     if (refused !== undefined) offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
-    else offer.options.push(optionOf(row, garment, limits[row.id]))
+    else offer.options.push(optionOf(row, garment, own))
   }
   return offer
 }
+
+/** A limit that is no figure is none. */
+const ownLimit = (mm: number | undefined): number | undefined =>
+  mm === undefined || !Number.isFinite(mm) ? undefined : Math.min(mm, LONGEST_MM)
 
 const keyOf = (row: Row): string => `${row.id}/${row.direction}`
 

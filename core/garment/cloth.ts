@@ -13,18 +13,22 @@ export interface ClothTaken {
   assumed: ('structure' | 'stretch' | 'washed')[]
 }
 
+/** The most that any cloth stretches, %. */
+const MOST_STRETCH = 400
 const KNIT_KINDS: ReadonlySet<GarmentKind> = new Set<GarmentKind>(['knit-top', 'jumper'])
 
 /** The cloth with what is not told assumed: knits stretch 25 % (stable knits 18–25, STRETCHC), all else 0; washed. */
 export function clothTaken(kind: GarmentKind, told: Cloth = {}): ClothTaken {
+  const stretch =
+    told.stretchPercent !== undefined && told.stretchPercent >= 0 && told.stretchPercent <= MOST_STRETCH ? told.stretchPercent : undefined
   const structure = told.structure ?? (KNIT_KINDS.has(kind) ? 'knit' : 'woven')
   const assumed: ClothTaken['assumed'] = []
   if (told.structure === undefined) assumed.push('structure')
-  if (told.stretchPercent === undefined) assumed.push('stretch')
+  if (stretch === undefined) assumed.push('stretch')
   if (told.washed === undefined) assumed.push('washed')
   return {
     structure,
-    stretchPercent: told.stretchPercent ?? (structure === 'knit' ? 25 : 0),
+    stretchPercent: stretch ?? (structure === 'knit' ? 25 : 0),
     washed: told.washed ?? true,
     traits: new Set(told.traits ?? []),
     fibres: told.fibres ?? [],

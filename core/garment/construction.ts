@@ -2,6 +2,7 @@
  * How a garment is made, where it is not told: assumed by kind, always shown as assumed, each a figure the person can set.
  * Source of the table: common practice, from memory.
  */
+import { isDepth } from '../length.ts'
 import type { Made } from './garment-input.ts'
 import type { GarmentKind } from './kinds.ts'
 import type { SeamId } from './seams.ts'
@@ -84,7 +85,9 @@ const ASSUMED: Record<GarmentKind, Partial<Made>> = {
 
 /** The whole of how it is made, and which of it is only assumed. */
 export function madeAs(kind: GarmentKind, told: Partial<Made> = {}): { made: Made; assumed: (keyof Made)[] } {
-  const given = Object.fromEntries(Object.entries(told).filter(([, value]) => value !== undefined)) as Partial<Made>
+  const given = Object.fromEntries(
+    Object.entries(told).filter(([, value]) => value !== undefined && (typeof value !== 'number' || isDepth(value)))
+  ) as Partial<Made>
   const made: Made = { ...EVERY, ...ASSUMED[kind], ...given }
   const assumed = (Object.keys(EVERY) as (keyof Made)[]).filter((part) => given[part] === undefined)
   return { made, assumed }
@@ -101,5 +104,6 @@ export function allowanceAt(made: Made, seam: SeamId, told: Partial<Made> = {}):
   if (isFelled(made, seam)) return 0
   const stated = made.seamAllowanceMm
   if (seam === 'centre-back' && (told.outletMm !== undefined || typeof stated === 'number')) return made.outletMm
-  return typeof stated === 'number' ? stated : (stated[seam] ?? PLAIN_ALLOWANCE_MM)
+  const own = typeof stated === 'number' ? stated : (stated[seam] ?? PLAIN_ALLOWANCE_MM)
+  return isDepth(own) ? own : PLAIN_ALLOWANCE_MM
 }

@@ -1,5 +1,6 @@
 /** GarmentInput → Garment: every point once, what is missing worked out and marked, construction and cloth made whole. */
 
+import { isDepth, isLength } from '../length.ts'
 import { type ClothTaken, clothTaken, type WornChange, wornChange } from './cloth.ts'
 import { madeAs } from './construction.ts'
 import type { GarmentInput, GarmentMeasure, Made, Source, Use } from './garment-input.ts'
@@ -96,7 +97,7 @@ function bothRises(told: Map<PointId, PointTaken>, belongs: ReadonlySet<PointId>
 
 /** One figure a point: the most trusted source; of several alike their mean, and half their spread is doubt. Left and right are no doubt. */
 function onePoint(measures: GarmentMeasure[]): PointTaken | undefined {
-  const usable = measures.filter((measure) => Number.isFinite(measure.mm) && measure.mm > 0)
+  const usable = measures.filter((measure) => isLength(measure.mm))
   const best = Math.min(...usable.map((measure) => TRUST[measure.source]))
   const chosen = usable.filter((measure) => TRUST[measure.source] === best)
   const [left, right] = (['left', 'right'] as const).map((side) => chosen.filter((measure) => measure.side === side))
@@ -115,6 +116,6 @@ function together(measures: readonly GarmentMeasure[]): PointTaken | undefined {
   const all = measures.map(({ mm }) => mm)
   const spread = (Math.max(...all) - Math.min(...all)) / 2
   const usual = SD_MM[first.source][isGirth(first.point) ? 'girth' : 'length']
-  const sdMm = Math.max(...measures.map((measure) => measure.sdMm ?? usual))
+  const sdMm = Math.max(...measures.map(({ sdMm: told }) => (told !== undefined && isDepth(told) ? told : usual)))
   return { mm: all.reduce((sum, mm) => sum + mm, 0) / all.length, sdMm: Math.hypot(sdMm, spread), from: first.source }
 }

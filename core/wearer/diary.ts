@@ -1,5 +1,6 @@
 /** What past wear teaches: the normal–normal update of any textbook on Bayesian statistics, and its use on a wanted point. */
 import type { Garment } from '../garment/garment-as-worn.ts'
+import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
 import type { Want } from './want.ts'
 import type { Tried } from './wearer.ts'
@@ -38,7 +39,7 @@ export const easeAfterWear = (tableMm: number, worn: readonly { easeMm: number; 
 export function afterTrying(want: Want, garment: Garment, { point, spareMm, shortMm, sdMm }: Tried): Want {
   const taken = garment.points.get(point)
   const off = spareMm ?? (shortMm === undefined ? undefined : -shortMm)
-  if (taken === undefined || off === undefined || want.ideal === null) return want
+  if (taken === undefined || off === undefined || !Number.isFinite(off) || Math.abs(off) > LONGEST_MM || want.ideal === null) return want
   const belief = updated({ mm: want.ideal, sdMm: TABLE_SD_MM }, [{ mm: taken.mm - off, sdMm: Math.hypot(sdMm ?? FELT_SD_MM, taken.sdMm) }])
   const shift = belief.mm - want.ideal
   const because: Saying[] = [

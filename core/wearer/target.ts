@@ -3,6 +3,7 @@ import { stretchUsed } from '../garment/cloth.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import { SHAPE } from '../garment/kinds.ts'
 import { isGirth, POINTS, type PointId } from '../garment/points.ts'
+import { isLength, LONGEST_MM } from '../length.ts'
 import { girthAtBand } from './band-height.ts'
 import type { BodyMeasureId } from './body.ts'
 import { afterTrying } from './diary.ts'
@@ -27,7 +28,7 @@ export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favouri
     }
   }
   for (const { point, mm } of favourite?.measures ?? []) {
-    if (!Number.isFinite(mm) || mm <= 0) continue
+    if (!isLength(mm)) continue
     const { under, over } = toleranceAt(point, favourite?.toleranceMm?.[point])
     wants.set(point, {
       least: mm - under,
@@ -58,7 +59,8 @@ function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBod
   if (measure === undefined) return undefined
   if (row.point === 'hem' && !reachesHip(garment, body)) return undefined
   const [tableIdeal, tableMost] = row.fits[wearer.fit]
-  const own = wearer.ease?.[row.point]
+  const stated = wearer.ease?.[row.point]
+  const own = stated !== undefined && Number.isFinite(stated.mm) && Math.abs(stated.mm) <= LONGEST_MM ? stated : undefined
   const idealEase = own?.mm ?? tableIdeal
   const leastEase = row.leastByFit?.[wearer.fit] ?? row.least
   const stretch = isGirth(row.point) ? stretchUsed(garment.cloth) : 0

@@ -1,4 +1,5 @@
 /** A body with what was not told worked out from the survey lines, and marked. */
+import { isDepth, isLength } from '../length.ts'
 import { BODY_MEASURES, type Body, type BodyMeasureId } from './body.ts'
 import { FLEXED_MM, HEEL, OVER_THE_BACK_MM, SURVEY_LINES, type SurveyLine } from './survey.ts'
 
@@ -25,8 +26,8 @@ export function wholeBody(body: Body): WholeBody {
   const taken = new Map<BodyMeasureId, BodyTaken>()
   for (const measure of BODY_MEASURES) {
     const told = body[measure]
-    if (told !== undefined && Number.isFinite(told.mm) && told.mm > 0)
-      taken.set(measure, { mm: told.mm, sdMm: told.sdMm ?? ownSd(measure), basedOn: [] })
+    if (told !== undefined && isLength(told.mm))
+      taken.set(measure, { mm: told.mm, sdMm: told.sdMm !== undefined && isDepth(told.sdMm) ? told.sdMm : ownSd(measure), basedOn: [] })
   }
   const told = new Map(taken)
   standIn(taken, 'waistGirth', 'waistbandGirth')

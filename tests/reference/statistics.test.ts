@@ -100,3 +100,15 @@ describe('body measures worked out, against bands of ANSUR II', () => {
     for (const mm of Object.values(off)) expect(Math.abs(mm)).toBeLessThan(10)
   })
 })
+
+describe('hip from waist, against NHANES 2017–2020', () => {
+  // means of the public summary (US adults, body measures files), mm: another population than the survey the lines came from
+  it.each([
+    ['women', 985, 1092],
+    ['men', 1018, 1045]
+  ])('%s: a waist of %d goes with a hip of %d, within the sd that is claimed', (_who, waist, hip) => {
+    const taken = wholeBody({ waistGirth: { mm: waist } }).get('hipGirth')
+    expect(taken?.basedOn).toEqual(['waistGirth'])
+    expect(Math.abs((taken?.mm ?? 0) - hip)).toBeLessThan(taken?.sdMm ?? 0)
+  })
+})

@@ -3,8 +3,9 @@ import type { AlterationId } from '../alterations/ids.ts'
 import type { Option } from '../alterations/row.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made } from '../garment/garment-input.ts'
-import { POINTS, type PointId } from '../garment/points.ts'
+import { isGirth, POINTS, type PointId } from '../garment/points.ts'
 import type { BodyMeasureId } from '../wearer/body.ts'
+import { type Belief, updated } from '../wearer/diary.ts'
 import type { Gap } from '../wearer/gaps.ts'
 import type { Figures } from './bound.ts'
 import { DRAWS, heavyTailed, normalDraws } from './draws.ts'
@@ -151,14 +152,18 @@ export class Hands {
 }
 
 /**
- * What a seller's figure most likely is, seen beside the others of the same garment: the told figure and what the tables expect, weighed by
- * their precision (the normal–normal update of any textbook on Bayesian statistics).
+ * What a seller's figure most likely is, seen beside the others of the same garment and beside what people look at: the told figure, what the
+ * tables expect and what is wanted, weighed by their precision (the normal–normal update of any textbook on Bayesian statistics).
  */
-function likelyFigure({ garmentMm, sdMm, expected }: Gap): { mm: number; sdMm: number } {
-  if (expected === undefined) return { mm: garmentMm, sdMm }
-  const share = sdMm ** 2 / (sdMm ** 2 + expected.sdMm ** 2)
-  return { mm: garmentMm + share * (expected.mm - garmentMm), sdMm: sdMm * Math.sqrt(1 - share) }
+function likelyFigure({ point, from, garmentMm, sdMm, expected, band }: Gap): Belief {
+  if (from !== 'seller') return { mm: garmentMm, sdMm }
+  const evidence: Belief[] = expected === undefined ? [] : [expected]
+  if (band !== null) evidence.push({ mm: band.ideal, sdMm: LOOKED_AT_MM[isGirth(point) ? 'girth' : 'length'] })
+  return updated({ mm: garmentMm, sdMm }, evidence)
 }
+
+/** Garments that are looked at lie about one's own size: so far around what is wanted, mm (sd; from memory). */
+const LOOKED_AT_MM = { girth: 50, length: 35 }
 
 /** As far out as the draws go: the outermost of 256 lies at 2.9 sd, with heavy tails at 4.4. */
 const FARTHEST_SD = 4.5

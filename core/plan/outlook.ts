@@ -163,7 +163,7 @@ function likelyFigure({ point, from, garmentMm, sdMm, expected, band }: Gap): Be
 }
 
 /** Garments that are looked at lie about one's own size: so far around what is wanted, mm (sd; from memory). */
-const LOOKED_AT_MM = { girth: 50, length: 35 }
+const LOOKED_AT_MM = { girth: 75, length: 50 }
 
 /** As far out as the draws go: the outermost of 256 lies at 2.9 sd, with heavy tails at 4.4. */
 const FARTHEST_SD = 4.5

@@ -7,7 +7,7 @@ import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
 import { CATALOGUE } from './catalogue.ts'
 import type { AlterationId } from './ids.ts'
-import { FELLED_MINUTES, PENALTIES, PREPARATIONS, SMOOTH_MM } from './minutes.ts'
+import { FELLED_MINUTES, PENALTIES, PREPARATIONS, RESCUES, SMOOTH_MM } from './minutes.ts'
 import type { Line, Option, Refusal, Row, SharedLimit } from './row.ts'
 
 export interface Offer {
@@ -83,6 +83,7 @@ function optionOf(row: Row, garment: Garment, own: number | undefined): Option {
     per25Minutes: per25 * factor,
     level: Math.min(5, level) as Option['level'],
     penaltyMinutes: penalties.reduce((sum, penalty) => sum + PENALTIES[penalty], 0),
-    excludes: row.excludes ?? []
+    excludes: row.excludes ?? [],
+    rescue: penalties.some((penalty) => RESCUES.has(penalty))
   }
 }

@@ -37,3 +37,5 @@ export const FELLED_MINUTES = 25
 export const SOFT_MINUTES_PER_MM = 0.5
 /** Neighbouring amounts along one seam differ by at most this, mm around. */
 export const SMOOTH_MM = 60
+/** A rescue, never a refinement: these are only thought of where a point would stay wrong without them. */
+export const RESCUES: ReadonlySet<Penalty> = new Set<Penalty>(['gathers', 'gathersOnTailored', 'panel', 'hiddenGusset', 'band', 'recut'])

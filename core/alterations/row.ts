@@ -88,6 +88,8 @@ export interface Option {
   /** Stated penalties in minutes: risk, visible change. */
   penaltyMinutes: number
   excludes: readonly AlterationId[]
+  /** Only where a point would stay wrong without it. */
+  rescue: boolean
 }
 
 /** Why an alteration is no option here. */

@@ -5,9 +5,9 @@ import { timeFactor } from '../garment/cloth.ts'
 import { toMarks } from './marks.ts'
 import type { Aim, Plan } from './plan.ts'
 import { type PlanContext, planFrom } from './plan-from.ts'
-import { type Amounts, problemFor } from './problem.ts'
+import { type Amounts, pointsOf, problemFor } from './problem.ts'
 import { solve } from './solve.ts'
-import { usefulOptions } from './useful.ts'
+import { usefulOptions, withoutIdleRescues } from './useful.ts'
 import { withinLevel } from './within-means.ts'
 
 /** The usual mark, mm. */
@@ -32,7 +32,8 @@ export function planAlterations(context: PlanContext): Plans {
 function planFor(aim: Aim, context: PlanContext, without?: string): Plan {
   const { gaps, garment, means, options } = context
   const level = aim === 'tailor' ? 5 : means.level
-  const allowed = withinLevel(options, level).filter((option) => option.key !== without)
+  const inReach = withinLevel(options, level).filter((option) => option.key !== without)
+  const allowed = withoutIdleRescues(pointsOf(gaps), inReach)
   const whole = problemFor(aim, gaps, allowed, options, means.markMm ?? MARK_MM, timeFactor(garment.cloth))
   const pruned = { ...whole, options: usefulOptions(whole) }
   const amounts = toMarks(pruned, solve(pruned))

@@ -60,9 +60,7 @@ export function problemFor(
   markMm: number,
   factor: number
 ): Problem {
-  const points = gaps.flatMap(({ point, garmentMm, band, judged }): PlanPoint[] =>
-    judged && band !== null ? [{ point, mm: garmentMm, ...band }] : []
-  )
+  const points = pointsOf(gaps)
   const preparations = Object.fromEntries(Object.entries(PREPARATIONS).map(([what, minutes]) => [what, minutes * factor])) as Record<
     Preparation,
     number
@@ -84,6 +82,12 @@ export function problemFor(
     distanceWeight: closest ? 2 : 1 / distance
   }
 }
+
+/** What decides: told figures against their bands. */
+export const pointsOf = (gaps: readonly Gap[]): PlanPoint[] =>
+  gaps.flatMap(({ point, garmentMm, band, aimMm, judged }) =>
+    judged && band !== null ? [{ point, mm: garmentMm, least: band.least, ideal: aimMm, most: band.most }] : []
+  )
 
 /** Everything an option can burden, at its caps. */
 function mostBurden(option: Option): number {

@@ -6,7 +6,7 @@
  */
 import type { Option } from '../alterations/row.ts'
 import type { PointId } from '../garment/points.ts'
-import { type Problem, reachAt } from './problem.ts'
+import { type PlanPoint, type Problem, reachAt } from './problem.ts'
 
 /** Where a point may be, and the edges it should lie between. */
 export interface Needs {
@@ -18,8 +18,7 @@ export interface Needs {
 }
 
 export function usefulOptions(problem: Problem): Option[] {
-  const at = problem.points.map(({ point, mm, least, most }) => ({ point, lowMm: mm, highMm: mm, least, most }))
-  const forMisfit = thatMatter(at, problem.options)
+  const forMisfit = thatMatter(problem.points.map(asItIs), problem.options)
   if (problem.aim === 'least-work') return forMisfit
   const misfit = new Set(forMisfit)
   const byIdeal = problem.points.map(({ point, mm, ideal }) => ({ point, lowMm: mm, highMm: mm, least: ideal, most: ideal }))
@@ -27,6 +26,14 @@ export function usefulOptions(problem: Problem): Option[] {
     (option) => misfit.has(option) || option.setupMinutes + option.penaltyMinutes < problem.distanceWeight * mostSaved(problem, option)
   )
 }
+
+/** Without the rescues that nothing needs: a panel or a re-cut is no way to come nearer to the ideal. */
+export function withoutIdleRescues(points: readonly PlanPoint[], options: readonly Option[]): Option[] {
+  const needed = new Set(thatMatter(points.map(asItIs), options))
+  return options.filter((option) => !option.rescue || needed.has(option))
+}
+
+const asItIs = ({ point, mm, least, most }: PlanPoint): Needs => ({ point, lowMm: mm, highMm: mm, least, most })
 
 export function thatMatter(points: readonly Needs[], options: readonly Option[]): Option[] {
   let useful: Option[] = []

@@ -19,6 +19,8 @@ export interface Gap {
   expected?: { mm: number; sdMm: number }
   /** What is wanted, on today's tape; null: not judged. */
   band: Band | null
+  /** What a plan aims for, mm: the ideal, or where that is only worked out the figure itself as far as the band allows. */
+  aimMm: number
   /** How much further out the edges lie than wanted, because the band was worked out, mm. */
   slackMm: number
   /** How unsure the band itself is (the body's sd, the cloth's), mm. */
@@ -47,7 +49,7 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
       sdMm: taken.sdMm,
       ...(taken.expected === undefined ? {} : { expected: taken.expected })
     }
-    if (want === undefined) return { ...shared, band: null, slackMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
+    if (want === undefined) return { ...shared, band: null, aimMm: taken.mm, slackMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
     const worn = garment.worn(point)
     const onTape = (mm: number) => (mm - worn.growMm) / (1 - worn.shrink)
     const slack = want.basedOn.length > 0 ? SURE_SD * want.sdMm : 0
@@ -57,6 +59,7 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
     return {
       ...shared,
       band: { least, ideal, most },
+      aimMm: want.basedOn.length > 0 ? clamp(taken.mm, least, most) : ideal,
       slackMm: slack,
       bandSdMm: Math.hypot(want.sdMm, worn.sdMm),
       gapMm: overshoot(taken.mm, least, most),

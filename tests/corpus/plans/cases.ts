@@ -158,5 +158,19 @@ export const cases: PlanCase[] = [
       means: { level: 5, tailor: true }
     },
     expect: { verdict: 'leave-it', noJobs: true, forbidden: [], because: ['verdict.never.protective'] }
+  },
+  {
+    name: 'trousers, waist 50 too big, thigh a little under its best',
+    teaches: 'a gusset is a rescue: it is never set to come nearer to the ideal, least of all to one that is only worked out',
+    request: {
+      garment: garment('trousers', { ...trousers, waist: 895, thigh: 625 }),
+      wearer: { ...rowan, body: { waistbandGirth: { mm: 800 }, hipGirth: { mm: 980 }, insideLegLength: { mm: 780 } } },
+      means: homeSewer
+    },
+    expect: {
+      verdict: 'alters-to-fit',
+      advised: { 'waist-in-centre-back': [50, 74] },
+      forbidden: ['thigh-panel', 'leg-taper', 'waist-out-panel', 'waist-in-elastic']
+    }
   }
 ]

@@ -28,6 +28,7 @@ const option = (key: string, lines: Line[], setupMinutes: number, more: Partial<
   level: 2,
   penaltyMinutes: 0,
   excludes: [],
+  rescue: false,
   ...more
 })
 const problem = (options: Option[], mm = 900): Problem => ({

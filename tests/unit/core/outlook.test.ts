@@ -27,6 +27,7 @@ const option = (key: string, id: Option['id'], lines: Line[], more: Partial<Opti
   level: 2,
   penaltyMinutes: 0,
   excludes: [],
+  rescue: false,
   ...more
 })
 

@@ -7,6 +7,7 @@ import { markFavourite, setSettings } from '../../core/records/owned.ts'
 import type { Stamp, TableName } from '../../core/records/schemas.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
 import type { Values } from '../../core/words/reason.ts'
+import { addSample, removeSample } from './sample.ts'
 
 export interface Done {
   code: string
@@ -52,6 +53,19 @@ export function doingsOf(records: Records, stamp: () => Stamp, done: (done: Done
     async addGarment(personId: string, fields: GarmentFields) {
       const change = await put(records, 'garmentsOwned', { ...fields, personId, favourite: false }, stamp())
       done({ code: 'wardrobe.saved', values: { name: fields.name }, undo: back(change) })
+      return change.after.id
+    },
+    async addSample(today: string) {
+      await addSample(records, stamp, today)
+      done({ code: 'sample.added', values: {}, undo: async () => (await removeSample(records, stamp)).length > 0 })
+    },
+    async removeSample() {
+      const gone = await removeSample(records, stamp)
+      const bringBack = async () => {
+        for (const change of gone) if (change !== null) await undo(records, change, stamp())
+        return true
+      }
+      done({ code: 'sample.removed', values: {}, undo: bringBack })
     },
     async editGarment(id: string, { name, kind, measures, notes }: GarmentFields) {
       const change = await patch(records, 'garmentsOwned', id, { name, kind, measures, notes }, stamp())

@@ -18,13 +18,17 @@ import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
 import { type Done, doingsOf } from './doings.ts'
 import { everything } from './everything.ts'
+import { FirstPart } from './first-part.tsx'
 import { OpenListing } from './open-listing.tsx'
+import { isSample } from './sample.ts'
 import { useAnswers } from './use-answers.ts'
 import { useRoute } from './use-route.ts'
 
 export function Workroom({ records, stamp }: PageProps) {
   const [failure, setFailure] = useState<unknown>(null)
   const [done, setDone] = useState<Done | null>(null)
+  /** The first visit was left for the full form. */
+  const [skipped, setSkipped] = useState(false)
   /** What was typed into a body's fields and not yet taken, by person. */
   const [drafts, setDrafts] = useState<Readonly<Record<string, Drafts>>>({})
   const kept = useSaved(records, everything, setFailure)
@@ -47,6 +51,7 @@ export function Workroom({ records, stamp }: PageProps) {
 
   if (failure !== null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
   if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
+  const isFirst = kept.people.length === 0 && kept.listings.length === 0 && page !== 'backup' && !skipped
   const mine = <T extends { personId: string }>(rows: readonly T[]): T[] => rows.filter((row) => row.personId === person?.id)
   const listings = kept.listings.map((listing) => shown(listing, answers.get(listing.id) ?? null))
   const titleOf = (id: string): string => listings.find((listing) => listing.id === id)?.title || t('wishlist.untitled')
@@ -61,10 +66,19 @@ export function Workroom({ records, stamp }: PageProps) {
         onPerson={(id) => void setSettings(records, { personId: id }, stamp())}
         place={t(`workroom.place.${platform.where}`, { address: location.host })}
       >
-        {page === 'wishlist' && open !== null && (
+        {isFirst && <FirstPart doings={doings} today={localDate()} onSkip={() => setSkipped(true)} />}
+        {kept.people.some(isSample) && (
+          <p class="note wr-sample">
+            {t('sample.here')}{' '}
+            <button type="button" class="btn small" onClick={() => void doings.removeSample()}>
+              {t('sample.remove')}
+            </button>
+          </p>
+        )}
+        {!isFirst && page === 'wishlist' && open !== null && (
           <OpenListing key={open} records={records} stamp={stamp} kept={kept} listingId={open} onError={setFailure} />
         )}
-        {page === 'wishlist' && open === null && (
+        {!isFirst && page === 'wishlist' && open === null && (
           <WishlistPage
             listings={listings}
             currency={wording.currency ?? ''}
@@ -87,7 +101,7 @@ export function Workroom({ records, stamp }: PageProps) {
             onFavourite={(id, on) => void doings.favourite(id, nameOf(id), on)}
           />
         )}
-        {(page === 'body' || (page === 'wardrobe' && person === null)) && (
+        {!isFirst && (page === 'body' || (page === 'wardrobe' && person === null)) && (
           <BodyPart
             person={person}
             measures={latestFirst(mine(kept.measures))}

@@ -83,7 +83,7 @@ test('where nothing is known of anybody, the popup says so and leads to the work
     const opening = stranger.context.waitForEvent('page')
     await popup.leaveBy('Enter body measures')
     const workroom = await opening
-    await workroom.getByRole('textbox', { name: 'Name' }).waitFor()
+    await workroom.getByRole('heading', { name: 'What do you shop for?' }).waitFor()
     expect(workroom.url()).toBe(stranger.address('workroom.html#body'))
     expect(await workroom.getByText(/^Records: in this extension/).count()).toBe(1)
   } finally {

@@ -1,0 +1,119 @@
+/** An invented person with a small wardrobe and three kept listings, to try things with: all marked "Sample", all removed in one press. */
+import type { GarmentKind } from '../../core/garment/kinds.ts'
+import type { PointId } from '../../core/garment/points.ts'
+import { put, remove } from '../../core/records/change.ts'
+import type { Records } from '../../core/records/database.ts'
+import { all } from '../../core/records/find.ts'
+import { NEW_PERSON, setSettings } from '../../core/records/owned.ts'
+import type { Fields, Stamp } from '../../core/records/schemas.ts'
+import type { BodyMeasureId } from '../../core/wearer/body.ts'
+
+/** What a sample's ids begin with: how it is known again. */
+const MARK = 'sample-'
+const NAME = 'Sample: Juniper'
+
+const BODY: [BodyMeasureId, number, string][] = [
+  ['waistbandGirth', 760, '76'],
+  ['hipGirth', 990, '99'],
+  ['bustGirth', 930, '93'],
+  ['waistGirth', 730, '73'],
+  ['shoulderWidth', 405, '40.5'],
+  ['armLength', 580, '58'],
+  ['insideLegLength', 770, '77']
+]
+const GARMENTS: { name: string; kind: GarmentKind; measures: [PointId, number, string][]; favourite: boolean }[] = [
+  {
+    name: 'Sample: grey Sunday trousers',
+    kind: 'trousers',
+    measures: [
+      ['waist', 780, '39'],
+      ['hip', 1050, '52.5'],
+      ['thigh', 630, '31.5'],
+      ['inseam', 745, '74.5']
+    ],
+    favourite: true
+  },
+  {
+    name: 'Sample: blue work shirt',
+    kind: 'shirt',
+    measures: [
+      ['chest', 1040, '52'],
+      ['shoulderWidth', 430, '43'],
+      ['sleeveLength', 590, '59']
+    ],
+    favourite: true
+  }
+]
+const LISTINGS: { title: string; text: string; price: number }[] = [
+  {
+    title: 'Sample: bottle green wool trousers',
+    text: 'Bottle green wool trousers. Laid flat: waist 42 cm, hip 53 cm, thigh 32 cm. Inside leg 80 cm. Hem 5 cm deep. £18.',
+    price: 18
+  },
+  {
+    title: 'Sample: cream cotton shirt',
+    text: 'Cream cotton shirt. Pit to pit 21", shoulders 17", sleeve 25", waist across 20". £9.',
+    price: 9
+  },
+  {
+    title: 'Sample: brown checked jacket',
+    text: 'Brown checked wool jacket, lined. Chest 50 cm flat, shoulder to shoulder 47 cm, sleeve 61 cm. £30.',
+    price: 30
+  }
+]
+
+export async function addSample(records: Records, stamp: () => Stamp, today: string): Promise<void> {
+  const id = (): string => `${MARK}${stamp().newId()}`
+  const person = await put(
+    records,
+    'people',
+    { ...NEW_PERSON, name: NAME, currency: 'GBP', means: { level: 3, tailor: false, hourWorth: 8 } },
+    stamp(),
+    id()
+  )
+  const personId = person.after.id
+  for (const [measure, mm, stated] of BODY)
+    await put(records, 'bodyMeasurements', { personId, measure, mm, stated, takenOn: today }, stamp(), id())
+  for (const { name, kind, measures, favourite } of GARMENTS) {
+    const fields = { personId, name, kind, measures: measures.map(([point, mm, stated]) => ({ point, mm, stated })), notes: '', favourite }
+    await put(records, 'garmentsOwned', fields, stamp(), id())
+  }
+  for (const { title, text, price } of LISTINGS)
+    await put(records, 'listingsKept', listing(personId, title, text, price, stamp().now), stamp(), id())
+  await setSettings(records, { personId }, stamp())
+}
+
+export const isSample = ({ id }: { id: string }): boolean => id.startsWith(MARK)
+
+/** All that is marked as sample, gone; what was taken away can be brought back by `undoes`. */
+export async function removeSample(records: Records, stamp: () => Stamp): Promise<Awaited<ReturnType<typeof remove>>[]> {
+  const gone = []
+  for (const table of ['listingsKept', 'garmentsOwned', 'bodyMeasurements', 'people'] as const) {
+    for (const row of await all(records, table)) if (isSample(row)) gone.push(await remove(records, table, row.id, stamp()))
+  }
+  return gone
+}
+
+const listing = (personId: string, title: string, text: string, price: number, keptAt: string): Fields<'listingsKept'> => ({
+  address: '',
+  title,
+  text,
+  textCutFrom: null,
+  structured: [],
+  price: null,
+  money: { price, postage: null, worth: 45 },
+  images: [],
+  corrections: [],
+  answers: [],
+  notes: '',
+  personId,
+  fit: null,
+  favouriteId: null,
+  aim: null,
+  site: '',
+  status: 'watching',
+  tags: ['sample'],
+  keptAt,
+  request: null,
+  verdictThen: null
+})

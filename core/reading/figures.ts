@@ -134,7 +134,11 @@ export function figuresOf(
 function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigures {
   const kept: Figure[] = []
   const groups = new Map<Label, Figure[]>()
-  for (const one of figures) groups.set(one.label, [...(groups.get(one.label) ?? []), one])
+  for (const one of figures) {
+    const group = groups.get(one.label)
+    if (group) group.push(one)
+    else groups.set(one.label, [one])
+  }
   for (const group of groups.values()) {
     const joint = group.every(({ again }) => !again)
     const live = group.filter((one) => !one.qualifiers.has('stretched'))

@@ -42,7 +42,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     if (token.kind === 'break' || token.kind === 'mark' || token.kind === 'fraction') continue
     const quantity = byFrom.get(at)
     if (quantity && found.taken.has(quantity)) continue
-    const pair = pairAt(around, byFrom, at)
+    const pair = quantity || token.text === 'w' ? pairAt(around, byFrom, at) : null
     if (pair) {
       if (pair.measured) found.pairs.push([pair.waist, pair.leg])
       else add(`W${pair.waist.value} L${pair.leg.value}`, pair.waist, pair.leg)
@@ -203,18 +203,20 @@ function legAfter({ tokens, terms }: Around, byFrom: Map<number, Quantity>, from
   return null
 }
 
+const written = (one: Quantity): string => (one.range ? `${one.low}-${one.high}` : String(one.value))
+
+function regionNamed(around: Around, at: number): string | null {
+  const word = around.tokens[at]
+  if (word?.kind !== 'word' || !means(termAt(around.terms, at), 'region')) return null
+  if (BY_CAPITALS.has(word.text) && !capital(around, word)) return null
+  return word.text.length <= 3 ? word.text.toUpperCase() : word.text[0]?.toUpperCase() + word.text.slice(1)
+}
+
 /** UK 12 · EU38 · 12 UK · US 8-10. */
 function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): { label: string; taken: Quantity[]; to: number } | null {
   const { tokens, terms } = around
   const token = tokens[at] as Token
-  const named = (index: number): string | null => {
-    const word = tokens[index]
-    if (word?.kind !== 'word' || !means(termAt(terms, index), 'region')) return null
-    if (BY_CAPITALS.has(word.text) && !capital(around, word)) return null
-    return word.text.length <= 3 ? word.text.toUpperCase() : word.text[0]?.toUpperCase() + word.text.slice(1)
-  }
-  const write = (one: Quantity) => (one.range ? `${one.low}-${one.high}` : String(one.value))
-  const region = named(at)
+  const region = regionNamed(around, at)
   if (region !== null) {
     let next = at + 1
     while (
@@ -224,7 +226,7 @@ function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): { 
       next++
     const quantity = byFrom.get(next)
     if (quantity && quantity.unit === null && quantity.value <= 64)
-      return { label: `${region} ${write(quantity)}`, taken: [quantity], to: quantity.to }
+      return { label: `${region} ${written(quantity)}`, taken: [quantity], to: quantity.to }
     const letters = tokens[next]?.kind === 'word' ? letterSize(around, next) : null
     if (letters && capital(around, tokens[next] as Token)) return { label: `${region} ${letters}`, taken: [], to: next + 1 }
     return null
@@ -232,10 +234,10 @@ function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): { 
   if (token.kind !== 'digits') return null
   const quantity = byFrom.get(at)
   if (!quantity || quantity.unit !== null || quantity.value > 64) return null
-  const after = named(quantity.to)
+  const after = regionNamed(around, quantity.to)
   // “36 eu” but not “UK 12 EU 40”: the region belongs to the number behind it
   if (after === null || byFrom.has(quantity.to + 1)) return null
-  return { label: `${after} ${write(quantity)}`, taken: [quantity], to: quantity.to + 1 }
+  return { label: `${after} ${written(quantity)}`, taken: [quantity], to: quantity.to + 1 }
 }
 
 /** 42R · 40 L: a suit size, chest and length. */

@@ -45,15 +45,20 @@ export function tokensOf(plain: string): Token[] {
     if (kind === 'word' || kind === 'digits') {
       // W𝗮𝗶s𝘁: fillers inside a run belong to it
       let last = end
+      let filled = false
       for (; end < plain.length; end++) {
         const next = plain.charCodeAt(end)
         const its = next < 128 ? (ASCII[next] as Class) : classOf(plain.charAt(end))
-        if (its === 'filler') continue
+        if (its === 'filler') {
+          filled = true
+          continue
+        }
         if (its !== kind) break
-        text += plain.charAt(end)
         last = end + 1
       }
       end = last
+      text = plain.slice(at, end)
+      if (filled) text = text.replaceAll(FILLER, '')
     }
     // a filler after the last unit belongs to the character it completes: &quot; and 𝗪 end where they end in the original
     while (end < plain.length && plain.charCodeAt(end) === 0) end++

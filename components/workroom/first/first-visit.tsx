@@ -164,7 +164,7 @@ function Body(props: FirstVisitProps) {
         </figure>
         <div class="stack">
           <Who {...props} />
-          <p class="note">{t(`body.type.${draft.units}`)}</p>
+          <p class="note">{t(`first.type.${draft.units}`)}</p>
           {ids.map((id) => (
             <div key={id} onFocusCapture={() => setActive(id)}>
               <Field

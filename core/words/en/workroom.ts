@@ -294,6 +294,8 @@ export const workroom = {
   'first.me': 'Me',
   'first.body': 'Your measures',
   'first.body.note': '{count} {count|one:measure|other:measures}. Leave out what you can’t take; it is then worked out, and said so.',
+  'first.type.cm': 'Type 73 or 73.5; inches with a quote mark are taken too.',
+  'first.type.in': 'Type 28 3/4, 28.75 or 28¾; centimetres with cm are taken too.',
   'first.body.none': 'Enter at least one measure, or go back and measure a garment you like.',
   'first.garment': 'A garment you like',
   'first.garment.note': 'Lay it flat, smooth it out and measure straight across. Listings of its kind are then set beside it.',

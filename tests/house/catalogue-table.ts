@@ -31,20 +31,20 @@ const usual = (row: Row) => {
   ).map(([point, mm]) => ({ point, mm, source: 'own' }))
   return garmentAsWorn({ kind: row.kinds[0] ?? 'other', measures })
 }
-const valueOf = <T>(one: T | ((garment: ReturnType<typeof usual>) => T), garment: ReturnType<typeof usual>): T =>
+const readOf = <T>(one: T | ((garment: ReturnType<typeof usual>) => T), garment: ReturnType<typeof usual>): T =>
   typeof one === 'function' ? (one as (garment: ReturnType<typeof usual>) => T)(garment) : one
 
 export function catalogueTable(): string {
   const rows = CATALOGUE.map((row) => {
     const garment = usual(row)
     const [line] = row.lines(garment)
-    const [setUp, per25] = valueOf(row.minutes, garment)
-    const penalties = valueOf(row.penalties ?? [], garment)
+    const [setUp, per25] = readOf(row.minutes, garment)
+    const penalties = readOf(row.penalties ?? [], garment)
     const limit =
       line === undefined ? '' : `${Math.round(line.capMm)} mm${line.softMm === undefined ? '' : `, warned past ${Math.round(line.softMm)}`}`
     const what = say({ code: `alteration.${row.id}`, values: {} }, cm)
     const rescue = penalties.some((penalty) => RESCUES.has(penalty)) ? ' (a rescue)' : ''
-    return `| ${row.id} | ${row.direction} | ${what}${rescue} | ${row.kinds.join(', ')} | ${limit} | ${valueOf(row.level, garment)} | ${setUp} + ${per25} | ${row.source.replaceAll('|', '/')} |`
+    return `| ${row.id} | ${row.direction} | ${what}${rescue} | ${row.kinds.join(', ')} | ${limit} | ${readOf(row.level, garment)} | ${setUp} + ${per25} | ${row.source.replaceAll('|', '/')} |`
   })
   return [
     '| id | direction | what | kinds | limit, as usually made | level | minutes + per 25 mm | source |',

@@ -62,3 +62,37 @@ test('Firefox runs it: each page opens and may fetch nothing, and the button ope
     await shop.close()
   }
 })
+
+test('the main job in Firefox: a first visit, a verdict over the listing, the sidebar beside it, kept, and there in the wishlist', async ({
+  skip
+}) => {
+  const firefox = await Firefox.start()
+  if (firefox === null) return skip('Firefox is not installed')
+  const shop = await openShop()
+  try {
+    await firefox.open(firefox.address('workroom.html#body'))
+    await firefox.byHand({ press: 'Trousers and jeans' }, { press: 'Next' }, { press: 'Centimetres' })
+    await firefox.byHand(
+      { field: 'Waistband', typed: '75' },
+      { field: 'Hip', typed: '100' },
+      { field: 'Inside leg', typed: '80' },
+      { press: 'Save and go on' }
+    )
+    expect(await firefox.inPage<string>("setTimeout(() => arguments[0](document.querySelector('h1').innerText), 800)")).toBe('Wishlist')
+    await firefox.open(shop.item('charcoal-wool-trousers'))
+    const popup = await firefox.press('Waist')
+    expect(popup).toMatch(/Alters to fit|Comes close/)
+    await firefox.surface('popup.html', 'Waist', 'Keep')
+    await firefox.openSidebar()
+    const beside = await firefox.surface('sidepanel.html', 'The listing, as read')
+    expect(beside).toContain('Charcoal wool trousers, pleated')
+    expect(beside).toMatch(/81.3 now/)
+    await firefox.open(firefox.address('workroom.html#wishlist'))
+    expect(await firefox.inPage<string>('setTimeout(() => arguments[0](document.body.innerText), 1500)')).toContain(
+      'Charcoal wool trousers, pleated'
+    )
+  } finally {
+    await firefox.close()
+    await shop.close()
+  }
+})

@@ -91,6 +91,62 @@ export class Firefox {
       ask(60)`)
   }
 
+  /** What stands in a surface beside the page (`popup.html`, `sidepanel.html`) once `saying` does; with `button` its button of that name is pressed then. */
+  surface(page: string, saying: string, button?: string): Promise<string> {
+    return this.inBrowser<string>(`
+      const done = arguments[0]
+      const all = () => [...document.querySelectorAll('browser'), ...[...document.querySelectorAll('browser')].flatMap((one) => [...(one.contentDocument?.querySelectorAll('browser') ?? [])])]
+      const surface = () => all().find((one) => one.currentURI?.spec.endsWith(${JSON.stringify(`/${page}`)}))
+      const script = 'data:application/javascript,' + encodeURIComponent(${JSON.stringify(`
+        const text = content.document.body.innerText
+        const ready = text.includes(${JSON.stringify(saying)})
+        const named = ${JSON.stringify(button ?? '')}
+        if (ready && named !== '') [...content.document.querySelectorAll('button')].find((one) => one.innerText.trim() === named)?.click()
+        sendAsyncMessage('surface-says', { text, ready })`)})
+      let said = { text: '', ready: false }
+      const ask = (times) => {
+        const messages = surface()?.messageManager
+        messages?.addMessageListener('surface-says', ({ data }) => { if (!said.ready) said = data })
+        if (!said.ready) messages?.loadFrameScript(script, false)
+        if (said.ready || times === 0) done(said.text)
+        else setTimeout(() => ask(times - 1), 300)
+      }
+      ask(60)`)
+  }
+
+  /** Opens the sidebar, which stands in the side panel's place. */
+  async openSidebar(): Promise<void> {
+    await this.inBrowser(`
+      const done = arguments[0]
+      const { extension } = WebExtensionPolicy.getByID(${JSON.stringify(this.id)})
+      const sidebar = window.SidebarController ?? window.SidebarUI
+      sidebar.show(extension.id.replace(/[^a-z0-9_-]/gi, '_') + '-sidebar-action').then(() => done(true), (error) => done(String(error)))`)
+  }
+
+  /** Types into a field of the page in front by its label, or presses a button or a labelled box by its words. */
+  async byHand(...doings: ({ field: string; typed: string } | { press: string })[]): Promise<void> {
+    for (const doing of doings) {
+      const found = await this.inPage<boolean>(`
+        const done = arguments[0]
+        const doing = ${JSON.stringify(doing)}
+        const find = (times) => {
+          const labels = [...document.querySelectorAll('label')]
+          const target = 'field' in doing
+            ? document.getElementById(labels.find((one) => one.innerText.trim() === doing.field)?.htmlFor ?? '')
+            : [...document.querySelectorAll('button'), ...labels].find((one) => one.innerText.trim() === doing.press)
+          if (target == null) return times === 0 ? done(false) : setTimeout(() => find(times - 1), 200)
+          if ('field' in doing) {
+            target.focus()
+            target.value = doing.typed
+            target.dispatchEvent(new InputEvent('input', { bubbles: true }))
+          } else target.click()
+          done(true)
+        }
+        find(40)`)
+      if (!found) throw new Error(`nothing to do ${JSON.stringify(doing)} with`)
+    }
+  }
+
   async close(): Promise<void> {
     await this.command('Marionette:Quit', { flags: ['eForceQuit'] })
     this.socket.destroy()

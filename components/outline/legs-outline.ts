@@ -176,6 +176,9 @@ function legAnchors(frame: LegsFrame, job: Job, offsetMm: number): Anchor[] {
   }
   add('thigh', frame.forkY)
   add('knee', frame.kneeY)
+  // a knee between two amounts that is not named stays as it is
+  const bothEnds = job.amounts.thigh !== undefined && job.amounts.legOpening !== undefined
+  if (bothEnds && job.amounts.knee === undefined && frame.kneeY !== null) anchors.push({ y: frame.kneeY, offset: 0 })
   add('legOpening', frame.hemY)
   const only = anchors[0]
   if (anchors.length === 1 && only !== undefined) {

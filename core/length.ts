@@ -16,7 +16,8 @@ export const toMm = (value: number, unit: LengthUnit): Millimetres => (value * M
 /** Millimetres as a value in a unit. */
 export const fromMm = (mm: number, unit: LengthUnit): number => mm / MM_PER[unit]
 
-const GLYPHS: Record<string, number> = {
+/** Fractions that are one character. */
+export const FRACTION_GLYPHS: Record<string, number> = {
   '½': 1 / 2,
   '¼': 1 / 4,
   '¾': 3 / 4,
@@ -87,7 +88,7 @@ export function parseNumber(text: string): number | 'not-a-number' | 'divided-by
   const sign = minus ? -1 : 1
   if (/^\d{1,6}(?:[.,]\d{1,4})?$/.test(rest)) return sign * Number(rest.replace(',', '.'))
   const glyph = /^(\d{0,4})\s?([½¼¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚])$/.exec(rest)
-  if (glyph) return sign * (Number(glyph[1]) + (GLYPHS[glyph[2] ?? ''] ?? 0))
+  if (glyph) return sign * (Number(glyph[1]) + (FRACTION_GLYPHS[glyph[2] ?? ''] ?? 0))
   const mixed = /^(?:(\d{1,4})(?:\s|-))?(\d{1,3})\s?[/⁄]\s?(\d{1,3})$/.exec(rest)
   if (mixed) {
     const below = Number(mixed[3])

@@ -1,4 +1,5 @@
 /** One number in a run of tokens: plain, decimal (point or comma), mixed (30 1/2, 30-1/2, 30½, 30 and a half). */
+import { FRACTION_GLYPHS } from '../length.ts'
 import type { Token } from './tokens.ts'
 
 export type NumberProblem = 'divided-by-zero' | 'unclear-number'
@@ -11,23 +12,6 @@ export interface NumberRead {
   fraction: boolean
 }
 
-const GLYPHS: Record<string, number> = {
-  '½': 1 / 2,
-  '¼': 1 / 4,
-  '¾': 3 / 4,
-  '⅛': 1 / 8,
-  '⅜': 3 / 8,
-  '⅝': 5 / 8,
-  '⅞': 7 / 8,
-  '⅓': 1 / 3,
-  '⅔': 2 / 3,
-  '⅕': 1 / 5,
-  '⅖': 2 / 5,
-  '⅗': 3 / 5,
-  '⅘': 4 / 5,
-  '⅙': 1 / 6,
-  '⅚': 5 / 6
-}
 /** Denominators that a tape has. */
 const PARTS = new Set([2, 3, 4, 5, 8, 16, 32])
 const LONGEST_DIGITS = 6
@@ -39,7 +23,7 @@ const isDigits = (token: Token | undefined): boolean => token?.kind === 'digits'
 export function numberAt(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): NumberRead | null {
   const first = tokens[at]
   if (first === undefined) return null
-  if (first.kind === 'fraction') return { value: GLYPHS[first.text] ?? 0, next: at + 1, fraction: true }
+  if (first.kind === 'fraction') return { value: FRACTION_GLYPHS[first.text] ?? 0, next: at + 1, fraction: true }
   if (first.kind !== 'digits' || first.text.length > LONGEST_DIGITS) return null
 
   const alone = simpleFraction(tokens, at)
@@ -96,18 +80,18 @@ function simpleFraction(tokens: readonly Token[], at: number): NumberRead | null
 function fractionAfter(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): NumberRead | null {
   const next = tokens[at]
   if (next === undefined || next.kind === 'break') return null
-  if (next.kind === 'fraction') return { value: GLYPHS[next.text] ?? 0, next: at + 1, fraction: true }
+  if (next.kind === 'fraction') return { value: FRACTION_GLYPHS[next.text] ?? 0, next: at + 1, fraction: true }
   if (isDigits(next)) return simpleFraction(tokens, at)
   if (isMark(next, '-') || isMark(next, '&') || isMark(next, '+') || isMark(next, '.')) {
     const after = tokens[at + 1]
     // 30 - 1/2 in two halves of a list is rare: a spaced hyphen before a fraction still joins them
-    if (after?.kind === 'fraction' && !isMark(next, '.')) return { value: GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
+    if (after?.kind === 'fraction' && !isMark(next, '.')) return { value: FRACTION_GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
     if (isDigits(after) && !isMark(next, '.')) return simpleFraction(tokens, at + 1)
     return null
   }
   if (next.kind === 'word' && JOINS.has(next.text)) {
     const after = tokens[at + 1]
-    if (after?.kind === 'fraction') return { value: GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
+    if (after?.kind === 'fraction') return { value: FRACTION_GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
     if (isDigits(after)) return simpleFraction(tokens, at + 1)
     const word = after?.kind === 'word' && ARTICLES.has(after.text) ? tokens[at + 2] : after
     if (word?.kind === 'word' && halves.has(word.text)) return { value: 0.5, next: word === after ? at + 2 : at + 3, fraction: true }

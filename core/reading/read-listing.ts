@@ -1,38 +1,32 @@
 /**
  * A listing's text and structured data, read: text → terms → quantities → names and figures → measures, and what else is told.
- * Never throws, whatever the text; time grows with its length. All places are in `listing.text` as given.
+ * Never throws, whatever the text; time grows with its length. All places are in `listing.text` as given, and go on into `added`.
  */
-import { gatherAllowances, isSpare } from './allowances.ts'
-import { asidesOf } from './asides.ts'
 import { clothOf, wrongSum } from './cloth.ts'
-import { listBasis, wordsOf } from './context.ts'
-import { figuresOf, isOfUnknown, withTrailingNames } from './figures.ts'
 import { issue } from './issues.ts'
-import { jointOf } from './joint.ts'
-import { actsAs, kindOf } from './kind.ts'
-import { labelsOf } from './labels.ts'
 import { languageOf } from './language.ts'
-import { leftAsideOf } from './left-aside.ts'
-import { gap, type Link, linksOf } from './link.ts'
-import { measuresOf } from './measures.ts'
-import { withoutRepeats } from './pairs.ts'
+import { moreText } from './more-text.ts'
 import { currencyOf, priceOf } from './price.ts'
-import { type Quantity, quantitiesOf } from './quantities.ts'
+import { readFigures } from './read-figures.ts'
 import type { ListingText, Reading } from './reading.ts'
-import { garmentsOf, sizesOf } from './sections.ts'
-import { sizeLabelsOf } from './size-labels.ts'
+import { sizeLabelsIn } from './size-labels-in.ts'
 import { type StructuredRead, structuredOf } from './structured.ts'
-import { readText, readTokens, type TextRead, tokenise } from './text.ts'
+import { readText, readTokens, tokenise } from './text.ts'
 import { colourOf, conditionOf, faultsOf, madeOf, useOf } from './told.ts'
-import { listUnit, toldUnits } from './unit.ts'
 
 /** Longer than any listing; it is read all the same. */
 const LONG = 100_000
 
 export function readListing(listing: ListingText): Reading {
+  const structured = structuredOf(listing.structured, listing.title, listing.address)
+  const first = readWith(listing, structured)
+  const added = moreText(listing, structured, first, (text) => readWith({ ...listing, text }, structured))
+  return added === '' ? first : { ...readWith({ ...listing, text: listing.text + added }, structured), added }
+}
+
+function readWith(listing: ListingText, structured: StructuredRead): Reading {
   const words = listing.units ?? 'cm'
-  const structured = structuredOf(listing.structured, listing.title)
-  const name = listing.title ?? structured.name ?? ''
+  const name = listing.title || (structured.name ?? '')
   const titleTokens = name === '' ? null : tokenise(name)
   const textTokens = tokenise(listing.text)
   const language = languageOf(titleTokens ? [titleTokens.tokens, textTokens.tokens] : [textTokens.tokens], listing.language)
@@ -43,7 +37,8 @@ export function readListing(listing: ListingText): Reading {
   const { kind } = read.kind
   const cloth = clothOf(structured.material === null ? texts : [...texts, readText(structured.material, language)], kind)
   const faults = faultsOf(texts, kind)
-  const sizeLabels = [...new Set([...read.titleLabels, ...read.sizeLabels])]
+  const own = [...new Set([...read.titleLabels, ...read.sizeLabels])]
+  const sizeLabels = own.length > 0 || structured.size === null ? own : sizeLabelsIn(structured.size)
   const issues = [...read.issues]
   const sum = wrongSum(cloth.fibres)
   if (sum !== null) issues.push(issue('reading.percent-sum', { sum }, {}, words))
@@ -67,167 +62,6 @@ export function readListing(listing: ListingText): Reading {
     leftAside: read.leftAside,
     issues
   }
-}
-
-/** The figures of the text: what each is of, or why it is nobody's. */
-function readFigures(text: TextRead, title: TextRead | null, listing: ListingText, language: string) {
-  const words = listing.units ?? 'cm'
-  const { tokens, terms, layout } = text
-  const found = quantitiesOf(tokens, terms, text.lexis.halves)
-  const stated = (one: Quantity) => {
-    const start = tokens[one.from]?.start ?? 0
-    const end = tokens[one.to - 1]?.end ?? start
-    return { text: listing.text.slice(start, end), start, end, value: one.value, unit: one.unit }
-  }
-  const legs = looksLikeLegs(title, text)
-  const sizes = sizeLabelsOf({ tokens, terms, quantities: found, original: listing.text, legs, title: false, language })
-  const quantities = withoutRepeats(
-    tokens,
-    terms,
-    found.filter((one) => !sizes.taken.has(one))
-  )
-  const labels = labelsOf(tokens, terms, quantities)
-  const asides = asidesOf(tokens, terms, layout, labels, quantities)
-  const free = quantities.filter((one) => !asides.has(one))
-  const joint = jointOf({ tokens, terms, layout, labels, quantities: free })
-  const pairs = pairLinks(sizes.pairs)
-  const paired = new Set(pairs.map(({ quantity }) => quantity))
-  const spare = quantities.filter((one) => isSpare(tokens, one))
-  const open = quantities.filter(
-    (one) => asides.get(one) !== 'detail' && !isSpare(tokens, one) && !joint.quantities.has(one) && !paired.has(one)
-  )
-  const names = labels.filter((label) => !joint.labels.has(label))
-  const close = (quantity: Quantity, label: Parameters<typeof gap>[2]) => gap(tokens, terms, label, quantity, false) < 0.7
-  const links = withTrailingNames(tokens, terms, linksOf(tokens, terms, names, open), names, close).map((link) =>
-    isOfUnknown(tokens, terms, link) ? { ...link, label: { ...link.label, role: 'detail' as const, points: [] } } : link
-  )
-  const shared: Link[] = joint.shared.map(({ quantity, label }) => ({ quantity, label, before: true, again: false, cost: 0 }))
-  const ofGarment = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...pairs].sort(
-    (a, b) => a.quantity.from - b.quantity.from
-  )
-
-  const pointNames = ofGarment.flatMap(({ label }) => label.points)
-  const kind = kindOf(title, text, pointNames, language, listing.kind)
-  const acts = actsAs(kind.kind, pointNames)
-  const garments = garmentsOf(text, acts)
-  const measured = kind.thing ? [] : ofGarment
-  const { words: around, used } = wordsOf(tokens, terms, measured)
-  const rows = new Map(joint.shared.flatMap(({ quantity, size }) => (size === null ? [] : [[quantity, size] as const])))
-  const sizeAt = sizesOf(sizes.heads)
-  const linked = figuresOf(measured, around, garments.kindAt, (one) => rows.get(one) ?? sizeAt(one.from))
-  const told = {
-    units: toldUnits(tokens, terms, quantities),
-    basis: listBasis(tokens, terms, layout, (token) => used.has(token)),
-    stated,
-    words
-  }
-  const read = measuresOf(linked.figures, told)
-  const allowed = gatherAllowances(
-    measured,
-    spare,
-    layout,
-    acts,
-    stated,
-    (link) => link.quantity.unit ?? listUnit(told.units, link.label, link.quantity)
-  )
-
-  const starts = new Set([...read.measures, ...allowed.allowances].map((one) => one.stated.start))
-  const usedUp = new Set(quantities.filter((one) => starts.has(tokens[one.from]?.start ?? -1)))
-  const leftAside = leftAsideOf({
-    tokens,
-    quantities,
-    sizes: new Set([...sizes.taken, ...joint.sizeFigures]),
-    asides,
-    links,
-    others: [...linked.asides, ...read.asides],
-    used: new Set([...usedUp, ...read.repeats]),
-    thing: kind.thing,
-    stated
-  })
-  const measures = oneSize(oneGarment(read.measures))
-  const headed = measures.flatMap(({ size }) => (size === undefined ? [] : [size]))
-  const sizesTold = [...sizes.labels, ...joint.sizes, ...headed]
-  const issues = [...read.issues]
-  const kinds = new Set(measures.map(({ of }) => of))
-  if (kinds.size > 1) issues.push(issue('reading.several-garments', { n: kinds.size, kind: kind.kind ?? 'other' }, {}, words))
-  const sizesMeasured = new Set(measures.flatMap(({ size }) => (size === undefined ? [] : [size])))
-  if (sizesMeasured.size > 1) issues.push(issue('reading.several-sizes', { sizes: [...sizesMeasured].join(', ') }, {}, words))
-  nameless(listing.text, found, stated, measures.length > 0, leftAside, issues, words)
-  const titleLabels = title
-    ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title.tokens, title.terms, title.lexis.halves), legs, title: true, language })
-        .labels
-    : []
-  return {
-    kind,
-    measures,
-    made: {
-      ...(read.hemDepthMm === null ? {} : { hemDepthMm: read.hemDepthMm }),
-      ...(allowed.seamAllowanceMm === null ? {} : { seamAllowanceMm: allowed.seamAllowanceMm })
-    },
-    allowances: allowed.allowances,
-    leftAside,
-    issues,
-    sizeLabels: sizesTold,
-    titleLabels
-  }
-}
-
-/** With one garment measured nothing needs to say of which. */
-function oneGarment(measures: Reading['measures']): Reading['measures'] {
-  if (new Set(measures.map(({ of }) => of)).size > 1) return measures
-  return measures.map(({ of: _, ...rest }) => rest)
-}
-
-/** Headings of sizes count only where they part the same points. */
-function oneSize(measures: Reading['measures']): Reading['measures'] {
-  if (new Set(measures.map(({ size }) => size)).size > 1) return measures
-  return measures.map(({ size: _, ...rest }) => rest)
-}
-
-function pairLinks(pairs: readonly [Quantity, Quantity][]): Link[] {
-  return pairs.flatMap(([waist, leg]) =>
-    (
-      [
-        [waist, 'waist'],
-        [leg, 'inseam']
-      ] as const
-    ).map(([quantity, point]) => ({
-      quantity,
-      label: { from: quantity.from, to: quantity.from, role: 'point' as const, points: [point], basis: null, weak: false, letter: null },
-      before: true,
-      again: false,
-      cost: 0
-    }))
-  )
-}
-
-/** Do the words speak of a garment with legs? (32/34 is a size there.) */
-function looksLikeLegs(title: TextRead | null, text: TextRead): boolean {
-  const { kind } = kindOf(title, text, [], 'en')
-  return kind === 'trousers' || kind === 'jeans' || kind === 'shorts'
-}
-
-const SHORT_TEXT = 40
-
-/** A text that is little more than a figure: it needs a name. */
-function nameless(
-  text: string,
-  found: readonly Quantity[],
-  stated: (one: Quantity) => Reading['leftAside'][number]['stated'],
-  measured: boolean,
-  leftAside: Reading['leftAside'],
-  issues: Reading['issues'],
-  words: 'cm' | 'in'
-): void {
-  if (measured || issues.length > 0 || text.trim().length > SHORT_TEXT) return
-  const one = found.find((quantity) => quantity.problem === null && !quantity.height)
-  if (!one) return
-  const its = stated(one)
-  const known = leftAside.find(({ stated: other }) => other.start === its.start)
-  if (known && known.because !== 'unknown') return
-  if (!known && its.text.length < text.trim().length - 3) return
-  if (!known) leftAside.push({ stated: its, because: 'unknown' })
-  issues.push(issue('reading.no-name', { stated: its.text }, { stated: its }, words))
 }
 
 function structuredColour({ colour }: StructuredRead, language: string): string | null {

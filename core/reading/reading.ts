@@ -52,6 +52,8 @@ export interface Reading {
   allowances: { point: PointId; mm: number; stated: Stated }[]
   leftAside: { stated: Stated; because: AsideReason }[]
   issues: Issue[]
+  /** What the page's own data tells beyond its text; it was read behind the text, and places go on into it. */
+  added?: string
 }
 
 export interface ListingText {
@@ -59,6 +61,8 @@ export interface ListingText {
   title?: string
   /** Parsed JSON-LD blocks, as found on the page; a string is a block that could not be parsed. */
   structured?: unknown[]
+  /** Of the page: which of several products in its data it is about. */
+  address?: string
   language?: string
   /** The kind when it is already known (a seller's answer about a listing that was read). */
   kind?: GarmentKind

@@ -1,142 +1,128 @@
-/** Structured data of the page (schema.org in JSON-LD): the product that the page is about. Broken pieces are skipped. */
+/** Structured data of the page (schema.org in JSON-LD, marked-up items, meta properties): the product that the page is about. */
+import { type Bag, held, isBag, lastName, listed, wordsIn } from './bag.ts'
+import { jsonBlock } from './json-block.ts'
+import { offersOf, priceOf, sizeWords, variantsOf } from './offers.ts'
+import { metaOf } from './page-meta.ts'
+import { chosenProduct, type Graph, graphOf } from './products.ts'
+import { measureLines } from './schema-measures.ts'
 
 export interface StructuredRead {
   name: string | null
+  /** Plain text with its lines. */
   description: string | null
   price: { amount: number; currency: string | null } | null
   colour: string | null
   material: string | null
   condition: string | null
+  /** The one size told; null for none or several. */
   size: string | null
+  /** Measurements as lines that read like a seller's. */
+  lines: string[]
+  /** A block could not be read and was skipped. */
   broken: boolean
 }
-type Bag = Record<string, unknown>
-const isBag = (value: unknown): value is Bag => typeof value === 'object' && value !== null && !Array.isArray(value)
 
-const MOST_NODES = 5000
-
-export function structuredOf(blocks: readonly unknown[] | undefined, title: string | undefined): StructuredRead {
-  const found: Bag[] = []
+/** `address`: of the page, to tell which of several products it is about. Never throws. */
+export function structuredOf(blocks: readonly unknown[] | undefined, title: string | undefined, address?: string): StructuredRead {
+  const values: unknown[] = []
   let broken = false
   for (const block of blocks ?? []) {
-    let value = block
-    if (typeof block === 'string') {
-      try {
-        value = JSON.parse(block)
-      } catch {
-        broken = true
-        continue
-      }
-    }
-    collect(value, found)
+    const value = typeof block === 'string' ? jsonBlock(block) : block
+    if (value === undefined) broken = true
+    else values.push(value)
   }
-  const product = chosen(found, title)
-  if (!product) return { name: null, description: null, price: null, colour: null, material: null, condition: null, size: null, broken }
-  const offer = offerOf(product)
+  const meta = metaOf(values)
+  const graph = graphOf(values)
+  const product = chosenProduct(graph, title, address)
+  if (product === null)
+    return { ...meta, description: plainText(meta.description), condition: conditionOf(meta.condition), lines: [], broken }
+  const offers = offersOf(product, graph)
+  const variants = variantsOf(product, offers, graph)
+  const told = (name: string): string | null => wordsIn(held(product, name))
   return {
-    name: textOf(product.name),
-    description: textOf(product.description),
-    price: priceOfOffer(offer) ?? priceOfOffer(product),
-    colour: textOf(product.color) ?? textOf(product.colour),
-    material: textOf(product.material),
-    condition: conditionOf(textOf(product.itemCondition) ?? textOf(offer?.itemCondition)),
-    size: textOf(product.size),
+    name: told('name') ?? meta.name,
+    description: plainText(told('description') ?? meta.description),
+    price: priceOf(product, offers) ?? meta.price,
+    colour: told('color') ?? told('colour') ?? meta.colour,
+    material: told('material') ?? meta.material,
+    condition: conditionOf(told('itemCondition') ?? firstWords(offers, 'itemCondition') ?? meta.condition),
+    size: onlySize([product, ...variants]) ?? meta.size,
+    lines: linesOf(product, variants, graph),
     broken
   }
 }
 
-/** Every product in graphs, lists and nested things, in order; no node twice. */
-function collect(value: unknown, found: Bag[]): void {
-  const open: unknown[] = [value]
-  const seen = new Set<unknown>()
-  for (let index = 0; index < open.length && index < MOST_NODES; index++) {
-    const node = open[index]
-    if (typeof node !== 'object' || node === null || seen.has(node)) continue
-    seen.add(node)
-    if (isBag(node) && typesOf(node).some((type) => /^(?:product|individualproduct|productmodel|productgroup)$/.test(type)))
-      found.push(node)
-    for (const inner of Object.values(node)) if (typeof inner === 'object' && inner !== null) open.push(inner)
+const firstWords = (nodes: readonly Bag[], name: string): string | null =>
+  nodes.reduce<string | null>((found, node) => found ?? wordsIn(held(node, name)), null)
+
+function onlySize(nodes: readonly Bag[]): string | null {
+  const sizes = new Set(nodes.flatMap((node) => listed(held(node, 'size')).flatMap((size) => sizeWords(size) ?? [])))
+  return sizes.size === 1 ? ([...sizes][0] ?? null) : null
+}
+
+/** The product's own measurements, then those of its variants, each under its size where there are several. */
+function linesOf(product: Bag, variants: readonly Bag[], graph: Graph): string[] {
+  const lines = measuresUnder(product, graph)
+  const seen = new Set([product])
+  const sized: { size: string | null; lines: string[] }[] = []
+  for (const variant of variants) {
+    if (seen.has(variant)) continue
+    seen.add(variant)
+    const its = measuresUnder(variant, graph)
+    if (its.length > 0) sized.push({ size: listed(held(variant, 'size')).map(sizeWords)[0] ?? null, lines: its })
   }
-}
-
-const typesOf = (node: Bag): string[] =>
-  [node['@type'], node.type]
-    .flat()
-    .filter((type): type is string => typeof type === 'string')
-    .map((type) => type.replace(/^.*[/#:]/, '').toLowerCase())
-
-const plain = (text: string): string => text.toLowerCase().replace(/\s+/g, ' ').trim()
-
-/** The one whose name is the title, else the one most alike, else the first with an offer. */
-function chosen(products: readonly Bag[], title: string | undefined): Bag | null {
-  if (products.length <= 1 || title === undefined) return products.find((one) => one.offers !== undefined) ?? products[0] ?? null
-  const wanted = plain(title)
-  const words = new Set(wanted.split(' '))
-  let best: Bag | null = null
-  let most = -1
-  for (const one of products.slice(0, 200)) {
-    const name = plain(textOf(one.name) ?? '')
-    const own = name.split(' ').slice(0, 60)
-    const score =
-      name !== '' && name === wanted
-        ? 1000
-        : own.filter((word) => word !== '' && words.has(word)).length / Math.max(own.length, words.size) +
-          (one.offers === undefined ? 0 : 0.01)
-    if (score > most) {
-      most = score
-      best = one
-    }
+  const several = new Set(sized.map(({ size }) => size)).size > 1
+  for (const { size, lines: its } of sized) {
+    if (several && size === null) continue
+    if (several) lines.push(`Size ${size}:`)
+    lines.push(...its)
   }
-  return best
+  return lines.length <= MOST_LINES ? [...(several ? lines : new Set(lines))] : []
+}
+const MOST_LINES = 400
+
+function measuresUnder(node: Bag, graph: Graph): string[] {
+  const sizes = listed(held(node, 'size')).filter(isBag)
+  const audience = listed(held(node, 'audience')).filter(isBag)
+  const resolved = (value: unknown) =>
+    listed(value).map((one) => (isBag(one) && Object.keys(one).length === 1 ? (graph.byId.get(String(one['@id'])) ?? one) : one))
+  return [
+    ...measureLines(resolved(held(node, 'hasMeasurement'))),
+    ...sizes.flatMap((size) => measureLines(resolved(held(size, 'hasMeasurement')))),
+    ...measureLines(listed(held(node, 'additionalProperty')).filter(isMeasured)),
+    ...[...sizes, ...audience].flatMap((one) => measureLines(resolved(held(one, 'suggestedMeasurement')), true))
+  ]
 }
 
-function offerOf(product: Bag): Bag | null {
-  const offers = [product.offers].flat().filter(isBag)
-  const inner = offers.flatMap((offer) => [offer.offers].flat().filter(isBag))
-  return [...offers, ...inner].find((offer) => priceOfOffer(offer) !== null) ?? offers[0] ?? null
-}
+/** A free property with a figure and a unit of length; one called a size is of the label. */
+const isMeasured = (property: unknown): boolean =>
+  isBag(property) &&
+  !/size|weight|parcel|package/i.test(wordsIn(held(property, 'name')) ?? '') &&
+  (held(property, 'unitCode') !== undefined ||
+    held(property, 'unitText') !== undefined ||
+    /\d\s*(?:cm|mm|in|inch|inches|["″”])\s*$/i.test(wordsIn(held(property, 'value')) ?? ''))
 
-function priceOfOffer(offer: Bag | null): { amount: number; currency: string | null } | null {
-  if (!offer) return null
-  const specification = [offer.priceSpecification].flat().find(isBag)
-  for (const holder of [offer, specification]) {
-    if (!holder) continue
-    const amount = numberOf(holder.price ?? holder.lowPrice)
-    if (amount !== null) {
-      const currency = textOf(holder.priceCurrency) ?? textOf(offer.priceCurrency)
-      return { amount, currency: currency !== null && /^[a-z]{3}$/i.test(currency) ? currency.toUpperCase() : null }
-    }
-  }
-  return null
+/** Descriptions come with the page's code in them: what ends a line there ends one here. */
+function plainText(told: string | null): string | null {
+  if (told === null) return null
+  const text = told
+    .slice(0, LONGEST)
+    .replace(/<br\s?\/?>|<\/(?:p|li|div|tr|h[1-6]|dd|dt)>/gi, '\n')
+    .replace(/<\/?[a-z][^<>]{0,500}>/gi, ' ')
+    .trim()
+  return text === '' ? null : text
 }
-
-/** A price may be a string, with a comma, a currency sign or a thousands mark. */
-function numberOf(value: unknown): number | null {
-  if (typeof value === 'number') return Number.isFinite(value) && value > 0 ? value : null
-  if (typeof value !== 'string' || value.length > 40) return null
-  const digits = value.replace(/[^\d.,]/g, '')
-  const last = Math.max(digits.lastIndexOf('.'), digits.lastIndexOf(','))
-  const cents = last >= 0 && digits.length - last - 1 <= 2
-  const amount = Number(cents ? `${digits.slice(0, last).replace(/[.,]/g, '')}.${digits.slice(last + 1)}` : digits.replace(/[.,]/g, ''))
-  return digits !== '' && Number.isFinite(amount) && amount > 0 ? amount : null
-}
-
-function textOf(value: unknown): string | null {
-  if (typeof value === 'string') return value.trim() === '' ? null : value.trim()
-  if (typeof value === 'number') return String(value)
-  if (Array.isArray(value)) {
-    const parts = value.map(textOf).filter((part) => part !== null)
-    return parts.length > 0 ? parts.join(', ') : null
-  }
-  return isBag(value) ? textOf(value.name ?? value['@value'] ?? value['@id']) : null
-}
+const LONGEST = 20_000
 
 const CONDITIONS: [RegExp, string][] = [
-  [/new(?:condition)?$/i, 'new'],
-  [/used(?:condition)?$/i, 'used'],
-  [/refurbished(?:condition)?$/i, 'refurbished'],
-  [/damaged(?:condition)?$/i, 'damaged']
+  [/^new(?:condition)?$/i, 'new'],
+  [/^used(?:condition)?$/i, 'used'],
+  [/^refurbished(?:condition)?$/i, 'refurbished'],
+  [/^damaged(?:condition)?$/i, 'damaged']
 ]
 /** schema.org's condition names as plain words; other words as they stand. */
-const conditionOf = (told: string | null): string | null =>
-  told === null ? null : (CONDITIONS.find(([name]) => name.test(told))?.[1] ?? told.toLowerCase())
+const conditionOf = (told: string | null): string | null => {
+  if (told === null) return null
+  const name = /^https?:|^schema:/i.test(told) ? lastName(told) : told
+  return CONDITIONS.find(([one]) => one.test(name))?.[1] ?? name.toLowerCase()
+}

@@ -3,6 +3,8 @@
  * of a record writes it whole. So: TEXT_KEPT characters of text (about a hundred printed pages), the rest is left out and
  * `textCutFrom` says how long it was; a structured block or an address that is longer than its bound is left out.
  */
+import { jsonBlock } from '../reading/json-block.ts'
+
 export const TEXT_KEPT = 200_000
 const STRUCTURED_KEPT = 100_000
 const IMAGES_KEPT = 12
@@ -17,18 +19,18 @@ export function keptText(text: string, fullLength = text.length): { text: string
   return { text: kept, textCutFrom: fullLength > kept.length ? fullLength : null }
 }
 
-/** Raw JSON-LD blocks, parsed; broken ones and what goes past the bound are left out. */
+/** Enough of a broken block to see that it is one. */
+const BROKEN_KEPT = 80
+
+/** Raw JSON-LD blocks, parsed; of a broken one its beginning stays as text, so that it can be told; what goes past the bound is left out. */
 export function keptStructured(blocks: readonly string[]): unknown[] {
   const kept: unknown[] = []
   let room = STRUCTURED_KEPT
   for (const block of blocks) {
     if (block.length > room) continue
-    try {
-      kept.push(JSON.parse(block))
-      room -= block.length
-    } catch {
-      // a broken block tells nothing
-    }
+    const value = jsonBlock(block)
+    kept.push(value === undefined ? block.slice(0, BROKEN_KEPT) : value)
+    room -= block.length
   }
   return kept
 }

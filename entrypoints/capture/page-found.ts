@@ -13,7 +13,7 @@ export const pageFound = z.object({
   /** The page's main text, up to a bound, and how long it was at least. */
   text: z.string(),
   fullLength: z.number(),
-  /** Raw JSON-LD blocks. */
+  /** Raw JSON-LD blocks, then marked-up items and meta properties as JSON. */
   structured: z.array(z.string()),
   price: z.nullable(z.object({ amount: z.number(), currency: z.string() })),
   images: z.array(z.string()),

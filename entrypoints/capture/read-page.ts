@@ -1,3 +1,4 @@
+import { markedItems, metaBlock } from './marked-items.ts'
 import { ownAddress, pageImages, pagePrice, pageTitle, strangeFrames, structuredBlocks } from './page-facts.ts'
 import type { PageFound } from './page-found.ts'
 import { pageText, WALK_BOUND } from './page-text.ts'
@@ -14,7 +15,7 @@ export function readPage(page: Document): PageFound {
     selection: selected(page).slice(0, WALK_BOUND),
     text,
     fullLength,
-    structured: structuredBlocks(page),
+    structured: [...structuredBlocks(page), ...markedItems(page), ...metaBlock(page)],
     price: pagePrice(page),
     images: pageImages(page),
     frames: strangeFrames(page)

@@ -30,9 +30,12 @@ export interface LookRead {
 }
 
 /** Reads a look's texts. Costly for long pages: call it when a text has changed, not with every change. */
-export function readLook(look: Pick<Look, 'text' | 'title' | 'structured' | 'answers' | 'corrections'>, units: Units): LookRead {
-  const { text, title, structured, corrections } = look
-  const reading = readListing({ text, title, structured, units })
+export function readLook(
+  look: Pick<Look, 'text' | 'title' | 'structured' | 'address' | 'answers' | 'corrections'>,
+  units: Units
+): LookRead {
+  const { text, title, structured, address, corrections } = look
+  const reading = readListing({ text, title, structured, address, units })
   const kind = kindOf(reading, corrections)
   const answers = look.answers.map(({ id, text: answer, at }) => ({
     id,
@@ -112,7 +115,7 @@ export function judgedOf(
     price: read.whole.price ?? look.price,
     place,
     problem: look.problem,
-    text: look.text,
+    text: look.text + (read.reading.added ?? ''),
     textCutFrom: look.textCutFrom,
     reading: read.reading,
     answers: read.answers,

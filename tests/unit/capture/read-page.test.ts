@@ -1,5 +1,6 @@
 // @vitest-environment happy-dom
 import { beforeEach, describe, expect, test } from 'vitest'
+import { markedItems, metaBlock } from '../../../entrypoints/capture/marked-items.ts'
 import { moneyFrom, ownAddress, pageImages, pagePrice, pageTitle, structuredBlocks } from '../../../entrypoints/capture/page-facts.ts'
 import { pageFound } from '../../../entrypoints/capture/page-found.ts'
 import { pageText, WALK_BOUND } from '../../../entrypoints/capture/page-text.ts'
@@ -132,6 +133,34 @@ describe('what a page says of itself', () => {
       '{"name":"x"}',
       '{broken'
     ])
+  })
+
+  test('marked-up items come as blocks of their own, each property where it belongs', () => {
+    const item = `<div itemscope itemtype="https://schema.org/Product"><h1 itemprop="name">Kilt</h1>
+      <div itemprop="description">Wool.<br>Waist 71 cm</div><link itemprop="itemCondition" href="https://schema.org/UsedCondition">
+      <div itemprop="offers" itemscope itemtype="https://schema.org/Offer"><meta itemprop="price" content="35"><span itemprop="priceCurrency">EUR</span></div>
+      <span itemprop="color">red</span><span itemprop="color">green</span></div>
+      <div itemscope itemtype="https://schema.org/Organization"><span itemprop="name">Rail</span></div>`
+    expect(markedItems(page(item)).map((block) => JSON.parse(block))).toEqual([
+      {
+        '@type': 'https://schema.org/Product',
+        name: 'Kilt',
+        description: 'Wool.\nWaist 71 cm',
+        itemCondition: 'https://schema.org/UsedCondition',
+        offers: { '@type': 'https://schema.org/Offer', price: '35', priceCurrency: 'EUR' },
+        color: ['red', 'green']
+      }
+    ])
+    expect(markedItems(page('<p itemprop="name">Kilt</p>'))).toEqual([])
+  })
+
+  test('meta properties of a product come as one block', () => {
+    const meta = (property: string, content: string) => `<meta property="${property}" content="${content}">`
+    const head = meta('og:title', 'Kilt') + meta('product:price:amount', '35') + meta('og:site_name', 'Rail') + meta('product:color', '')
+    expect(metaBlock(page('', head)).map((block) => JSON.parse(block))).toEqual([
+      { meta: { 'og:title': 'Kilt', 'product:price:amount': '35' } }
+    ])
+    expect(metaBlock(page('', meta('viewport', 'width=1')))).toEqual([])
   })
 
   test('the price comes from the price fields, and only a plain one', () => {

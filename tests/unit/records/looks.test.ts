@@ -17,7 +17,7 @@ describe('reading a page', () => {
       page: 'in-front',
       text: 'Waist 16 in flat',
       textCutFrom: null,
-      structured: [{ name: 'Flannels' }],
+      structured: [{ name: 'Flannels' }, '{broken'],
       corrections: [],
       answers: [],
       undo: [],
@@ -141,8 +141,8 @@ describe('bounds', () => {
     expect(keptText('short', 900_000)).toEqual({ text: 'short', textCutFrom: 900_000 })
   })
 
-  test('broken or giant structured blocks, and addresses that are none, are left out', () => {
-    expect(keptStructured(['{"a":1}', '{', `"${'x'.repeat(200_000)}"`, '[2]'])).toEqual([{ a: 1 }, [2]])
+  test('a broken structured block stays to be told; giant ones and addresses that are none are left out', () => {
+    expect(keptStructured(['{"a":1}', '{', `"${'x'.repeat(200_000)}"`, '[2]'])).toEqual([{ a: 1 }, '{', [2]])
     expect(keptImages(['https://a.example/1.jpg', 'https://a.example/1.jpg', 'data:image/png;base64,AA', 'javascript:1'])).toEqual([
       'https://a.example/1.jpg'
     ])

@@ -1,0 +1,42 @@
+/** What a page's meta properties tell (OpenGraph and its product properties, plain descriptions), as the capture hands them on. */
+import { amountOf } from './amount.ts'
+import { type Bag, held, isBag, wordsIn } from './bag.ts'
+import { currencyCode, type OfferRead } from './offers.ts'
+
+export interface MetaRead {
+  name: string | null
+  description: string | null
+  price: OfferRead | null
+  colour: string | null
+  material: string | null
+  condition: string | null
+  size: string | null
+}
+
+/** `{ meta: { 'og:title': …, 'product:price:amount': … } }` among the blocks; the first word for each fact. */
+export function metaOf(blocks: readonly unknown[]): MetaRead {
+  const bags = blocks.flatMap((block) => (isBag(block) && isBag(block.meta) ? [block.meta] : []))
+  const first = (...names: string[]): string | null => {
+    for (const name of names) for (const bag of bags) if (wordsIn(bag[name]) !== null) return wordsIn(bag[name])
+    return null
+  }
+  return {
+    name: first('og:title', 'twitter:title'),
+    description: first('og:description', 'twitter:description', 'description'),
+    price: priceIn(bags),
+    colour: first('product:color', 'product:colour'),
+    material: first('product:material'),
+    condition: first('product:condition'),
+    size: first('product:size')
+  }
+}
+
+function priceIn(bags: readonly Bag[]): OfferRead | null {
+  for (const start of ['product:sale_price', 'product:price', 'og:price']) {
+    for (const bag of bags) {
+      const amount = amountOf(held(bag, `${start}:amount`))
+      if (amount !== null) return { amount, currency: currencyCode(held(bag, `${start}:currency`)) }
+    }
+  }
+  return null
+}

@@ -1,0 +1,118 @@
+/**
+ * Measurements in structured data as lines that read like a seller's: schema.org's hasMeasurement is the garment, suggestedMeasurement
+ * the body it is for. Names of WearableMeasurementTypeEnumeration and shorter ones; units of UN/CEFACT Recommendation 20 or in words.
+ */
+import { amountOf } from './amount.ts'
+import { type Bag, held, isBag, lastName, listed, wordsIn } from './bag.ts'
+
+/** The vocabulary's names as words of the trade; null: nothing that is altered for fit (a cup, a heel, whatever a back is). */
+export const WEARABLE: Record<string, string | null> = {
+  back: null,
+  chestorbust: 'chest',
+  chest: 'chest',
+  bust: 'bust',
+  collar: 'collar size',
+  neck: 'neck',
+  cup: null,
+  height: null,
+  hips: 'hips',
+  hip: 'hips',
+  inseam: 'inseam',
+  insideleg: 'inseam',
+  length: 'length',
+  outsideleg: 'outside leg',
+  outseam: 'outside leg',
+  sleeve: 'sleeve length',
+  waist: 'waist',
+  width: 'width'
+}
+/** UN/CEFACT codes and the words that stand in their place. */
+const UNITS: Record<string, string> = {
+  cmt: 'cm',
+  cm: 'cm',
+  centimeter: 'cm',
+  centimeters: 'cm',
+  centimetre: 'cm',
+  centimetres: 'cm',
+  inh: 'inches',
+  in: 'inches',
+  inch: 'inches',
+  inches: 'inches',
+  '"': 'inches',
+  '″': 'inches',
+  mmt: 'mm',
+  mm: 'mm',
+  millimeter: 'mm',
+  millimeters: 'mm',
+  millimetre: 'mm',
+  millimetres: 'mm',
+  mtr: 'm',
+  m: 'm'
+}
+const MOST = 60
+const LONGEST_NAME = 60
+
+interface Told {
+  /** In words; null: named, and no measure of fit. */
+  name: string | null
+  body: boolean
+}
+
+/** What is measured: the type it refers to, else its own name. */
+function nameOf(measure: Bag): Told | null {
+  for (const key of ['valueReference', 'measurementType', 'additionalType', 'propertyID', 'name', 'description', '@type']) {
+    for (const value of listed(held(measure, key))) {
+      const told =
+        typeof value === 'string' ? value : wordsIn(isBag(value) ? (held(value, 'name') ?? held(value, 'value') ?? value['@id']) : value)
+      if (told === null || told.length > 200) continue
+      const name = /^https?:|^schema:/i.test(told) ? lastName(told) : told.trim()
+      const typed = /^(wearable|body)?measurement(?:type)?(.+)$/i.exec(name.replace(/[\s_-]+/g, ''))
+      const short = (typed?.[2] ?? name).toLowerCase().replace(/[^a-z]/g, '')
+      const known = WEARABLE[short]
+      if (typed) return { name: known ?? (typed[1]?.toLowerCase() === 'body' ? short : null), body: typed[1]?.toLowerCase() === 'body' }
+      if (key === '@type') continue
+      if (known !== undefined) return { name: known, body: false }
+      if (key === 'name' && name.length <= LONGEST_NAME && /^\p{L}/u.test(name)) return { name, body: false }
+    }
+  }
+  return null
+}
+
+/** “76 cm”, “76-80 cm”, as written where it is text. */
+function figureOf(measure: Bag): string | null {
+  const told = listed(held(measure, 'unitCode')).concat(listed(held(measure, 'unitText')))
+  const unit = told
+    .map((one) => (typeof one === 'string' ? UNITS[lastName(one.trim()).toLowerCase()] : undefined))
+    .find((one) => one !== undefined)
+  // a unit that is no length: 900 grams
+  if (unit === undefined && told.some((one) => typeof one === 'string' && one.trim() !== '')) return null
+  const text = (value: unknown): string | null =>
+    typeof value === 'number'
+      ? amountOf(value) === null
+        ? null
+        : String(value)
+      : typeof value === 'string' && /\d/.test(value)
+        ? value.trim()
+        : null
+  const value = held(measure, 'value')
+  const range = isBag(value) ? value : measure
+  const [low, high] = [text(held(range, 'minValue')), text(held(range, 'maxValue'))]
+  const figure = isBag(value) ? text(held(value, 'value')) : text(value)
+  const shown = figure ?? (low !== null && high !== null && low !== high ? `${low}-${high}` : (low ?? high))
+  if (shown === null || shown.length > 40) return null
+  return unit === undefined || /[a-z"″”]/i.test(shown) ? shown : `${shown} ${unit}`
+}
+
+/** One line a measurement of the garment. */
+export function measureLines(values: unknown, body = false): string[] {
+  const lines: string[] = []
+  for (const one of listed(values).slice(0, MOST)) {
+    if (typeof one === 'string' && !body && one.length <= 200 && /\d/.test(one) && !/[\n<>]/.test(one)) lines.push(one.trim())
+    if (!isBag(one)) continue
+    const told = nameOf(one)
+    const figure = figureOf(one)
+    if (told === null || told.name === null || figure === null) continue
+    lines.push(body || told.body ? `To fit ${told.name} ${figure}` : `${told.name}: ${figure}`)
+  }
+  return lines
+}

@@ -1,4 +1,5 @@
 /** A solved problem as a plan that a person can read: jobs, lines, limits, what stays wrong and why, level, minutes, cost. */
+import { ALTERATIONS } from '../alterations/ids.ts'
 import type { Line, Option, Refusal } from '../alterations/row.ts'
 import { mendingOf } from '../garment/condition.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
@@ -32,6 +33,8 @@ export function planFrom(aim: Aim, problem: Problem, amounts: Amounts, context: 
     return Math.abs(mm) < SEEN_MM ? [] : [{ point: point.point, mm: tenth(mm), because: whyWrong(point.point, mm, problem, context) }]
   })
   const used = problem.options.flatMap((option, a) => (isUsed(amounts[a]) ? [{ option, mine: amounts[a] ?? [] }] : []))
+  // as the work goes: waist, seat and legs, body, sleeves; the order of the ids
+  used.sort((one, other) => ALTERATIONS.indexOf(one.option.id) - ALTERATIONS.indexOf(other.option.id))
   const jobs = used.map(({ option, mine }) => jobOf(option, mine, problem, outcome.after, context))
   const level = used.reduce<number>((hardest, { option, mine }) => Math.max(hardest, levelOf(option, mine)), 0) as Plan['level']
   return {

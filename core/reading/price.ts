@@ -41,10 +41,11 @@ function priceAt(text: TextRead, at: number, locale: string): Found | null {
   const token = tokens[at] as Token
   if (
     token.kind !== 'digits' ||
+    isThousand(text, at - 1) ||
     (tokens[at - 1]?.kind === 'mark' && /^[.,]$/.test(tokens[at - 1]?.text ?? '') && !token.spaced && tokens[at - 2]?.kind === 'digits')
   )
     return null
-  const amount = amountAt(tokens, at)
+  const amount = amountAt(text, at)
   if (!amount || amount.value <= 0) return null
   const before = tokens[at - 1]
   const after = tokens[amount.to]
@@ -70,9 +71,11 @@ function priceAt(text: TextRead, at: number, locale: string): Found | null {
 }
 
 /** 38.50 · 38,50 · 1,250 · 1.250,00 · 1 250 */
-function amountAt(tokens: readonly Token[], at: number): { value: number; to: number } | null {
+function amountAt(text: TextRead, at: number): { value: number; to: number } | null {
+  const { tokens } = text
   let digits = tokens[at]?.text ?? ''
   let to = at + 1
+  if (isThousand(text, at)) digits += tokens[to++]?.text ?? ''
   if (digits.length > 7) return null
   while (
     /^[.,]$/.test(tokens[to]?.text ?? '') &&
@@ -87,4 +90,13 @@ function amountAt(tokens: readonly Token[], at: number): { value: number; to: nu
     to += 2
   }
   return { value: Number(digits), to }
+}
+
+/** 1 250: a narrow or hard space parts thousands; a plain one only behind a single figure (38 250 may be a size and a price). */
+function isThousand({ tokens, original }: TextRead, at: number): boolean {
+  const first = tokens[at]
+  const next = tokens[at + 1]
+  if (first?.kind !== 'digits' || next?.kind !== 'digits' || next.text.length !== 3 || first.text.length > 3) return false
+  const between = original.slice(first.end, next.start)
+  return /^[\u00a0\u2009\u202f]$/.test(between) || (between === ' ' && first.text.length === 1 && first.text !== '0')
 }

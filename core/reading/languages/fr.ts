@@ -136,7 +136,7 @@ export const fr: Lexicon = {
     half: 'demi'
   },
   units: {
-    in: 'pouce | pouces | inch | inches',
+    in: 'pouce | pouces | po | inch | inches',
     cm: 'cm | centimètre | centimètres | cms',
     mm: 'mm | millimètre | millimètres',
     m: 'm | mètre | mètres',

@@ -135,7 +135,7 @@ export const pl: Lexicon = {
     half: 'pół'
   },
   units: {
-    in: 'cal | cali | cale | inch',
+    in: 'cal | cala | cali | cale | calach | inch',
     cm: 'cm | centymetrów | centymetry | centymetra',
     mm: 'mm | milimetrów',
     m: 'm | metr | metry | metra',

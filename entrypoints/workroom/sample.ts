@@ -1,15 +1,23 @@
 /** An invented person with a small wardrobe and three kept listings, to try things with: all marked "Sample", all removed in one press. */
 import type { GarmentKind } from '../../core/garment/kinds.ts'
 import type { PointId } from '../../core/garment/points.ts'
+import { garmentFrom } from '../../core/reading/garment-from.ts'
+import { readListing } from '../../core/reading/read-listing.ts'
+import { type ReckonRequest, reckon } from '../../core/reckon.ts'
 import { put, remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { all } from '../../core/records/find.ts'
+import { verdictThen } from '../../core/records/kept.ts'
 import { NEW_PERSON, setSettings } from '../../core/records/owned.ts'
+import { requestFor } from '../../core/records/request-for.ts'
 import type { Fields, Stamp } from '../../core/records/schemas.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
 
 /** What a sample's ids begin with: how it is known again. */
 const MARK = 'sample-'
+const CURRENCY = 'GBP'
+/** What such a garment is worth to the sample person. */
+const WORTH = 45
 const NAME = 'Sample: Juniper'
 
 const BODY: [BodyMeasureId, number, string][] = [
@@ -67,7 +75,7 @@ export async function addSample(records: Records, stamp: () => Stamp, today: str
   const person = await put(
     records,
     'people',
-    { ...NEW_PERSON, name: NAME, currency: 'GBP', means: { level: 3, tailor: false, hourWorth: 8 } },
+    { ...NEW_PERSON, name: NAME, currency: CURRENCY, means: { level: 3, tailor: false, hourWorth: 8 } },
     stamp(),
     id()
   )
@@ -78,8 +86,12 @@ export async function addSample(records: Records, stamp: () => Stamp, today: str
     const fields = { personId, name, kind, measures: measures.map(([point, mm, stated]) => ({ point, mm, stated })), notes: '', favourite }
     await put(records, 'garmentsOwned', fields, stamp(), id())
   }
-  for (const { title, text, price } of LISTINGS)
-    await put(records, 'listingsKept', listing(personId, title, text, price, stamp().now), stamp(), id())
+  const body = Object.fromEntries(BODY.map(([measure, mm]) => [measure, { mm }]))
+  for (const { title, text, price } of LISTINGS) {
+    const garment = garmentFrom(readListing({ title, text }), [], { currency: CURRENCY })
+    const request = requestFor(person.after, body, null, garment, { money: { price, postage: null, worth: WORTH } })
+    await put(records, 'listingsKept', listing(personId, title, text, price, request, stamp().now), stamp(), id())
+  }
   await setSettings(records, { personId }, stamp())
 }
 
@@ -94,14 +106,21 @@ export async function removeSample(records: Records, stamp: () => Stamp): Promis
   return gone
 }
 
-const listing = (personId: string, title: string, text: string, price: number, keptAt: string): Fields<'listingsKept'> => ({
+const listing = (
+  personId: string,
+  title: string,
+  text: string,
+  price: number,
+  request: ReckonRequest,
+  keptAt: string
+): Fields<'listingsKept'> => ({
   address: '',
   title,
   text,
   textCutFrom: null,
   structured: [],
   price: null,
-  money: { price, postage: null, worth: 45 },
+  money: { price, postage: null, worth: WORTH },
   images: [],
   corrections: [],
   answers: [],
@@ -114,6 +133,6 @@ const listing = (personId: string, title: string, text: string, price: number, k
   status: 'watching',
   tags: ['sample'],
   keptAt,
-  request: null,
-  verdictThen: null
+  request,
+  verdictThen: verdictThen(reckon(request), keptAt)
 })

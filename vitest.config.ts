@@ -28,10 +28,6 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 60_000
         }
-      },
-      {
-        extends: true,
-        test: { name: 'bench', include: [], benchmark: { include: ['tests/bench/**/*.bench.ts'] } }
       }
     ]
   }

@@ -83,16 +83,19 @@ const PROPORTION: [PointId, PointId, number, number][] = [
 ]
 const FARTHEST_PROPORTION = 3.5
 
+function ratioFit(ratio: number, centre: number, spread: number): number {
+  const z = Math.log(ratio / centre) / spread
+  return -Math.min((z * z) / 2, 12)
+}
+
 /** How a settled girth of the same garment bears on another: ln odds for flat. */
 function proportion(girth: GirthEvidence, other: { point: PointId; mm: number }): number {
   for (const [a, b, centre, spread] of PROPORTION) {
     const turned = a === other.point && b === girth.point
     if (!turned && !(a === girth.point && b === other.point)) continue
-    const fit = (mm: number) => {
-      const z = (turned ? Math.log(other.mm / mm / centre) : Math.log(mm / other.mm / centre)) / spread
-      return -Math.min((z * z) / 2, 12)
-    }
-    const lead = fit(girth.mm * 2) - fit(girth.mm)
+    const lead = turned
+      ? ratioFit(other.mm / girth.mm / 2, centre, spread) - ratioFit(other.mm / girth.mm, centre, spread)
+      : ratioFit((girth.mm * 2) / other.mm, centre, spread) - ratioFit(girth.mm / other.mm, centre, spread)
     return Math.max(-FARTHEST_PROPORTION, Math.min(FARTHEST_PROPORTION, lead))
   }
   return 0

@@ -162,13 +162,15 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
 
 const ADJECTIVE = /^(?:wide|long|deep|tall|breit|lang|large|long|ancho|largo|larga|larghi|lungo|lunga|breed|bred)$/
 
-/** “bib 9" wide”: the word before the figure is a thing we don't know, and the width is its own. */
+/** “bib 9" wide”: the word before the figure is a thing we don't know (or nothing of ours), and the width is its own. */
 export function isOfUnknown(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link): boolean {
   if (before || label.to - label.from !== 1 || !ADJECTIVE.test(tokens[label.from]?.text ?? '')) return false
   let at = quantity.from - 1
   while (at >= 0 && tokens[at]?.kind === 'word' && means(termAt(terms, at), 'light', 'measures') && quantity.from - at < 5) at--
   const word = tokens[at]
-  return word?.kind === 'word' && word.text.length > 2 && termAt(terms, at) === undefined && quantity.from - at < 4
+  const its = termAt(terms, at)
+  const unknown = its === undefined || (means(its, 'nothing') && !means(its, 'point'))
+  return word?.kind === 'word' && word.text.length > 2 && unknown && quantity.from - at < 4
 }
 
 /** “chest 20" pit to pit”, “sleeve 18" from the underarm”: what stands behind a figure says how it was taken. */

@@ -92,6 +92,8 @@ function compile(lexicons: readonly Lexicon[]): Lexis {
     for (const [colour, phrases] of Object.entries(lexicon.colours)) add(phrases, { role: 'colour', colour })
     for (const [currency, phrases] of Object.entries(lexicon.currencies)) add(phrases, { role: 'currency', currency })
     for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
+    // they are pockets like others, to be counted or measured
+    for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
     for (const word of wordsOf(lexicon.words.half ?? '')) halves.add(word)
   })
   return { root, halves }

@@ -6,7 +6,7 @@
 import type { Label } from './label.ts'
 import { endsSentence } from './layout.ts'
 import type { Quantity } from './quantities.ts'
-import { means, type Terms, termAt } from './terms.ts'
+import { means, meansAny, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 export interface Link {
@@ -48,45 +48,64 @@ interface Step {
   link: Link | null
 }
 
+type Row = Record<State, Step | null>
+
+/** Takes a step to a state where it is the cheapest so far; the link is only made then. */
+function reach(next: Row, from: Step, state: State, cost: number, made: Link | null): void {
+  const total = from.cost + cost
+  const known = next[state]
+  if (total < NEVER && (known === null || total < known.cost)) next[state] = { cost: total, state, back: from, link: made }
+}
+function reachBy(
+  next: Row,
+  from: Step,
+  state: State,
+  cost: number,
+  quantity: Quantity,
+  label: Label,
+  gapCost: number,
+  again: boolean
+): void {
+  const known = next[state]
+  if (from.cost + cost >= NEVER || (known !== null && from.cost + cost >= known.cost)) return
+  reach(next, from, state, cost, { quantity, label, before: state !== 'taken', again, cost: gapCost })
+}
+
 /** The links of least cost. Linear: a figure looks no further than the name before and the name after it. */
 export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly Label[], quantities: readonly Quantity[]): Link[] {
   const items = row(labels, quantities)
-  let now: Record<State, Step | null> = { none: { cost: 0, state: 'none', back: null, link: null }, free: null, taken: null }
+  let now: Row = { none: { cost: 0, state: 'none', back: null, link: null }, free: null, taken: null }
   let last: Label | null = null
-  items.forEach((item, index) => {
-    const next: Record<State, Step | null> = { none: null, free: null, taken: null }
-    const reach = (from: Step, state: State, cost: number, link: Link | null) => {
-      const total = from.cost + cost
-      if (total < NEVER && (next[state] === null || total < (next[state] as Step).cost))
-        next[state] = { cost: total, state, back: from, link }
-    }
+  for (let index = 0; index < items.length; index++) {
+    const item = items[index] as Item
+    const next: Row = { none: null, free: null, taken: null }
+    const open: number = last ? unused(tokens, terms, last) : 0
     if ('label' in item) {
-      for (const state of STATES) {
-        const from = now[state]
-        if (!from) continue
-        if (state === 'taken') reach(from, 'none', 0, null)
-        else reach(from, 'free', state === 'free' && last ? unused(tokens, terms, last) : 0, null)
-      }
+      if (now.none) reach(next, now.none, 'free', 0, null)
+      if (now.free) reach(next, now.free, 'free', open, null)
+      if (now.taken) reach(next, now.taken, 'none', 0, null)
       last = item.label
     } else {
       const { quantity } = item
-      const left = last ? gap(tokens, terms, last, quantity, true) : NEVER
+      const left: number = last ? gap(tokens, terms, last, quantity, true) : NEVER
       const following = items[index + 1]
       const name = following && 'label' in following ? following.label : null
       const right = name ? gap(tokens, terms, name, quantity, false) : NEVER
-      for (const state of STATES) {
-        const from = now[state]
-        if (!from || state === 'taken') continue
-        const open = state === 'free' && last ? unused(tokens, terms, last) : 0
-        reach(from, state, quantity.unit === null ? NOBODY_BARE : NOBODY, null)
-        if (last && state === 'free') reach(from, 'none', left, { quantity, label: last, before: true, again: false, cost: left })
-        if (last && state === 'none')
-          reach(from, 'none', 1.2 + Math.max(left, 0), { quantity, label: last, before: true, again: true, cost: left })
-        if (name) reach(from, 'taken', right + open, { quantity, label: name, before: false, again: false, cost: right })
+      const nobody = quantity.unit === null ? NOBODY_BARE : NOBODY
+      const { none, free } = now
+      if (none) {
+        reach(next, none, 'none', nobody, null)
+        if (last) reachBy(next, none, 'none', 1.2 + Math.max(left, 0), quantity, last, left, true)
+        if (name) reachBy(next, none, 'taken', right, quantity, name, right, false)
+      }
+      if (free) {
+        reach(next, free, 'free', nobody, null)
+        if (last) reachBy(next, free, 'none', left, quantity, last, left, false)
+        if (name) reachBy(next, free, 'taken', right + open, quantity, name, right, false)
       }
     }
     now = next
-  })
+  }
   // a name at the end that no figure took costs what any other would
   const left = last ? unused(tokens, terms, last) : 0
   if (now.free) now.free = { ...now.free, cost: now.free.cost + left }
@@ -133,6 +152,26 @@ const SOFT: Record<string, number> = {
   x: 0.3
 }
 
+/** Words that hold no figure off its name. */
+const SMALL: Parameters<typeof meansAny>[1] = [
+  'light',
+  'basis',
+  'unit',
+  'front',
+  'back',
+  'relaxed',
+  'stretched',
+  'inner',
+  'from',
+  'to',
+  'cuffed',
+  'uncuffed',
+  'landmark',
+  'or',
+  'all',
+  'half'
+]
+
 /** What it costs that a figure belongs to a name: what stands between them. */
 export function gap(tokens: readonly Token[], terms: Terms, label: Label, quantity: Quantity, before: boolean): number {
   const from = before ? label.to : quantity.spanTo
@@ -173,28 +212,7 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
     // 18 inches from the shoulder: where it starts, unless both ends are named
     else if (!before && means(term, 'from') && label.to - label.from < 3) cost += 0.8
     else if (!before && at === from && means(term, 'light') && /^(?:at|in|across|around|on|of|a|an|the)$/.test(token.text)) cost -= 0.1
-    else if (
-      means(
-        term,
-        'light',
-        'basis',
-        'unit',
-        'front',
-        'back',
-        'relaxed',
-        'stretched',
-        'inner',
-        'from',
-        'to',
-        'cuffed',
-        'uncuffed',
-        'landmark',
-        'or',
-        'all',
-        'half'
-      )
-    )
-      cost += 0.05
+    else if (meansAny(term, SMALL)) cost += 0.05
     else cost += 0.5
     if (term) at = Math.max(at, term.to - 1)
   }
@@ -214,16 +232,19 @@ const VERB = /^(?:is|are|was|ist|sind|est|sont|es|son|sono|zijn|jest|ar|mierzy|m
 /** A line's end parts, unless the name stands alone on its line and the figure alone on the next. */
 function lineEnd(tokens: readonly Token[], at: number, label: Label, quantity: Quantity, before: boolean): number {
   if (tokens[at + 1]?.kind === 'break' || tokens[at - 1]?.kind === 'break') return 1.3
-  const startsLine = (index: number) =>
-    index === 0 ||
-    tokens[index - 1]?.kind === 'break' ||
-    (tokens[index - 1]?.kind === 'mark' && (index === 1 || tokens[index - 2]?.kind === 'break'))
-  const endsLine = (index: number) => tokens[index] === undefined || tokens[index]?.kind === 'break'
   const alone =
-    startsLine(label.from) &&
-    (before ? endsLine(quantity.spanTo) && startsLine(quantity.from) : endsLine(label.to) && startsLine(quantity.from))
+    startsLine(tokens, label.from) &&
+    (before
+      ? endsLine(tokens, quantity.spanTo) && startsLine(tokens, quantity.from)
+      : endsLine(tokens, label.to) && startsLine(tokens, quantity.from))
   return alone ? 0.5 : 1.6
 }
+
+const startsLine = (tokens: readonly Token[], index: number): boolean =>
+  index === 0 ||
+  tokens[index - 1]?.kind === 'break' ||
+  (tokens[index - 1]?.kind === 'mark' && (index === 1 || tokens[index - 2]?.kind === 'break'))
+const endsLine = (tokens: readonly Token[], index: number): boolean => tokens[index] === undefined || tokens[index]?.kind === 'break'
 
 function closing(tokens: readonly Token[], from: number, to: number): number {
   for (let at = from + 1; at < to; at++) if (tokens[at]?.text === ')') return at

@@ -73,11 +73,12 @@ function isDate(tokens: readonly Token[], at: number): boolean {
   return false
 }
 
+const joins = (token: Token | undefined): boolean => token?.text === '-' || token?.text === '(' || token?.text === ')'
+
 /** 0555 010 203 · (555) 010-2030: groups of digits, one of them long or with a leading nought. */
 function isPhone(tokens: readonly Token[], at: number): boolean {
   let from = at
   let to = at
-  const joins = (token: Token | undefined) => token?.text === '-' || token?.text === '(' || token?.text === ')'
   while (at - from < 8 && (isDigits(tokens[from - 1]) || (joins(tokens[from - 1]) && isDigits(tokens[from - 2])))) from--
   while (to - at < 8 && (isDigits(tokens[to + 1]) || (joins(tokens[to + 1]) && isDigits(tokens[to + 2])))) to++
   const groups = tokens.slice(from, to + 1).filter((token) => token.kind === 'digits')

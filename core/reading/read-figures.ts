@@ -11,6 +11,7 @@ import { leftAsideOf } from './left-aside.ts'
 import { gap, type Link, linksOf } from './link.ts'
 import { measuresOf } from './measures.ts'
 import { withoutRepeats } from './pairs.ts'
+import { pocketGap } from './pocket-gap.ts'
 import { type Quantity, quantitiesOf } from './quantities.ts'
 import type { ListingText, Reading } from './reading.ts'
 import { garmentsOf, sizesOf } from './sections.ts'
@@ -37,6 +38,8 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   )
   const labels = labelsOf(tokens, terms, quantities)
   const asides = asidesOf(tokens, terms, layout, labels, quantities)
+  const apart = pocketGap(text, quantities)
+  if (apart) asides.set(apart.quantity, 'detail')
   const free = quantities.filter((one) => !asides.has(one))
   const joint = jointOf({ tokens, terms, layout, labels, quantities: free })
   const pairs = pairLinks(sizes.pairs)
@@ -111,6 +114,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     measures,
     made: {
       ...(read.hemDepthMm === null ? {} : { hemDepthMm: read.hemDepthMm }),
+      ...(apart === null ? {} : { backPocketGapMm: apart.mm }),
       ...(allowed.seamAllowanceMm === null ? {} : { seamAllowanceMm: allowed.seamAllowanceMm })
     },
     allowances: allowed.allowances,

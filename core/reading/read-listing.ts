@@ -3,6 +3,7 @@
  * Never throws, whatever the text; time grows with its length. All places are in `listing.text` as given, and go on into `added`.
  */
 import { clothOf, wrongSum } from './cloth.ts'
+import { faultsOf } from './faults.ts'
 import { issue } from './issues.ts'
 import { languageOf } from './language.ts'
 import { moreText } from './more-text.ts'
@@ -12,7 +13,7 @@ import type { ListingText, Reading } from './reading.ts'
 import { sizeLabelsIn } from './size-labels-in.ts'
 import { type StructuredRead, structuredOf } from './structured.ts'
 import { readText, readTokens, tokenise } from './text.ts'
-import { colourOf, conditionOf, faultsOf, madeOf, useOf } from './told.ts'
+import { colourOf, conditionOf, madeOf, useOf } from './told.ts'
 
 /** Longer than any listing; it is read all the same. */
 const LONG = 100_000

@@ -22,29 +22,31 @@ export const LEG = { least: 24, most: 40 }
 export const within = (value: number, { least, most }: { least: number; most: number }) =>
   Number.isInteger(value) && value >= least && value <= most
 
+const wordAt = (tokens: readonly Token[], index: number): string | undefined =>
+  tokens[index]?.kind === 'word' ? tokens[index]?.text : undefined
+
 /** W32 L34 · 32W 34L · 32x34 · 32/34 on legs; after “measures” the pair is measured. */
 export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number) {
   const { tokens } = around
-  const letter = (index: number) => (tokens[index]?.kind === 'word' ? tokens[index]?.text : undefined)
   // W32 L34, W 32 / L 34
-  if (letter(at) === 'w') {
+  if (wordAt(tokens, at) === 'w') {
     const waist = byFrom.get(at + 1)
     if (!waist || waist.unit !== null || !within(waist.value, WAIST)) return null
     let next = waist.to
     if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
     const leg = byFrom.get(next + 1)
-    if (letter(next) === 'l' && leg && leg.unit === null && within(leg.value, LEG) && !moreShorthand(tokens, leg.to))
+    if (wordAt(tokens, next) === 'l' && leg && leg.unit === null && within(leg.value, LEG) && !moreShorthand(tokens, leg.to))
       return { waist, leg, measured: false }
     return null
   }
   const first = byFrom.get(at)
   if (!first || first.range || first.problem || !within(first.value, WAIST)) return null
   // 32W 34L
-  if (letter(first.to) === 'w' && !tokens[first.to]?.spaced) {
+  if (wordAt(tokens, first.to) === 'w' && !tokens[first.to]?.spaced) {
     let next = first.to + 1
     if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
     const leg = byFrom.get(next)
-    if (leg && leg.unit === null && within(leg.value, LEG) && letter(leg.to) === 'l') return { waist: first, leg, measured: false }
+    if (leg && leg.unit === null && within(leg.value, LEG) && wordAt(tokens, leg.to) === 'l') return { waist: first, leg, measured: false }
     return null
   }
   const sign = tokens[first.to]

@@ -22,11 +22,24 @@ export interface StructuredRead {
   broken: boolean
 }
 
+const NOTHING: StructuredRead = {
+  name: null,
+  description: null,
+  price: null,
+  colour: null,
+  material: null,
+  condition: null,
+  size: null,
+  lines: [],
+  broken: false
+}
+
 /** `address`: of the page, to tell which of several products it is about. Never throws. */
 export function structuredOf(blocks: readonly unknown[] | undefined, title: string | undefined, address?: string): StructuredRead {
+  if (blocks === undefined || blocks.length === 0) return NOTHING
   const values: unknown[] = []
   let broken = false
-  for (const block of blocks ?? []) {
+  for (const block of blocks) {
     const value = typeof block === 'string' ? jsonBlock(block) : block
     if (value === undefined) broken = true
     else values.push(value)

@@ -28,6 +28,12 @@ export function means(term: Term | undefined, ...roles: Sense['role'][]): boolea
   for (const role of roles) if (term.its.roles.has(role)) return true
   return false
 }
+/** The same for a list that is made once, where it is asked often. */
+export function meansAny(term: Term | undefined, roles: readonly Sense['role'][]): boolean {
+  if (term === undefined) return false
+  for (let index = 0; index < roles.length; index++) if (term.its.roles.has(roles[index] as Sense['role'])) return true
+  return false
+}
 const NONE: readonly Term[] = []
 /** The terms that mean something in one of these roles, in order; one with two of the roles stands once. */
 export function termsAs({ by }: Terms, ...roles: Sense['role'][]): readonly Term[] {

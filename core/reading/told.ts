@@ -1,8 +1,8 @@
-/** What else is told: construction, use, colour, condition, faults. */
-import type { ConditionId, Made, Use } from '../garment/garment-input.ts'
+/** What else is told: construction, use, colour, condition. */
+import type { Made, Use } from '../garment/garment-input.ts'
 import { type GarmentKind, SHAPE, type Shape } from '../garment/kinds.ts'
 import type { PointId } from '../garment/points.ts'
-import { meaning, means, type Term, termAt, termsAs } from './terms.ts'
+import { meaning, means, termAt, termsAs } from './terms.ts'
 import { isDenied, slice, type TextRead } from './text.ts'
 
 /** Where an opening is told for a kind that can have it there. */
@@ -96,51 +96,4 @@ export function conditionOf(texts: readonly TextRead[]): string | null {
     }
   }
   return null
-}
-
-const LONGEST_FAULT = 160
-
-export interface FaultsRead {
-  faults: string[]
-  mending: ConditionId[]
-}
-
-/** The sentences that admit something, and the mending they ask for. */
-export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): FaultsRead {
-  const faults = new Set<string>()
-  const mending = new Set<ConditionId>()
-  for (const text of texts) {
-    let said = -1
-    for (const term of termsAs(text.terms, 'fault')) {
-      const fault = meaning(term, 'fault')
-      if (!fault || means(term, 'nothing') || isDenied(text, term) || isOfSize(text, term)) continue
-      for (const job of fault.mending) mending.add(job === 'patch' && (kind === 'jumper' || kind === 'knit-top') ? 'darn' : job)
-      const sentence = text.layout.sentence[term.from] as number
-      if (sentence === said) continue
-      said = sentence
-      faults.add(sentenceOf(text, term))
-    }
-  }
-  return { faults: [...faults], mending: [...mending] }
-}
-
-/** “marks & sizes”: a mark before a size is no fault. */
-const isOfSize = (text: TextRead, term: Term): boolean => means(term, 'size') || means(termAt(text.terms, term.to), 'size')
-
-/** The sentence a term stands in, or its part when that is long, without its end mark. */
-function sentenceOf(text: TextRead, term: Term): string {
-  const whole = spanOf(text, text.layout.sentence, term.from)
-  const span = whole.length > LONGEST_FAULT ? spanOf(text, text.layout.segment, term.from) : whole
-  return span
-    .slice(0, LONGEST_FAULT * 2)
-    .replace(/^[\s•·*|,;-]+/, '')
-    .replace(/[\s.,;!]+$/, '')
-}
-
-function spanOf(text: TextRead, of: Int32Array, at: number): string {
-  let from = at
-  let to = at + 1
-  while (from > 0 && of[from - 1] === of[at] && at - from < 200) from--
-  while (to < of.length && of[to] === of[at] && to - at < 200) to++
-  return slice(text, from, to)
 }

@@ -136,6 +136,10 @@ export const de: Lexicon = {
       'neu mit etikett | wie neu | neuwertig | nie getragen | ungetragen | kaum getragen | einmal getragen | sehr gut erhalten | gut erhalten | sehr gepflegt',
     shell: 'außen | oberstoff | obermaterial | material | außenmaterial | stoff | hauptmaterial | außenstoff',
     nightwear: 'schlafanzug | nachthemd | pyjama | strampler | schlafsack',
+    backPockets: 'gesäßtaschen | gesässtaschen | potaschen | hintertaschen | hinteren taschen | gesäßtasche',
+    apart: 'auseinander | abstand | zwischen',
+    mended:
+      'geflickt | gestopft | repariert | ausgebessert | genäht worden | zugenäht | kunstgestopft | geflicktes | gestopftes | repariertes | geflickte | gestopfte | reparierte',
     but: 'aber | außer | jedoch | bis auf',
     imitation: 'kunst | imitat | optik | look | artig',
     stretch: 'stretch | dehnbar | elastisch',

@@ -170,6 +170,10 @@ export const en: Lexicon = {
       'shell | outer | outer shell | main | main fabric | fabric | outside | self | composition | material | made of | made from | body fabric',
     nightwear:
       'pyjama | pyjamas | pajama | pajamas | pjs | nightdress | nightie | nightgown | sleepsuit | sleepwear | nightwear | babygrow',
+    backPockets: 'back pockets | rear pockets | hip pockets | seat pockets',
+    apart: 'apart | between | gap | distance',
+    mended:
+      'mended | repaired | darned | patched | sewn up | stitched up | fixed | been mended | invisibly mended | re sewn | resewn | sewn closed',
     but: 'but | except | apart from | other than | aside from | however | save for',
     imitation: 'faux | imitation | fake | vegan | artificial | mock | look | effect | like | feel | style | coloured | colored | type',
     stretch: 'stretch | stretchy | stretches | give | elasticity',

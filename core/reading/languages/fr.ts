@@ -130,6 +130,10 @@ export const fr: Lexicon = {
       'neuf avec étiquette | neuve avec étiquette | très bon état | bon état | excellent état | parfait état | comme neuf | comme neuve | jamais porté | jamais portée | état neuf | porté une fois | portée une fois | état impeccable | état correct | état satisfaisant',
     shell: 'extérieur | tissu | matière | composition | matière principale | tissu principal',
     nightwear: 'pyjama | chemise de nuit | grenouillère | nuisette',
+    backPockets: 'poches arrière | poches arrières | poches dos | poches de derrière',
+    apart: 'écart | d écart | espacées | entre',
+    mended:
+      'réparé | réparée | réparés | réparées | raccommodé | raccommodée | reprisé | reprisée | reprisés | recousu | recousue | recousus | stoppé',
     but: 'mais | sauf | hormis | excepté',
     imitation: 'faux | simili | effet | façon | imitation | aspect',
     stretch: 'stretch | extensible | élasticité | élastique',

@@ -80,6 +80,11 @@ export type WordRole =
   | 'nightwear'
   /** but, except: what was denied before is not denied behind it */
   | 'but'
+  /** how far the back pockets lie apart is told beside them */
+  | 'backPockets'
+  | 'apart'
+  /** a fault that was seen to */
+  | 'mended'
   /** only looks like: faux, effect */
   | 'imitation'
   | 'stretch'

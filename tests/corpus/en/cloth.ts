@@ -120,6 +120,54 @@ export const cloth: Case[] = [
     }
   },
   {
+    name: 'mended already',
+    teaches: 'a hole that was mended needs no needle; where moths have been, moths may be',
+    listing: { title: 'Wool jumper', text: 'One moth nip at the cuff, neatly darned. A small tear under the arm has been mended.' },
+    expect: {
+      kind: 'jumper',
+      fibres: [['wool', null]],
+      faults: ['One moth nip at the cuff, neatly darned', 'A small tear under the arm has been mended'],
+      mending: ['treat-pests']
+    }
+  },
+  {
+    name: 'to be mended',
+    teaches: 'what could be mended is not; of two holes one was',
+    listing: {
+      title: 'Linen shirt',
+      text: 'Small hole near the hem, easily mended. Repaired tear at the elbow and a second hole on the collar.'
+    },
+    expect: {
+      kind: 'shirt',
+      fibres: [['linen', null]],
+      faults: ['Small hole near the hem, easily mended', 'Repaired tear at the elbow and a second hole on the collar'],
+      mending: ['patch']
+    }
+  },
+  {
+    name: 'pockets apart',
+    teaches: 'how far the back pockets lie apart bounds what a back seam gives',
+    listing: { title: 'Corduroy trousers', text: 'Waist 17" flat, inseam 30". Two back pockets, 5" apart. Hem 2" turned up.' },
+    expect: {
+      kind: 'trousers',
+      structure: 'woven',
+      traits: ['pile'],
+      made: { backPocketGapMm: 127, hemDepthMm: 50.8 },
+      measures: [m('waist', '17"', 'in flat'), m('inseam', '30"', 'in length')],
+      leftAside: [aside('detail', '5"', 'in'), aside('detail', '2"', 'in')]
+    }
+  },
+  {
+    name: 'between the pockets',
+    teaches: 'the gap with its words the other way round; a pocket’s own size is none',
+    listing: { title: 'Jeans', text: '11 cm between the back pockets, each of the back pockets is 14 cm wide.' },
+    expect: {
+      kind: 'jeans',
+      made: { backPocketGapMm: 110 },
+      leftAside: [aside('detail', '11 cm', 'cm'), aside('detail', '14 cm', 'cm')]
+    }
+  },
+  {
     name: 'condition',
     teaches: 'the words before condition',
     listing: { title: 'Green dress', text: 'Very good used condition. Zip works.' },

@@ -152,5 +152,17 @@ export const german: Case[] = [
     mending: ['patch'],
     measures: [m('sleeveLength', '63 cm', 'cm length')],
     leftAside: [aside('detail', '1 cm', 'cm')]
-  })
+  }),
+  de(
+    'gestopft',
+    'gestopft is done, muss gestopft werden is not',
+    'Pullover aus Wolle',
+    'Ein Mottenloch am Ärmel, sauber gestopft. Ein Loch am Saum muss noch geflickt werden.',
+    {
+      kind: 'jumper',
+      fibres: [['wool', null]],
+      faults: ['Ein Mottenloch am Ärmel, sauber gestopft', 'Ein Loch am Saum muss noch geflickt werden'],
+      mending: ['darn', 'treat-pests']
+    }
+  )
 ]

@@ -12,7 +12,7 @@ import type { Basis, Correction, MeasureReading, Reading } from './reading.ts'
 export interface GarmentFromOptions {
   /** The person's currency (ISO 4217): a price in another is left out. Not told: the price is taken as it is. */
   currency?: string
-  /** The size that is for sale, when the text has figures of several. */
+  /** The size that is for sale, when the text has figures of several and no correction says which. */
   size?: string
 }
 
@@ -33,12 +33,14 @@ interface Held {
 export function garmentFrom(reading: Reading, corrections: readonly Correction[], options: GarmentFromOptions = {}): GarmentInput {
   let kind: GarmentKind = reading.garment.kind ?? 'other'
   let made: Partial<Made> = { ...reading.made }
+  let { size } = options
   for (const one of corrections) {
     if ('kind' in one) kind = one.kind
+    else if ('size' in one) size = one.size
     else if ('made' in one) made = { ...made, ...one.made }
   }
   const settled = new Set<MeasureReading>()
-  let held: Held[] = ofSale(reading, kind, options.size).map((measure) => ({ measure, source: 'seller', added: false }))
+  let held: Held[] = ofSale(reading, kind, size).map((measure) => ({ measure, source: 'seller', added: false }))
   for (const one of corrections) {
     if ('quote' in one) held = corrected(held, one, reading, kind, settled)
     else if ('add' in one) held = [...held.filter(({ measure }) => measure.point !== one.add), added(one)]

@@ -84,4 +84,6 @@ export type Correction =
     }
   | { add: PointId; mm: number; source: 'seller' | 'own' }
   | { kind: GarmentKind }
+  /** Of the sizes that the text measures, the one for sale. */
+  | { size: string }
   | { made: Partial<Made> }

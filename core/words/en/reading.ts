@@ -20,7 +20,10 @@ export const reading: Record<string, string> = {
     '“{stated}” for the {point|point} and the figure beside it don’t agree: {first|length} and {second|length}. The first is used; choose the other if that is right.',
   'reading.several-garments':
     'The text measures {n} garments. The figures of the {kind|kind} are used; choose another kind to use the others.',
-  'reading.several-sizes': 'The text gives figures for several sizes: {sizes}. Set aside those of the sizes that are not for sale.',
+  'reading.several-sizes':
+    'The text gives figures for several sizes: {sizes}. Choose the one for sale; until then none of them is counted.',
+  'reading.size-for-sale': 'Size for sale',
+  'reading.size-open': 'Not chosen',
   'reading.percent-sum': 'The fibres add up to {sum|percent}, not 100 %. Check the label.',
   'reading.structured-broken': 'A part of the page’s hidden data could not be read and was skipped. Compare price and name with the page.',
   'reading.markup': 'The title or text held page code, which was skipped. Check that nothing is missing.',

@@ -6,6 +6,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import type { Judged } from '../../../components/judged.ts'
 import { Panel, type PanelDoes } from '../../../components/panel/panel.tsx'
 import { WordsOf } from '../../../components/words.tsx'
+import { readListing } from '../../../core/reading/read-listing.ts'
 import { inch, leaveIt, tooLittle, trousersJudged, wearsAsIs } from './fixtures.ts'
 
 const who = { people: [{ id: 'p', name: 'Ash' }], personId: 'p', fit: 'regular' as const, favourites: [], favouriteId: null }
@@ -256,5 +257,26 @@ describe('what is assumed', () => {
     show({ ...trousersJudged, corrections: [{ made: { lined: true } }] })
     press(button('Undo lined'))
     expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([])
+  })
+})
+
+describe('several sizes in one text', () => {
+  const text = 'Size S: waist 78 cm, hips 96 cm\nSize M: waist 84 cm, hips 102 cm'
+  const judged: Judged = { ...trousersJudged, text, reading: readListing({ title: 'Trousers', text }), corrections: [{ size: 'S' }] }
+  it('lets the one for sale be chosen, and the choice taken back', () => {
+    show(judged)
+    const select = document.getElementById(
+      [...root.querySelectorAll('label')].find((one) => one.textContent === 'Size for sale')?.htmlFor ?? ''
+    )
+    if (!(select instanceof HTMLSelectElement)) throw new Error('no choice of size')
+    expect([...select.options].map(({ value }) => value)).toEqual(['', 'S', 'M'])
+    expect(select.value).toBe('S')
+    for (const value of ['M', '']) {
+      act(() => {
+        select.value = value
+        select.dispatchEvent(new Event('change', { bubbles: true }))
+      })
+    }
+    expect(vi.mocked(does.onCorrections).mock.calls).toEqual([[[{ size: 'M' }]], [[]]])
   })
 })

@@ -183,3 +183,10 @@ describe('mergeReadings', () => {
     expect(merged.price).toEqual({ amount: 20, currency: 'GBP' })
   })
 })
+
+test('the size for sale, as chosen', () => {
+  const reading = readListing({ title: 'Skirt', text: 'Size S: waist 68 cm, hips 92 cm\nSize M: waist 74 cm, hips 98 cm' })
+  expect(garmentFrom(reading, []).measures.filter(({ source }) => source === 'seller')).toEqual([])
+  const waistOf = (size: string) => garmentFrom(reading, [{ size: 'S' }, { size }]).measures.find(({ point }) => point === 'waist')?.mm
+  expect([waistOf('S'), waistOf('M')]).toEqual([680, 740])
+})

@@ -142,7 +142,7 @@ export const upperBody: Row[] = [
     level: 3,
     minutes: [75, 4],
     penalties: ['panel'],
-    excludes: ['sides-in'],
+    excludes: ['sides-in', 'sides-out'],
     source: 'CP'
   },
   {

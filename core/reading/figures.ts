@@ -2,6 +2,7 @@
 import type { GarmentKind } from '../garment/kinds.ts'
 import { SHAPE } from '../garment/kinds.ts'
 import type { PointId } from '../garment/points.ts'
+import { BACK, pointOfBack } from './back-name.ts'
 import type { Evidence } from './basis.ts'
 import type { Qualifier, Words } from './context.ts'
 import { landmarkFrom, STARTS_FROM } from './from-landmark.ts'
@@ -33,6 +34,7 @@ export type Aside = { quantity: Quantity; because: AsideReason }
 /** One-letter names, by the garment and by what the figure can be. Common practice, no source. */
 export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: number): PointId | null {
   const legs = kind !== null && SHAPE[kind] === 'legs'
+  if (letter === BACK) return pointOfBack(kind, inches)
   switch (letter) {
     case 'w':
       return kind !== null && SHAPE[kind] === 'upper' ? 'chest' : 'waist'
@@ -79,9 +81,15 @@ export function resolve(name: PointName, kind: GarmentKind | null, qualifiers: R
 /** No arm is longer from the shoulder (ANSUR II: sleeve outseam of men at most 709 mm); a longer sleeve was taken from the centre back. */
 const LONGEST_SLEEVE_MM = 780
 
-function longSleeve(point: PointId | null, { value, unit }: Quantity): PointId | null {
+/** An inner sleeve is shorter than nearly any trouser leg (ANSUR II: sleeve inseam of men at most 570 mm). */
+const LONGEST_INNER_SLEEVE_MM = 570
+
+/** Names that the size of the figure settles: a very long sleeve, an inseam on a garment with sleeves. */
+function bySize(point: PointId | null, { value, unit }: Quantity, kind: GarmentKind | null): PointId | null {
   const mm = unit === 'cm' ? value * 10 : unit === 'mm' ? value : unit === 'in' || value < 50 ? value * 25.4 : value * 10
-  return point === 'sleeveLength' && mm > LONGEST_SLEEVE_MM ? 'sleeveFromCentreBack' : point
+  if (point === 'sleeveLength' && mm > LONGEST_SLEEVE_MM) return 'sleeveFromCentreBack'
+  if (point === 'inseam' && kind !== null && SHAPE[kind] === 'upper' && mm < LONGEST_INNER_SLEEVE_MM) return 'sleeveUnderarm'
+  return point
 }
 
 export interface LinkedFigures {
@@ -108,7 +116,7 @@ export function figuresOf(
       : label.points.map((name) => [name, resolve(name, kind, qualifiers)])
     const seen = new Set<PointId>()
     for (const [name, named] of points) {
-      const point = longSleeve(named, quantity)
+      const point = bySize(named, quantity, kind)
       if (point === null || seen.has(point)) continue
       seen.add(point)
       figures.push({

@@ -1,5 +1,6 @@
 /** What a figure can be of: names of points, of details, heights, allowances, faults; with what refines them. */
 
+import { backNames } from './back-name.ts'
 import { fromLandmark } from './from-landmark.ts'
 import type { Label, LabelRole } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
@@ -21,6 +22,7 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
     if (label) single.push(label)
   }
   for (const label of shorthand(tokens, quantities)) single.push(label)
+  for (const label of backNames(tokens, terms, quantities)) single.push(label)
   single.sort((a, b) => a.from - b.from)
   const joined: Label[] = []
   for (const label of single) {
@@ -31,9 +33,28 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
     const one = last && !figures(last.to, label.from) ? together(tokens, terms, last, label, ended === true) : null
     if (one === 'drop') continue
     if (one) joined[joined.length - 1] = one
-    else joined.push(label)
+    else if (!isStart(tokens, terms, label) && !(last && isRemark(tokens, last, label, figures))) joined.push(label)
   }
   return joined
+}
+
+/** “(from the shoulder)”, “ab Kragen”: where something is measured from names nothing by itself. */
+function isStart(tokens: readonly Token[], terms: Terms, label: Label): boolean {
+  if (label.letter !== null || !means(termAt(terms, label.from), 'landmark') || label.points.length > 1) return false
+  if (/^[:=]$/.test(tokens[label.to]?.text ?? '')) return false
+  let before = termAt(terms, label.from - 1)
+  while (before && means(before, 'light') && !means(before, 'from') && label.from - before.from < 4) before = termAt(terms, before.from - 1)
+  return before !== undefined && means(before, 'from') && !means(before, 'position')
+}
+
+/** “Chest (button to button) 42"”: what stands in brackets behind a name, with no figure of its own, only says how. */
+function isRemark(tokens: readonly Token[], last: Label, label: Label, figures: (from: number, to: number) => boolean): boolean {
+  if (last.role !== 'point' || label.role !== 'detail' || tokens[last.to]?.text !== '(') return false
+  for (let at = last.to + 1; at < last.to + 10; at++) {
+    if (tokens[at]?.text !== ')') continue
+    return at >= label.to && !figures(last.to, at)
+  }
+  return false
 }
 
 /** Does a figure begin between two tokens? Asked in rising order. */
@@ -44,6 +65,32 @@ function figureStarts(size: number, quantities: readonly Quantity[]) {
   return (from: number, to: number) => (before[to] ?? 0) > (before[from] ?? 0)
 }
 
+const JOINTS = new Set(['/', '&', '+'])
+const RISES = new Set<PointName>(['rise', 'frontRise', 'backRise'])
+
+/** front/back rise 11/15 · rise (front & back): two names in one. */
+function bothRises(
+  tokens: readonly Token[],
+  terms: Terms,
+  term: Term,
+  name: PointName
+): { from: number; to: number; points: PointName[] } | null {
+  const joint = (at: number): boolean => JOINTS.has(tokens[at]?.text ?? '') || means(termAt(terms, at), 'and')
+  const side = (one: Term | undefined): PointName | null =>
+    one && !means(one, 'point') ? (means(one, 'front') ? 'frontRise' : means(one, 'back') ? 'backRise' : null) : null
+  const before = joint(term.from - 1) ? termAt(terms, term.from - 2) : undefined
+  const first = side(before)
+  if (before && first !== null && name !== 'rise' && first !== name) return { from: before.from, to: term.to, points: [first, name] }
+  let at = term.to
+  if (/^[([]$/.test(tokens[at]?.text ?? '')) at++
+  const own = name === 'rise' ? termAt(terms, at) : undefined
+  const start = name === 'rise' ? side(own) : name
+  if (name === 'rise') at = own?.to ?? at
+  const after = joint(at) ? termAt(terms, at + 1) : undefined
+  const second = side(after)
+  return after && start !== null && second !== null && start !== second ? { from: term.from, to: after.to, points: [start, second] } : null
+}
+
 /** A width is taken across (common practice). */
 const ACROSS = /^(?:width|across|breite|largeur|ancho|anchura|larghezza|breedte|szerokosc|szer|bredd)$/
 
@@ -52,6 +99,8 @@ function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | nu
   if (role === undefined) return null
   const point = meaning(term, 'point')
   if (means(term, 'nothing') && !point) return null
+  const rises = point && RISES.has(point.point) ? bothRises(tokens, terms, term, point.point) : null
+  if (rises) return { ...rises, role: 'point', basis: null, weak: false, letter: null }
   const before = termAt(terms, term.from - 1)
   // “including waistband”, “without cuffs”: no label of its own
   if (point && before && (means(before, 'including') || (means(before, 'light') && means(termAt(terms, before.from - 1), 'including'))))
@@ -142,6 +191,9 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, en
   const [second] = b.points
   const last = a.points[a.points.length - 1]
   if (b.role !== 'point' || first === undefined || second === undefined || last === undefined) return null
+  // “sleeve outside 25, inside 19”
+  if (first === 'sleeveLength' && a.points.length === 1 && between === 'close' && (second === 'inseam' || second === 'outseam'))
+    return { ...a, to: b.to, points: [second === 'inseam' ? 'sleeveUnderarm' : first] }
   const from = means(termAt(terms, b.from - 1), 'from') || means(termAt(terms, b.from - 2), 'from')
   if (
     a.points.length === 1 &&

@@ -48,6 +48,11 @@ interface Step {
   link: Link | null
 }
 
+/** A second figure of one name costs less where a word says what it is of: “rise 11 front, 14.5 back”. */
+const again = (terms: Terms, { spanTo }: Quantity): number =>
+  meansAny(termAt(terms, spanTo), SIDES) && !means(termAt(terms, spanTo), 'point') ? 0.1 : 1.2
+const SIDES: Parameters<typeof meansAny>[1] = ['front', 'back', 'inner', 'relaxed', 'stretched', 'cuffed', 'uncuffed']
+
 type Row = Record<State, Step | null>
 
 /** Takes a step to a state where it is the cheapest so far; the link is only made then. */
@@ -95,7 +100,7 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
       const { none, free } = now
       if (none) {
         reach(next, none, 'none', nobody, null)
-        if (last) reachBy(next, none, 'none', 1.2 + Math.max(left, 0), quantity, last, left, true)
+        if (last) reachBy(next, none, 'none', again(terms, quantity) + Math.max(left, 0), quantity, last, left, true)
         if (name) reachBy(next, none, 'taken', right, quantity, name, right, false)
       }
       if (free) {

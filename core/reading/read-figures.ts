@@ -1,4 +1,5 @@
 /** The figures of a text: what each is of, or why it is nobody's. */
+import type { LengthUnit } from '../length.ts'
 import { gatherAllowances, isSpare } from './allowances.ts'
 import { asidesOf } from './asides.ts'
 import { listBasis, wordsOf } from './context.ts'
@@ -15,6 +16,7 @@ import { pocketGap } from './pocket-gap.ts'
 import { type Quantity, quantitiesOf } from './quantities.ts'
 import type { ListingText, Reading } from './reading.ts'
 import { garmentsOf, sizesOf } from './sections.ts'
+import { commonest } from './settle-unit.ts'
 import { sizeLabelsOf } from './size-labels.ts'
 import type { TextRead } from './text.ts'
 import { listUnit, toldUnits } from './unit.ts'
@@ -70,6 +72,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const told = {
     units: toldUnits(tokens, terms, quantities),
     basis: listBasis(tokens, terms, layout, (token) => used.has(token)),
+    common: commonUnit(free),
     stated,
     words
   }
@@ -123,6 +126,12 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     sizeLabels: sizesTold,
     titleLabels
   }
+}
+
+function commonUnit(quantities: readonly Quantity[]): LengthUnit | null {
+  const counts = new Map<LengthUnit, number>()
+  for (const { unit } of quantities) if (unit !== null) counts.set(unit, (counts.get(unit) ?? 0) + 1)
+  return commonest(counts)
 }
 
 /** With one garment measured nothing needs to say of which. */

@@ -14,6 +14,8 @@ export interface Told {
   units: ToldUnits
   basis: ListBasis
   stated: (quantity: Quantity) => Stated
+  /** The unit commonest among all figures of the text that are of this garment, details too. */
+  common: LengthUnit | null
   /** Units for the sentences. */
   words: Units
 }
@@ -40,16 +42,19 @@ export function withUnits(figures: readonly Figure[], told: Told, read: Findings
       settled.push(Object.assign(one, { unit, unitFrom: 'stated' as const }))
     } else bare.push(one)
   }
-  const [common] = [...counts].sort((a, b) => b[1] - a[1])
+  const common = commonest(counts) ?? told.common
   const open: Figure[] = []
   for (const one of bare) {
-    const unit = listUnit(told.units, one.label, one.quantity) ?? common?.[0] ?? null
+    const unit = listUnit(told.units, one.label, one.quantity) ?? common
     if (unit !== null && fits(one, unit)) settled.push(Object.assign(one, { unit, unitFrom: 'list' as const }))
     else open.push(one)
   }
   judged(open, told, read, settled)
   return settled.sort((a, b) => a.quantity.from - b.quantity.from)
 }
+
+export const commonest = (counts: ReadonlyMap<LengthUnit, number>): LengthUnit | null =>
+  [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? null
 
 /** Can it be worn at all, flat or around? */
 export const fits = ({ point, quantity, kind }: Figure, unit: LengthUnit): boolean => {

@@ -92,7 +92,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       LETTER.test(token.text) &&
       capital(around, token) &&
       (token.text.length <= 3 || (around.language === 'en' && standsAlone(tokens, terms, at))) &&
-      (token.text.length > 1 || !isMark(tokens[at + 1], ':'))
+      (token.text.length > 1 || !(isMark(tokens[at + 1], ':') || byFrom.has(at + 1)))
     )
       add(LETTERS[token.text] ?? token.text.toUpperCase())
     if (term?.from === at && means(term, 'size')) {

@@ -4,6 +4,7 @@ import { basis } from './en/basis.ts'
 import { cloth } from './en/cloth.ts'
 import { layouts } from './en/layouts.ts'
 import { lessons } from './en/lessons.ts'
+import { misreadings } from './en/misreadings.ts'
 import { traps } from './en/traps.ts'
 import { german } from './other/de.ts'
 import { spanish } from './other/es.ts'
@@ -19,6 +20,7 @@ export const cases: Record<string, Case[]> = {
   traps,
   cloth,
   lessons,
+  misreadings,
   german,
   french,
   spanish,

@@ -24,7 +24,7 @@ export const nl: Lexicon = {
     knee: 'knie | kniewijdte',
     calf: 'kuit',
     legOpening:
-      'pijpopening | broekspijp | enkelwijdte | beenopening | pijpbreedte | onderkant pijp | pijpwijdte | onderkant broekspijp | enkel | pijp onder | breedte pijp | breedte broekspijp | breedte pijpen | onderkant been | breedte onderkant pijp',
+      'pijpopening | broekspijp | enkelwijdte | beenopening | pijpbreedte | onderkant pijp | pijpwijdte | onderkant broekspijp | enkel | pijp onder | breedte pijp | breedte broekspijp | breedte pijpen | onderkant been | breedte onderkant pijp | pijp onderaan | pijp',
     elbow: 'elleboog',
     underbust: 'onderborst | onderbuste',
     armhole: 'armsgat',

@@ -1,0 +1,99 @@
+/** Figures that were once given to the wrong name: each costs money, so each has its case. */
+import { aside, type Case, m } from '../case.ts'
+
+export const misreadings: Case[] = [
+  {
+    name: 'back, alone, is the back',
+    teaches: 'a back length before a chest leaves the chest its own figure',
+    listing: { title: 'Suede jacket', text: 'Sleeve outside 24", inside 18", back 25", chest 20" across' },
+    expect: {
+      kind: 'jacket',
+      structure: 'leather',
+      traits: ['suede'],
+      made: { tailored: false },
+      measures: [
+        m('sleeveLength', '24"', 'in length'),
+        m('sleeveUnderarm', '18"', 'in length'),
+        m('bodyLength', '25"', 'in length'),
+        m('chest', '20"', 'in flat')
+      ]
+    }
+  },
+  {
+    name: 'back, small, is its width',
+    teaches: 'a short figure named back is the width between the arms',
+    listing: { title: 'Linen blouse', text: 'Bust 19" flat\nBack: 15"\nLength: 23"' },
+    expect: {
+      kind: 'shirt',
+      fibres: [['linen', null]],
+      measures: [m('chest', '19"', 'in flat'), m('backWidth', '15"', 'in length'), m('bodyLength', '23"', 'in length')]
+    }
+  },
+  {
+    name: 'two rises in one name',
+    teaches: 'front/back rise: the first figure is the front',
+    listing: { title: 'Wool trousers', text: 'Front/back rise 12"/16", waist 31" around' },
+    expect: {
+      kind: 'trousers',
+      fibres: [['wool', null]],
+      measures: [m('frontRise', '12"', 'in length'), m('backRise', '16"', 'in length'), m('waist', '31"', 'in around')]
+    }
+  },
+  {
+    name: 'sides behind bare figures',
+    teaches: 'a word behind a second figure of a name says which it is',
+    listing: { title: 'Wool trousers', text: 'Rise: 12 front, 15.5 back. Waist 17" flat' },
+    expect: {
+      kind: 'trousers',
+      fibres: [['wool', null]],
+      measures: [m('frontRise', '12', 'in length list'), m('backRise', '15.5', 'in length list'), m('waist', '17"', 'in flat')]
+    }
+  },
+  {
+    name: 'from the shoulder is no shoulder',
+    teaches: 'where a second figure starts from is not what it measures',
+    listing: { title: 'Cotton dress', text: 'Sleeve: 16" (from underarm) / 21" (from shoulder). Bust 36" around' },
+    expect: {
+      kind: 'dress',
+      fibres: [['cotton', null]],
+      measures: [m('sleeveUnderarm', '16"', 'in length'), m('sleeveLength', '21"', 'in length'), m('chest', '36"', 'in around')]
+    }
+  },
+  {
+    name: 'a remark in brackets names nothing',
+    teaches: 'chest (button to button): no figure of buttons',
+    listing: { title: 'Denim jacket', text: 'Chest (button to button) 42in, Length (back) 23in' },
+    expect: {
+      kind: 'jacket',
+      structure: 'woven',
+      traits: ['denim'],
+      made: { tailored: false },
+      measures: [m('chest', '42in', 'in around judged'), m('bodyLength', '23in', 'in length')]
+    }
+  },
+  {
+    name: 'the unit of a detail is the unit of the list',
+    teaches: 'bare figures take the unit that details have',
+    listing: { title: 'Tartan skirt', text: 'Waist 27-29 (three buckles), pleats 2" deep' },
+    expect: {
+      kind: 'skirt',
+      traits: ['check', 'pleated'],
+      measures: [m('waist', '27-29', 'in around judged list', { value: 28, low: 27, high: 29 })],
+      leftAside: [aside('detail', '2"', 'in')]
+    }
+  },
+  {
+    name: 'a hem that could be let down',
+    teaches: 'what can be let down is cloth to spare, not the depth of a hem',
+    listing: { title: 'Linen skirt', text: 'Length 26" plus 2" hem that could be let down. Waist 28" around (could be taken out 1")' },
+    expect: {
+      kind: 'skirt',
+      fibres: [['linen', null]],
+      measures: [m('skirtLength', '26"', 'in length'), m('waist', '28"', 'in around')],
+      allowances: [
+        { point: 'skirtLength', mm: 50.8, place: { text: '2"', nth: 1, value: 2, unit: 'in' } },
+        { point: 'waist', mm: 25.4, place: { text: '1"', nth: 1, value: 1, unit: 'in' } }
+      ]
+    }
+  }
+]

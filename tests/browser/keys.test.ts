@@ -25,7 +25,12 @@ test.for([
     const page = await rig.tab(shop.item('charcoal-wool-trousers'))
     await page.bringToFront()
     expect(await rig.isOpen(surface)).toBe(false)
-    screen.press(key)
+    // a window that has only just come forward may lose the first press
+    await until(`${key} to be taken`, async () => {
+      screen?.press(key)
+      await page.waitForTimeout(1500)
+      return rig.isOpen(surface)
+    })
     expect(await (await rig.surface(surface)).title()).not.toBe('')
   } finally {
     await rig.close()

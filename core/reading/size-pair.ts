@@ -61,7 +61,8 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
   const prefix = saidBefore(around, at)
   if (labelled(around, at, second.to)) return null
   if (prefix === 'measures') return { waist: first, leg: second, measured: true }
-  if (prefix !== 'size' && !around.legs) return null
+  // 36/38 on a dress is between two sizes
+  if (!around.legs && (prefix !== 'size' || sign?.text === '/')) return null
   if (first.unit === 'cm' || second.unit === 'cm') return null
   return { waist: first, leg: second, measured: false }
 }

@@ -12,11 +12,11 @@ export const de: Lexicon = {
       'achsel zu achsel | achsel | achseln | von achsel zu achsel | achsel bis achsel | von achsel bis achsel | unter den achseln | unter der achsel | unter den armen | brustbreite | breite unter den achseln | achselbreite | breite achseln | breite achsel | breite unter achsel | breite unter den armen | halbe brustweite | breite brust | achselweite | unterhalb der achseln | breite unterhalb der achseln | breite von achsel zu achsel | weite unter den achseln | weite unter den armen | weite achsel | unterarm zu unterarm',
     'chest around': 'brustumfang gesamt | umfang brust | oberweite umfang',
     waist:
-      'taille | bund | bundweite | taillenweite | taillenumfang | hosenbund | taillenmaß | rockbund | bundumfang | weite bund | bundmaß | taillienweite | tallie | taile',
+      'tw | taille | bund | bundweite | taillenweite | taillenumfang | hosenbund | taillenmaß | rockbund | bundumfang | weite bund | bundmaß | taillienweite | tallie | taile',
     'waist flat':
       'bundbreite | breite bund | taillenbreite | breite taille | halbe bundweite | bund breite | bund einfach | bund halb | taille breite',
     'waist around': 'umfang taille | umfang bund | taillenumfang gesamt',
-    hip: 'hüfte | hüftweite | hüftumfang | gesäß | gesäßweite | po | hüften',
+    hip: 'hw | hüfte | hüftweite | hüftumfang | gesäß | gesäßweite | po | hüften',
     'hip flat': 'hüftbreite | breite hüfte | halbe hüftweite | hüfte breite',
     'hip around': 'umfang hüfte',
     sweep: 'rocksaum | saumumfang | saumweite rock',
@@ -25,6 +25,8 @@ export const de: Lexicon = {
     bicep: 'oberarm | oberarmweite | ärmelweite | ärmelbreite | oberarmumfang | armweite',
     cuff: 'ärmelbündchen | handgelenk | ärmelsaum | ärmelöffnung | manschette',
     cuffEdge: 'bündchen | aufschlag',
+    'neck weak': 'kragen | kragengröße',
+    'sleeveLength weak': 'lange ärmel | kurze ärmel | langarm | kurzarm',
     neck: 'kragenweite | halsumfang | halsweite | kragen umfang | kw',
     thigh:
       'oberschenkel | oberschenkelweite | oberschenkelbreite | oberschenkelumfang | schenkel | beinweite oben | beinbreite oben | schenkelweite',
@@ -42,7 +44,7 @@ export const de: Lexicon = {
     sleeveUnderarm:
       'innenärmel | ärmelinnenlänge | ärmellänge innen | ärmel innen | innenarmlänge | armlänge innen | ärmelinnennaht | unterarmlänge | innenärmellänge | ärmel unterseite | ärmel innenlänge',
     length:
-      'länge | gesamtlänge | lang | rückenlänge | rückenlänge gesamt | gesamt länge | länge gesamt | länge hinten | länge ca | länge rücken | komplettlänge | lg | vorderlänge | länge vorne | hosenlänge | hosenlange | laenge',
+      'gl | länge | gesamtlänge | lang | rückenlänge | rückenlänge gesamt | gesamt länge | länge gesamt | länge hinten | länge ca | länge rücken | komplettlänge | lg | vorderlänge | länge vorne | hosenlänge | hosenlange | laenge',
     bodyLength: 'kleidlänge | jackenlänge | mantellänge | kleiderlänge',
     skirtLength: 'rocklänge',
     napeToWaist: 'nacken bis taille | rückenlänge bis taille | vordere taillenlänge | taillenlänge',

@@ -19,6 +19,8 @@ export const es: Lexicon = {
     bottomEdge: 'bajo | ancho bajo | ancho del bajo | dobladillo | ruedo | bajos | ancho de bajo | ancho abajo',
     bicep: 'ancho manga | contorno de brazo | ancho de manga | bíceps',
     cuff: 'puño | puños | ancho puño',
+    'neck weak': 'cuello',
+    'sleeveLength weak': 'manga larga | manga corta | mangas largas | mangas cortas',
     neck: 'cuello contorno | contorno de cuello | contorno cuello',
     thigh: 'muslo | ancho muslo | contorno de muslo | muslos | ancho de muslo | contorno muslo',
     knee: 'rodilla | ancho rodilla',

@@ -20,6 +20,8 @@ export const fr: Lexicon = {
     bottomEdge: 'ourlet | bas | largeur bas | largeur du bas | largeur en bas | bas largeur | largeur ourlet | largeur de bas',
     bicep: 'tour de bras | largeur manche | largeur de manche | tour de biceps | haut du bras',
     cuff: 'poignet | tour de poignet | bas de manche | poignets',
+    'neck weak': 'col',
+    'sleeveLength weak': 'manches longues | manche longue | manches courtes | manche courte',
     neck: 'encolure | tour de cou | tour d encolure',
     thigh: 'cuisse | tour de cuisse | largeur cuisse | largeur de cuisse | cuisses | largeur cuisses',
     knee: 'genou | largeur genou | genoux | largeur au genou',

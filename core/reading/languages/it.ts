@@ -19,6 +19,8 @@ export const it: Lexicon = {
     bottomEdge: 'orlo | fondo | larghezza fondo | larghezza orlo | larghezza in fondo | larghezza al fondo | fondo larghezza',
     bicep: 'larghezza manica | bicipite | circonferenza braccio | giro braccio | giromanica',
     cuff: 'polsino | polso | polsini',
+    'neck weak': 'collo | colletto',
+    'sleeveLength weak': 'maniche lunghe | manica lunga | maniche corte | manica corta',
     neck: 'circonferenza collo | giro collo',
     thigh: 'coscia | larghezza coscia | cosce | circonferenza coscia | larghezza cosce',
     knee: 'ginocchio | larghezza ginocchio',

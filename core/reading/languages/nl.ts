@@ -19,6 +19,8 @@ export const nl: Lexicon = {
       'zoom | zoombreedte | onderkant | breedte onderkant | breedte zoom | onderkant breedte | breedte onderaan | breedte onder | onderzijde',
     bicep: 'bovenarm | mouwwijdte | breedte mouw | mouwbreedte',
     cuff: 'manchet | pols | mouwboord',
+    'neck weak': 'boord | kraag',
+    'sleeveLength weak': 'lange mouwen | lange mouw | korte mouwen | korte mouw',
     neck: 'halsomvang | boordmaat | boordwijdte | halswijdte',
     thigh: 'dij | dijbeen | bovenbeen | dijwijdte | breedte bovenbeen | bovenbenen | breedte dij | dijbreedte',
     knee: 'knie | kniewijdte',

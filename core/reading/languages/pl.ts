@@ -21,6 +21,7 @@ export const pl: Lexicon = {
       'dół | szerokość dołu | szerokość na dole | na dole | szer na dole | szer dołu | szerokość dół | dole | u dołu | szerokość u dołu',
     bicep: 'biceps | szerokość rękawa | obwód rękawa | szer rękawa | obwód ramienia',
     cuff: 'mankiet | nadgarstek | mankietu',
+    'sleeveLength weak': 'długi rękaw | krótki rękaw | długie rękawy | krótkie rękawy',
     neck: 'obwód kołnierzyka | obwód szyi | kołnierzyk',
     thigh:
       'udo | szerokość uda | w udzie | obwód uda | szerokość nogawki w udzie | uda | udzie | szer uda | szerokość w udzie | szerokość nogawki u góry | szer w udzie',

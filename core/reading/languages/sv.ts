@@ -20,6 +20,8 @@ export const sv: Lexicon = {
       'fåll | nederkant | bredd nederkant | nedtill | bredd nertill | nertill | bredd nedtill | bredd fåll | nederkanten | bredd nere | nere',
     bicep: 'överarm | ärmvidd | ärmbredd | överarmen',
     cuff: 'manschett | handled | ärmslut vidd',
+    'neck weak': 'krage',
+    'sleeveLength weak': 'lång ärm | långa ärmar | kort ärm | korta ärmar',
     neck: 'halsvidd | kragvidd | halsomfång',
     thigh: 'lår | lårvidd | lårbredd | låret | lår tvärs över | bredd lår',
     knee: 'knä | knävidd | knäbredd',

@@ -164,5 +164,9 @@ export const german: Case[] = [
       faults: ['Ein Mottenloch am Ärmel, sauber gestopft', 'Ein Loch am Saum muss noch geflickt werden'],
       mending: ['darn', 'treat-pests']
     }
-  )
+  ),
+  de('Kürzel', 'the short names of bust, waist and hip', 'Kleid', 'BW 2x45cm TW 2x37cm HW 2x49cm', {
+    kind: 'dress',
+    measures: [m('chest', '45cm', 'cm flat'), m('waist', '37cm', 'cm flat'), m('hip', '49cm', 'cm flat')]
+  })
 ]

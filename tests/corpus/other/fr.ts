@@ -138,5 +138,18 @@ export const french: Case[] = [
       kind: 'shirt',
       measures: [m('shoulderWidth', '46 cm', 'cm length'), m('chest', '56 cm', 'cm flat'), m('bodyLength', '75 cm', 'cm length')]
     }
+  ),
+  fr(
+    'col et manches longues',
+    'a bare collar figure is the neck; long sleeves with a figure are measured; 36/38 is between two sizes',
+    'Chemise en lin',
+    'Col 40, poitrine 55 cm à plat. Manches longues 62 cm. Taille estimée 36/38.',
+    {
+      kind: 'shirt',
+      fibres: [['linen', null]],
+      measures: [m('neck', '40', 'cm around judged list'), m('chest', '55 cm', 'cm flat'), m('sleeveLength', '62 cm', 'cm length')],
+      sizeLabels: ['36'],
+      leftAside: [aside('size-label', '36')]
+    }
   )
 ]

@@ -1,0 +1,37 @@
+/** “Back 29"”: a name by itself; which of three points it is, the garment and the size of the figure tell. */
+import type { GarmentKind } from '../garment/kinds.ts'
+import { SHAPE } from '../garment/kinds.ts'
+import type { PointId } from '../garment/points.ts'
+import type { Label } from './label.ts'
+import type { Quantity } from './quantities.ts'
+import { means, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+/** What `letter` holds for it: it is settled by its figure, as one-letter names are. */
+export const BACK = 'back'
+
+/** The word alone before its figure, where a part of a list begins. Linear. */
+export function backNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
+  const found: Label[] = []
+  for (const { from, unit } of quantities) {
+    let at = from - 1
+    if (/^[:=-]$/.test(tokens[at]?.text ?? '')) at--
+    const term = termAt(terms, at)
+    if (!term || term.to !== at + 1 || !means(term, 'back') || means(term, 'point', 'detail')) continue
+    const before = tokens[term.from - 1]
+    const begins = before === undefined || before.kind === 'break' || /^[,;.•·*|]$/.test(before.text)
+    if (begins && (unit !== null || at < from - 1))
+      found.push({ from: term.from, to: term.to, role: 'point', points: [], basis: null, weak: false, letter: BACK })
+  }
+  return found
+}
+
+/** A back width ends where the shortest back length begins (finished tables: back widths to 480 mm, back lengths from 560). */
+const LONGEST_WIDTH_IN = 20.5
+
+export function pointOfBack(kind: GarmentKind | null, inches: number): PointId | null {
+  const shape = kind === null ? 'none' : SHAPE[kind]
+  if (shape === 'legs') return inches < 22 ? 'backRise' : null
+  if (shape === 'skirt') return null
+  return inches > LONGEST_WIDTH_IN ? 'bodyLength' : inches > 11 ? 'backWidth' : null
+}

@@ -34,12 +34,16 @@ export function asidesOf(
     while (labels[label + 1] && (labels[label + 1] as Label).from < one.from) label++
     const inside = scopes[scope]
     if (one.height || isHeight(terms, one)) asides.set(one, 'model')
+    else if (FITS.test(tokens[one.from - 1]?.text ?? '')) asides.set(one, 'fits-advice')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
     else if (isPlace(tokens, terms, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
       asides.set(one, 'detail')
   }
   return asides
 }
+
+/** “fits 28-29" waist”. */
+const FITS = /^(?:fits|passt|past|pasuje|passar)$/
 
 /** “170 cm tall”. */
 const isHeight = (terms: Terms, one: Quantity): boolean =>

@@ -97,6 +97,9 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     if (quantity.doubling === 'flat') evidence.add('doubled')
     if (quantity.doubling === 'around') evidence.add('halved')
     if (label.basis) evidence.add(label.basis === 'flat' ? 'name-flat' : 'name-around')
+    // “stretches to 21” leads on to its figure, wherever words stand otherwise
+    const led = termAt(terms, quantity.from - 1)
+    if (means(led, 'stretched') && LEADS_ON.test(tokens[quantity.from - 1]?.text ?? '')) inside.push('stretched')
     words.set(link, { evidence: [...evidence], qualifiers: new Set([...inside, ...(behind ? after : ahead)]) })
   }
   return { words, used }

@@ -31,21 +31,24 @@ export interface Figure {
 }
 export type Aside = { quantity: Quantity; because: AsideReason }
 
-/** One-letter names, by the garment and by what the figure can be. Common practice, no source. */
-export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: number): PointId | null {
+/** One-letter names, by the garment and by what the figure can be; `chested`: the chest has a name of its own. Common practice, no source. */
+export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: number, chested = false): PointId | null {
   const legs = kind !== null && SHAPE[kind] === 'legs'
   if (letter === BACK) return pointOfBack(kind, inches)
   switch (letter) {
     case 'w':
-      return kind !== null && SHAPE[kind] === 'upper' ? 'chest' : 'waist'
+      return kind !== null && SHAPE[kind] === 'upper' && !chested ? 'chest' : 'waist'
     case 'h':
       return 'hip'
     case 'r':
       return 'frontRise'
     case 'i':
+    case 'il':
       return 'inseam'
     case 'l':
       return pointOf('length', kind)
+    case 'ol':
+      return pointOf('outseam', kind)
     case 't':
       return 'thigh'
     case 'k':
@@ -106,13 +109,15 @@ export function figuresOf(
 ): LinkedFigures {
   const figures: Figure[] = []
   const asides: Aside[] = []
+  // a width beside a chest is the waist
+  const chested = links.some(({ label: { letter, points } }) => letter === 'b' || letter === 'c' || points[0] === 'chest')
   for (const link of links) {
     const { label, quantity } = link
     if (label.role !== 'point') continue
     const { evidence, qualifiers } = words.get(link) as Words
     const { kind, of } = kindAt(quantity.from)
     const points: [PointName | null, PointId | null][] = label.letter
-      ? [[null, pointOfLetter(label.letter, kind, inchesOf(quantity))]]
+      ? [[null, pointOfLetter(label.letter, kind, inchesOf(quantity), chested)]]
       : label.points.map((name) => [name, resolve(name, kind, qualifiers)])
     const seen = new Set<PointId>()
     for (const [name, named] of points) {

@@ -137,8 +137,10 @@ export function sectionsOf({ tokens, terms }: Text): { from: number; kind: Garme
     let at = term.to
     if (means(termAt(terms, at), 'heading', 'measures')) at = termAt(terms, at)?.to ?? at
     const after = tokens[at]
+    // “Jacket bust 36", … Skirt waist 26"”
+    const names = before?.kind !== 'mark' || !before.spaced ? means(termAt(terms, at), 'point') : false
     const heads =
-      after === undefined || after.kind === 'break' || after.text === ':' || at > term.to || (after.text === '-' && after.spaced)
+      names || after === undefined || after.kind === 'break' || after.text === ':' || at > term.to || (after.text === '-' && after.spaced)
     const last = sections[sections.length - 1]
     if (starts && heads && last?.kind !== kind) sections.push({ from: term.from, kind })
   }

@@ -38,13 +38,14 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
   return joined
 }
 
-/** “(from the shoulder)”, “ab Kragen”: where something is measured from names nothing by itself. */
+/** “(from the shoulder)”, “ab Kragen”, “hollow to hem”: where something is measured from or to names nothing by itself. */
 function isStart(tokens: readonly Token[], terms: Terms, label: Label): boolean {
   if (label.letter !== null || !means(termAt(terms, label.from), 'landmark') || label.points.length > 1) return false
   if (/^[:=]$/.test(tokens[label.to]?.text ?? '')) return false
   let before = termAt(terms, label.from - 1)
-  while (before && means(before, 'light') && !means(before, 'from') && label.from - before.from < 4) before = termAt(terms, before.from - 1)
-  return before !== undefined && means(before, 'from') && !means(before, 'position')
+  while (before && means(before, 'light') && !means(before, 'from', 'to') && label.from - before.from < 4)
+    before = termAt(terms, before.from - 1)
+  return before !== undefined && means(before, 'from', 'to') && !means(before, 'position')
 }
 
 /** “Chest (button to button) 42"”: what stands in brackets behind a name, with no figure of its own, only says how. */

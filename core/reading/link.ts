@@ -38,9 +38,11 @@ const NEVER = 1e9
 const FURTHEST = 40
 
 type Item = { label: Label } | { quantity: Quantity }
-/** none: the last name has its figure · free: it has none yet · taken: the figure before took the name to come. */
-type State = 'none' | 'free' | 'taken'
-const STATES: State[] = ['none', 'free', 'taken']
+/** none: the last name has its figure · free: it has none yet · taken: the figure before took the name to come · behind: the last name stands behind its figure. */
+type State = 'none' | 'free' | 'taken' | 'behind'
+const STATES: State[] = ['none', 'free', 'taken', 'behind']
+/** A name between two figures is rarely both's. */
+const BOTH_SIDES = 1.2
 interface Step {
   cost: number
   state: State
@@ -48,9 +50,12 @@ interface Step {
   link: Link | null
 }
 
-/** A second figure of one name costs less where a word says what it is of: “rise 11 front, 14.5 back”. */
-const again = (terms: Terms, { spanTo }: Quantity): number =>
-  meansAny(termAt(terms, spanTo), SIDES) && !means(termAt(terms, spanTo), 'point') ? 0.1 : 1.2
+/** A second figure of one name costs less where a word says what it is of: “rise 11 front, 14.5 back”, “(stretches to 21)”. */
+function again(terms: Terms, { from, spanTo }: Quantity): number {
+  const behind = termAt(terms, spanTo)
+  const ahead = termAt(terms, from - 1)
+  return (meansAny(behind, SIDES) && !means(behind, 'point')) || means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed') ? 0.1 : 1.2
+}
 const SIDES: Parameters<typeof meansAny>[1] = ['front', 'back', 'inner', 'relaxed', 'stretched', 'cuffed', 'uncuffed']
 
 type Row = Record<State, Step | null>
@@ -79,16 +84,17 @@ function reachBy(
 /** The links of least cost. Linear: a figure looks no further than the name before and the name after it. */
 export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly Label[], quantities: readonly Quantity[]): Link[] {
   const items = row(labels, quantities)
-  let now: Row = { none: { cost: 0, state: 'none', back: null, link: null }, free: null, taken: null }
+  let now: Row = { none: { cost: 0, state: 'none', back: null, link: null }, free: null, taken: null, behind: null }
   let last: Label | null = null
   for (let index = 0; index < items.length; index++) {
     const item = items[index] as Item
-    const next: Row = { none: null, free: null, taken: null }
+    const next: Row = { none: null, free: null, taken: null, behind: null }
     const open: number = last ? unused(tokens, terms, last) : 0
     if ('label' in item) {
       if (now.none) reach(next, now.none, 'free', 0, null)
       if (now.free) reach(next, now.free, 'free', open, null)
-      if (now.taken) reach(next, now.taken, 'none', 0, null)
+      if (now.taken) reach(next, now.taken, 'behind', 0, null)
+      if (now.behind) reach(next, now.behind, 'free', 0, null)
       last = item.label
     } else {
       const { quantity } = item
@@ -97,11 +103,16 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
       const name = following && 'label' in following ? following.label : null
       const right = name ? gap(tokens, terms, name, quantity, false) : NEVER
       const nobody = quantity.unit === null ? NOBODY_BARE : NOBODY
-      const { none, free } = now
+      const { none, free, behind } = now
       if (none) {
         reach(next, none, 'none', nobody, null)
         if (last) reachBy(next, none, 'none', again(terms, quantity) + Math.max(left, 0), quantity, last, left, true)
         if (name) reachBy(next, none, 'taken', right, quantity, name, right, false)
+      }
+      if (behind) {
+        reach(next, behind, 'behind', nobody, null)
+        if (last) reachBy(next, behind, 'behind', again(terms, quantity) + BOTH_SIDES + Math.max(left, 0), quantity, last, left, true)
+        if (name) reachBy(next, behind, 'taken', right, quantity, name, right, false)
       }
       if (free) {
         reach(next, free, 'free', nobody, null)

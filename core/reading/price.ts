@@ -65,9 +65,22 @@ function priceAt(text: TextRead, at: number, locale: string): Found | null {
     if (means(term, 'price')) asked = true
     else if (means(term, 'retail')) return null
   }
+  if (wasPaid(text, at)) return null
   const next = termAt(terms, amount.to)
+  if (means(next, 'price')) asked = true
   if (next && means(next, 'retail') && !means(next, 'currency')) return null
   return { amount: amount.value, currency, asked }
+}
+
+const PAID =
+  /^(?:bought|paid|purchased|gekauft|achete|achetee|achetes|comprado|comprada|compre|pagato|pagata|acquistato|acquistata|gekocht|kupilam|kupiona|kupione|kupiony|kopte|kopt|inkopt)$/
+const FAR = 8
+
+/** “I bought these in 2019 for £80”: earlier in its sentence somebody paid it. */
+function wasPaid({ tokens, layout }: TextRead, at: number): boolean {
+  for (let near = at - 1; near >= Math.max(0, at - FAR) && layout.sentence[near] === layout.sentence[at]; near--)
+    if (PAID.test(tokens[near]?.text ?? '')) return true
+  return false
 }
 
 /** 38.50 · 38,50 · 1,250 · 1.250,00 · 1 250 */

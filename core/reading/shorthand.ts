@@ -3,7 +3,7 @@ import type { Label } from './label.ts'
 import type { Quantity } from './quantities.ts'
 import type { Token } from './tokens.ts'
 
-const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh'])
+const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh', 'il', 'ol'])
 const GAP = 8
 
 /**

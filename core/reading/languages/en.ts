@@ -10,7 +10,7 @@ export const en: Lexicon = {
     chest:
       'chest | bust | breast | bust line | bustline | chest size | chest measurement | bust measurement | bust size | breasts | chst | full bust',
     'chest flat':
-      'pit to pit | pit 2 pit | pits to pits | armpit to armpit | arm pit to arm pit | underarm to underarm | under arm to under arm | p2p | ptp | p t p | p to p | pit pit | pit-pit | pit to pit chest | pit to pit bust | pit to pit width | half chest | half bust | chest width | bust width | across chest | across the chest | across bust | across the bust | armpit to pit | pit to armpit | pitt to pitt | pit to pits | pit-to-pit measurement | under arm to underarm | underarm to under arm | armpits | pits | armpit | pit | armpit across | armpit width | underarm width | pit width | across the pits | across the armpits | across armpits | seam to seam under arms | armhole to armhole | sleeve to sleeve',
+      'pit to pit | pit 2 pit | p p | pits to pits | armpit to armpit | arm pit to arm pit | underarm to underarm | under arm to under arm | p2p | ptp | p t p | p to p | pit pit | pit-pit | pit to pit chest | pit to pit bust | pit to pit width | half chest | half bust | chest width | bust width | across chest | across the chest | across bust | across the bust | armpit to pit | pit to armpit | pitt to pitt | pit to pits | pit-to-pit measurement | under arm to underarm | underarm to under arm | armpits | pits | armpit | pit | armpit across | armpit width | underarm width | pit width | across the pits | across the armpits | across armpits | seam to seam under arms | armhole to armhole | sleeve to sleeve',
     'chest around': 'chest circumference | bust circumference | around the bust | around bust | around the chest | around chest',
     waist:
       'elastic waist | elasticated waist | elastic waistband | elasticated waistband | drawstring waist | stretch waist | stretchy waist | waist elastic | waist | waistline | waist line | waist band | waistband | waste | natural waist | waist measurement | waist size | top of waist | top waist | wasit | wiast | waists | waist actual | actual waist',
@@ -45,7 +45,7 @@ export const en: Lexicon = {
     shoulderWidth:
       'shoulder to shoulder | shoulder | shoulders | shoulder width | shoulder seam to shoulder seam | shoulder seam to seam | s2s | sts | across shoulder | across the shoulder | across shoulders | across the shoulders | shoulder across | shoulders across | shoulder span | shoulder breadth | shoulder 2 shoulder | shldr | shldrs | shoulder seam to shoulder | shoulder seams | seam to seam shoulders | sholder | sholders | shoulders seam to seam | shoulder seam | shoulder point to point | point to point | yoke | cross shoulder | back of shoulders',
     sleeveLength:
-      'sleeve | sleeve length | arm length | arm | arms | length of sleeve | sleeves length | sleeve lenght | sleve | outer sleeve | sleeve outseam | shoulder to cuff | shoulder to wrist | shoulder to end of sleeve | long sleeve length | top of sleeve | outside sleeve | sleave | sleeves measure | sleeve seam | outer arm | s2c | outside arm',
+      'sleeve | sleeve length | overarm | over arm | sleeve overarm | arm length | arm | arms | length of sleeve | sleeves length | sleeve lenght | sleve | outer sleeve | sleeve outseam | shoulder to cuff | shoulder to wrist | shoulder to end of sleeve | long sleeve length | top of sleeve | outside sleeve | sleave | sleeves measure | sleeve seam | outer arm | s2c | outside arm',
     'sleeveLength weak': 'long sleeve | short sleeve | long sleeves | short sleeves',
     sleeveFromCentreBack:
       'center back to cuff | centre back to cuff | middle of collar to cuff | raglan sleeve length | raglan sleeve | center back sleeve | centre back sleeve | cb to cuff | center neck to cuff | raglan | c2c | center of back to cuff | centre of back to cuff | dress shirt sleeve',
@@ -160,7 +160,8 @@ export const en: Lexicon = {
       'lining | lined | inner | interior | padding | filling | fill | wadding | trim | contrast | collar | cuffs | pocket lining | pockets | insert | lace | ribbing | rib | secondary | facing | backing | sleeve lining | hood | trimming | piping | embroidery',
     retail:
       'rrp | retail | retails | retailed | originally | original price | cost | costs | worth | was | new price | full price | paid | bought for | postage | shipping | delivery | p p | post | over | off | save | savings | value | valued | orders over | deposit | new | retail price | fee | per',
-    price: 'price | asking | now | for sale | selling for | only | sale | buy it now | priced at',
+    price:
+      'price | ono | obo | or nearest offer | or best offer | o n o | asking | now | for sale | selling for | only | sale | buy it now | priced at',
     condition: 'condition | cond | cond.',
     conditionWord:
       'excellent | good | great | very | fair | perfect | mint | used | vintage | worn | pristine | fantastic | lovely | preowned | pre owned | pre loved | preloved | near | like | new | brand | beautiful | superb | amazing | decent | poor | as new | immaculate | wonderful | gently | overall | nearly | fabulous | nice | really | well | secondhand | second hand | exceptional | unworn | deadstock | clean | ok | okay | reasonable | average',

@@ -95,5 +95,96 @@ export const misreadings: Case[] = [
         { point: 'waist', mm: 25.4, place: { text: '1"', nth: 1, value: 1, unit: 'in' } }
       ]
     }
+  },
+  {
+    name: 'an unknown name before the first figure',
+    teaches: 'a name between two figures is not both’s: the figure of an unknown name is nobody’s',
+    trap: true,
+    listing: { title: 'Cotton shirt', text: 'Qz 22" / length 28" / sleeve 24"' },
+    expect: {
+      kind: 'shirt',
+      fibres: [['cotton', null]],
+      measures: [m('bodyLength', '28"', 'in length'), m('sleeveLength', '24"', 'in length')],
+      leftAside: [aside('unknown', '22"', 'in')]
+    }
+  },
+  {
+    name: 'from somewhere to the hem',
+    teaches: 'an end of a length is no hem',
+    listing: { title: 'Satin dress', text: 'Length from hollow to hem 56", bust 36" around' },
+    expect: {
+      kind: 'dress',
+      traits: ['slippery'],
+      measures: [m('bodyLength', '56"', 'in length'), m('chest', '36"', 'in around')]
+    }
+  },
+  {
+    name: 'fits, then a figure',
+    teaches: 'what a body may have is no measurement of the garment',
+    trap: true,
+    listing: { title: 'Linen trousers', text: 'Waist 37cm across, inseam 78cm. Fits 28-29" waist.' },
+    expect: {
+      kind: 'trousers',
+      fibres: [['linen', null]],
+      measures: [m('waist', '37cm', 'cm flat'), m('inseam', '78cm', 'cm length')],
+      leftAside: [aside('fits-advice', '28-29"', 'in', 1, 28.5)]
+    }
+  },
+  {
+    name: 'what was paid once',
+    teaches: 'the price when it was bought is not the price asked',
+    listing: { title: 'Wool coat', text: 'I bought this in 2018 for £90 and never wore it. £25 ono.' },
+    expect: { kind: 'coat', fibres: [['wool', null]], price: { amount: 25, currency: 'GBP' } }
+  },
+  {
+    name: 'W beside B',
+    teaches: 'a width beside a bust is the waist, even on a top',
+    listing: { title: 'Cotton blouse', text: 'B: 37 W: 33 L: 24 S: 23 inches' },
+    expect: {
+      kind: 'shirt',
+      fibres: [['cotton', null]],
+      measures: [
+        m('chest', '37', 'in around judged list'),
+        m('waist', '33', 'in around judged list'),
+        m('bodyLength', '24', 'in length list'),
+        m('sleeveLength', '23 inches', 'in length')
+      ]
+    }
+  },
+  {
+    name: 'two garments without headings',
+    teaches: 'a garment’s name before a point heads what follows, where two garments do so',
+    listing: {
+      title: 'Linen skirt suit',
+      text: 'Jacket bust 37" around, length 22". Skirt waist 27" around, hips 38" around, length 26".'
+    },
+    expect: {
+      kind: 'jacket',
+      fibres: [['linen', null]],
+      made: { tailored: true },
+      measures: [
+        m('chest', '37"', 'in around', { of: 'jacket' }),
+        m('bodyLength', '22"', 'in length', { of: 'jacket' }),
+        m('waist', '27"', 'in around', { of: 'skirt' }),
+        m('hip', '38"', 'in around', { of: 'skirt' }),
+        m('skirtLength', '26"', 'in length', { of: 'skirt' })
+      ],
+      issues: [{ code: 'reading.several-garments' }]
+    }
+  },
+  {
+    name: 'two letters for the leg',
+    teaches: 'IL and OL are the inner and the outer leg',
+    listing: { title: 'Wool trousers', text: 'W: 33" IL: 30" OL: 41" Thigh 12" flat' },
+    expect: {
+      kind: 'trousers',
+      fibres: [['wool', null]],
+      measures: [
+        m('waist', '33"', 'in around judged'),
+        m('inseam', '30"', 'in length'),
+        m('outseam', '41"', 'in length'),
+        m('thigh', '12"', 'in flat')
+      ]
+    }
   }
 ]

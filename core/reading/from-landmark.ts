@@ -9,6 +9,8 @@ export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, Poi
   length: { waist: 'skirtLength', neck: 'bodyLength', shoulder: 'bodyLength' }
 }
 
+const FROM_LOWER = new Set<Landmark>(['armpit', 'bust'])
+
 /**
  * sleeve (from centre back) 35"   ·   sleeve 18" from the underarm: see withTrailingNames
  *         ^^^^ ^^^^^^^^^^^ where it starts says which sleeve it is
@@ -18,6 +20,13 @@ export function fromLandmark(tokens: readonly Token[], terms: Terms, label: Labe
   const starts = name === undefined || label.points.length > 1 ? undefined : STARTS_FROM[name]
   if (!starts) return
   const landmark = landmarkFrom(tokens, terms, label.to)
+  // a length from the armpit is none that is kept
+  if (landmark && name === 'length' && FROM_LOWER.has(landmark.landmark)) {
+    label.role = 'detail'
+    label.points = []
+    label.to = landmark.to
+    return
+  }
   const better = landmark && starts[landmark.landmark]
   if (better) {
     label.points = [better]
@@ -33,7 +42,7 @@ export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number)
     if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return null
     const term = termAt(terms, at)
     if (token.kind === 'mark') {
-      if (!/^[(,-]$/.test(token.text)) return null
+      if (!/^[(,'-]$/.test(token.text)) return null
       if (token.text === '(') seen = true
       at++
       continue

@@ -27,6 +27,7 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
   const joined: Label[] = []
   for (const label of single) {
     const last = joined[joined.length - 1]
+    if (last && label.from < last.to) continue // where it starts is part of the name
     fromLandmark(tokens, terms, label)
     // 23" long and the shoulders 17": what has its figure before it begins no joint name
     const ended = last && behind.has(last.from) && tokens[last.to]?.text !== '/'
@@ -38,6 +39,9 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
   return joined
 }
 
+/** These also say whose: “tour de la poitrine”. */
+const OF = /^(?:de|du|des|d|del|da|dal|dalla|van|von|vom|z|aus)$/
+
 /** “(from the shoulder)”, “ab Kragen”, “hollow to hem”: where something is measured from or to names nothing by itself. */
 function isStart(tokens: readonly Token[], terms: Terms, label: Label): boolean {
   if (label.letter !== null || !means(termAt(terms, label.from), 'landmark') || label.points.length > 1) return false
@@ -45,7 +49,8 @@ function isStart(tokens: readonly Token[], terms: Terms, label: Label): boolean 
   let before = termAt(terms, label.from - 1)
   while (before && means(before, 'light') && !means(before, 'from', 'to') && label.from - before.from < 4)
     before = termAt(terms, before.from - 1)
-  return before !== undefined && means(before, 'from', 'to') && !means(before, 'position')
+  if (before === undefined || !means(before, 'from', 'to') || means(before, 'position')) return false
+  return !OF.test(tokens[before.from]?.text ?? '') || tokens[before.from - 1]?.text === '('
 }
 
 /** “Chest (button to button) 42"”: what stands in brackets behind a name, with no figure of its own, only says how. */
@@ -130,7 +135,7 @@ const FAMILIES: PointName[][] = [
   ['sleeveLength', 'sleeveUnderarm', 'sleeveFromCentreBack', 'length'],
   ['rise', 'frontRise', 'backRise', 'length'],
   ['chest', 'width'],
-  ['waist', 'topEdge', 'width'],
+  ['waist', 'waistband', 'topEdge', 'width'],
   ['hip', 'width'],
   ['thigh', 'width', 'legLength'],
   ['knee', 'width'],
@@ -144,7 +149,17 @@ const FAMILIES: PointName[][] = [
   ['torsoLength', 'length']
 ]
 /** Names that say little alone give way. */
-const GENERIC = new Set<PointName>(['length', 'width', 'topEdge', 'bottomEdge', 'cuffEdge', 'rise', 'legLength', 'sleeveLength'])
+const GENERIC = new Set<PointName>([
+  'length',
+  'width',
+  'topEdge',
+  'waistband',
+  'bottomEdge',
+  'cuffEdge',
+  'rise',
+  'legLength',
+  'sleeveLength'
+])
 
 export const isFamily = (a: PointName, b: PointName): boolean =>
   a === b || FAMILIES.some((family) => family.includes(a) && family.includes(b))

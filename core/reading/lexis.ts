@@ -46,6 +46,8 @@ export interface Meaning {
 export const meaningOf = (senses: Sense[]): Meaning => ({ senses, roles: new Set(senses.map(({ role }) => role)), whole: null })
 export interface Lexis {
   root: Node
+  /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
+  heads: ReadonlyMap<string, Meaning>
   halves: ReadonlySet<string>
 }
 
@@ -96,7 +98,25 @@ function compile(lexicons: readonly Lexicon[]): Lexis {
     for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
     for (const word of wordsOf(lexicon.words.half ?? '')) halves.add(word)
   })
-  return { root, halves }
+  return { root, halves, heads: headsOf(lexicons, root) }
+}
+
+/** Languages that write several words as one. */
+const JOINING = new Set(['de', 'nl', 'sv'])
+const SHORTEST_HEAD = 4
+
+function headsOf(lexicons: readonly Lexicon[], root: Node): Map<string, Meaning> {
+  const heads = new Map<string, Meaning>()
+  for (const { language, kinds, words } of lexicons) {
+    if (!JOINING.has(language)) continue
+    for (const phrases of [...kinds.map(({ phrases }) => phrases), words.thing ?? ''])
+      for (const phrase of phrases.split(' | ')) {
+        const [word, more] = wordsOf(phrase)
+        const meaning = word === undefined || more !== undefined || word.length < SHORTEST_HEAD ? null : root.next.get(word)?.meaning
+        if (word !== undefined && meaning) heads.set(word, meaning)
+      }
+  }
+  return heads
 }
 
 const wordsOf = (phrase: string): string[] =>

@@ -10,6 +10,8 @@ const BY_SHAPE: Partial<Record<PointName, By>> = {
   length: { legs: 'outseam', skirt: 'skirtLength', upper: 'bodyLength', whole: 'bodyLength', none: null },
   legLength: { legs: 'inseam', skirt: null, upper: null, whole: 'inseam', none: 'inseam' },
   width: { legs: 'waist', skirt: 'waist', upper: 'chest', whole: 'chest', none: null },
+  // a belt on all that has no waistband
+  waistband: { legs: 'waist', skirt: 'waist', upper: null, whole: null, none: null },
   topEdge: { legs: 'waist', skirt: 'waist', upper: 'chest', whole: 'chest', none: null },
   rise: { legs: 'frontRise', skirt: 'frontRise', upper: 'frontRise', whole: 'frontRise', none: 'frontRise' },
   cuffEdge: { legs: 'legOpening', skirt: 'cuff', upper: 'cuff', whole: 'cuff', none: 'cuff' },

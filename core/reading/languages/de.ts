@@ -89,7 +89,7 @@ export const de: Lexicon = {
     detail:
       'kragen | kragenhöhe | kragenbreite | revers | reversbreite | tasche | taschen | schlitz | gehschlitz | reißverschluss | knopf | knöpfe | gürtel | gürtelschlaufen | bundhöhe | umschlag | kapuze | saumhöhe | absatz | absatzhöhe | rückenschlitz | ausschnitt | ausschnitttiefe | schleife | rüsche | volant | futter | knopfleiste | trägerbreite | band | spitze | fransen | rippbündchen | kellerfalte | achsel bis saum | seitenlänge ab achsel',
     thing:
-      'tasche handtasche | handtasche | rucksack | schuhe | stiefel | stiefelette | laptop | handy | hut | mütze | schal | tuch | stoff | meterware | vorhang | decke | kissen | koffer | schaft | sohle | absätze | stoffrest | geldbeutel',
+      'strumpfhose | strumpfhosen | strümpfe | kleiderbügel | tasche handtasche | handtasche | rucksack | schuhe | stiefel | stiefelette | laptop | handy | hut | mütze | schal | tuch | stoff | meterware | vorhang | decke | kissen | koffer | schaft | sohle | absätze | stoffrest | geldbeutel',
     height: 'groß | körpergröße | körperhöhe | größe körper',
     model:
       'model | modell | puppe | schneiderpuppe | schaufensterpuppe | ich bin | ich trage | sie trägt | meine maße | meine größe | bei mir | sie ist | er ist | an mir | trägerin',

@@ -26,7 +26,7 @@ export const es: Lexicon = {
     knee: 'rodilla | ancho rodilla',
     calf: 'pantorrilla | gemelo',
     legOpening:
-      'bajo de pierna | ancho bajo pierna | bajo pernera | ancho pernera | boca pierna | tobillo | bajo del pantalón | apertura pierna | ancho tobillo | bajo pantalón | ancho de pernera | boca de pierna | ancho del bajo de la pierna',
+      'bajo de pierna | ancho pierna abajo | ancho de pierna abajo | pierna abajo | bajo pierna | ancho bajo pierna | bajo pernera | ancho pernera | boca pierna | tobillo | bajo del pantalón | apertura pierna | ancho tobillo | bajo pantalón | ancho de pernera | boca de pierna | ancho del bajo de la pierna',
     elbow: 'codo',
     underbust: 'bajo pecho | contorno bajo pecho | bajo busto',
     armhole: 'sisa | sisas',

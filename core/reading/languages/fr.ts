@@ -22,6 +22,7 @@ export const fr: Lexicon = {
     cuff: 'poignet | tour de poignet | bas de manche | poignets',
     'neck weak': 'col',
     'sleeveLength weak': 'manches longues | manche longue | manches courtes | manche courte',
+    waistband: 'ceinture',
     neck: 'encolure | tour de cou | tour d encolure',
     thigh: 'cuisse | tour de cuisse | largeur cuisse | largeur de cuisse | cuisses | largeur cuisses',
     knee: 'genou | largeur genou | genoux | largeur au genou',

@@ -21,6 +21,7 @@ export const it: Lexicon = {
     cuff: 'polsino | polso | polsini',
     'neck weak': 'collo | colletto',
     'sleeveLength weak': 'maniche lunghe | manica lunga | maniche corte | manica corta',
+    waistband: 'cintura',
     neck: 'circonferenza collo | giro collo',
     thigh: 'coscia | larghezza coscia | cosce | circonferenza coscia | larghezza cosce',
     knee: 'ginocchio | larghezza ginocchio',

@@ -78,7 +78,7 @@ export const nl: Lexicon = {
     detail:
       'kraag | kraaghoogte | revers | zak | zakken | split | rits | riem | knopen | knoop | riemlussen | capuchon | hak | hakken | hakhoogte | ruche | strik | kant | franje | bandhoogte | omslag | decolleté | voering | oksel tot zoom | kraagbreedte | oksel tot onderkant',
     thing:
-      'tas | handtas | rugzak | schoenen | laarzen | enkellaarsjes | laptop | telefoon | hoed | muts | pet | sjaal | stof | lap stof | gordijn | kussen | koffer | zool | schacht | portemonnee',
+      'panty | maillot | tas | handtas | rugzak | schoenen | laarzen | enkellaarsjes | laptop | telefoon | hoed | muts | pet | sjaal | stof | lap stof | gordijn | kussen | koffer | zool | schacht | portemonnee',
     height: 'lichaamslengte',
     model:
       'model | paspop | etalagepop | ik ben | ik draag | zij draagt | mijn maten | ze draagt | zij is | hij is | bij mij | op mij | ze is',

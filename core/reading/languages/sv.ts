@@ -79,7 +79,7 @@ export const sv: Lexicon = {
     detail:
       'krage | krag | slag | ficka | fickor | slits | dragkedja | blixtlås | skärp | bälte | knappar | knapp | hällor | huva | klack | klackhöjd | volang | rosett | spets | fransar | linningens höjd | uppslag | foder | kraghöjd | armhåla till fåll | släp | urringning | linning höjd',
     thing:
-      'väska | handväska | ryggsäck | skor | stövlar | stövletter | dator | telefon | hatt | mössa | keps | halsduk | sjal | tyg | stuvbit | gardin | kudde | resväska | sula | skaft | plånbok | klackar',
+      'strumpbyxor | strumpbyxa | väska | handväska | ryggsäck | skor | stövlar | stövletter | dator | telefon | hatt | mössa | keps | halsduk | sjal | tyg | stuvbit | gardin | kudde | resväska | sula | skaft | plånbok | klackar',
     height: 'lång person | kroppslängd',
     model:
       'modell | modellen | provdocka | jag är | jag har | hon är | hon har | mina mått | han är | på mig | bär storlek | dockan | jag bär | som är',

@@ -168,5 +168,25 @@ export const german: Case[] = [
   de('Kürzel', 'the short names of bust, waist and hip', 'Kleid', 'BW 2x45cm TW 2x37cm HW 2x49cm', {
     kind: 'dress',
     measures: [m('chest', '45cm', 'cm flat'), m('waist', '37cm', 'cm flat'), m('hip', '49cm', 'cm flat')]
-  })
+  }),
+  de(
+    'zusammengesetzt',
+    'compound names of garments by their last part, their cloth by the first',
+    'Baumwollwanderhemd',
+    'Brustbreite 57 cm, Länge 78 cm',
+    {
+      kind: 'shirt',
+      measures: [m('chest', '57 cm', 'cm flat'), m('bodyLength', '78 cm', 'cm length')]
+    }
+  ),
+  de(
+    'Leinenwanderrock',
+    'a compound nobody listed; its hem is a sweep',
+    'Leinentrachtenrock',
+    'Bund: 74 cm rundherum, Länge: 70 cm, Saumweite: 220 cm',
+    {
+      kind: 'skirt',
+      measures: [m('waist', '74 cm', 'cm around'), m('skirtLength', '70 cm', 'cm length'), m('sweep', '220 cm', 'cm around judged')]
+    }
+  )
 ]

@@ -151,5 +151,39 @@ export const french: Case[] = [
       sizeLabels: ['36'],
       leftAside: [aside('size-label', '36')]
     }
+  ),
+  fr(
+    'ceinture',
+    'the band of trousers is their waist, the belt of a coat is not',
+    'Pantalon large',
+    'Ceinture : 36 cm à plat, entrejambe 70 cm',
+    {
+      kind: 'trousers',
+      measures: [m('waist', '36 cm', 'cm flat'), m('inseam', '70 cm', 'cm length')]
+    }
+  ),
+  fr(
+    'ceinture de manteau',
+    'a belt’s length is no waist',
+    'Manteau',
+    'Poitrine 52 cm à plat, ceinture : 110 cm',
+    {
+      kind: 'coat',
+      measures: [m('chest', '52 cm', 'cm flat')],
+      leftAside: [aside('detail', '110 cm', 'cm')]
+    },
+    true
+  ),
+  fr(
+    'depuis l’aisselle',
+    'a length from the armpit is no length of the whole',
+    'Robe bustier',
+    'Tour de poitrine 84 cm, longueur depuis l’aisselle 90 cm',
+    {
+      kind: 'dress',
+      measures: [m('chest', '84 cm', 'cm around judged')],
+      leftAside: [aside('detail', '90 cm', 'cm')]
+    },
+    true
   )
 ]

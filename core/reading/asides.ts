@@ -1,7 +1,8 @@
 /** Figures that are about something else: the model's body, who it would fit, the parcel, a place on the garment. */
+
+import { gap } from './gap.ts'
 import type { Label } from './label.ts'
 import type { Layout } from './layout.ts'
-import { gap } from './link.ts'
 import type { Quantity } from './quantities.ts'
 import type { AsideReason } from './reading.ts'
 import { meaning, means, type Term, type Terms, termAt, termsAs } from './terms.ts'

@@ -1,4 +1,5 @@
 /** The words of a text that mean something, longest phrase first, each with its place and all it can mean. */
+import { compoundWord, INNER } from './compound-word.ts'
 import type { Landmark, PointName, WordRole } from './languages/lexicon.ts'
 import { type Lexis, type Meaning, meaningOf, type Node, type Sense } from './lexis.ts'
 import type { Token } from './tokens.ts'
@@ -61,7 +62,7 @@ export function termsOf(tokens: readonly Token[], lexis: Lexis): Terms {
     const found = longest(tokens, from, lexis.root, unit ? from + 1 : undefined)
     if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, lexis.root) : found)
     else if (lexis.heads.size > 0) {
-      const its = compound(tokens[from] as Token, lexis)
+      const its = compoundWord(tokens[from] as Token, lexis)
       if (its) list.push({ from, to: from + 1, its })
     }
     from = found?.to ?? from + 1
@@ -111,30 +112,7 @@ function longest(tokens: readonly Token[], from: number, root: Node, limit = tok
   return best
 }
 
-const LONGEST_HEAD = 14
-const SHORTEST_FIRST = 3
-
-/** Herrenhemd, Baumwollkleid: a garment by its last part; what cloth or person its first part names is kept. */
-function compound({ kind, text }: Token, { heads, root }: Lexis): Meaning | null {
-  if (kind !== 'word' || text.length > 40) return null
-  for (let at = Math.max(SHORTEST_FIRST, text.length - LONGEST_HEAD); at <= text.length - 4; at++) {
-    const head = heads.get(text.slice(at))
-    if (head === undefined) continue
-    const first = text.slice(0, at)
-    const senses = [...head.senses]
-    for (const word of [first, `${first}e`, first.replace(/(?:en|s|n|e)$/, '')]) {
-      const own = root.next.get(word)?.meaning?.senses.filter(({ role }) => INNER.has(role) && role !== 'kind')
-      if (own === undefined || own.length === 0) continue
-      senses.push(...own)
-      break
-    }
-    return meaningOf(senses)
-  }
-  return null
-}
-
 const OUTER = ['kind', 'made', 'use', 'trait'] as const
-const INNER = new Set(['fibre', 'structure', 'trait', 'colour', 'use', 'made', 'kind'])
 const IMITATED = /^(?:faux|vegan|imitation|fake|pu|mock)$/
 
 /** “denim jacket” is a jacket and still denim: what the words of a garment's name tell each for itself is kept. */

@@ -1,0 +1,126 @@
+/** What it costs that a figure is of a name. */
+import type { Label } from './label.ts'
+import { endsSentence } from './layout.ts'
+import type { Quantity } from './quantities.ts'
+import { means, meansAny, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+/** Costs from here on are no link at all. */
+export const NEVER = 1e9
+const FURTHEST = 40
+
+const SOFT: Record<string, number> = {
+  ',': 0.7,
+  ';': 1.2,
+  '/': 0.5,
+  '|': 1,
+  '•': 1,
+  '·': 1,
+  '*': 0.8,
+  ')': 0.1,
+  '(': 0.1,
+  ']': 0.1,
+  '[': 0.1,
+  '&': 0.6,
+  '+': 0.6,
+  x: 0.3
+}
+
+/** Words that hold no figure off its name. */
+const SMALL: Parameters<typeof meansAny>[1] = [
+  'light',
+  'basis',
+  'unit',
+  'front',
+  'back',
+  'relaxed',
+  'stretched',
+  'inner',
+  'from',
+  'to',
+  'cuffed',
+  'uncuffed',
+  'landmark',
+  'or',
+  'all',
+  'half'
+]
+
+/** What it costs that a figure belongs to a name: what stands between them. */
+export function gap(tokens: readonly Token[], terms: Terms, label: Label, quantity: Quantity, before: boolean): number {
+  const from = before ? label.to : quantity.spanTo
+  const to = before ? quantity.from : label.from
+  if (to - from > FURTHEST) return NEVER
+  let cost = before ? 0 : 0.35
+  let joint = false
+  for (let at = from; at < to; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'break') {
+      cost += lineEnd(tokens, at, label, quantity, before)
+      continue
+    }
+    if (token.kind === 'mark') {
+      if (token.text === '(' && before) {
+        const close = closing(tokens, at, to)
+        if (close > at) {
+          cost += 0.2
+          at = close
+          continue
+        }
+      }
+      if (endsSentence(tokens, at)) cost += 2
+      else if (/^[:=]$/.test(token.text)) {
+        cost += before ? (joint ? 0 : -0.3) : 0.8
+        joint = true
+      } else if (/^[-~>.<_"'"]$/.test(token.text)) {
+        cost += before ? (joint ? 0 : -0.15) : 0.1
+        if (token.text !== "'" && token.text !== '"') joint = true
+      } else cost += SOFT[token.text] ?? 0.5
+      continue
+    }
+    const term = termAt(terms, at)
+    if (token.kind === 'word' && token.text === 'x') cost += 0.3
+    else if (!term) cost += 0.5
+    else if (means(term, 'and')) cost += before ? 0.45 : 0.3
+    else if (means(term, 'measures')) cost += before ? 0 : 0.6
+    // 18 inches from the shoulder: where it starts, unless both ends are named
+    else if (!before && means(term, 'from') && label.to - label.from < 3) cost += 0.8
+    else if (!before && at === from && means(term, 'light') && /^(?:at|in|across|around|on|of|a|an|the)$/.test(token.text)) cost -= 0.1
+    else if (meansAny(term, SMALL)) cost += 0.05
+    else cost += 0.5
+    if (term) at = Math.max(at, term.to - 1)
+  }
+  if (!before) {
+    // “27 at the back, sleeves are 18”: a name with its own verb or colon waits for the figure behind it
+    const next = tokens[label.to]
+    if (next && (/^[:=]$/.test(next.text) || means(termAt(terms, label.to), 'measures') || VERB.test(next.text))) cost += 0.8
+  }
+  if (label.weak && cost > 0.4) return NEVER
+  if (label.role === 'fault' || label.role === 'thing') cost += before ? 0.6 : 0
+  return cost
+}
+
+/** is, are: in the languages read. */
+const VERB = /^(?:is|are|was|ist|sind|est|sont|es|son|sono|zijn|jest|ar|mierzy|misst|mesure|mide|misura|meet|mater)$/
+
+/** A line's end parts, unless the name stands alone on its line and the figure alone on the next. */
+function lineEnd(tokens: readonly Token[], at: number, label: Label, quantity: Quantity, before: boolean): number {
+  if (tokens[at + 1]?.kind === 'break' || tokens[at - 1]?.kind === 'break') return 1.3
+  const alone =
+    startsLine(tokens, label.from) &&
+    (before
+      ? endsLine(tokens, quantity.spanTo) && startsLine(tokens, quantity.from)
+      : endsLine(tokens, label.to) && startsLine(tokens, quantity.from))
+  return alone ? 0.5 : 1.6
+}
+
+const startsLine = (tokens: readonly Token[], index: number): boolean =>
+  index === 0 ||
+  tokens[index - 1]?.kind === 'break' ||
+  (tokens[index - 1]?.kind === 'mark' && (index === 1 || tokens[index - 2]?.kind === 'break'))
+const endsLine = (tokens: readonly Token[], index: number): boolean => tokens[index] === undefined || tokens[index]?.kind === 'break'
+
+function closing(tokens: readonly Token[], from: number, to: number): number {
+  for (let at = from + 1; at < to; at++) if (tokens[at]?.text === ')') return at
+  return -1
+}

@@ -43,6 +43,11 @@ export default defineConfig({
             gecko_android: { strict_min_version: '142.0' }
           }
         }
-      : { key: PUBLIC_KEY, minimum_chrome_version: '120' })
+      : {
+          key: PUBLIC_KEY,
+          minimum_chrome_version: '120',
+          // what is looked at in a private window is not to be kept, so nothing is read there
+          incognito: 'not_allowed' as const
+        })
   })
 })

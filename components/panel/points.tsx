@@ -5,7 +5,7 @@ import type { Correction, MeasureReading } from '../../core/reading/reading.ts'
 import type { Judged } from '../judged.ts'
 import { Tape } from '../tape/tape.tsx'
 import { TapeLine } from '../tape/tape-line.tsx'
-import { gapWords } from '../tape/tape-words.ts'
+import { gapWords, isMeasured } from '../tape/tape-words.ts'
 import { useWords, type Words } from '../words.tsx'
 import { CorrectForm, draftOf } from './correct-form.tsx'
 import { type PointRow, pointRows, withoutPoint, withPoint } from './point-rows.ts'
@@ -134,8 +134,7 @@ function Said({ row }: { row: PointRow }) {
   const { t, inner } = words
   const { said, correction, shown, stated } = row
   const set = correction !== null && stated !== null
-  if (said.length === 0 && !set)
-    return <>{t(shown.garmentMm === null ? 'points.not-told' : shown.from === 'inferred' ? 'points.worked-out' : 'points.told')}</>
+  if (said.length === 0 && !set) return <>{t(shown.garmentMm === null ? 'points.not-told' : `points.from.${shown.from}`)}</>
   return (
     <>
       {set && (
@@ -165,7 +164,7 @@ function Toggle({
   controls
 }: Pick<RowProps, 'row' | 'open' | 'onToggle'> & { controls: string }) {
   const { t, inner } = useWords()
-  const enter = said.length === 0 && correction === null && (shown.garmentMm === null || shown.from === 'inferred')
+  const enter = said.length === 0 && correction === null && (shown.garmentMm === null || !isMeasured(shown.from))
   return (
     <button type="button" class="btn small" aria-expanded={open} aria-controls={open ? controls : undefined} onClick={onToggle}>
       {t(open ? 'points.close' : enter ? 'points.enter' : 'points.correct')}
@@ -178,7 +177,7 @@ function QuietPoint({ row, open, onToggle, form }: RowProps) {
   const { t, figure } = useWords()
   const id = useId()
   const { point, shown, afterMm } = row
-  const value = shown.garmentMm === null ? '–' : `${figure(shown.garmentMm)}${shown.from === 'inferred' ? '?' : ''}`
+  const value = shown.garmentMm === null ? '–' : `${figure(shown.garmentMm)}${isMeasured(shown.from) ? '' : '?'}`
   return (
     <>
       <tr>

@@ -5,7 +5,7 @@ import { type Judged, verdictReasons } from '../judged.ts'
 import { pointRows } from '../panel/point-rows.ts'
 import { KindSelect, KindUnknown, NobodyYet } from '../panel/states.tsx'
 import { TapeLine } from '../tape/tape-line.tsx'
-import { gapWords } from '../tape/tape-words.ts'
+import { gapWords, isMeasured } from '../tape/tape-words.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, uncapped, useWords } from '../words.tsx'
@@ -116,7 +116,7 @@ function Read(props: PopupProps & { judged: Judged }) {
                       {(shown.garmentMm !== null || shown.band !== null) && <TapeLine shown={shown} afterMm={afterMm} />}
                     </td>
                     <td class="v">
-                      {shown.garmentMm === null ? '–' : `${words.figure(shown.garmentMm)}${shown.from === 'inferred' ? '?' : ''}`}
+                      {shown.garmentMm === null ? '–' : `${words.figure(shown.garmentMm)}${isMeasured(shown.from) ? '' : '?'}`}
                     </td>
                     <td class="w">{gapWords(shown, words)}</td>
                   </tr>
@@ -126,7 +126,7 @@ function Read(props: PopupProps & { judged: Judged }) {
           </div>
           <p class="note">
             {t(
-              `popup.note.${words.units}${rows.some(({ shown }) => shown.from === 'inferred' && shown.garmentMm !== null) ? '.hollow' : ''}`
+              `popup.note.${words.units}${rows.some(({ shown }) => !isMeasured(shown.from) && shown.garmentMm !== null) ? '.hollow' : ''}`
             )}
             {all.length > rows.length && ` ${t('popup.note.more', { n: all.length - rows.length })}`}
           </p>

@@ -11,6 +11,9 @@ export interface PointShown extends Omit<GapShown, 'garmentMm' | 'because'> {
   garmentMm: number | null
 }
 
+/** Did somebody measure it? What is worked out, or only likely by a size label, is never drawn or said as told. */
+export const isMeasured = (from: PointShown['from']): boolean => from === 'seller' || from === 'own'
+
 /** Where a garment's point stands to what is wanted. */
 export function gapState({ garmentMm, from, sdMm, band }: PointShown): GapState {
   if (garmentMm === null) return 'not-told'
@@ -19,7 +22,7 @@ export function gapState({ garmentMm, from, sdMm, band }: PointShown): GapState 
   if (garmentMm < band.least) return 'under'
   const crosses = garmentMm + NINE_IN_TEN * sdMm > band.most || garmentMm - NINE_IN_TEN * sdMm < band.least
   if (!crosses) return 'inside'
-  return from === 'inferred' ? 'may-be-inside' : 'probably-inside'
+  return isMeasured(from) ? 'probably-inside' : 'may-be-inside'
 }
 
 const WIDE: ReadonlySet<PointId> = new Set(['shoulderWidth', 'backWidth'])
@@ -42,11 +45,14 @@ export function gapWords(shown: PointShown, words: Words): string {
 export function tapeWords(shown: PointShown, afterMm: number | null, words: Words): string {
   const { point, garmentMm, from, sdMm, band } = shown
   const give = NINE_IN_TEN * sdMm
-  const told = from !== 'inferred'
   const parts = [
     garmentMm === null
       ? words.t('tape.says.not-told', { point })
-      : words.t(told ? 'tape.says.told' : 'tape.says.worked-out', { point, mm: garmentMm, give })
+      : words.t(isMeasured(from) ? 'tape.says.told' : from === 'label' ? 'tape.says.label' : 'tape.says.worked-out', {
+          point,
+          mm: garmentMm,
+          give
+        })
   ]
   if (band !== null) parts.push(words.t('tape.says.wanted', { least: band.least, most: band.most, best: band.ideal }))
   if (garmentMm !== null) parts.push(`${gapWords(shown, words)}.`)

@@ -3,7 +3,7 @@ import { useId } from 'preact/hooks'
 import { useWidth } from '../use-width.ts'
 import { useWords } from '../words.tsx'
 import { drawTape, type Stretch, TAPE_BOTTOM, TAPE_TOP, type TapeDrawing, type TapeInput } from './tape-geometry.ts'
-import { type PointShown, tapeWords } from './tape-words.ts'
+import { isMeasured, type PointShown, tapeWords } from './tape-words.ts'
 
 export interface TapeProps {
   shown: PointShown
@@ -14,7 +14,7 @@ export interface TapeProps {
 
 /** What the geometry needs of a point. */
 export const tapeInput = (shown: PointShown, afterMm: number | null = null): TapeInput => ({
-  now: shown.garmentMm === null ? null : { mm: shown.garmentMm, sdMm: shown.sdMm, told: shown.from !== 'inferred' },
+  now: shown.garmentMm === null ? null : { mm: shown.garmentMm, sdMm: shown.sdMm, told: isMeasured(shown.from) },
   band: shown.band,
   afterMm
 })
@@ -113,7 +113,10 @@ function AfterMark({ now, after }: { now: TapeDrawing['now']; after: NonNullable
 function Labels({ shown, afterMm, drawing }: { shown: PointShown; afterMm: number | null; drawing: TapeDrawing }) {
   const words = useWords()
   const { garmentMm, band, from } = shown
-  const nowText = garmentMm === null ? '' : words.t(from === 'inferred' ? 'tape.label.worked-out' : 'tape.label.now', { mm: garmentMm })
+  const nowText =
+    garmentMm === null
+      ? ''
+      : words.t(isMeasured(from) ? 'tape.label.now' : from === 'label' ? 'tape.label.size' : 'tape.label.worked-out', { mm: garmentMm })
   const underText =
     afterMm !== null
       ? words.t('tape.label.after', { mm: afterMm })

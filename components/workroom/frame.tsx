@@ -4,7 +4,9 @@ import { HouseMark } from '../house-mark.tsx'
 import { useWords } from '../words.tsx'
 
 export const PAGES = ['wishlist', 'wardrobe', 'body', 'backup'] as const
-export type PageName = (typeof PAGES)[number]
+/** Parts that are reached from others: the help, the first visit, the listing that was open before it. */
+export const ALL_PAGES = [...PAGES, 'alterations', 'first', 'look'] as const
+export type PageName = (typeof ALL_PAGES)[number]
 
 export interface FrameProps {
   page: PageName
@@ -54,6 +56,11 @@ export function Frame({ page, people, personId, onPerson, place, children }: Fra
       <main id="main" class="wr-page sheet" tabIndex={-1}>
         {children}
       </main>
+      <footer class="wr-foot">
+        <a href="#alterations" aria-current={page === 'alterations' ? 'page' : undefined}>
+          {t('workroom.page.alterations')}
+        </a>
+      </footer>
     </div>
   )
 }

@@ -3,7 +3,7 @@ import type { AlterationId } from '../../core/alterations/ids.ts'
 import type { GarmentKind } from '../../core/garment/kinds.ts'
 import type { PointId } from '../../core/garment/points.ts'
 import type { Units } from '../../core/length.ts'
-import type { Means } from '../../core/plan/means.ts'
+import type { Means, OwnLimits } from '../../core/plan/means.ts'
 import type { Reckoning, Verdict } from '../../core/reckon.ts'
 import type { BodyMeasureId, Fit } from '../../core/wearer/body.ts'
 
@@ -14,6 +14,16 @@ export interface PersonShown {
   currency: string
   fit: Fit
   means: Means
+  /** The person's own limits by job, mm; 0: never. */
+  limits?: OwnLimits
+  easeOf?: OwnEase[]
+}
+/** How much larger than the body a kind is wanted at a point, in one fit, mm; below 0 where shorter. */
+export interface OwnEase {
+  kind: GarmentKind
+  fit: Fit
+  point: PointId
+  mm: number
 }
 export type PersonFields = Omit<PersonShown, 'id'>
 

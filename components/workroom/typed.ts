@@ -9,6 +9,25 @@ export function typedLength(typed: string, unit: LengthUnit): Typed<number> {
   return parsed.ok ? { ok: true, value: parsed.mm } : { ok: false, problem: `workroom.length.${parsed.problem}` }
 }
 
+/** A difference in mm, below 0 with a minus before it; 0 is a figure, nothing typed is null. */
+export function typedDifference(typed: string, unit: LengthUnit, mostMm: number): Typed<number | null> {
+  const text = typed.trim()
+  if (text === '') return { ok: true, value: null }
+  const [, minus = '', size = ''] = /^([-−+]?)\s*(.*)$/s.exec(text) ?? []
+  const parsed = parseLength(size, unit)
+  if (!parsed.ok) return parsed.problem === 'zero' ? { ok: true, value: 0 } : { ok: false, problem: `workroom.length.${parsed.problem}` }
+  if (parsed.mm > mostMm) return { ok: false, problem: 'workroom.length.too-large' }
+  return { ok: true, value: minus === '' || minus === '+' ? parsed.mm : -parsed.mm }
+}
+
+/** A limit in mm; 0 is one (never), nothing typed is null (the default stands). */
+export function typedLimit(typed: string, unit: LengthUnit): Typed<number | null> {
+  if (typed.trim() === '') return { ok: true, value: null }
+  const parsed = parseLength(typed, unit)
+  if (parsed.ok) return { ok: true, value: parsed.mm }
+  return parsed.problem === 'zero' ? { ok: true, value: 0 } : { ok: false, problem: `workroom.length.${parsed.problem}` }
+}
+
 const MOST_MONEY = 1_000_000
 
 /** An amount of money, or null for nothing typed. */

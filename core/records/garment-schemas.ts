@@ -23,6 +23,8 @@ export const alteration = z.enum(ALTERATIONS)
 const seam = z.enum(SEAMS)
 /** A length that something worn can have. */
 export const mm = z.number().check(z.positive(), z.maximum(5000))
+/** No ease is larger. */
+export const MOST_EASE_MM = 1000
 /** An amount of money, of minutes, of percent: never below nothing. */
 export const amount = z.number().check(z.nonnegative())
 const mark = z.number().check(z.positive(), z.maximum(100))
@@ -101,6 +103,9 @@ export const means: Of<Means> = z.object({
   notions: maybe(z.partialRecord(alteration, amount)),
   garmentWorth: maybe(amount)
 })
+
+/** How much larger than the body a person wants a kind of garment at a point, in one fit; mm, negative where shorter than the body. */
+export const ownEase = z.object({ kind, fit, point, mm: z.number().check(z.minimum(-MOST_EASE_MM), z.maximum(MOST_EASE_MM)) })
 
 export const ownLimits: Of<OwnLimits> = z.partialRecord(alteration, amount)
 

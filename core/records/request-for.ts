@@ -1,4 +1,5 @@
 import type { GarmentInput } from '../garment/garment-input.ts'
+import type { GarmentKind } from '../garment/kinds.ts'
 import type { Means } from '../plan/means.ts'
 import type { ReckonRequest } from '../reckon.ts'
 import type { Body, Fit } from '../wearer/body.ts'
@@ -42,21 +43,24 @@ export function requestFor(
   wish: Wish = {}
 ): ReckonRequest {
   const request: ReckonRequest = { garment: priced(garment, wish), means: meansFor(person, wish) }
-  if (Object.keys(body).length > 0) request.wearer = wearerFor(person, body, wish)
+  if (Object.keys(body).length > 0) request.wearer = wearerFor(person, body, garment.kind, wish)
   if (favourite !== null && favourite.measures.length > 0) request.favourite = favouriteFrom(favourite)
   if (person.limits !== undefined) request.limits = person.limits
   return request
 }
 
-function wearerFor(person: Person, body: Body, wish: Wish): Wearer {
+/** With the person's own ease for this kind and this fit; where there is none, the ease that stands for every kind. */
+function wearerFor(person: Person, body: Body, kind: GarmentKind, wish: Wish): Wearer {
   const wearer: Wearer = { body, fit: wish.fit ?? person.fit }
-  if (person.ease === undefined) return wearer
-  wearer.ease = {}
-  for (const point of Object.keys(person.ease) as (keyof typeof person.ease)[]) {
-    const own = person.ease[point]
-    if (own !== undefined) wearer.ease[point] = { mm: own.mm, sdMm: own.sdMm, from: 'own' }
+  const ease: NonNullable<Wearer['ease']> = {}
+  for (const point of Object.keys(person.ease ?? {}) as (keyof NonNullable<typeof person.ease>)[]) {
+    const own = person.ease?.[point]
+    if (own !== undefined) ease[point] = { mm: own.mm, sdMm: own.sdMm, from: 'own' }
   }
-  return wearer
+  for (const own of person.easeOf ?? []) {
+    if (own.kind === kind && own.fit === wearer.fit) ease[own.point] = { mm: own.mm, sdMm: 0, from: 'own' }
+  }
+  return Object.keys(ease).length === 0 ? wearer : { ...wearer, ease }
 }
 
 function favouriteFrom(owned: Pick<GarmentOwned, 'measures' | 'toleranceMm'>): Favourite {

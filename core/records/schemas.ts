@@ -14,6 +14,7 @@ import {
   made,
   means,
   mm,
+  ownEase,
   ownLimits,
   point,
   reckonRequest,
@@ -56,7 +57,9 @@ export const person = z.object({
   means,
   limits: maybe(ownLimits),
   /** The person's own ease by point, instead of the table's. */
-  ease: maybe(z.partialRecord(point, z.object({ mm: z.number(), sdMm: amount })))
+  ease: maybe(z.partialRecord(point, z.object({ mm: z.number(), sdMm: amount }))),
+  /** The same for one kind and one fit alone; it goes before `ease`. */
+  easeOf: maybe(z.array(ownEase))
 })
 
 /** One measurement of a body on one day. All are kept; the latest counts. */

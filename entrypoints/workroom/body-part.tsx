@@ -2,26 +2,35 @@
 import { useState } from 'preact/hooks'
 import { useWords } from '../../components/words.tsx'
 import { BodyPage, type Drafts } from '../../components/workroom/body/body-page.tsx'
+import { EasePart } from '../../components/workroom/body/ease-part.tsx'
+import { LimitsPart } from '../../components/workroom/body/limits-part.tsx'
 import { PersonForm } from '../../components/workroom/body/person-form.tsx'
 import { PriceList } from '../../components/workroom/body/price-list.tsx'
+import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
 import { NEW_PERSON } from '../../core/records/owned.ts'
 import type { BodyMeasurement, Person } from '../../core/records/schemas.ts'
 import type { Doings } from './doings.ts'
+import { currencyUsual, unitsUsual } from './where-usual.ts'
 
 export interface BodyPartProps {
   person: Person | null
   measures: readonly BodyMeasurement[]
   today: string
   drafts: Drafts
-  onDrafts: (drafts: Drafts) => void
+  onDrafts: (drafts: Drafts, personId?: string) => void
+  /** What the first visit had before it was left for this form. */
+  begun: FirstDraft | null
   doings: Doings
 }
 
-export function BodyPart({ person, measures, today, drafts, onDrafts, doings }: BodyPartProps) {
+export function BodyPart({ person, measures, today, drafts, onDrafts, begun, doings }: BodyPartProps) {
   const { t } = useWords()
   const [adding, setAdding] = useState(false)
   if (person === null || adding) {
+    const { language } = navigator
+    const usual = { ...NEW_PERSON, units: unitsUsual(language), currency: currencyUsual(language) }
+    const newPerson = person === null && begun !== null ? { ...usual, name: begun.name, units: begun.units } : usual
     return (
       <>
         <Headline title={t('body.new-person')} />
@@ -29,13 +38,18 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, doings }: 
           <Empty>
             <p>{t('body.nobody')}</p>
             <p>{t('body.nobody.how')}</p>
+            <p>
+              <a href="#first">{t('body.nobody.short')}</a>
+            </p>
           </Empty>
         )}
         <section class="part">
           <PersonForm
-            person={NEW_PERSON}
+            person={newPerson}
+            draft="person/new"
             onSave={(fields) => {
-              void doings.addPerson(fields)
+              // figures typed before the short way was left stand in their fields, to be taken when each is left
+              void doings.addPerson(fields).then((id) => begun !== null && person === null && onDrafts(begun.body, id))
               setAdding(false)
             }}
             onCancel={person === null ? null : () => setAdding(false)}
@@ -67,11 +81,24 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, doings }: 
         </div>
         <PersonForm
           key={formKey(person)}
+          draft={`person/${formKey(person)}`}
           person={person}
           onSave={(fields) => void doings.editPerson(person.id, fields, person.name)}
           onCancel={null}
           onRemove={() => void doings.removePerson(person.id, person.name)}
         />
+        <details class="wr-more stitched">
+          <summary>{t('ease.title')}</summary>
+          <EasePart
+            own={person.easeOf ?? []}
+            fit={person.fit}
+            onOwn={(easeOf) => void doings.editPerson(person.id, { easeOf }, person.name)}
+          />
+        </details>
+        <details class="wr-more stitched">
+          <summary>{t('limits.title')}</summary>
+          <LimitsPart own={person.limits ?? {}} onOwn={(limits) => void doings.editPerson(person.id, { limits }, person.name)} />
+        </details>
         <details class="wr-more stitched">
           <summary>{t('prices.title')}</summary>
           <PriceList

@@ -18,7 +18,29 @@ export interface Done {
 
 export function doingsOf(records: Records, stamp: () => Stamp, done: (done: Done) => void) {
   const back = (change: Change<TableName> | null) => (change === null ? null : async () => (await undo(records, change, stamp())) !== null)
+  /** Several changes taken back together, the last first. */
+  const backAll = (changes: readonly (Change<TableName> | null)[]) => async () => {
+    let whole = true
+    for (const change of changes.toReversed()) if (change !== null && (await undo(records, change, stamp())) === null) whole = false
+    return whole
+  }
   return {
+    /** The first visit: somebody, with a few measures or a garment that is liked, as one thing to take back. */
+    async meet(
+      fields: PersonFields,
+      measures: readonly { measure: BodyMeasureId; mm: number; stated: string }[],
+      liked: GarmentFields | null,
+      takenOn: string
+    ) {
+      const person = await put(records, 'people', fields, stamp())
+      const changes: Change<TableName>[] = [person]
+      const personId = person.after.id
+      for (const one of measures) changes.push(await put(records, 'bodyMeasurements', { ...one, personId, takenOn }, stamp()))
+      if (liked !== null) changes.push(await put(records, 'garmentsOwned', { ...liked, personId, favourite: true }, stamp()))
+      await setSettings(records, { personId }, stamp())
+      const what = liked === null ? { code: 'first.saved.body', values: { name: fields.name, count: measures.length } } : null
+      done({ ...(what ?? { code: 'first.saved.garment', values: { name: fields.name } }), undo: backAll(changes) })
+    },
     async addPerson(fields: PersonFields) {
       const change = await put(records, 'people', fields, stamp())
       await setSettings(records, { personId: change.after.id }, stamp())
@@ -61,11 +83,7 @@ export function doingsOf(records: Records, stamp: () => Stamp, done: (done: Done
     },
     async removeSample() {
       const gone = await removeSample(records, stamp)
-      const bringBack = async () => {
-        for (const change of gone) if (change !== null) await undo(records, change, stamp())
-        return true
-      }
-      done({ code: 'sample.removed', values: {}, undo: bringBack })
+      done({ code: 'sample.removed', values: {}, undo: backAll(gone) })
     },
     async editGarment(id: string, { name, kind, measures, notes }: GarmentFields) {
       const change = await patch(records, 'garmentsOwned', id, { name, kind, measures, notes }, stamp())

@@ -1,77 +1,82 @@
 /** The first visit with its records: what is typed is kept in this browser until it is saved. */
 import { useState } from 'preact/hooks'
-import { type FirstDraft, FirstVisit, firstDraft, type Measured } from '../../components/workroom/first/first-visit.tsx'
-import type { GarmentKind } from '../../core/garment/kinds.ts'
-import type { PointId } from '../../core/garment/points.ts'
+import * as z from 'zod/mini'
+import { type FirstDraft, firstDraft } from '../../components/workroom/first/first-draft.ts'
+import { FirstVisit } from '../../components/workroom/first/first-visit.tsx'
+import { SHOPPED_FOR } from '../../components/workroom/first/shops-for.ts'
+import type { GarmentFields } from '../../components/workroom/shown.ts'
+import { GARMENT_KINDS } from '../../core/garment/kinds.ts'
+import { POINTS } from '../../core/garment/points.ts'
 import type { Units } from '../../core/length.ts'
 import { NEW_PERSON } from '../../core/records/owned.ts'
-import type { BodyMeasureId } from '../../core/wearer/body.ts'
+import { BODY_MEASURES } from '../../core/wearer/body.ts'
 import { say } from '../../core/words/say.ts'
 import type { Doings } from './doings.ts'
+import { currencyUsual, unitsUsual } from './where-usual.ts'
 
 const KEY = 'first-visit'
-/** Where inches are usual. */
-const unitsHere = (): Units => (/^en-US|^en-LR|^my\b/.test(navigator.language) ? 'in' : 'cm')
 
-export function FirstPart({ doings, today, onSkip }: { doings: Doings; today: string; onSkip: () => void }) {
-  const [draft, setDraft] = useState<FirstDraft>(() => ({ ...firstDraft(unitsHere()), ...kept() }))
+export interface FirstPartProps {
+  doings: Doings
+  today: string
+  /** To the full form, with what was typed. */
+  onSkip: (draft: FirstDraft) => void
+  onSample: () => void
+  /** Saved: on to a first answer. */
+  onSaved: () => void
+}
+
+export function FirstPart({ doings, today, onSkip, onSample, onSaved }: FirstPartProps) {
+  const [draft, setDraft] = useState<FirstDraft>(() => kept() ?? firstDraft(unitsUsual(navigator.language)))
   const keep = (next: FirstDraft) => {
     setDraft(next)
     keepDraft(next)
   }
-  const person = async (name: string, units: Units): Promise<string> => {
-    const called = name === '' ? say({ code: 'first.me', values: {} }, { units }) : name
-    return doings.addPerson({ ...NEW_PERSON, name: called, units })
+  const somebody = ({ name, units }: { name: string; units: Units }) => ({
+    ...NEW_PERSON,
+    name: name === '' ? say({ code: 'first.me', values: {} }, { units }) : name,
+    units,
+    currency: currencyUsual(navigator.language)
+  })
+  const liked = (garment: Pick<GarmentFields, 'kind' | 'measures'>): GarmentFields => ({
+    ...garment,
+    name: say({ code: 'first.liked-name', values: { kind: garment.kind } }, { units: draft.units }),
+    notes: ''
+  })
+  const saved = () => {
+    keepDraft(null)
+    onSaved()
   }
   return (
     <FirstVisit
       draft={draft}
       onDraft={keep}
-      onBody={(name, units, measures) => void saveBody(doings, person(name, units), measures, today)}
-      onGarment={(name, units, kind, measures) => void saveGarment(doings, person(name, units), units, kind, measures)}
-      onSkip={onSkip}
-      onSample={() => void doings.addSample(today)}
+      onBody={(person, measures) => void doings.meet(somebody(person), measures, null, today).then(saved)}
+      onGarment={(person, garment) => void doings.meet(somebody(person), [], liked(garment), today).then(saved)}
+      onSkip={() => onSkip(draft)}
+      onSample={onSample}
     />
   )
 }
 
-async function saveBody(doings: Doings, person: Promise<string>, measures: Measured<BodyMeasureId>[], today: string): Promise<void> {
-  const personId = await person
-  for (const { id, mm, stated } of measures) await doings.measured(personId, id, mm, stated, today)
-  goOn()
-}
+const stored: z.ZodMiniType<FirstDraft> = z.object({
+  step: z.enum(['what', 'body', 'garment']),
+  name: z.string(),
+  units: z.enum(['cm', 'in']),
+  chosen: z.array(z.enum(SHOPPED_FOR)),
+  body: z.partialRecord(z.enum(BODY_MEASURES), z.string()),
+  kind: z.enum(GARMENT_KINDS),
+  laid: z.enum(['flat', 'around']),
+  garment: z.partialRecord(z.enum(POINTS), z.string())
+})
 
-async function saveGarment(
-  doings: Doings,
-  person: Promise<string>,
-  units: Units,
-  kind: GarmentKind,
-  measures: Measured<PointId>[]
-): Promise<void> {
-  const name = say({ code: 'first.liked-name', values: { kind } }, { units })
-  const garmentId = await doings.addGarment(await person, {
-    name,
-    kind,
-    notes: '',
-    measures: measures.map(({ id, mm, stated }) => ({ point: id, mm, stated }))
-  })
-  await doings.favourite(garmentId, name, true)
-  goOn()
-}
-
-/** On to the wishlist, which says how to read a first listing. */
-function goOn(): void {
-  keepDraft(null)
-  location.hash = 'wishlist'
-}
-
-function kept(): Partial<FirstDraft> {
+function kept(): FirstDraft | null {
   try {
-    const draft: unknown = JSON.parse(localStorage.getItem(KEY) ?? '{}')
-    return typeof draft === 'object' && draft !== null ? draft : {}
+    const parsed = stored.safeParse(JSON.parse(localStorage.getItem(KEY) ?? 'null'))
+    return parsed.success ? parsed.data : null
   } catch {
     // storage switched off, or not ours: begin anew
-    return {}
+    return null
   }
 }
 

@@ -4,13 +4,13 @@ import type { PointId } from '../../core/garment/points.ts'
 import { garmentFrom } from '../../core/reading/garment-from.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
 import { type ReckonRequest, reckon } from '../../core/reckon.ts'
-import { put, remove } from '../../core/records/change.ts'
+import { type Change, put, remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { all } from '../../core/records/find.ts'
 import { verdictThen } from '../../core/records/kept.ts'
 import { NEW_PERSON, setSettings } from '../../core/records/owned.ts'
 import { requestFor } from '../../core/records/request-for.ts'
-import type { Fields, Stamp } from '../../core/records/schemas.ts'
+import type { Fields, Stamp, TableName } from '../../core/records/schemas.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
 
 /** What a sample's ids begin with: how it is known again. */
@@ -97,10 +97,16 @@ export async function addSample(records: Records, stamp: () => Stamp, today: str
 
 export const isSample = ({ id }: { id: string }): boolean => id.startsWith(MARK)
 
-/** All that is marked as sample, gone; what was taken away can be brought back by `undoes`. */
-export async function removeSample(records: Records, stamp: () => Stamp): Promise<Awaited<ReturnType<typeof remove>>[]> {
-  const gone = []
-  for (const table of ['listingsKept', 'garmentsOwned', 'bodyMeasurements', 'people'] as const) {
+/** All that is marked as sample, gone, and what was entered for the sample person with it; the changes are for taking it back. */
+export async function removeSample(records: Records, stamp: () => Stamp): Promise<(Change<TableName> | null)[]> {
+  const gone: (Change<TableName> | null)[] = []
+  for (const row of await all(records, 'looks'))
+    if (row.keptId?.startsWith(MARK)) gone.push(await remove(records, 'looks', row.id, stamp()))
+  for (const table of ['bodyMeasurements', 'garmentsOwned'] as const) {
+    for (const row of await all(records, table))
+      if (isSample(row) || row.personId.startsWith(MARK)) gone.push(await remove(records, table, row.id, stamp()))
+  }
+  for (const table of ['listingsKept', 'people'] as const) {
     for (const row of await all(records, table)) if (isSample(row)) gone.push(await remove(records, table, row.id, stamp()))
   }
   return gone

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'preact/hooks'
-import { PAGES, type PageName } from '../../components/workroom/frame.tsx'
+import { ALL_PAGES, type PageName } from '../../components/workroom/frame.tsx'
 
 export interface Route {
   page: PageName
@@ -7,10 +7,10 @@ export interface Route {
   open: string | null
 }
 
-/** `#body`, `#wishlist/ID`; anything else is the wishlist. */
+/** `#body`, `#alterations`, `#wishlist/ID`; anything else is the wishlist. */
 export function routeOf(hash: string): Route {
   const [name = '', open = ''] = hash.replace(/^#/, '').split('/')
-  const page = PAGES.find((one) => one === name) ?? (name === 'garments' ? 'wardrobe' : 'wishlist')
+  const page = ALL_PAGES.find((one) => one === name) ?? (name === 'garments' ? 'wardrobe' : 'wishlist')
   return { page, open: page === 'wishlist' && open !== '' ? decoded(open) : null }
 }
 

@@ -1,7 +1,10 @@
 /** The workroom: which part is shown, for whom, and what was just done. */
-import { useEffect, useMemo, useState } from 'preact/hooks'
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { WordsOf } from '../../components/words.tsx'
+import { AlterationsPage } from '../../components/workroom/alterations/alterations-page.tsx'
 import type { Drafts } from '../../components/workroom/body/body-page.tsx'
+import { DraftsHeld } from '../../components/workroom/drafts.tsx'
+import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
 import type { ListingShown } from '../../components/workroom/shown.ts'
 import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
@@ -12,13 +15,14 @@ import type { ListingKept } from '../../core/records/schemas.ts'
 import { say } from '../../core/words/say.ts'
 import { platform } from '../platform/extension.ts'
 import type { PageProps } from '../view/page-start.tsx'
-import { useSaved } from '../view/use-records.ts'
+import { allLooks, useSaved } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
 import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
 import { type Done, doingsOf } from './doings.ts'
 import { everything } from './everything.ts'
 import { FirstPart } from './first-part.tsx'
+import { LookedAt, lastRead } from './looked-at.tsx'
 import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
 import { useAnswers } from './use-answers.ts'
@@ -28,7 +32,9 @@ export function Workroom({ records, stamp }: PageProps) {
   const [failure, setFailure] = useState<unknown>(null)
   const [done, setDone] = useState<Done | null>(null)
   /** The first visit was left for the full form. */
-  const [skipped, setSkipped] = useState(false)
+  const [skipped, setSkipped] = useState<FirstDraft | null>(null)
+  /** What is half typed in the forms, by person. */
+  const held = useRef(new Map<string, Map<string, unknown>>())
   /** What was typed into a body's fields and not yet taken, by person. */
   const [drafts, setDrafts] = useState<Readonly<Record<string, Drafts>>>({})
   const kept = useSaved(records, everything, setFailure)
@@ -51,7 +57,10 @@ export function Workroom({ records, stamp }: PageProps) {
 
   if (failure !== null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
   if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
-  const isFirst = kept.people.length === 0 && kept.listings.length === 0 && page !== 'backup' && !skipped
+  const isNobody = kept.people.length === 0 && kept.listings.length === 0 && skipped === null
+  const isFirst = page === 'first' || (isNobody && page !== 'backup' && page !== 'alterations')
+  const drafted = held.current.get(person?.id ?? '') ?? new Map<string, unknown>()
+  held.current.set(person?.id ?? '', drafted)
   const mine = <T extends { personId: string }>(rows: readonly T[]): T[] => rows.filter((row) => row.personId === person?.id)
   const listings = kept.listings.map((listing) => shown(listing, answers.get(listing.id) ?? null))
   const titleOf = (id: string): string => listings.find((listing) => listing.id === id)?.title || t('wishlist.untitled')
@@ -59,62 +68,87 @@ export function Workroom({ records, stamp }: PageProps) {
 
   return (
     <WordsOf.Provider value={wording}>
-      <Frame
-        page={page}
-        people={kept.people}
-        personId={person?.id ?? null}
-        onPerson={(id) => void setSettings(records, { personId: id }, stamp())}
-        place={t(`workroom.place.${platform.where}`, { address: location.host })}
-      >
-        {isFirst && <FirstPart doings={doings} today={localDate()} onSkip={() => setSkipped(true)} />}
-        {kept.people.some(isSample) && (
-          <p class="note wr-sample">
-            {t('sample.here')}{' '}
-            <button type="button" class="btn small" onClick={() => void doings.removeSample()}>
-              {t('sample.remove')}
-            </button>
-          </p>
-        )}
-        {!isFirst && page === 'wishlist' && open !== null && (
-          <OpenListing key={open} records={records} stamp={stamp} kept={kept} listingId={open} onError={setFailure} />
-        )}
-        {!isFirst && page === 'wishlist' && open === null && (
-          <WishlistPage
-            listings={listings}
-            currency={wording.currency ?? ''}
-            ready={mine(kept.measures).length + mine(kept.garments).length > 0}
-            onOpen={(id) => {
-              location.hash = `wishlist/${encodeURIComponent(id)}`
-            }}
-            onEdit={(id, fields) => void doings.editListing(id, fields, titleOf(id))}
-            onRemove={(id) => void doings.removeListing(id, titleOf(id))}
-          />
-        )}
-        {page === 'wardrobe' && person !== null && (
-          <WardrobePage
-            key={person.id}
-            name={person.name}
-            garments={mine(kept.garments)}
-            onAdd={(garment) => void doings.addGarment(person.id, garment)}
-            onEdit={(id, garment) => void doings.editGarment(id, garment)}
-            onRemove={(id) => void doings.removeGarment(id, nameOf(id))}
-            onFavourite={(id, on) => void doings.favourite(id, nameOf(id), on)}
-          />
-        )}
-        {!isFirst && (page === 'body' || (page === 'wardrobe' && person === null)) && (
-          <BodyPart
-            person={person}
-            measures={latestFirst(mine(kept.measures))}
-            today={localDate()}
-            drafts={drafts[person?.id ?? ''] ?? {}}
-            onDrafts={(typed) => setDrafts({ ...drafts, [person?.id ?? '']: typed })}
-            doings={doings}
-          />
-        )}
-        {page === 'backup' && (
-          <BackupPart records={records} stamp={stamp} kept={kept} wording={wording} onDone={setDone} onError={setFailure} />
-        )}
-      </Frame>
+      <DraftsHeld.Provider value={drafted}>
+        <Frame
+          page={page}
+          people={kept.people}
+          personId={person?.id ?? null}
+          onPerson={(id) => void setSettings(records, { personId: id }, stamp())}
+          place={t(`workroom.place.${platform.where}`, { address: location.host })}
+        >
+          {isFirst && (
+            <FirstPart
+              doings={doings}
+              today={localDate()}
+              onSkip={(draft) => {
+                setSkipped(draft)
+                location.hash = 'body'
+              }}
+              onSample={() =>
+                void doings.addSample(localDate()).then(() => {
+                  location.hash = 'wishlist'
+                })
+              }
+              onSaved={() =>
+                void allLooks(records).then((looks) => {
+                  location.hash = lastRead(looks) === null ? 'wishlist' : 'look'
+                })
+              }
+            />
+          )}
+          {kept.people.some(isSample) && (
+            <p class="note wr-sample">
+              {t('sample.here')} {kept.people.every(isSample) && page !== 'first' && <a href="#first">{t('sample.own')}</a>}
+              <button type="button" class="btn small" onClick={() => void doings.removeSample()}>
+                {t('sample.remove')}
+              </button>
+            </p>
+          )}
+          {!isFirst && page === 'wishlist' && open !== null && (
+            <OpenListing key={open} records={records} stamp={stamp} kept={kept} listingId={open} onError={setFailure} />
+          )}
+          {!isFirst && page === 'wishlist' && open === null && (
+            <WishlistPage
+              listings={listings}
+              currency={wording.currency ?? ''}
+              shop={platform.where === 'companion'}
+              ready={mine(kept.measures).length + mine(kept.garments).length > 0}
+              onOpen={(id) => {
+                location.hash = `wishlist/${encodeURIComponent(id)}`
+              }}
+              onEdit={(id, fields) => void doings.editListing(id, fields, titleOf(id))}
+              onRemove={(id) => void doings.removeListing(id, titleOf(id))}
+            />
+          )}
+          {!isFirst && page === 'look' && <LookedAt records={records} stamp={stamp} kept={kept} onError={setFailure} />}
+          {page === 'alterations' && <AlterationsPage />}
+          {page === 'wardrobe' && person !== null && (
+            <WardrobePage
+              key={person.id}
+              name={person.name}
+              garments={mine(kept.garments)}
+              onAdd={(garment) => void doings.addGarment(person.id, garment)}
+              onEdit={(id, garment) => void doings.editGarment(id, garment)}
+              onRemove={(id) => void doings.removeGarment(id, nameOf(id))}
+              onFavourite={(id, on) => void doings.favourite(id, nameOf(id), on)}
+            />
+          )}
+          {!isFirst && (page === 'body' || (page === 'wardrobe' && person === null)) && (
+            <BodyPart
+              person={person}
+              begun={skipped}
+              measures={latestFirst(mine(kept.measures))}
+              today={localDate()}
+              drafts={drafts[person?.id ?? ''] ?? {}}
+              onDrafts={(typed, personId = person?.id ?? '') => setDrafts({ ...drafts, [personId]: typed })}
+              doings={doings}
+            />
+          )}
+          {page === 'backup' && (
+            <BackupPart records={records} stamp={stamp} kept={kept} wording={wording} onDone={setDone} onError={setFailure} />
+          )}
+        </Frame>
+      </DraftsHeld.Provider>
       <DoneBar
         said={done === null ? null : t(done.code, done.values)}
         onUndo={

@@ -5,12 +5,15 @@ import type { Level } from '../../../core/plan/means.ts'
 import { FITS } from '../../../core/wearer/body.ts'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { useWords } from '../../words.tsx'
+import { useDraft } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import type { PersonFields } from '../shown.ts'
 import { moneyTyped, typedMoney } from '../typed.ts'
 
 export interface PersonFormProps {
   person: PersonFields
+  /** The name its half-typed text is held under. */
+  draft?: string
   /** A new person has one main button; a known one may be deleted. */
   onSave: (person: PersonFields) => void
   onCancel: (() => void) | null
@@ -22,17 +25,22 @@ const PACES = [0.75, 1, 1.5, 2, 3] as const
 /** The finest mark a person makes, mm: by cm tape and by inch tape (1/8 in). */
 const MARK: Record<Units, number> = { cm: 2, in: 3.175 }
 
-export function PersonForm({ person, onSave, onCancel, onRemove }: PersonFormProps) {
+const typedOf = ({ name, units, currency, fit, means }: PersonFields) => ({
+  name,
+  units,
+  currency,
+  fit,
+  level: means.level,
+  tailor: means.tailor,
+  pace: means.pace ?? 1,
+  hour: moneyTyped(means.hourWorth ?? null)
+})
+
+export function PersonForm({ person, draft = 'person', onSave, onCancel, onRemove }: PersonFormProps) {
   const { t } = useWords()
-  const [name, setName] = useState(person.name)
-  const [units, setUnits] = useState(person.units)
-  const [currency, setCurrency] = useState(person.currency)
-  const [fit, setFit] = useState(person.fit)
-  const [level, setLevel] = useState(person.means.level)
-  const [tailor, setTailor] = useState(person.means.tailor)
-  const [pace, setPace] = useState(person.means.pace ?? 1)
-  const [hour, setHour] = useState(moneyTyped(person.means.hourWorth ?? null))
+  const { typed, type, drop } = useDraft(draft, typedOf(person))
   const [tried, setTried] = useState(false)
+  const { name, units, currency, fit, level, tailor, pace, hour } = typed
 
   const hourWorth = typedMoney(hour)
   const money = currency.trim().toUpperCase()
@@ -52,6 +60,7 @@ export function PersonForm({ person, onSave, onCancel, onRemove }: PersonFormPro
       return
     }
     const { hourWorth: _, pace: __, ...means } = person.means
+    drop()
     onSave({
       name: name.trim(),
       units,
@@ -69,7 +78,7 @@ export function PersonForm({ person, onSave, onCancel, onRemove }: PersonFormPro
   }
   return (
     <form class="wr-form" noValidate onSubmit={save}>
-      <Field label={t('person.name')} typed={name} onTyped={setName} problem={wrong(problems.name)} required />
+      <Field label={t('person.name')} typed={name} onTyped={(name) => type({ ...typed, name })} problem={wrong(problems.name)} required />
       <div class="wr-two">
         <Choice
           label={t('body.units')}
@@ -78,12 +87,12 @@ export function PersonForm({ person, onSave, onCancel, onRemove }: PersonFormPro
             { value: 'cm', label: t('workroom.unit.cm') },
             { value: 'in', label: t('workroom.unit.in') }
           ]}
-          onChoose={setUnits}
+          onChoose={(units) => type({ ...typed, units })}
         />
         <Field
           label={t('person.currency')}
           typed={currency}
-          onTyped={setCurrency}
+          onTyped={(currency) => type({ ...typed, currency })}
           problem={wrong(problems.currency)}
           note={t('person.currency.note')}
         />
@@ -92,20 +101,20 @@ export function PersonForm({ person, onSave, onCancel, onRemove }: PersonFormPro
         label={t('person.fit')}
         value={fit}
         options={FITS.map((value) => ({ value, label: t('person.fit.is', { fit: value }) }))}
-        onChoose={setFit}
+        onChoose={(fit) => type({ ...typed, fit })}
       />
       <fieldset class="wr-levels">
         <legend class="label">{t('person.level')}</legend>
         {LEVELS.map((one) => (
           <label key={one} class="wr-tick">
-            <input type="radio" name="level" checked={one === level} onChange={() => setLevel(one)} />
+            <input type="radio" name="level" checked={one === level} onChange={() => type({ ...typed, level: one })} />
             <span>{t('person.level.is', { level: one })}</span>
             <LevelStitches level={one} />
           </label>
         ))}
       </fieldset>
       <label class="wr-tick">
-        <input type="checkbox" checked={tailor} onChange={(event) => setTailor(event.currentTarget.checked)} />
+        <input type="checkbox" checked={tailor} onChange={(event) => type({ ...typed, tailor: event.currentTarget.checked })} />
         <span>{t('person.tailor')}</span>
       </label>
       <div class="wr-two">
@@ -113,12 +122,12 @@ export function PersonForm({ person, onSave, onCancel, onRemove }: PersonFormPro
           label={t('person.pace')}
           value={String(pace)}
           options={PACES.map((value) => ({ value: String(value), label: t(`person.pace.${value}`) }))}
-          onChoose={(value) => setPace(Number(value))}
+          onChoose={(value) => type({ ...typed, pace: Number(value) })}
         />
         <Field
           label={t('person.hour')}
           typed={hour}
-          onTyped={setHour}
+          onTyped={(hour) => type({ ...typed, hour })}
           unit={money}
           problem={wrong(problems.hour)}
           note={t('person.hour.note')}
@@ -129,7 +138,14 @@ export function PersonForm({ person, onSave, onCancel, onRemove }: PersonFormPro
           {t('workroom.save')}
         </button>
         {onCancel !== null && (
-          <button type="button" class="btn" onClick={onCancel}>
+          <button
+            type="button"
+            class="btn"
+            onClick={() => {
+              drop()
+              onCancel()
+            }}
+          >
             {t('workroom.cancel')}
           </button>
         )}

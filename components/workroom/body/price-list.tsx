@@ -1,7 +1,7 @@
 /** What a tailor asks for each job, and what the notions for it cost: the person's own figures; a job without one stays without a price. */
-import { useState } from 'preact/hooks'
 import { ALTERATIONS, type AlterationId } from '../../../core/alterations/ids.ts'
 import { useWords } from '../../words.tsx'
+import { useDraft } from '../drafts.tsx'
 import { Field } from '../field.tsx'
 import { moneyTyped, typedMoney } from '../typed.ts'
 
@@ -18,7 +18,7 @@ const LISTS = ['tailorPrices', 'notions'] as const
 
 export function PriceList({ tailorPrices, notions, currency, onSave }: PriceListProps) {
   const { t } = useWords()
-  const [typed, setTyped] = useState<Record<(typeof LISTS)[number], Typed>>({
+  const { typed, type, drop } = useDraft<Record<(typeof LISTS)[number], Typed>>('prices', {
     tailorPrices: typedPrices(tailorPrices),
     notions: typedPrices(notions)
   })
@@ -26,6 +26,7 @@ export function PriceList({ tailorPrices, notions, currency, onSave }: PriceList
     event.preventDefault()
     const prices = { tailorPrices: pricesFrom(typed.tailorPrices), notions: pricesFrom(typed.notions) }
     if (prices.tailorPrices !== null && prices.notions !== null) {
+      drop()
       return onSave({ tailorPrices: prices.tailorPrices, notions: prices.notions })
     }
     const form = event.currentTarget
@@ -47,7 +48,7 @@ export function PriceList({ tailorPrices, notions, currency, onSave }: PriceList
                   label={t(`prices.${list}`)}
                   labelledBy={`price-${id}`}
                   typed={text}
-                  onTyped={(value) => setTyped({ ...typed, [list]: { ...typed[list], [id]: value } })}
+                  onTyped={(value) => type({ ...typed, [list]: { ...typed[list], [id]: value } })}
                   unit={currency}
                   problem={money.ok ? null : t(money.problem)}
                 />

@@ -19,6 +19,10 @@ const ORDER: BodyMeasureId[] = ['bustGirth', 'waistGirth', 'waistbandGirth', 'hi
 export const fewestFor = (chosen: readonly ShoppedFor[]): BodyMeasureId[] =>
   ORDER.filter((measure) => chosen.some((one) => FEWEST[one].includes(measure)))
 
+/** A measure that sharpens the answer, for who likes to take one more. */
+const IF_LIKED: Partial<Record<ShoppedFor, BodyMeasureId[]>> = { legs: ['thighGirth'] }
+export const ifLikedFor = (chosen: readonly ShoppedFor[]): BodyMeasureId[] => chosen.flatMap((one) => IF_LIKED[one] ?? [])
+
 /** The few points of a garment that is liked: what a listing of its kind is first set beside. */
 export const LIKED_POINTS: Partial<Record<GarmentKind, PointId[]>> = {
   trousers: ['waist', 'hip', 'thigh', 'inseam'],

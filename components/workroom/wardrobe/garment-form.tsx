@@ -1,67 +1,91 @@
 /** A garment owned: its name, kind and measures, each flat or around. */
 import { useState } from 'preact/hooks'
-import { GARMENT_KINDS } from '../../../core/garment/kinds.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../../core/garment/kinds.ts'
 import { isGirth, type PointId } from '../../../core/garment/points.ts'
 import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
+import { useDraft } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import type { GarmentFields } from '../shown.ts'
 import { type Laid, measuresFrom, type PointsTyped, pointsAsked, typedOf } from './garment-typed.ts'
 
 export interface GarmentFormProps {
   garment: GarmentFields
+  /** The name its half-typed text is held under. */
+  draft: string
   onSave: (garment: GarmentFields) => void
   onCancel: () => void
 }
 
-export function GarmentForm({ garment, onSave, onCancel }: GarmentFormProps) {
+interface FormTyped {
+  name: string
+  kind: GarmentKind
+  points: PointsTyped
+  notes: string
+}
+
+export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormProps) {
   const { t, units } = useWords()
-  const [name, setName] = useState(garment.name)
-  const [kind, setKind] = useState(garment.kind)
-  const [typed, setTyped] = useState<PointsTyped>(() => typedOf(garment.measures))
-  const [notes, setNotes] = useState(garment.notes)
+  const form = useDraft<FormTyped>(draft, {
+    name: garment.name,
+    kind: garment.kind,
+    points: typedOf(garment.measures),
+    notes: garment.notes
+  })
   const [tried, setTried] = useState(false)
-  const { measures, problems } = measuresFrom(typed, units)
+  const { name, kind, points, notes } = form.typed
+  const type = (changed: Partial<FormTyped>) => form.type({ ...form.typed, ...changed })
+  const { measures, problems } = measuresFrom(points, units)
   const nameProblem = tried && name.trim() === '' ? t('garment.name.empty') : null
 
   const save = (event: Event) => {
     event.preventDefault()
     setTried(true)
-    if (name.trim() !== '' && Object.keys(problems).length === 0) return onSave({ name: name.trim(), kind, measures, notes })
-    const form = event.currentTarget
-    requestAnimationFrame(() => form instanceof HTMLElement && form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())
+    if (name.trim() !== '' && Object.keys(problems).length === 0) {
+      form.drop()
+      return onSave({ name: name.trim(), kind, measures, notes })
+    }
+    const its = event.currentTarget
+    requestAnimationFrame(() => its instanceof HTMLElement && its.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())
   }
   return (
     <form class="wr-form" noValidate onSubmit={save}>
       <div class="wr-two">
-        <Field label={t('garment.name')} typed={name} onTyped={setName} problem={nameProblem} required />
+        <Field label={t('garment.name')} typed={name} onTyped={(name) => type({ name })} problem={nameProblem} required />
         <Choice
           label={t('garment.kind')}
           value={kind}
           options={GARMENT_KINDS.map((value) => ({ value, label: t('garment.kind.is', { kind: value }) }))}
-          onChoose={setKind}
+          onChoose={(kind) => type({ kind })}
         />
       </div>
       <p class="note">{t(`garment.type.${units}`)}</p>
       <div class="wr-points">
-        {pointsAsked(kind, typed).map((point) => (
+        {pointsAsked(kind, points).map((point) => (
           <PointField
             key={point}
             point={point}
-            text={typed[point]?.text ?? ''}
-            laid={typed[point]?.laid ?? 'flat'}
+            text={points[point]?.text ?? ''}
+            laid={points[point]?.laid ?? 'flat'}
             problem={problems[point] ?? null}
             told={tried}
-            onChange={(text, laid) => setTyped({ ...typed, [point]: { text, laid } })}
+            onChange={(text, laid) => type({ points: { ...points, [point]: { text, laid } } })}
           />
         ))}
       </div>
-      <Field label={t('garment.notes')} typed={notes} onTyped={setNotes} long />
+      <Field label={t('garment.notes')} typed={notes} onTyped={(notes) => type({ notes })} long />
       <div class="row">
         <button type="submit" class="btn main">
           {t('workroom.save')}
         </button>
-        <button type="button" class="btn" onClick={onCancel}>
+        <button
+          type="button"
+          class="btn"
+          onClick={() => {
+            form.drop()
+            onCancel()
+          }}
+        >
           {t('workroom.cancel')}
         </button>
       </div>

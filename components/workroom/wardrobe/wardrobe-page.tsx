@@ -1,8 +1,8 @@
 /** The garments a person owns, and the one of each kind that others are set beside. */
-import { useState } from 'preact/hooks'
 import { formatLength } from '../../../core/length.ts'
 import { Outline } from '../../outline/outline.tsx'
 import { useWords } from '../../words.tsx'
+import { useDraft } from '../drafts.tsx'
 import { Empty, Headline } from '../frame.tsx'
 import type { GarmentFields, GarmentShown } from '../shown.ts'
 import { GarmentForm } from './garment-form.tsx'
@@ -21,8 +21,7 @@ const NEW_GARMENT: GarmentFields = { name: '', kind: 'trousers', measures: [], n
 export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavourite }: WardrobePageProps) {
   const { t } = useWords()
   /** The garment being edited, 'new' for a new one. */
-  const [editing, setEditing] = useState<string | null>(null)
-  const done = () => setEditing(null)
+  const { typed: editing, type: setEditing, drop: done } = useDraft<string | null>('wardrobe', null)
   return (
     <>
       <Headline
@@ -41,6 +40,7 @@ export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavour
           <h2>{t('wardrobe.add')}</h2>
           <GarmentForm
             garment={NEW_GARMENT}
+            draft="garment"
             onCancel={done}
             onSave={(garment) => {
               onAdd(garment)
@@ -63,6 +63,7 @@ export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavour
                 <h2>{t('wardrobe.edit', { name: garment.name })}</h2>
                 <GarmentForm
                   garment={garment}
+                  draft={`garment/${garment.id}`}
                   onCancel={done}
                   onSave={(fields) => {
                     onEdit(garment.id, fields)

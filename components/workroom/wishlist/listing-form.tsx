@@ -1,12 +1,14 @@
 /** What can be changed of a kept listing without opening it: status, notes, tags and the person's own figures. */
-import { useState } from 'preact/hooks'
 import { useWords } from '../../words.tsx'
+import { useDraft } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import { type ListingFields, STATUSES } from '../shown.ts'
 import { moneyTyped, typedMoney } from '../typed.ts'
 
 export interface ListingFormProps {
   listing: ListingFields
+  /** The name its half-typed text is held under. */
+  draft?: string
   /** What the page said it costs, where the person typed nothing. */
   pagePrice: number | null
   currency: string
@@ -16,16 +18,19 @@ export interface ListingFormProps {
 
 const FIGURES = ['price', 'postage', 'worth'] as const
 
-export function ListingForm({ listing, pagePrice, currency, onSave, onCancel }: ListingFormProps) {
+export function ListingForm({ listing, draft = 'listing', pagePrice, currency, onSave, onCancel }: ListingFormProps) {
   const { t } = useWords()
-  const [status, setStatus] = useState(listing.status)
-  const [notes, setNotes] = useState(listing.notes)
-  const [tags, setTags] = useState(listing.tags.join(', '))
-  const [typed, setTyped] = useState({
+  const form = useDraft(draft, {
+    status: listing.status,
+    notes: listing.notes,
+    tags: listing.tags.join(', '),
     price: moneyTyped(listing.money.price),
     postage: moneyTyped(listing.money.postage),
     worth: moneyTyped(listing.money.worth)
   })
+  const { typed } = form
+  const { status, notes, tags } = typed
+  const type = (changed: Partial<typeof typed>) => form.type({ ...typed, ...changed })
   const price = typedMoney(typed.price)
   const postage = typedMoney(typed.postage)
   const worth = typedMoney(typed.worth)
@@ -35,10 +40,11 @@ export function ListingForm({ listing, pagePrice, currency, onSave, onCancel }: 
     event.preventDefault()
     if (price.ok && postage.ok && worth.ok) {
       const money = { price: price.value, postage: postage.value, worth: worth.value }
+      form.drop()
       return onSave({ status, notes, tags: tagsFrom(tags), money })
     }
-    const form = event.currentTarget
-    if (form instanceof HTMLElement) form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
+    const its = event.currentTarget
+    if (its instanceof HTMLElement) its.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
   }
   return (
     <form class="wr-form" noValidate onSubmit={save}>
@@ -46,7 +52,7 @@ export function ListingForm({ listing, pagePrice, currency, onSave, onCancel }: 
         label={t('wishlist.status')}
         value={status}
         options={STATUSES.map((value) => ({ value, label: t(`wishlist.status.${value}`) }))}
-        onChoose={setStatus}
+        onChoose={(status) => type({ status })}
       />
       <div class="wr-three">
         {FIGURES.map((figure) => {
@@ -56,7 +62,7 @@ export function ListingForm({ listing, pagePrice, currency, onSave, onCancel }: 
               key={figure}
               label={t(`wishlist.${figure}`)}
               typed={typed[figure]}
-              onTyped={(text) => setTyped({ ...typed, [figure]: text })}
+              onTyped={(text) => type({ [figure]: text })}
               unit={currency}
               problem={one.ok ? null : t(one.problem)}
               note={figure === 'price' && pagePrice !== null ? t('wishlist.price.page', { amount: pagePrice }) : null}
@@ -64,13 +70,20 @@ export function ListingForm({ listing, pagePrice, currency, onSave, onCancel }: 
           )
         })}
       </div>
-      <Field label={t('wishlist.notes')} typed={notes} onTyped={setNotes} long />
-      <Field label={t('wishlist.tags')} typed={tags} onTyped={setTags} note={t('wishlist.tags.note')} />
+      <Field label={t('wishlist.notes')} typed={notes} onTyped={(notes) => type({ notes })} long />
+      <Field label={t('wishlist.tags')} typed={tags} onTyped={(tags) => type({ tags })} note={t('wishlist.tags.note')} />
       <div class="row">
         <button type="submit" class="btn main">
           {t('workroom.save')}
         </button>
-        <button type="button" class="btn" onClick={onCancel}>
+        <button
+          type="button"
+          class="btn"
+          onClick={() => {
+            form.drop()
+            onCancel()
+          }}
+        >
           {t('workroom.cancel')}
         </button>
       </div>

@@ -5,6 +5,7 @@ import { viewsOf } from '../../outline/outline-geometry.ts'
 import { ChanceTicks } from '../../tape/chance-ticks.tsx'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { TapeLine } from '../../tape/tape-line.tsx'
+import { isMeasured } from '../../tape/tape-words.ts'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'
 import { useWords } from '../../words.tsx'
 import type { ListingShown } from '../shown.ts'
@@ -12,6 +13,9 @@ import { chanceOf, levelOf, minutesOf, spendOf, verdictOf } from './listing-orde
 
 export interface ListingRowProps {
   listing: ListingShown
+  compared: boolean
+  /** null: as many as can be compared are chosen already. */
+  onCompare: ((on: boolean) => void) | null
   onOpen: () => void
   onEdit: () => void
   onRemove: () => void
@@ -19,7 +23,7 @@ export interface ListingRowProps {
 
 const TAPES_SHOWN = 3
 
-export function ListingRow({ listing, onOpen, onEdit, onRemove }: ListingRowProps) {
+export function ListingRow({ listing, compared, onCompare, onOpen, onEdit, onRemove }: ListingRowProps) {
   const { t } = useWords()
   const { now } = listing
   const level = levelOf(listing)
@@ -28,6 +32,17 @@ export function ListingRow({ listing, onOpen, onEdit, onRemove }: ListingRowProp
   const chance = chanceOf(listing)
   return (
     <tr class={listing.status === 'passed' ? 'wr-faint' : undefined}>
+      <td class="c-cp">
+        <label class="wr-box">
+          <input
+            type="checkbox"
+            aria-label={t('wishlist.compare.one', { title: listing.title || t('wishlist.untitled') })}
+            checked={compared}
+            disabled={onCompare === null}
+            onChange={(event) => onCompare?.(event.currentTarget.checked)}
+          />
+        </label>
+      </td>
       <td class="c-th">{now !== null && listing.kind !== null && <Thumb listing={listing} now={now} />}</td>
       <th class="c-t" scope="row">
         <button type="button" class="wr-title" onClick={onOpen}>
@@ -130,7 +145,7 @@ function Tapes({ now }: { now: Reckoning }) {
         .filter((gap) => shown.has(gap))
         .map((gap) => {
           const to = moved(gap) < 0.5 ? null : (after.get(gap.point) ?? null)
-          const from = gap.from === 'inferred' ? `${figure(gap.garmentMm)}?` : figure(gap.garmentMm)
+          const from = isMeasured(gap.from) ? figure(gap.garmentMm) : `${figure(gap.garmentMm)}?`
           return (
             <li key={gap.point}>
               <span>{t('wishlist.point', { point: gap.point })}</span>

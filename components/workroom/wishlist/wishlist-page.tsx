@@ -1,34 +1,46 @@
 /** Kept listings: find, order, change, open, take away. */
 import { useId, useState } from 'preact/hooks'
+import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
+import { useDraft } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import { Empty, Headline } from '../frame.tsx'
 import { type ListingFields, type ListingShown, STATUSES } from '../shown.ts'
+import { useMedia } from '../use-media.ts'
+import { Compare } from './compare.tsx'
 import { ListingForm } from './listing-form.tsx'
 import { found, ORDERS, type Search } from './listing-order.ts'
 import { ListingRow } from './listing-row.tsx'
+import { MOST_COMPARED } from './side-by-side.ts'
 
 export interface WishlistPageProps {
   listings: readonly ListingShown[]
   currency: string
   /** Is there a body or a garment to set listings beside? */
   ready: boolean
+  /** A shop of invented garments is served beside this page. */
+  shop?: boolean
   onOpen: (id: string) => void
   onEdit: (id: string, fields: ListingFields) => void
   onRemove: (id: string) => void
 }
 
 const VERDICTS = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told'] as const
-const HEADS = ['outline', 'garment', 'verdict', 'points', 'hardest', 'time', 'in-all', 'chance', 'status'] as const
+const HEADS = ['compare', 'outline', 'garment', 'verdict', 'points', 'hardest', 'time', 'in-all', 'chance', 'status'] as const
 const ANY = 'any'
 
-export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemove }: WishlistPageProps) {
+export function WishlistPage({ listings, currency, ready, shop = false, onOpen, onEdit, onRemove }: WishlistPageProps) {
   const { t } = useWords()
   const [search, setSearch] = useState<Search>({ find: '', order: 'kept', status: null, verdict: null })
   /** On a narrow page the filters are folded away until they are asked for. */
   const [filters, setFilters] = useState(false)
   const id = useId()
-  const [editing, setEditing] = useState<string | null>(null)
+  const { typed: editing, type: setEditing } = useDraft<string | null>('wishlist', null)
+  const { typed: chosen, type: setChosen } = useDraft<readonly string[]>('compare', [])
+  const [comparing, setComparing] = useState(false)
+  const [asCards, setAsCards] = useState(false)
+  const isWide = useMedia('(min-width: 1101px)')
+  const isSmall = useMedia('(max-width: 720px)')
   if (listings.length === 0) {
     return (
       <>
@@ -36,6 +48,7 @@ export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemo
         <Empty>
           <p>{t('wishlist.empty')}</p>
           <p>{t('wishlist.empty.how')}</p>
+          {shop && <p>{t('wishlist.empty.shop')}</p>}
           {!ready && (
             <p>
               <a href="#body">{t('wishlist.empty.body')}</a>
@@ -46,6 +59,16 @@ export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemo
     )
   }
   const shown = found(listings, search)
+  const compared = chosen.flatMap((one) => listings.find((listing) => listing.id === one) ?? [])
+  const layout = isSmall || (asCards && isWide) ? 'wr-cards wr-small-cards' : isWide ? 'wr-table' : 'wr-cards wr-wide-cards'
+  const choose = (listing: ListingShown, on: boolean) => {
+    const others = compared.map((one) => one.id).filter((one) => one !== listing.id)
+    setChosen(on ? [...others, listing.id] : others)
+  }
+  const compare = () => {
+    setComparing(true)
+    requestAnimationFrame(() => document.getElementById('compare')?.focus())
+  }
   return (
     <>
       <Headline title={t('wishlist.title')} note={t('wishlist.told', { count: listings.length })} />
@@ -80,12 +103,31 @@ export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemo
             onChoose={(value) => setSearch({ ...search, status: STATUSES.find((status) => status === value) ?? null })}
           />
         </div>
+        <div class="wr-ways">
+          {isWide && (
+            <Pick
+              label={t('wishlist.layout')}
+              options={[
+                { value: 'table', label: t('wishlist.layout.table') },
+                { value: 'cards', label: t('wishlist.layout.cards') }
+              ]}
+              value={asCards ? 'cards' : 'table'}
+              onPick={(value) => setAsCards(value === 'cards')}
+            />
+          )}
+          <button type="button" class="btn" disabled={compared.length < 2} aria-describedby={`${id}-compare`} onClick={compare}>
+            {t('wishlist.compare', { count: compared.length })}
+          </button>
+        </div>
       </search>
+      <p class={compared.length === 1 || compared.length === MOST_COMPARED ? 'note wr-count' : 'sr'} id={`${id}-compare`}>
+        {t(compared.length === MOST_COMPARED ? 'wishlist.compare.most' : 'wishlist.compare.how')}
+      </p>
       <p role="status" class={shown.length === 0 ? 'wr-none' : 'sr'}>
         {t(shown.length === 0 ? 'wishlist.none-found' : 'wishlist.found', { count: shown.length })}
       </p>
       {shown.length > 0 && (
-        <table class="wr-list">
+        <table class={`wr-list ${layout}`}>
           <thead>
             <tr>
               {HEADS.map((head) => (
@@ -104,6 +146,7 @@ export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemo
                       <h2>{t('wishlist.edit', { title: listing.title })}</h2>
                       <ListingForm
                         listing={listing}
+                        draft={`listing/${listing.id}`}
                         pagePrice={listing.money.price === null ? listing.price : null}
                         currency={currency}
                         onCancel={() => setEditing(null)}
@@ -119,6 +162,8 @@ export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemo
                 <ListingRow
                   key={listing.id}
                   listing={listing}
+                  compared={compared.includes(listing)}
+                  onCompare={compared.length < MOST_COMPARED || compared.includes(listing) ? (on) => choose(listing, on) : null}
                   onOpen={() => onOpen(listing.id)}
                   onEdit={() => setEditing(listing.id)}
                   onRemove={() => onRemove(listing.id)}
@@ -128,6 +173,7 @@ export function WishlistPage({ listings, currency, ready, onOpen, onEdit, onRemo
           </tbody>
         </table>
       )}
+      {comparing && compared.length >= 2 && <Compare listings={compared} onClose={() => setComparing(false)} />}
     </>
   )
 }

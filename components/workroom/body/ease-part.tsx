@@ -1,0 +1,67 @@
+/** The person's own ease: how much larger than the body a kind is wanted at each point, in one fit, beside the table's. */
+import { useState } from 'preact/hooks'
+import { GARMENT_KINDS, type GarmentKind } from '../../../core/garment/kinds.ts'
+import { POINTS, type PointId } from '../../../core/garment/points.ts'
+import { FITS, type Fit } from '../../../core/wearer/body.ts'
+import { easeFor } from '../../../core/wearer/ease.ts'
+import { useWords } from '../../words.tsx'
+import { Choice } from '../field.tsx'
+import type { OwnEase } from '../shown.ts'
+import { typedDifference } from '../typed.ts'
+import { OwnFigure } from './own-figure.tsx'
+
+export interface EasePartProps {
+  own: readonly OwnEase[]
+  /** The fit usually asked for: shown first. */
+  fit: Fit
+  onOwn: (own: OwnEase[]) => void
+}
+
+const KINDS = GARMENT_KINDS.filter((kind) => easeFor(kind).length > 0)
+const MOST_EASE_MM = 1000
+
+export function EasePart({ own, fit: usual, onOwn }: EasePartProps) {
+  const { t, units } = useWords()
+  const [kind, setKind] = useState<GarmentKind>('trousers')
+  const [fit, setFit] = useState<Fit>(usual)
+  const rows = easeFor(kind).toSorted((a, b) => POINTS.indexOf(a.point) - POINTS.indexOf(b.point))
+  const isOf = (point: PointId) => (one: OwnEase) => one.kind === kind && one.fit === fit && one.point === point
+  const set = (point: PointId, mm: number | null) => {
+    const others = own.filter((one) => !isOf(point)(one))
+    onOwn(mm === null ? others : [...others, { kind, fit, point, mm }])
+  }
+  return (
+    <>
+      <p class="note">{t('ease.what')}</p>
+      <div class="wr-two">
+        <Choice
+          label={t('garment.kind')}
+          value={kind}
+          options={KINDS.map((value) => ({ value, label: t('garment.kind.is', { kind: value }) }))}
+          onChoose={setKind}
+        />
+        <Choice
+          label={t('ease.fit')}
+          value={fit}
+          options={FITS.map((value) => ({ value, label: t('person.fit.is', { fit: value }) }))}
+          onChoose={setFit}
+        />
+      </div>
+      <ul class="wr-owns">
+        {rows.map(({ point, body, fits }) => (
+          <OwnFigure
+            key={`${kind} ${fit} ${point}`}
+            draft={`ease/${kind}/${fit}/${point}`}
+            name={t('points.point', { point })}
+            label={t('ease.own')}
+            ownMm={own.find(isOf(point))?.mm ?? null}
+            read={(typed) => typedDifference(typed, units, MOST_EASE_MM)}
+            onOwn={(mm) => set(point, mm)}
+          >
+            <p class="note">{t('ease.usual', { body, ideal: fits[fit][0], most: fits[fit][1] })}</p>
+          </OwnFigure>
+        ))}
+      </ul>
+    </>
+  )
+}

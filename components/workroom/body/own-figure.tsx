@@ -1,0 +1,75 @@
+/** A figure of the person's own beside the usual one: kept when its field is left, taken away by one press. Empty: the usual one stands. */
+import { useId, useState } from 'preact/hooks'
+import { figure } from '../../../core/length.ts'
+import { useWords } from '../../words.tsx'
+import { useDraft } from '../drafts.tsx'
+import { Field } from '../field.tsx'
+import type { Typed } from '../typed.ts'
+
+export interface OwnFigureProps {
+  /** The name its half-typed text is held under. */
+  draft: string
+  name: string
+  label: string
+  /** mm; null: the usual one stands. */
+  ownMm: number | null
+  read: (typed: string) => Typed<number | null>
+  onOwn: (mm: number | null) => void
+  /** The usual figure in words, and anything else that belongs to the row. */
+  children: preact.ComponentChildren
+}
+
+/** Figures that differ by less show the same. */
+const SAME_MM = 0.5
+
+export function OwnFigure({ draft, name, label, ownMm, read, onOwn, children }: OwnFigureProps) {
+  const { t, units } = useWords()
+  const id = useId()
+  const held = useDraft<string | null>(draft, null)
+  const [left, setLeft] = useState(false)
+  const shown = held.typed ?? (ownMm === null ? '' : figure(ownMm, units))
+  const taken = read(shown)
+  const keep = () => {
+    setLeft(true)
+    if (held.typed === null || !taken.ok) return
+    held.drop()
+    const { value } = taken
+    const same = value === null || ownMm === null ? value === ownMm : Math.abs(value - ownMm) < SAME_MM
+    if (!same) onOwn(value)
+  }
+  return (
+    <li class="wr-own">
+      <div>
+        <h3 id={`${id}-name`}>{name}</h3>
+        {children}
+      </div>
+      <div class="wr-own-figure">
+        <Field
+          label={label}
+          labelledBy={`${id}-name`}
+          typed={shown}
+          unit={units}
+          onTyped={(typed) => {
+            setLeft(false)
+            held.type(typed)
+          }}
+          onDone={keep}
+          problem={taken.ok || !left ? null : t(taken.problem, { units })}
+        />
+        {ownMm !== null && (
+          <button
+            type="button"
+            class="btn small bare"
+            aria-label={t('own.reset', { name })}
+            onClick={() => {
+              held.drop()
+              onOwn(null)
+            }}
+          >
+            {t('own.usual')}
+          </button>
+        )}
+      </div>
+    </li>
+  )
+}

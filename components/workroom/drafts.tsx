@@ -1,0 +1,31 @@
+/** What is half typed in a form stays while another part of the workroom is looked at: the workroom holds it, the form takes it up again. */
+import { createContext } from 'preact'
+import { useContext, useState } from 'preact/hooks'
+
+/** By form; null: nothing is held, and a form that goes away takes its text with it. */
+export const DraftsHeld = createContext<Map<string, unknown> | null>(null)
+
+export interface Draft<T> {
+  typed: T
+  type: (typed: T) => void
+  /** Saved or given up: the form begins anew. */
+  drop: () => void
+}
+
+/** The state of one form under a name of its own. A form whose name changes must be drawn anew. */
+export function useDraft<T>(name: string, begin: T): Draft<T> {
+  const held = useContext(DraftsHeld)
+  // only this hook writes under the name, and with this type
+  const [typed, setTyped] = useState<T>(() => (held?.has(name) === true ? (held.get(name) as T) : begin))
+  return {
+    typed,
+    type(next) {
+      held?.set(name, next)
+      setTyped(next)
+    },
+    drop() {
+      held?.delete(name)
+      setTyped(begin)
+    }
+  }
+}

@@ -1,0 +1,110 @@
+/** The few measures that matter for what is shopped for: each with where it is taken, how, and its field. */
+import { useState } from 'preact/hooks'
+import { figure } from '../../../core/length.ts'
+import type { BodyMeasureId } from '../../../core/wearer/body.ts'
+import { useWords } from '../../words.tsx'
+import { BodyFigure } from '../body/body-figure.tsx'
+import { MAIN_PLACES, USUAL_MM } from '../body/body-places.ts'
+import { doubtsOf } from '../body/doubts.ts'
+import { Eighths } from '../body/eighths.tsx'
+import { Field } from '../field.tsx'
+import { Headline } from '../frame.tsx'
+import { typedLength } from '../typed.ts'
+import { useMedia } from '../use-media.ts'
+import { bodyTaken } from './first-draft.ts'
+import { onEnter, toFirstWrong, Ways, Who } from './first-steps.tsx'
+import type { FirstVisitProps } from './first-visit.tsx'
+import { fewestFor, ifLikedFor } from './shops-for.ts'
+
+export function FirstBody(props: FirstVisitProps) {
+  const { draft, onDraft, onBody } = props
+  const { t } = useWords()
+  const isNarrow = useMedia('(max-width: 720px)')
+  const few = fewestFor(draft.chosen)
+  const ifLiked = ifLikedFor(draft.chosen)
+  const asked = [...few, ...ifLiked]
+  const [active, setActive] = useState<BodyMeasureId | null>(few[0] ?? null)
+  const [tried, setTried] = useState(false)
+  const { measures, problems } = bodyTaken(asked, draft)
+  const told = new Map(measures.map(({ measure, mm }) => [measure, mm]))
+  const place = MAIN_PLACES.find(({ measure }) => measure === active)
+  const save = (event: Event) => {
+    event.preventDefault()
+    setTried(true)
+    if (measures.length > 0 && Object.keys(problems).length === 0) return onBody({ name: draft.name.trim(), units: draft.units }, measures)
+    toFirstWrong()
+  }
+  const type = (measure: BodyMeasureId, typed: string) => onDraft({ ...draft, body: { ...draft.body, [measure]: typed } })
+  const drawing = (
+    <figure class="wr-first-figure">
+      <BodyFigure side={place?.side ?? 'front'} active={active} />
+    </figure>
+  )
+  return (
+    <>
+      <Headline title={t('first.body')} note={t('first.body.note', { count: few.length })} />
+      <section class="part wr-first">
+        {!isNarrow && drawing}
+        <form class="stack" noValidate onKeyDown={onEnter} onSubmit={save}>
+          <p class="note">{t(`first.type.${draft.units}`)}</p>
+          {asked.map((measure) => {
+            const isActive = active === measure
+            const problem = problems[measure]
+            return (
+              <div key={measure} class={isActive ? 'wr-first-measure wr-on' : 'wr-first-measure'} onFocusCapture={() => setActive(measure)}>
+                <Field
+                  label={t('body.name', { measure })}
+                  typed={draft.body[measure] ?? ''}
+                  unit={draft.units}
+                  onTyped={(typed) => type(measure, typed)}
+                  problem={problem !== undefined && (tried || !isActive) ? t(problem, { units: draft.units }) : null}
+                  note={how(measure, ifLiked.includes(measure))}
+                />
+                {doubtsOf(measure, told, draft.units).map(({ code, values }) => (
+                  <p key={code} class="wr-doubt">
+                    {t(code, values)}
+                  </p>
+                ))}
+                {isActive && draft.units === 'in' && <Pressed measure={measure} typed={draft.body[measure] ?? ''} onTyped={type} />}
+                {isActive && isNarrow && drawing}
+              </div>
+            )
+          })}
+          {tried && measures.length === 0 && Object.keys(problems).length === 0 && (
+            <p class="wrong" role="alert">
+              {t('first.body.none')}
+            </p>
+          )}
+          <Ways onBack={() => onDraft({ ...draft, step: 'what' })} onSkip={props.onSkip} />
+          <Who {...props} />
+        </form>
+      </section>
+    </>
+  )
+
+  function how(measure: BodyMeasureId, ifLikedToo: boolean): string {
+    const sentence = t(`body.how.${measure}`)
+    return ifLikedToo ? `${sentence} ${t('first.if-liked')}` : sentence
+  }
+}
+
+interface PressedProps {
+  measure: BodyMeasureId
+  typed: string
+  onTyped: (measure: BodyMeasureId, typed: string) => void
+}
+
+/** The eighths of an inch to press, for who has no keys for fractions. */
+function Pressed({ measure, typed, onTyped }: PressedProps) {
+  const { t } = useWords()
+  const length = typedLength(typed, 'in')
+  const [least, most] = USUAL_MM[measure]
+  return (
+    <Eighths
+      label={t('body.name', { measure })}
+      mm={length.ok ? length.value : null}
+      startMm={(least + most) / 2}
+      onPress={(mm) => onTyped(measure, figure(mm, 'in'))}
+    />
+  )
+}

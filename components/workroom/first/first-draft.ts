@@ -1,0 +1,49 @@
+/** Everything typed and chosen on the first visit: kept until it is saved. */
+import type { GarmentKind } from '../../../core/garment/kinds.ts'
+import type { PointId } from '../../../core/garment/points.ts'
+import type { Units } from '../../../core/length.ts'
+import type { BodyMeasureId } from '../../../core/wearer/body.ts'
+import { typedLength } from '../typed.ts'
+import type { Laid } from '../wardrobe/garment-typed.ts'
+import type { ShoppedFor } from './shops-for.ts'
+
+export interface FirstDraft {
+  step: 'what' | 'body' | 'garment'
+  name: string
+  units: Units
+  chosen: ShoppedFor[]
+  body: Partial<Record<BodyMeasureId, string>>
+  kind: GarmentKind
+  /** How the girths of the garment are measured. */
+  laid: Laid
+  garment: Partial<Record<PointId, string>>
+}
+
+export const firstDraft = (units: Units): FirstDraft => ({
+  step: 'what',
+  name: '',
+  units,
+  chosen: [],
+  body: {},
+  kind: 'trousers',
+  laid: 'flat',
+  garment: {}
+})
+
+export interface BodyTaken {
+  measures: { measure: BodyMeasureId; mm: number; stated: string }[]
+  problems: Partial<Record<BodyMeasureId, string>>
+}
+
+/** The fields asked for as figures: an empty one is left out, a bad one is a problem. */
+export function bodyTaken(asked: readonly BodyMeasureId[], { body, units }: Pick<FirstDraft, 'body' | 'units'>): BodyTaken {
+  const taken: BodyTaken = { measures: [], problems: {} }
+  for (const measure of asked) {
+    const stated = (body[measure] ?? '').trim()
+    if (stated === '') continue
+    const length = typedLength(stated, units)
+    if (length.ok) taken.measures.push({ measure, mm: length.value, stated })
+    else taken.problems[measure] = length.problem
+  }
+  return taken
+}

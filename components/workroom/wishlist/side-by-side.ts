@@ -1,0 +1,62 @@
+/** Two or three kept listings at the same points, on one stretch of tape each. Pure. */
+import { POINTS, type PointId } from '../../../core/garment/points.ts'
+import type { Units } from '../../../core/length.ts'
+import type { Band, GapShown } from '../../../core/reckon.ts'
+import { tapeInput } from '../../tape/tape.tsx'
+import { type Stretch, stretchOf } from '../../tape/tape-geometry.ts'
+import type { PointShown } from '../../tape/tape-words.ts'
+import type { ListingShown } from '../shown.ts'
+
+export const MOST_COMPARED = 3
+
+export interface TapeShown {
+  shown: PointShown
+  /** Where the advised plan brings it; null: it stays. */
+  afterMm: number | null
+}
+export interface PointCompared {
+  point: PointId
+  /** What is wanted, where all want the same; null: each tape has its own. */
+  band: Band | null
+  stretch: Stretch
+  /** By listing, in their order; null: neither told nor worked out. */
+  tapes: (TapeShown | null)[]
+}
+
+/** A move that shows. */
+const MOVED_MM = 0.5
+
+/** The points that at least one of them is judged at, in the order of points. */
+export function sideBySide(listings: readonly ListingShown[], units: Units): PointCompared[] {
+  return POINTS.flatMap((point): PointCompared[] => {
+    const tapes = listings.map((listing) => tapeAt(listing, point))
+    if (!tapes.some((tape) => tape?.shown.band)) return []
+    const bands = tapes.flatMap((tape) => (tape === null ? [] : [tape.shown.band]))
+    const [first = null] = bands
+    const isShared = bands.every((band) => same(band, first))
+    const inputs = tapes.flatMap((tape) => (tape === null ? [] : [tapeInput(tape.shown, tape.afterMm)]))
+    return [{ point, band: isShared ? first : null, stretch: stretchOf(inputs, units), tapes }]
+  })
+}
+
+function tapeAt({ now }: ListingShown, point: PointId): TapeShown | null {
+  const gap: GapShown | undefined = now?.gaps.find((one) => one.point === point)
+  if (gap === undefined) return null
+  const after = now?.plans[0]?.after.find((one) => one.point === point)?.mm
+  return { shown: gap, afterMm: after === undefined || Math.abs(after - gap.garmentMm) < MOVED_MM ? null : after }
+}
+
+const same = (a: Band | null, b: Band | null): boolean =>
+  a === b || (a !== null && b !== null && a.least === b.least && a.ideal === b.ideal && a.most === b.most)
+
+/** A short name for each: the first words of its title that the others' titles have not. Titles that are alike get none, ''. */
+export function shortNames(titles: readonly string[]): string[] {
+  const words = titles.map((title) => title.split(/[^\p{L}\p{N}’'-]+/u).filter(Boolean))
+  const lower = words.map((its) => new Set(its.map((word) => word.toLowerCase())))
+  return words.map((its, i) => {
+    const own = its.filter((word) => !lower.some((other, j) => j !== i && other.has(word.toLowerCase())))
+    const name = own.slice(0, 2).join(' ').slice(0, LONGEST_NAME)
+    return name.charAt(0).toUpperCase() + name.slice(1)
+  })
+}
+const LONGEST_NAME = 24

@@ -1,0 +1,41 @@
+/** What is usual where a person's language is spoken, as far as it is plain. Pure: the language comes from the caller. */
+import type { Units } from '../../core/length.ts'
+
+const regionOf = (language: string): string => {
+  try {
+    return new Intl.Locale(language).region ?? ''
+  } catch {
+    return ''
+  }
+}
+
+/** Regions that measure bodies in inches. */
+const INCHES = new Set(['US', 'LR', 'MM'])
+/** Without a region centimetres. */
+export const unitsUsual = (language: string): Units => (INCHES.has(regionOf(language)) ? 'in' : 'cm')
+
+/** ISO 4217 by ISO 3166-1 region: those where one currency is plain. */
+const CURRENCIES: Record<string, string> = {
+  GB: 'GBP',
+  US: 'USD',
+  CA: 'CAD',
+  AU: 'AUD',
+  NZ: 'NZD',
+  ZA: 'ZAR',
+  IN: 'INR',
+  JP: 'JPY',
+  CH: 'CHF',
+  SE: 'SEK',
+  NO: 'NOK',
+  DK: 'DKK',
+  PL: 'PLN',
+  CZ: 'CZK',
+  HU: 'HUF',
+  RO: 'RON'
+}
+const EURO = new Set('AT BE CY DE EE ES FI FR GR HR IE IT LT LU LV MT NL PT SI SK'.split(' '))
+/** '' where the language names no region, or one that is not in the table. */
+export function currencyUsual(language: string): string {
+  const region = regionOf(language)
+  return EURO.has(region) ? 'EUR' : (CURRENCIES[region] ?? '')
+}

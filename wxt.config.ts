@@ -27,6 +27,8 @@ export default defineConfig({
     name: '__MSG_extensionName__',
     description: '__MSG_extensionDescription__',
     default_locale: 'en',
+    // what is looked at in a private window is not to be kept, so nothing is read there
+    incognito: 'not_allowed',
     // no host permissions: a page is read when the person asks, and only then
     permissions: ['activeTab', 'contextMenus', 'scripting', ...(browser === 'firefox' ? [] : ['sidePanel'])],
     // opens the popup on the page in front, as a click on the button does
@@ -45,9 +47,7 @@ export default defineConfig({
         }
       : {
           key: PUBLIC_KEY,
-          minimum_chrome_version: '120',
-          // what is looked at in a private window is not to be kept, so nothing is read there
-          incognito: 'not_allowed' as const
+          minimum_chrome_version: '120'
         })
   })
 })

@@ -61,14 +61,16 @@ const usual = (kind: GarmentKind): Garment =>
 /** Kinds that something can be altered on, in the order of all kinds. */
 export const ALTERED_KINDS: readonly GarmentKind[] = GARMENT_KINDS.filter((kind) => CATALOGUE.some((row) => row.kinds.includes(kind)))
 
-/** Every row, or those of one kind, as they stand on that kind (else on the first kind of each row). */
+/** Every row, or those of one kind, as they stand on that kind; of several kinds, on the first that allows the job. */
 export function jobsShown(kind: GarmentKind | null): JobShown[] {
-  const garments = new Map<GarmentKind, Garment>()
-  return CATALOGUE.filter((row) => kind === null || row.kinds.includes(kind)).map((row) => {
-    const its = kind ?? row.kinds[0] ?? 'other'
-    const garment = garments.get(its) ?? usual(its)
-    garments.set(its, garment)
-    return jobOn(row, garment)
+  const garments = new Map(GARMENT_KINDS.map((one) => [one, usual(one)]))
+  const allows = (job: JobShown): boolean => job.unless === null && job.limitMm > 0
+  return CATALOGUE.filter((row) => kind === null || row.kinds.includes(kind)).flatMap((row) => {
+    const jobs = (kind === null ? row.kinds : [kind]).flatMap((one) => {
+      const garment = garments.get(one)
+      return garment === undefined ? [] : [jobOn(row, garment)]
+    })
+    return jobs.find(allows) ?? jobs.slice(0, 1)
   })
 }
 

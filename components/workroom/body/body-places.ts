@@ -212,6 +212,12 @@ export const USUAL_MM: Record<BodyMeasureId, readonly [number, number]> = {
   bodyRise: [170, 450]
 }
 
+/** Where the tape begins before there is a figure, mm: girths have a long upper tail, lengths have not. */
+export function startMm(measure: BodyMeasureId): number {
+  const [least, most] = USUAL_MM[measure]
+  return measure.endsWith('Girth') ? least + (most - least) / 4 : (least + most) / 2
+}
+
 /** The first is not larger than the second on any body: a pair that is, holds a slip. */
 export const NOT_LARGER: readonly (readonly [BodyMeasureId, BodyMeasureId])[] = [
   ['underbustGirth', 'bustGirth'],

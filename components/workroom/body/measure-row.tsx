@@ -5,7 +5,7 @@ import { useWords } from '../../words.tsx'
 import type { MeasureShown } from '../shown.ts'
 import { typedLength } from '../typed.ts'
 import type { BodyPlace } from './body-places.ts'
-import { USUAL_MM } from './body-places.ts'
+import { startMm } from './body-places.ts'
 import type { Doubt } from './doubts.ts'
 import { Eighths } from './eighths.tsx'
 
@@ -86,11 +86,10 @@ function Opened({ place, history, typed, howId, name, onPress, onRemove }: Measu
   const now = typedLength(typed, units)
   const mm = now.ok ? now.value : null
   const changed = mm === null ? null : change(mm, history)
-  const [least, most] = USUAL_MM[place.measure]
   return (
     <div class="wr-opened">
       <p id={howId}>{t(`body.how.${place.measure}`)}</p>
-      {units === 'in' && <Eighths label={name} mm={mm} startMm={history[0]?.mm ?? (least + most) / 2} onPress={onPress} />}
+      {units === 'in' && <Eighths label={name} mm={mm} startMm={history[0]?.mm ?? startMm(place.measure)} onPress={onPress} />}
       {mm !== null && (
         <p>
           {t('body.is-also', { length: formatLength(mm, units), other: formatLength(mm, units === 'in' ? 'cm' : 'in') })}{' '}

@@ -4,7 +4,7 @@ import { figure } from '../../../core/length.ts'
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
 import { useWords } from '../../words.tsx'
 import { BodyFigure } from '../body/body-figure.tsx'
-import { MAIN_PLACES, USUAL_MM } from '../body/body-places.ts'
+import { MAIN_PLACES, startMm } from '../body/body-places.ts'
 import { doubtsOf } from '../body/doubts.ts'
 import { Eighths } from '../body/eighths.tsx'
 import { Field } from '../field.tsx'
@@ -12,7 +12,7 @@ import { Headline } from '../frame.tsx'
 import { typedLength } from '../typed.ts'
 import { useMedia } from '../use-media.ts'
 import { bodyTaken } from './first-draft.ts'
-import { onEnter, toFirstWrong, Ways, Who } from './first-steps.tsx'
+import { Name, onEnter, toFirstWrong, UnitsPick, Ways } from './first-steps.tsx'
 import type { FirstVisitProps } from './first-visit.tsx'
 import { fewestFor, ifLikedFor } from './shops-for.ts'
 
@@ -46,12 +46,17 @@ export function FirstBody(props: FirstVisitProps) {
       <section class="part wr-first">
         {!isNarrow && drawing}
         <form class="stack" noValidate onKeyDown={onEnter} onSubmit={save}>
+          <UnitsPick {...props} />
           <p class="note">{t(`first.type.${draft.units}`)}</p>
           {asked.map((measure) => {
             const isActive = active === measure
             const problem = problems[measure]
             return (
-              <div key={measure} class={isActive ? 'wr-first-measure wr-on' : 'wr-first-measure'} onFocusCapture={() => setActive(measure)}>
+              <div
+                key={measure}
+                class={isActive ? 'wr-first-measure wr-filling' : 'wr-first-measure'}
+                onFocusCapture={() => setActive(measure)}
+              >
                 <Field
                   label={t('body.name', { measure })}
                   typed={draft.body[measure] ?? ''}
@@ -76,7 +81,7 @@ export function FirstBody(props: FirstVisitProps) {
             </p>
           )}
           <Ways onBack={() => onDraft({ ...draft, step: 'what' })} onSkip={props.onSkip} />
-          <Who {...props} />
+          <Name {...props} />
         </form>
       </section>
     </>
@@ -98,12 +103,11 @@ interface PressedProps {
 function Pressed({ measure, typed, onTyped }: PressedProps) {
   const { t } = useWords()
   const length = typedLength(typed, 'in')
-  const [least, most] = USUAL_MM[measure]
   return (
     <Eighths
       label={t('body.name', { measure })}
       mm={length.ok ? length.value : null}
-      startMm={(least + most) / 2}
+      startMm={startMm(measure)}
       onPress={(mm) => onTyped(measure, figure(mm, 'in'))}
     />
   )

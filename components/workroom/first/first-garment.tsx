@@ -6,7 +6,7 @@ import { useWords } from '../../words.tsx'
 import { Choice, Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
 import { measuresFrom, type PointsTyped } from '../wardrobe/garment-typed.ts'
-import { onEnter, toFirstWrong, Ways, Who } from './first-steps.tsx'
+import { Name, onEnter, toFirstWrong, UnitsPick, Ways } from './first-steps.tsx'
 import type { FirstVisitProps } from './first-visit.tsx'
 import { LIKED_KINDS, LIKED_POINTS } from './shops-for.ts'
 
@@ -29,7 +29,7 @@ export function FirstGarment(props: FirstVisitProps) {
     <>
       <Headline title={t('first.garment')} note={t('first.garment.note')} />
       <section class="part wr-first">
-        <div class="wr-first-figure wr-thumb">
+        <div class="wr-first-figure">
           <Outline
             kind={draft.kind}
             points={Object.fromEntries(measures.map(({ point, mm }) => [point, mm]))}
@@ -39,6 +39,7 @@ export function FirstGarment(props: FirstVisitProps) {
           />
         </div>
         <form class="stack" noValidate onKeyDown={onEnter} onSubmit={save}>
+          <UnitsPick {...props} />
           <Choice
             label={t('first.garment.kind')}
             value={draft.kind}
@@ -76,7 +77,7 @@ export function FirstGarment(props: FirstVisitProps) {
             </p>
           )}
           <Ways onBack={() => onDraft({ ...draft, step: 'what' })} onSkip={props.onSkip} />
-          <Who {...props} />
+          <Name {...props} />
         </form>
       </section>
     </>

@@ -4,22 +4,29 @@ import { useWords } from '../../words.tsx'
 import { Field } from '../field.tsx'
 import type { FirstDraft } from './first-draft.ts'
 
-export function Who({ draft, onDraft }: { draft: FirstDraft; onDraft: (draft: FirstDraft) => void }) {
+interface DraftProps {
+  draft: FirstDraft
+  onDraft: (draft: FirstDraft) => void
+}
+
+export function UnitsPick({ draft, onDraft }: DraftProps) {
   const { t } = useWords()
   return (
-    <div class="wr-first-who">
-      <Field label={t('first.name')} typed={draft.name} onTyped={(name) => onDraft({ ...draft, name })} note={t('first.name.note')} />
-      <Pick
-        label={t('body.units')}
-        options={[
-          { value: 'cm', label: t('workroom.unit.cm') },
-          { value: 'in', label: t('workroom.unit.in') }
-        ]}
-        value={draft.units}
-        onPick={(units) => onDraft({ ...draft, units })}
-      />
-    </div>
+    <Pick
+      label={t('body.units')}
+      options={[
+        { value: 'cm', label: t('workroom.unit.cm') },
+        { value: 'in', label: t('workroom.unit.in') }
+      ]}
+      value={draft.units}
+      onPick={(units) => onDraft({ ...draft, units })}
+    />
   )
+}
+
+export function Name({ draft, onDraft }: DraftProps) {
+  const { t } = useWords()
+  return <Field label={t('first.name')} typed={draft.name} onTyped={(name) => onDraft({ ...draft, name })} note={t('first.name.note')} />
 }
 
 export function Ways({ onBack, onSkip }: { onBack: () => void; onSkip: () => void }) {

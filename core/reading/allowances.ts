@@ -25,7 +25,7 @@ export function gatherAllowances(
   links: readonly Link[],
   spare: readonly Quantity[],
   layout: Layout,
-  kind: GarmentKind | null,
+  kindAt: (token: number) => GarmentKind | null,
   stated: (quantity: Quantity) => Reading['allowances'][number]['stated'],
   unitOf: (link: Link) => LengthUnit | null
 ): AllowancesRead {
@@ -43,6 +43,7 @@ export function gatherAllowances(
   }
   for (const link of links) {
     const { label, quantity } = link
+    const kind = kindAt(quantity.from)
     spareUntil(quantity.from)
     const sentence = layout.sentence[quantity.from] as number
     if (label.role === 'point') {

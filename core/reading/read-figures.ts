@@ -82,7 +82,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     measured,
     spare,
     layout,
-    acts,
+    (token) => garments.kindAt(token).kind,
     stated,
     (link) => link.quantity.unit ?? listUnit(told.units, link.label, link.quantity)
   )

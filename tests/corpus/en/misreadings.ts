@@ -186,5 +186,23 @@ export const misreadings: Case[] = [
         m('thigh', '12"', 'in flat')
       ]
     }
+  },
+  {
+    name: 'the hem of the second garment',
+    teaches: 'cloth to spare belongs to the garment whose heading it stands under',
+    listing: { title: 'Linen suit', text: 'Jacket: bust 38" around, length 25"\nSkirt: waist 27" around, length 26", hem allowance 2"' },
+    expect: {
+      kind: 'jacket',
+      fibres: [['linen', null]],
+      made: { tailored: true },
+      measures: [
+        m('chest', '38"', 'in around', { of: 'jacket' }),
+        m('bodyLength', '25"', 'in length', { of: 'jacket' }),
+        m('waist', '27"', 'in around', { of: 'skirt' }),
+        m('skirtLength', '26"', 'in length', { of: 'skirt' })
+      ],
+      allowances: [{ point: 'skirtLength', mm: 50.8, place: { text: '2"', nth: 1, value: 2, unit: 'in' } }],
+      issues: [{ code: 'reading.several-garments' }]
+    }
   }
 ]

@@ -38,7 +38,7 @@ export function AlterationsPage() {
       </p>
       {jobs.length > 0 && (
         <table class="wr-jobs">
-          <caption class="sr">{kind === null ? t('jobs.title') : t('jobs.kind.is', { kind })}</caption>
+          <caption class="sr">{kind === null ? t('jobs.kind.any') : t('jobs.kind.is', { kind })}</caption>
           <thead>
             <tr>
               {HEADS.map((head) => (

@@ -7,43 +7,54 @@ import { type BodyPlace, HALF_FIGURE, MAIN_PLACES, MORE_PLACES, type Side } from
 export interface BodyFigureProps {
   side: Side
   active: BodyMeasureId | null
+  /** Small, with the tape of the active measure alone: it stands beside its field. */
+  alone?: boolean
 }
 
 const VIEW = { left: -140, top: -8, width: 290, height: 496 }
+/** The half of the figure that one tape lies on, without room for rings; its tape is drawn broad, to be seen so small. */
+const ALONE = { left: -92, width: 184, height: 236 }
+const BROAD_HALF = 6
+function viewAround(tape: Line): typeof VIEW {
+  const ys = tape.map(({ y }) => y)
+  const top = (Math.min(...ys) + Math.max(...ys) - ALONE.height) / 2
+  return { ...ALONE, top: Math.min(Math.max(top, VIEW.top), VIEW.top + VIEW.height - ALONE.height) }
+}
 const RING = 11.5
 const TAPE_HALF = 3.5
 const TICK_EVERY = 6
 
-export function BodyFigure({ side, active }: BodyFigureProps) {
+export function BodyFigure({ side, active, alone = false }: BodyFigureProps) {
   const { t } = useWords()
-  const places = [...MAIN_PLACES, ...MORE_PLACES.filter(({ measure }) => measure === active)].filter((place) => place.side === side)
+  const all = [...MAIN_PLACES, ...MORE_PLACES.filter(({ measure }) => measure === active)].filter((place) => place.side === side)
+  const [only] = all.filter(({ measure }) => measure === active)
+  const view = alone && only !== undefined ? viewAround(only.tape) : VIEW
+  const places = alone ? all.filter(({ measure }) => measure === active) : all
   return (
     <svg
-      class="wr-figure"
+      class={alone ? 'wr-figure-alone' : 'wr-figure'}
       role="img"
-      aria-label={t(`body.figure.${side}`)}
-      viewBox={`${VIEW.left} ${VIEW.top} ${VIEW.width} ${VIEW.height}`}
-      width={VIEW.width}
-      height={VIEW.height}
+      aria-label={alone && active !== null ? t('body.figure.alone', { measure: active }) : t(`body.figure.${side}`)}
+      viewBox={`${view.left} ${view.top} ${view.width} ${view.height}`}
+      width={view.width}
+      height={view.height}
     >
       <path class="o-fill o-edge" d={SILHOUETTE} />
       <ellipse class="o-fill o-edge" cx={0} cy={30} rx={22} ry={29} />
       {places.map((place) => (
-        <Tape key={place.number} place={place} active={place.measure === active} />
+        <Tape key={place.number} place={place} active={place.measure === active} broad={alone} />
       ))}
-      {places.map((place) => (
-        <Ring key={place.number} place={place} active={place.measure === active} />
-      ))}
+      {!alone && places.map((place) => <Ring key={place.number} place={place} active={place.measure === active} />)}
     </svg>
   )
 }
 
-function Tape({ place, active }: { place: BodyPlace; active: boolean }) {
-  const { body, ticks } = strip(smooth(place.tape))
+function Tape({ place, active, broad }: { place: BodyPlace; active: boolean; broad: boolean }) {
+  const { body, ticks } = strip(smooth(place.tape), broad ? BROAD_HALF : TAPE_HALF)
   return (
     <g class={active ? 'wr-tape wr-on' : 'wr-tape'}>
       <path class="wr-strip" d={body} />
-      <path class="tp-tick" d={ticks} />
+      {!broad && <path class="tp-tick" d={ticks} />}
     </g>
   )
 }
@@ -64,12 +75,12 @@ function Ring({ place: { ring, tape, number }, active }: { place: BodyPlace; act
 }
 
 /** A strip of tape along a line, with its ticks. */
-function strip(line: Line): { body: string; ticks: string } {
+function strip(line: Line, half: number): { body: string; ticks: string } {
   const sides = line.map((spot, i) => {
     const before = line[i - 1] ?? spot
     const after = line[i + 1] ?? spot
     const long = Math.hypot(after.x - before.x, after.y - before.y) || 1
-    const across = { x: (-(after.y - before.y) / long) * TAPE_HALF, y: ((after.x - before.x) / long) * TAPE_HALF }
+    const across = { x: (-(after.y - before.y) / long) * half, y: ((after.x - before.x) / long) * half }
     return { one: { x: spot.x + across.x, y: spot.y + across.y }, two: { x: spot.x - across.x, y: spot.y - across.y } }
   })
   const body = `${path(sides.map(({ one }) => one))}L${path(sides.map(({ two }) => two).reverse()).slice(1)}Z`

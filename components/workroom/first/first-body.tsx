@@ -4,21 +4,22 @@ import { figure } from '../../../core/length.ts'
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
 import { useWords } from '../../words.tsx'
 import { BodyFigure } from '../body/body-figure.tsx'
-import { MAIN_PLACES, startMm } from '../body/body-places.ts'
+import { MAIN_PLACES, type Side, startMm } from '../body/body-places.ts'
 import { doubtsOf } from '../body/doubts.ts'
 import { Eighths } from '../body/eighths.tsx'
 import { Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
 import { typedLength } from '../typed.ts'
 import { useMedia } from '../use-media.ts'
-import { bodyTaken } from './first-draft.ts'
+import { bodyTaken, type FirstVisitProps } from './first-draft.ts'
 import { Name, onEnter, toFirstWrong, UnitsPick, Ways } from './first-steps.tsx'
-import type { FirstVisitProps } from './first-visit.tsx'
 import { fewestFor, ifLikedFor } from './shops-for.ts'
 
 export function FirstBody(props: FirstVisitProps) {
   const { draft, onDraft, onBody } = props
   const { t } = useWords()
+  /** Nothing on the page moves while fields are gone through, so that no touch misses. */
+  const isTouched = useMedia('(pointer: coarse)')
   const isNarrow = useMedia('(max-width: 720px)')
   const few = fewestFor(draft.chosen)
   const ifLiked = ifLikedFor(draft.chosen)
@@ -27,7 +28,6 @@ export function FirstBody(props: FirstVisitProps) {
   const [tried, setTried] = useState(false)
   const { measures, problems } = bodyTaken(asked, draft)
   const told = new Map(measures.map(({ measure, mm }) => [measure, mm]))
-  const place = MAIN_PLACES.find(({ measure }) => measure === active)
   const save = (event: Event) => {
     event.preventDefault()
     setTried(true)
@@ -35,16 +35,15 @@ export function FirstBody(props: FirstVisitProps) {
     toFirstWrong()
   }
   const type = (measure: BodyMeasureId, typed: string) => onDraft({ ...draft, body: { ...draft.body, [measure]: typed } })
-  const drawing = (
-    <figure class="wr-first-figure">
-      <BodyFigure side={place?.side ?? 'front'} active={active} />
-    </figure>
-  )
   return (
     <>
       <Headline title={t('first.body')} note={t('first.body.note', { count: few.length })} />
       <section class="part wr-first">
-        {!isNarrow && drawing}
+        {!isNarrow && (
+          <figure class="wr-first-figure">
+            <BodyFigure side={sideOf(active)} active={active} />
+          </figure>
+        )}
         <form class="stack" noValidate onKeyDown={onEnter} onSubmit={save}>
           <UnitsPick {...props} />
           <p class="note">{t(`first.type.${draft.units}`)}</p>
@@ -52,11 +51,7 @@ export function FirstBody(props: FirstVisitProps) {
             const isActive = active === measure
             const problem = problems[measure]
             return (
-              <div
-                key={measure}
-                class={isActive ? 'wr-first-measure wr-filling' : 'wr-first-measure'}
-                onFocusCapture={() => setActive(measure)}
-              >
+              <div key={measure} class="wr-first-measure" onFocusCapture={() => setActive(measure)}>
                 <Field
                   label={t('body.name', { measure })}
                   typed={draft.body[measure] ?? ''}
@@ -70,8 +65,8 @@ export function FirstBody(props: FirstVisitProps) {
                     {t(code, values)}
                   </p>
                 ))}
-                {isActive && draft.units === 'in' && <Pressed measure={measure} typed={draft.body[measure] ?? ''} onTyped={type} />}
-                {isActive && isNarrow && drawing}
+                {isTouched && draft.units === 'in' && <Pressed measure={measure} typed={draft.body[measure] ?? ''} onTyped={type} />}
+                {isNarrow && <BodyFigure side={sideOf(measure)} active={measure} alone />}
               </div>
             )
           })}
@@ -92,6 +87,8 @@ export function FirstBody(props: FirstVisitProps) {
     return ifLikedToo ? `${sentence} ${t('first.if-liked')}` : sentence
   }
 }
+
+const sideOf = (measure: BodyMeasureId | null): Side => MAIN_PLACES.find((place) => place.measure === measure)?.side ?? 'front'
 
 interface PressedProps {
   measure: BodyMeasureId

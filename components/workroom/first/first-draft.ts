@@ -3,6 +3,7 @@ import type { GarmentKind } from '../../../core/garment/kinds.ts'
 import type { PointId } from '../../../core/garment/points.ts'
 import type { Units } from '../../../core/length.ts'
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
+import type { GarmentFields, PersonFields } from '../shown.ts'
 import { typedLength } from '../typed.ts'
 import type { Laid } from '../wardrobe/garment-typed.ts'
 import type { ShoppedFor } from './shops-for.ts'
@@ -46,4 +47,15 @@ export function bodyTaken(asked: readonly BodyMeasureId[], { body, units }: Pick
     else taken.problems[measure] = length.problem
   }
   return taken
+}
+
+/** What every step is given. */
+export interface FirstVisitProps {
+  draft: FirstDraft
+  onDraft: (draft: FirstDraft) => void
+  onBody: (person: Pick<PersonFields, 'name' | 'units'>, measures: BodyTaken['measures']) => void
+  onGarment: (person: Pick<PersonFields, 'name' | 'units'>, garment: Pick<GarmentFields, 'kind' | 'measures'>) => void
+  /** To the full form; what was typed goes along. */
+  onSkip: () => void
+  onSample: () => void
 }

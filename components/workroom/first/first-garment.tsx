@@ -7,7 +7,6 @@ import { Choice, Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
 import { measuresFrom, type PointsTyped } from '../wardrobe/garment-typed.ts'
 import { Name, onEnter, toFirstWrong, UnitsPick, Ways } from './first-steps.tsx'
-import type { FirstVisitProps } from './first-visit.tsx'
 import { LIKED_KINDS, LIKED_POINTS } from './shops-for.ts'
 
 export function FirstGarment(props: FirstVisitProps) {

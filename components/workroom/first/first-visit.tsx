@@ -2,21 +2,10 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
 import { useWords } from '../../words.tsx'
 import { Headline } from '../frame.tsx'
-import type { GarmentFields, PersonFields } from '../shown.ts'
 import { FirstBody } from './first-body.tsx'
-import type { BodyTaken, FirstDraft } from './first-draft.ts'
+import type { FirstVisitProps } from './first-draft.ts'
 import { FirstGarment } from './first-garment.tsx'
 import { SHOPPED_FOR, type ShoppedFor } from './shops-for.ts'
-
-export interface FirstVisitProps {
-  draft: FirstDraft
-  onDraft: (draft: FirstDraft) => void
-  onBody: (person: Pick<PersonFields, 'name' | 'units'>, measures: BodyTaken['measures']) => void
-  onGarment: (person: Pick<PersonFields, 'name' | 'units'>, garment: Pick<GarmentFields, 'kind' | 'measures'>) => void
-  /** To the full form; what was typed goes along. */
-  onSkip: () => void
-  onSample: () => void
-}
 
 export function FirstVisit(props: FirstVisitProps) {
   const { step } = props.draft

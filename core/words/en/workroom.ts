@@ -49,6 +49,7 @@ export const workroom = {
   'body.side.back': 'Back',
   'body.figure.front':
     'A figure from the front, with the numbered tapes of neck, chest, waists, hip, thigh, knee, upper arm and inside leg.',
+  'body.figure.alone': 'Where the tape lies: {measure|body}.',
   'body.figure.back': 'A figure from the back, with the numbered tapes of shoulder width, back length, arm length and the fork.',
   'body.tip.stand': 'Stand easy, feet a hand apart, over a thin layer.',
   'body.tip.level': 'The tape lies level and touches; it never dents.',

@@ -42,6 +42,7 @@ export class Workroom {
     const skip = this.page.getByRole('button', { name: /^Skip, / })
     if ((await skip.count()) > 0) await skip.click()
     await this.page.getByRole('textbox', { name: 'Name' }).fill(person.name)
+    await this.page.getByRole('combobox', { name: 'Units' }).selectOption('cm')
     await this.page.getByRole('textbox', { name: 'Currency' }).fill(person.currency)
     await this.page.getByRole('button', { name: 'Save' }).click()
     await this.page.getByRole('heading', { name: new RegExp(`^${person.name}: `) }).waitFor()

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { tapeInput } from '../../../components/tape/tape.tsx'
 import { gapState, gapWords, type PointShown, tapeWords } from '../../../components/tape/tape-words.ts'
 import { wordsFor } from '../../../components/words.tsx'
 import { inch } from './fixtures.ts'
@@ -35,6 +36,13 @@ describe('a tape in words', () => {
     expect(tapeWords(hip, null, cm)).toBe(
       'Hip: not told; worked out as about 103.5 cm, give or take 3.5. Wanted 97.8 to 105.4, best 101. May be inside.'
     )
+  })
+  it('says that a figure comes from the size label, and never that it was told', () => {
+    const label: PointShown = { ...waist, garmentMm: inch(30), from: 'label', sdMm: inch(1) }
+    expect(tapeWords(label, null, inches)).toBe(
+      'Waist: not measured; about 30 in by the size label, give or take 1⅝. Wanted 28¾ to 30½, best 29½. May be inside.'
+    )
+    expect(tapeInput(label).now?.told).toBe(false)
   })
   it('says that nothing is told', () => {
     expect(tapeWords({ ...waist, garmentMm: null }, null, inches)).toBe('Waist: not told. Wanted 28¾ to 30½, best 29½.')

@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest'
 import type { GarmentInput } from '../../../core/garment/garment-input.ts'
+import { reckon } from '../../../core/reckon.ts'
 import { bodyFrom, latestMeasures, requestFor } from '../../../core/records/request-for.ts'
 import type { BodyMeasurement, Person } from '../../../core/records/schemas.ts'
 import { WREN } from './fixtures.ts'
@@ -59,6 +60,40 @@ test('own ease and own limits reach the request', () => {
   const request = requestFor(own, bodyFrom([measured({})]), null, trousers)
   expect(request.wearer?.ease).toEqual({ waist: { mm: 15, sdMm: 5, from: 'own' } })
   expect(request.limits).toEqual({ 'leg-taper': 0 })
+})
+
+test('own ease for a kind in a fit goes before the one for every kind, and stands for no other kind or fit', () => {
+  const own: Person = {
+    ...wren,
+    ease: { waist: { mm: 15, sdMm: 5 } },
+    easeOf: [
+      { kind: 'trousers', fit: 'regular', point: 'waist', mm: 35 },
+      { kind: 'trousers', fit: 'regular', point: 'inseam', mm: -40 },
+      { kind: 'shirt', fit: 'regular', point: 'waist', mm: 200 }
+    ]
+  }
+  const body = bodyFrom([measured({})])
+  expect(requestFor(own, body, null, trousers).wearer?.ease).toEqual({
+    waist: { mm: 35, sdMm: 0, from: 'own' },
+    inseam: { mm: -40, sdMm: 0, from: 'own' }
+  })
+  expect(requestFor(own, body, null, trousers, { fit: 'loose' }).wearer?.ease).toEqual({ waist: { mm: 15, sdMm: 5, from: 'own' } })
+  const { ease: _, ...without } = own
+  expect(requestFor(without, body, null, { kind: 'coat', measures: [] }).wearer).not.toHaveProperty('ease')
+})
+
+test('own ease reaches the answer: the same waist too big is inside for who wants it looser', () => {
+  const body = { waistbandGirth: { mm: 750 }, hipGirth: { mm: 1000 } }
+  const garment: GarmentInput = {
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', mm: 812, source: 'own' },
+      { point: 'hip', mm: 1060, source: 'own' }
+    ]
+  }
+  const waistGap = (person: Person) => reckon(requestFor(person, body, null, garment)).gaps.find(({ point }) => point === 'waist')?.gapMm
+  expect(waistGap(wren)).toBeGreaterThan(0)
+  expect(waistGap({ ...wren, easeOf: [{ kind: 'trousers', fit: 'regular', point: 'waist', mm: 60 }] })).toBe(0)
 })
 
 test("the person's own figures go before the page's", () => {

@@ -9,6 +9,9 @@ test.each([
   ['#wardrobe', 'wardrobe', null],
   ['#wishlist/a%2Fb', 'wishlist', 'a/b'],
   ['#body/a', 'body', null],
+  ['#alterations', 'alterations', null],
+  ['#first', 'first', null],
+  ['#look', 'look', null],
   ['#nonsense', 'wishlist', null],
   ['#wishlist/%', 'wishlist', '%']
 ])('%s is the part %s', (hash, page, open) => {

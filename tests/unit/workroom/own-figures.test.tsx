@@ -1,0 +1,141 @@
+// @vitest-environment happy-dom
+import { useState } from 'preact/hooks'
+import { afterEach, describe, expect, test, vi } from 'vitest'
+import { EasePart } from '../../../components/workroom/body/ease-part.tsx'
+import { LimitsPart } from '../../../components/workroom/body/limits-part.tsx'
+import { DraftsHeld } from '../../../components/workroom/drafts.tsx'
+import type { OwnEase } from '../../../components/workroom/shown.ts'
+import { typedDifference, typedLimit } from '../../../components/workroom/typed.ts'
+import { WardrobePage } from '../../../components/workroom/wardrobe/wardrobe-page.tsx'
+import type { OwnLimits } from '../../../core/plan/means.ts'
+import { beside, field, hide, leave, press, show, shownText, submit, type } from './on-page.tsx'
+
+afterEach(hide)
+
+describe('own ease', () => {
+  const ease = (begin: OwnEase[] = []) => {
+    const onOwn = vi.fn()
+    function Held() {
+      const [own, setOwn] = useState(begin)
+      return (
+        <EasePart
+          own={own}
+          fit="regular"
+          onOwn={(next) => {
+            onOwn(next)
+            setOwn(next)
+          }}
+        />
+      )
+    }
+    show(<Held />)
+    return onOwn
+  }
+
+  test('the usual figure stands beside the field, without its source', () => {
+    ease()
+    // the table's row for trousers at the inside leg in a regular fit: −25, at most −10
+    expect(shownText()).toContain('Over the inside leg: usually −2.5 cm, at most −1 cm.')
+    expect(shownText()).not.toMatch(/MEM|CWU|TM\d/)
+  })
+
+  test('a figure is kept for its kind, fit and point when the field is left; one press takes it away', () => {
+    const other: OwnEase = { kind: 'shirt', fit: 'regular', point: 'waist', mm: 200 }
+    const onOwn = ease([other])
+    type('Yours', '-4', 'Inside leg')
+    expect(onOwn).not.toHaveBeenCalled()
+    leave('Yours', 'Inside leg')
+    expect(onOwn).toHaveBeenLastCalledWith([other, { kind: 'trousers', fit: 'regular', point: 'inseam', mm: -40 }])
+    press('As usual again: Inside leg')
+    expect(onOwn).toHaveBeenLastCalledWith([other])
+    expect(field('Yours', 'Inside leg').value).toBe('')
+  })
+
+  test('another fit has figures of its own', () => {
+    ease([{ kind: 'trousers', fit: 'regular', point: 'waist', mm: 30 }])
+    expect(field('Yours', 'Waist').value).toBe('3')
+    type('Fit', 'loose')
+    expect(field('Yours', 'Waist').value).toBe('')
+  })
+
+  test('a bad figure is told, stays, and changes nothing', () => {
+    const onOwn = ease()
+    type('Yours', '3..5', 'Waist')
+    leave('Yours', 'Waist')
+    expect(onOwn).not.toHaveBeenCalled()
+    expect(beside('Yours', 'Waist')).toContain('This is no figure')
+    expect(field('Yours', 'Waist').value).toBe('3..5')
+  })
+})
+
+test('own limits: 0 is never, nothing is the usual limit', () => {
+  const onOwn = vi.fn()
+  function Held() {
+    const [own, setOwn] = useState<OwnLimits>({})
+    return (
+      <LimitsPart
+        own={own}
+        onOwn={(next) => {
+          onOwn(next)
+          setOwn(next)
+        }}
+      />
+    )
+  }
+  show(<Held />)
+  expect(shownText()).toContain('Up to 5 cm.')
+  type('Yours', '0', 'Legs tapered')
+  leave('Yours', 'Legs tapered')
+  expect(onOwn).toHaveBeenLastCalledWith({ 'leg-taper': 0 })
+  expect(shownText()).toContain('you ruled this out')
+  type('Yours', '1 in', 'Seat in')
+  leave('Yours', 'Seat in')
+  expect(onOwn).toHaveBeenLastCalledWith({ 'leg-taper': 0, 'seat-in': 25.4 })
+  type('Yours', '', 'Legs tapered')
+  leave('Yours', 'Legs tapered')
+  expect(onOwn).toHaveBeenLastCalledWith({ 'seat-in': 25.4 })
+})
+
+test.each([
+  ['', null],
+  ['0', 0],
+  ['-2.5', -25],
+  ['− 2,5', -25],
+  ['+1 in', 25.4]
+])('the difference "%s" is %s', (typed, mm) => expect(typedDifference(typed, 'cm', 1000)).toEqual({ ok: true, value: mm }))
+test.each([
+  ['--2', 'negative'],
+  ['1/0', 'divided-by-zero'],
+  ['-101', 'too-large'],
+  ['-', 'empty']
+])('the difference "%s" is told as %s', (typed, problem) =>
+  expect(typedDifference(typed, 'cm', 1000)).toEqual({ ok: false, problem: `workroom.length.${problem}` })
+)
+test('a limit may be 0 and not below', () => {
+  expect(typedLimit('0', 'cm')).toEqual({ ok: true, value: 0 })
+  expect(typedLimit('', 'cm')).toEqual({ ok: true, value: null })
+  expect(typedLimit('-1', 'cm')).toEqual({ ok: false, problem: 'workroom.length.negative' })
+})
+
+test('a half-typed form keeps its text while another part is looked at, and begins anew once it is saved', () => {
+  const held = new Map<string, unknown>()
+  const onAdd = vi.fn()
+  const page = (
+    <DraftsHeld.Provider value={held}>
+      <WardrobePage name="Wren" garments={[]} onAdd={onAdd} onEdit={vi.fn()} onRemove={vi.fn()} onFavourite={vi.fn()} />
+    </DraftsHeld.Provider>
+  )
+  show(page)
+  press('Add a garment')
+  type('Name', 'Grey flannels')
+  type('Waist', '3..9')
+  hide()
+  show(page)
+  expect(field('Name').value).toBe('Grey flannels')
+  expect(field('Waist').value).toBe('3..9')
+  type('Waist', '39')
+  submit()
+  expect(onAdd).toHaveBeenCalledOnce()
+  press('Add a garment')
+  expect(field('Name').value).toBe('')
+})

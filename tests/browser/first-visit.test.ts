@@ -122,7 +122,7 @@ test('by touch at 360 px: nothing runs over, nothing typed is lost, a bad figure
     expect(await faults(workroom)).toEqual([])
     await tap('Save and go on', 'button')
     await workroom.getByText('can’t have 0 below the line').waitFor()
-    expect(await field('Hip').evaluate((one) => one === document.activeElement)).toBe(true)
+    await expect.poll(() => field('Hip').evaluate((one) => one === document.activeElement)).toBe(true)
     await field('Hip').fill('39 1/2')
     await tap('Save and go on', 'button')
     expect(await verdictOn(workroom)).toBe('Alters to fit')
@@ -147,7 +147,7 @@ test('left for the whole form, what was typed goes along', async () => {
     expect(await workroom.getByRole('textbox', { name: 'Name', exact: true }).inputValue()).toBe('Wren')
     await workroom.getByRole('button', { name: 'Save', exact: true }).click()
     await workroom.getByRole('heading', { name: /^Wren: / }).waitFor()
-    expect(await workroom.getByRole('textbox', { name: 'Hip', exact: true }).inputValue()).toBe('98')
+    await expect.poll(() => workroom.getByRole('textbox', { name: 'Hip', exact: true }).inputValue()).toBe('98')
   } finally {
     await rig.close()
   }

@@ -6,6 +6,7 @@ import { useWords } from '../../words.tsx'
 import { Choice, Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
 import { measuresFrom, type PointsTyped } from '../wardrobe/garment-typed.ts'
+import type { FirstVisitProps } from './first-draft.ts'
 import { Name, onEnter, toFirstWrong, UnitsPick, Ways } from './first-steps.tsx'
 import { LIKED_KINDS, LIKED_POINTS } from './shops-for.ts'
 

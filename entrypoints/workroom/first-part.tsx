@@ -19,6 +19,8 @@ const KEY = 'first-visit'
 export interface FirstPartProps {
   doings: Doings
   today: string
+  /** The step to begin with, where nothing was typed yet. */
+  begin: FirstDraft['step']
   /** To the full form, with what was typed. */
   onSkip: (draft: FirstDraft) => void
   onSample: () => void
@@ -26,8 +28,8 @@ export interface FirstPartProps {
   onSaved: () => void
 }
 
-export function FirstPart({ doings, today, onSkip, onSample, onSaved }: FirstPartProps) {
-  const [draft, setDraft] = useState<FirstDraft>(() => kept() ?? firstDraft(unitsUsual(navigator.language)))
+export function FirstPart({ doings, today, begin, onSkip, onSample, onSaved }: FirstPartProps) {
+  const [draft, setDraft] = useState<FirstDraft>(() => kept() ?? { ...firstDraft(unitsUsual(navigator.language)), step: begin })
   const keep = (next: FirstDraft) => {
     setDraft(next)
     keepDraft(next)

@@ -80,6 +80,7 @@ export function Workroom({ records, stamp }: PageProps) {
             <FirstPart
               doings={doings}
               today={localDate()}
+              begin={page === 'wardrobe' ? 'garment' : 'what'}
               onSkip={(draft) => {
                 setSkipped(draft)
                 location.hash = 'body'

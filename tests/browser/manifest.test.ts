@@ -28,6 +28,10 @@ test('extension pages may reach nothing outside their package', () => {
   })
 })
 
+test('it does not run in private windows, so nothing of them is kept', () => {
+  expect(manifest.incognito).toBe('not_allowed')
+})
+
 test('a public key fixes the id, and no private key lies in the package', () => {
   const digest = createHash('sha256').update(Buffer.from(manifest.key, 'base64')).digest('hex').slice(0, 32)
   const id = [...digest].map((digit) => String.fromCharCode(97 + Number.parseInt(digit, 16))).join('')

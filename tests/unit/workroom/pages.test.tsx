@@ -264,6 +264,12 @@ describe('the wishlist', () => {
     expect(root.textContent).toContain('press Keep')
     expect(root.querySelector('a')?.getAttribute('href')).toBe('#body')
   })
+  test('the demo shop is named only where it is served beside the page', () => {
+    show(<WishlistPage {...wishlist} listings={[]} ready />)
+    expect(root.textContent).not.toContain('demo shop')
+    show(<WishlistPage {...wishlist} listings={[]} ready shop />)
+    expect(root.textContent).toContain('address of a demo shop')
+  })
   test('a title with markup is shown as it is written', () => {
     const title = '<img src=x onerror="window.bad=1">'
     const listing = {

@@ -7,7 +7,7 @@ import { VerdictMark } from '../../tape/verdict-mark.tsx'
 import { useWords } from '../../words.tsx'
 import type { ListingShown } from '../shown.ts'
 import { chanceOf, minutesOf, spendOf, verdictOf } from './listing-order.ts'
-import { type PointCompared, shortNames, sideBySide } from './side-by-side.ts'
+import { isThere, type PointCompared, shortNames, sideBySide } from './side-by-side.ts'
 
 export interface CompareProps {
   listings: readonly ListingShown[]
@@ -94,11 +94,18 @@ function PointRow({ compared, names }: { compared: PointCompared; names: readonl
       </div>
       <ul>
         {tapes.map((tape, i) => (
-          <li key={names[i]} class="wr-tape-of">
+          <li key={names[i]} class={tape === 'no-such-point' ? 'wr-tape-of wr-no-such' : 'wr-tape-of'}>
             <p>
-              <span class="note">{names[i]}</span> <b>{tape === null ? t('tape.not-told') : gapWords(tape.shown, words)}</b>
+              <span class="note">{names[i]}</span>{' '}
+              {isThere(tape) ? (
+                <b>{gapWords(tape.shown, words)}</b>
+              ) : tape === 'untold' ? (
+                <b>{t('tape.not-told')}</b>
+              ) : (
+                <span class="note">{t('compare.no-such-point')}</span>
+              )}
             </p>
-            {tape !== null && <Tape shown={tape.shown} afterMm={tape.afterMm} stretch={stretch} />}
+            {isThere(tape) && <Tape shown={tape.shown} afterMm={tape.afterMm} stretch={stretch} />}
           </li>
         ))}
       </ul>

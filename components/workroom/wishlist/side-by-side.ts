@@ -1,5 +1,5 @@
 /** Two or three kept listings at the same points, on one stretch of tape each. Pure. */
-import { POINTS, type PointId } from '../../../core/garment/points.ts'
+import { POINTS, POINTS_OF, type PointId } from '../../../core/garment/points.ts'
 import type { Units } from '../../../core/length.ts'
 import type { Band, GapShown } from '../../../core/reckon.ts'
 import { tapeInput } from '../../tape/tape.tsx'
@@ -19,9 +19,12 @@ export interface PointCompared {
   /** What is wanted, where all want the same; null: each tape has its own. */
   band: Band | null
   stretch: Stretch
-  /** By listing, in their order; null: neither told nor worked out. */
-  tapes: (TapeShown | null)[]
+  /** By listing, in their order. */
+  tapes: (TapeShown | Absent)[]
 }
+/** Neither told nor worked out, or no such point on a garment of this kind. */
+export type Absent = 'untold' | 'no-such-point'
+export const isThere = (tape: TapeShown | Absent): tape is TapeShown => typeof tape !== 'string'
 
 /** A move that shows. */
 const MOVED_MM = 0.5
@@ -30,18 +33,19 @@ const MOVED_MM = 0.5
 export function sideBySide(listings: readonly ListingShown[], units: Units): PointCompared[] {
   return POINTS.flatMap((point): PointCompared[] => {
     const tapes = listings.map((listing) => tapeAt(listing, point))
-    if (!tapes.some((tape) => tape?.shown.band)) return []
-    const bands = tapes.flatMap((tape) => (tape === null ? [] : [tape.shown.band]))
+    const there = tapes.filter(isThere)
+    const bands = there.map(({ shown }) => shown.band)
+    if (bands.every((band) => band === null)) return []
     const [first = null] = bands
     const isShared = bands.every((band) => same(band, first))
-    const inputs = tapes.flatMap((tape) => (tape === null ? [] : [tapeInput(tape.shown, tape.afterMm)]))
+    const inputs = there.map(({ shown, afterMm }) => tapeInput(shown, afterMm))
     return [{ point, band: isShared ? first : null, stretch: stretchOf(inputs, units), tapes }]
   })
 }
 
-function tapeAt({ now }: ListingShown, point: PointId): TapeShown | null {
+function tapeAt({ now, kind }: ListingShown, point: PointId): TapeShown | Absent {
   const gap: GapShown | undefined = now?.gaps.find((one) => one.point === point)
-  if (gap === undefined) return null
+  if (gap === undefined) return kind !== null && !POINTS_OF[kind].includes(point) ? 'no-such-point' : 'untold'
   const after = now?.plans[0]?.after.find((one) => one.point === point)?.mm
   return { shown: gap, afterMm: after === undefined || Math.abs(after - gap.garmentMm) < MOVED_MM ? null : after }
 }

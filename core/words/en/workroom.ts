@@ -259,6 +259,7 @@ export const workroom = {
   'compare.stretch.cm': 'Each point on one stretch of tape, in centimetres.',
   'compare.nth': 'Number {nth}',
   'compare.wanted': '{least|figure}–{most|figure}, best {best|figure}',
+  'compare.no-such-point': '– no such point',
   'compare.spend': '{spend|money} in all',
   'compare.no-work': 'no work',
   'compare.nothing': 'None of these is judged at any point yet. Open one to see what is missing.',

@@ -1,7 +1,7 @@
 // @vitest-environment happy-dom
 import { afterEach, expect, test, vi } from 'vitest'
 import type { ListingShown } from '../../../components/workroom/shown.ts'
-import { shortNames, sideBySide } from '../../../components/workroom/wishlist/side-by-side.ts'
+import { isThere, shortNames, sideBySide } from '../../../components/workroom/wishlist/side-by-side.ts'
 import { WishlistPage } from '../../../components/workroom/wishlist/wishlist-page.tsx'
 import type { GarmentMeasure } from '../../../core/garment/garment-input.ts'
 import { reckon } from '../../../core/reckon.ts'
@@ -43,25 +43,29 @@ const denim = listing('4', 'Blue denim trousers', { waist: 800, hip: 1050 })
 test('one stretch of tape shows all of them, and the shared wish is told once', () => {
   const large = listing('5', 'Large trousers', { waist: 1100, hip: 1300 })
   const waist = sideBySide([flannel, large], 'cm').find(({ point }) => point === 'waist')
-  expect(waist?.tapes.map((tape) => tape?.shown.garmentMm)).toEqual([812, 1100])
-  expect(waist?.band).toEqual(waist?.tapes[0]?.shown.band)
-  for (const tape of waist?.tapes ?? []) {
-    const { garmentMm, sdMm, band } = tape?.shown ?? { garmentMm: null, sdMm: 0, band: null }
-    const marks = [(garmentMm ?? 0) - 1.645 * sdMm, (garmentMm ?? 0) + 1.645 * sdMm, band?.least ?? 0, band?.most ?? 0, tape?.afterMm]
+  const tapes = waist?.tapes.filter(isThere) ?? []
+  expect(tapes.map(({ shown }) => shown.garmentMm)).toEqual([812, 1100])
+  expect(waist?.band).toEqual(tapes[0]?.shown.band)
+  for (const { shown, afterMm } of tapes) {
+    const { garmentMm, sdMm, band } = shown
+    const marks = [(garmentMm ?? 0) - 1.645 * sdMm, (garmentMm ?? 0) + 1.645 * sdMm, band?.least ?? 0, band?.most ?? 0, afterMm]
     for (const mark of marks.filter((one) => typeof one === 'number')) {
       expect(mark).toBeGreaterThanOrEqual(waist?.stretch.fromMm ?? Number.NaN)
       expect(mark).toBeLessThanOrEqual(waist?.stretch.toMm ?? Number.NaN)
     }
   }
   // the plan takes the larger waist in, and its lane is drawn
-  expect(waist?.tapes[0]?.afterMm).toBeLessThan(812)
+  expect(tapes[0]?.afterMm).toBeLessThan(812)
 })
 
 test('a wish that differs is told on each tape; what is not reckoned has none', () => {
   const other: ListingShown = { ...linen, id: '9', now: null }
   const both = sideBySide([flannel, other], 'cm')
   expect(both.length).toBeGreaterThan(0)
-  expect(both.every(({ tapes }) => tapes[1] === null)).toBe(true)
+  expect(both.every(({ tapes }) => tapes[1] === 'untold')).toBe(true)
+  const shirt: ListingShown = { ...other, kind: 'shirt' }
+  const byPoint = new Map(sideBySide([flannel, shirt], 'cm').map(({ point, tapes }) => [point, tapes[1]]))
+  expect([byPoint.get('waist'), byPoint.get('thigh')]).toEqual(['untold', 'no-such-point'])
   const wider = structuredClone(linen)
   const gap = wider.now?.gaps.find(({ point }) => point === 'waist')
   if (gap?.band) gap.band = { ...gap.band, most: gap.band.most + 50 }

@@ -53,6 +53,6 @@ function findOut(request: ReckonRequest, withOutlook: boolean, wording: Wording)
   const gaps = gapsBetween(garment, target)
   const { options, refusals } = alterationsFor(garment, limits)
   const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
-  const outlook = withOutlook ? outlookOf({ garment, gaps, options, means, limits, markMm }) : null
+  const outlook = withOutlook ? outlookOf({ garment, target, wearer: request.wearer, gaps, options, means, limits, markMm }) : null
   return { input, garment, target, gaps, plans, means, outlook, markMm }
 }

@@ -9,7 +9,10 @@ import type { Line, Row, SharedLimit } from './row.ts'
 import { steepestTaper, taperShare } from './taper.ts'
 
 const LEGS: GarmentKind[] = ['trousers', 'jeans', 'shorts']
+const HEMMED_LEGS: GarmentKind[] = [...LEGS, 'jumpsuit']
 const WAISTED: GarmentKind[] = [...LEGS, 'skirt']
+/** Off the thigh this much is taken without asking the fork for more (12 a seam, common practice): past it, warned. */
+const THIGH_IN_MM = 50
 
 /** Cloth kept beyond a let-out seam (CB-TR: 3/8 in). */
 export const KEEP_MM = 10
@@ -326,7 +329,7 @@ export const lowerBody: Row[] = [
       const capMm = count === 1 ? 40 : 76
       const because = count === 1 ? limit('one-leg-seam') : limit('crease')
       return [
-        { point: 'thigh', effects: { thigh: -1 }, capMm, because, seams },
+        { point: 'thigh', effects: { thigh: -1 }, capMm, softMm: Math.min(capMm, THIGH_IN_MM), because, seams },
         { point: 'knee', effects: { knee: -1, calf: -0.68 }, capMm, because, seams },
         { point: 'legOpening', effects: { legOpening: -1, calf: -0.32 }, capMm, because, seams }
       ]
@@ -387,7 +390,7 @@ export const lowerBody: Row[] = [
   {
     id: 'leg-shorten-plain',
     direction: 'less',
-    kinds: LEGS,
+    kinds: HEMMED_LEGS,
     lines: (garment) => shorten(garment, false),
     opens: ['hem'],
     level: 2,
@@ -423,7 +426,7 @@ export const lowerBody: Row[] = [
   {
     id: 'leg-lengthen-hem',
     direction: 'more',
-    kinds: LEGS,
+    kinds: HEMMED_LEGS,
     lines: (garment) => {
       const depth = garment.made.hemDepthMm
       const keep = garment.made.tailored ? 25 : 10
@@ -441,7 +444,7 @@ export const lowerBody: Row[] = [
   {
     id: 'leg-lengthen-facing',
     direction: 'more',
-    kinds: LEGS,
+    kinds: HEMMED_LEGS,
     lines: (garment) =>
       lengthen(garment.made.hemDepthMm - 6, limit('facing', { depth: garment.made.hemDepthMm }), Math.max(0, garment.made.hemDepthMm - 3)),
     opens: ['hem'],
@@ -455,7 +458,7 @@ export const lowerBody: Row[] = [
   {
     id: 'leg-lengthen-band',
     direction: 'more',
-    kinds: LEGS,
+    kinds: HEMMED_LEGS,
     lines: () => lengthen(120, limit('band')),
     opens: ['hem'],
     level: 2,

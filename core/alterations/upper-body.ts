@@ -24,7 +24,7 @@ const lowest = (garment: Garment): { point: PointId; effects: (sign: number) => 
   return { point: 'hem', effects: (sign) => ({ hem: sign }) }
 }
 
-const sides = (garment: Garment, sign: 1 | -1, how: Pick<Line, 'capMm' | 'physicalMm' | 'because'>): Line[] => {
+const sides = (garment: Garment, sign: 1 | -1, how: Pick<Line, 'capMm' | 'physicalMm' | 'softMm' | 'because'>): Line[] => {
   const seams: Line['seams'] = [{ seam: 'side', mmPerOffset: 4, outward: sign > 0 }]
   const low = lowest(garment)
   return [
@@ -44,6 +44,10 @@ function bodySlope(garment: Garment): number {
   return slopeBetween(waist.mm, hem.mm, below)
 }
 
+/** Past this a tailored body's pockets and armholes are drawn out of place (MULLEN: 1.5–2 in overall): warned. */
+const TAILORED_SIDES_MM = 50
+/** Half a button of 25 mm, and 6 mm of cloth before the edge (common practice); a button stands on the middle of the overlap. */
+const BUTTON_FROM_EDGE_MM = 18
 const buttons: Partial<Record<GarmentKind, number>> = { jacket: 2, coat: 3, waistcoat: 5, shirt: 7 }
 
 export const upperBody: Row[] = [
@@ -51,7 +55,8 @@ export const upperBody: Row[] = [
     id: 'sides-in',
     direction: 'less',
     kinds: BODIES,
-    lines: (garment) => sides(garment, -1, { capMm: 100, because: limit('sides-in', { left: 13 }) }),
+    lines: (garment) =>
+      sides(garment, -1, { capMm: 100, because: limit('sides-in'), ...(garment.made.tailored ? { softMm: TAILORED_SIDES_MM } : {}) }),
     tier: (garment) => ({
       line: 0,
       beyondMm: 50,
@@ -64,7 +69,7 @@ export const upperBody: Row[] = [
     minutes: (garment) => [lined(garment) ? 55 : 35, 4],
     reseams: ['side'],
     excludes: ['sides-out', 'side-panels'],
-    source: 'SG8, CWU17 (split evenly); 2 in a side CP'
+    source: 'SG8, CWU17 (split evenly); 2 in a side CP; tailored: warned past 2 in overall (MULLEN)'
   },
   {
     id: 'sides-out',
@@ -101,7 +106,7 @@ export const upperBody: Row[] = [
   {
     id: 'centre-back-in',
     direction: 'less',
-    kinds: [...TAILORED, 'dress'],
+    kinds: [...TAILORED, 'waistcoat', 'dress'],
     unless: (garment) => (garment.made.backSeam ? undefined : limit('no-back-seam')),
     lines: (garment) => [
       {
@@ -117,10 +122,11 @@ export const upperBody: Row[] = [
         seams: [{ seam: 'centre-back', mmPerOffset: 2 }]
       }
     ],
-    opens: (garment) => (lined(garment) ? ['lining'] : []),
-    level: 4,
-    minutes: [60, 6],
-    source: 'BSAU, MULLEN (1.5–2 in in all); shares MEM'
+    // the back of a waistcoat is a lining itself: one seam through both layers
+    opens: (garment) => (lined(garment) && garment.kind !== 'waistcoat' ? ['lining'] : []),
+    level: (garment) => (garment.kind === 'waistcoat' ? 3 : 4),
+    minutes: (garment) => (garment.kind === 'waistcoat' ? [45, 6] : [60, 6]),
+    source: 'BSAU, MULLEN (1.5–2 in in all); shares MEM; the waistcoat’s back CP, its minutes MEM'
   },
   {
     id: 'side-panels',
@@ -153,8 +159,9 @@ export const upperBody: Row[] = [
       {
         point: 'bodyLength',
         effects: { bodyLength: -1, hem: -bodySlope(garment) },
-        capMm: garment.made.tailored ? 25 : Math.max(0, (garment.points.get('bodyLength')?.mm ?? 650) - 350),
-        because: garment.made.tailored ? limit('pockets-and-buttons') : limit('body-left', { left: 350 }),
+        ...(garment.made.tailored
+          ? { capMm: garment.kind === 'coat' ? 100 : 25, because: limit('pockets-and-buttons') }
+          : { capMm: Math.max(0, (garment.points.get('bodyLength')?.mm ?? 650) - 350), because: limit('body-left', { left: 350 }) }),
         seams: [{ seam: 'hem', mmPerOffset: 1 }]
       }
     ],
@@ -162,7 +169,7 @@ export const upperBody: Row[] = [
     level: linedLevel(2),
     minutes: (garment) => (lined(garment) ? [90, 4] : [30, 2]),
     excludes: ['body-lengthen'],
-    source: 'MEM (jackets 25: pockets and buttons); CP'
+    source: 'MEM (jackets 25: pockets and buttons; coats, whose pockets lie far from the hem, 100); CP'
   },
   {
     id: 'body-lengthen',
@@ -247,6 +254,7 @@ export const upperBody: Row[] = [
         effects: closing(garment, 1),
         capMm: Math.max(0, Math.min(38, garment.made.overlapMm - 25)),
         physicalMm: Math.max(0, garment.made.overlapMm - 15),
+        softMm: Math.max(0, garment.made.overlapMm / 2 - BUTTON_FROM_EDGE_MM),
         because: limit('overlap', { overlap: garment.made.overlapMm, keep: 25 }),
         seams: [{ seam: 'front-edge', mmPerOffset: 1, outward: true }]
       }
@@ -255,7 +263,7 @@ export const upperBody: Row[] = [
     minutes: (garment) => [12 * (buttons[garment.kind] ?? 3), 0],
     penalties: ['oldMarks', 'drape'],
     excludes: ['sides-in'],
-    source: 'MEM: 25 of overlap left'
+    source: 'MEM: 25 of overlap left; warned once the button’s edge stands within 6 of the front edge'
   },
   {
     id: 'bust-darts',

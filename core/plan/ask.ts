@@ -6,11 +6,13 @@ import type { Made } from '../garment/garment-input.ts'
 import type { PointId } from '../garment/points.ts'
 import type { BodyMeasureId } from '../wearer/body.ts'
 import { hasMessage, say, type Wording } from '../words/say.ts'
-import type { Outlook } from './outlook.ts'
+import type { Answerable, Outlook } from './outlook.ts'
 
 export interface Ask {
   point?: PointId
   about?: keyof Made | 'stretch' | 'fibre'
+  /** Told, but so near an edge that a second look at the tape is worth it. */
+  again?: true
   /** Not the seller's to answer: a measure of the person's own. */
   body?: BodyMeasureId
   worth: number
@@ -55,17 +57,34 @@ export function valueOfKnowing(z: Float64Array, utility: readonly number[]): num
 }
 
 export function asksFrom(outlook: Outlook, stakes: Stakes, wording: Wording): Ask[] {
-  const utility = outlook.works.map((works) => (works ? stakes.gain : -stakes.loss))
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
-  if (utility.every((one) => one === utility[0])) return []
-  return outlook.uncertain
-    .map(({ what, z }): Ask => ({ ...what, worth: valueOfKnowing(z, utility), unit: stakes.unit, question: questionOf(what, wording) }))
-    .filter((ask) => ask.worth > least)
+  const asked = valued(outlook, stakes).filter(({ worth }) => worth > least)
+  // nothing alone would change the decision: what would at the price where it hangs in the balance comes first, for what it is worth at this one
+  const found = asked.length > 0 ? asked : valued(outlook, inTheBalance(outlook, stakes)).filter(({ worth }) => worth > least)
+  const worthOf = (what: Answerable['what']): number => (asked.length > 0 ? (asked.find((one) => one.what === what)?.worth ?? 0) : 0)
+  return found
     .sort((one, other) => other.worth - one.worth)
+    .map(({ what }): Ask => ({ ...what, worth: worthOf(what), unit: stakes.unit, question: questionOf(what, wording) }))
 }
 
-function questionOf(what: Outlook['uncertain'][number]['what'], wording: Wording): string {
-  if ('point' in what) return questionFor(what.point, wording)
+function valued({ uncertain, works }: Outlook, { gain, loss }: Stakes): { what: Answerable['what']; worth: number }[] {
+  return uncertain.map(({ what, z, suits }) => {
+    const utility = works.map((one, i) => (one && suits?.[i] !== false ? gain : -loss))
+    return { what, worth: utility.every((one) => one === utility[0]) ? 0 : valueOfKnowing(z, utility) }
+  })
+}
+
+/** As much at stake in all, shared so that buying is worth nothing as things stand. */
+function inTheBalance({ works }: Outlook, { gain, loss, unit }: Stakes): Stakes {
+  const likely = works.filter((one) => one).length / works.length
+  return { gain: (1 - likely) * (gain + loss), loss: likely * (gain + loss), unit }
+}
+
+function questionOf(what: Answerable['what'], wording: Wording): string {
+  if ('point' in what) {
+    const question = questionFor(what.point, wording)
+    return what.again === true ? say({ code: 'ask.again', values: { question } }, wording) : question
+  }
   return 'about' in what
     ? say({ code: `ask.about.${what.about}`, values: {} }, wording)
     : say({ code: 'ask.body', values: { body: what.body } }, wording)

@@ -7,12 +7,15 @@ import { isGirth, POINTS, type PointId } from '../garment/points.ts'
 import type { BodyMeasureId } from '../wearer/body.ts'
 import { type Belief, updated } from '../wearer/diary.ts'
 import type { Gap } from '../wearer/gaps.ts'
+import type { Target } from '../wearer/want.ts'
+import type { Wearer } from '../wearer/wearer.ts'
 import type { Figures } from './bound.ts'
 import { DRAWS, heavyTailed, normalDraws } from './draws.ts'
 import { Feasibility, Found } from './feasible.ts'
 import type { Means } from './means.ts'
 import { type PartOf, partsOf } from './parts.ts'
 import { scenariosOf } from './scenarios.ts'
+import { unseen } from './unseen.ts'
 import type { Needs } from './useful.ts'
 import { withinLevel } from './within-means.ts'
 
@@ -22,19 +25,32 @@ export interface Outlook {
   tailor: number | null
   /** By draw: does it work out, with whoever is at hand? */
   works: boolean[]
-  /** What is uncertain: the draws of a point's figure, of how it is made, or of a body measure that was not told. */
-  uncertain: { what: { point: PointId } | { about: keyof Made } | { body: BodyMeasureId }; z: Float64Array }[]
+  /** What is uncertain, and what an answer about it would say in each draw. */
+  uncertain: Answerable[]
+}
+
+export interface Answerable {
+  /** A point's figure, how it is made, or a body measure that was not told. */
+  what: { point: PointId; again?: true } | { about: keyof Made } | { body: BodyMeasureId }
+  /** The answer, in sd. */
+  z: Float64Array
+  /** By draw, of what no chance stands on: would it alone come right? */
+  suits?: readonly boolean[]
 }
 
 /** Each point has two dimensions of its own, by its place among all points: its figure's error and its band's. Then one for the seller. */
 const dimensionOf = (point: PointId): number => POINTS.indexOf(point) * 2
 const SELLER_DIMENSION = POINTS.length * 2
+/** Behind those of the make (core/plan/scenarios.ts): the error of a tape that is laid a second time. */
+const AGAIN_DIMENSION = SELLER_DIMENSION + 9
 
 /** Of the variance of one seller's figures so much is common to all of them: the same tape, the same habit (from memory). */
 const COMMON_SHARE = 0.3
 
 export interface Uncertain {
   garment: Garment
+  target: Target
+  wearer: Wearer | undefined
   gaps: readonly Gap[]
   /** As the make is assumed. */
   options: readonly Option[]
@@ -43,7 +59,7 @@ export interface Uncertain {
   markMm: number
 }
 
-export function outlookOf({ garment, gaps, options, means, limits, markMm }: Uncertain): Outlook {
+export function outlookOf({ garment, target, wearer, gaps, options, means, limits, markMm }: Uncertain): Outlook {
   const drawn = gaps.filter((gap) => gap.band !== null)
   const points = drawn.map((gap) => gap.point)
   const scenarios = scenariosOf(garment, limits, drawn.map(needsOf), options)
@@ -101,19 +117,31 @@ export function outlookOf({ garment, gaps, options, means, limits, markMm }: Unc
     uncertain: [
       ...drawn.flatMap((gap, p) => {
         const z = errors[p]
-        return z === undefined || gap.from === 'own' ? [] : [{ what: { point: gap.point }, z }]
+        if (z === undefined || gap.from === 'own') return []
+        return [
+          gap.from === 'seller'
+            ? { what: { point: gap.point, again: true as const }, z: secondReading(gap.point) }
+            : { what: { point: gap.point }, z }
+        ]
       }),
+      ...unseen({ garment, target, wearer, options, means, limits, markMm }),
       ...drawn.flatMap(({ want }, p) => {
         const z = bands[p]
         return z === undefined || want?.measure === undefined || want.basedOn.length === 0 ? [] : [{ what: { body: want.measure }, z }]
       }),
-      ...scenarios.uncertain.map(({ about, z }) => ({
-        what: { about },
-        z: Float64Array.from({ length: DRAWS }, (_, i) => z[i % scenarios.all.length] ?? 0)
-      }))
+      ...scenarios.uncertain
+        .filter(({ about }) => canBeSeen(garment, about))
+        .map(({ about, z }) => ({
+          what: { about },
+          z: Float64Array.from({ length: DRAWS }, (_, i) => z[i % scenarios.all.length] ?? 0)
+        }))
     ]
   }
 }
+
+/** A seller cannot look inside a seam that the lining covers. */
+const INSIDE: ReadonlySet<keyof Made> = new Set<keyof Made>(['outletMm', 'seamAllowanceMm', 'hemDepthMm'])
+const canBeSeen = ({ made }: Garment, about: keyof Made): boolean => !(made.lined && INSIDE.has(about))
 
 /** Somebody's means in every make: the parts of the question, each with what was found for it so far. */
 export class Hands {
@@ -184,4 +212,18 @@ function errorDraws({ point, from }: Gap): Float64Array {
   const draws = own.map((z, i) => heavyTailed(Math.sqrt(COMMON_SHARE) * (common[i] ?? 0) + Math.sqrt(1 - COMMON_SHARE) * z))
   sellerDraws.set(point, draws)
   return draws
+}
+
+/**
+ * What a seller's second reading of a told point would say: it is off as the first was, so it tells half of the first one's own error and
+ * nothing of their common habit.
+ */
+const secondReadings = new Map<PointId, Float64Array>()
+function secondReading(point: PointId): Float64Array {
+  const made = secondReadings.get(point)
+  if (made !== undefined) return made
+  const again = normalDraws()[AGAIN_DIMENSION] ?? new Float64Array(DRAWS)
+  const readings = (normalDraws()[dimensionOf(point)] ?? new Float64Array(DRAWS)).map((z, i) => (z + (again[i] ?? 0)) * Math.SQRT1_2)
+  secondReadings.set(point, readings)
+  return readings
 }

@@ -16,11 +16,11 @@ import { type Needs, thatMatter } from './useful.ts'
 export const SCENARIOS = 16
 
 /** A length that was not told: its sd as a share of what is assumed, and at least so much. */
-const SPREAD: Partial<Record<keyof Made, { share: number; leastMm: number }>> = {
+const SPREAD: Partial<Record<keyof Made, { share: number; leastMm: number; kinds?: GarmentKind[] }>> = {
   outletMm: { share: 0.4, leastMm: 0 },
   seamAllowanceMm: { share: 0.25, leastMm: 2 },
   hemDepthMm: { share: 0.3, leastMm: 3 },
-  backPocketGapMm: { share: 0.2, leastMm: 10 },
+  backPocketGapMm: { share: 0.2, leastMm: 10, kinds: ['trousers', 'jeans', 'shorts'] },
   overlapMm: { share: 0.25, leastMm: 3 }
 }
 /** How often it is otherwise than assumed. */
@@ -62,7 +62,8 @@ export function scenariosOf(
   for (const [place, part] of parts.entries()) {
     const spread = SPREAD[part]
     const assumed = garment.made[part]
-    if (spread === undefined || typeof assumed !== 'number' || assumed === 0 || !garment.assumed.includes(part)) continue
+    if (spread === undefined || spread.kinds?.includes(garment.kind) === false) continue
+    if (typeof assumed !== 'number' || assumed === 0 || !garment.assumed.includes(part)) continue
     const sd = Math.max(spread.leastMm, spread.share * assumed)
     uncertain.push({ about: part, z: strata(FIRST_DIMENSION + place), value: (z) => ({ [part]: Math.max(0, assumed + sd * z) }) })
   }

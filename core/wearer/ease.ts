@@ -186,7 +186,7 @@ export const EASE: EaseRow[] = [
   },
   // tailored
   {
-    kinds: ['jacket', 'waistcoat'],
+    kinds: ['jacket'],
     point: 'chest',
     body: 'bustGirth',
     least: 50,
@@ -194,7 +194,23 @@ export const EASE: EaseRow[] = [
     source: 'TM8400 p. 9 (102), an ease table (80–120); the edges MEM'
   },
   {
-    kinds: ['jacket', 'waistcoat'],
+    kinds: ['waistcoat'],
+    point: 'chest',
+    body: 'bustGirth',
+    least: 30,
+    fits: { close: [40, 70], regular: [60, 105], loose: [90, 150], oversized: [140, 240] },
+    source: 'MEM: over a shirt and under a jacket'
+  },
+  {
+    kinds: ['waistcoat'],
+    point: 'waist',
+    body: 'waistGirth',
+    least: 20,
+    fits: { close: [30, 60], regular: [50, 100], loose: [85, 150], oversized: [140, 240] },
+    source: 'MEM: over a shirt and under a jacket'
+  },
+  {
+    kinds: ['jacket'],
     point: 'waist',
     body: 'waistGirth',
     least: 50,
@@ -244,7 +260,16 @@ export const EASE: EaseRow[] = [
     source: 'T2 set against ANSUR II: shirts sit 50–100 above the straight breadth, 15–65 above the width over the nape; the rest MEM'
   },
   {
-    kinds: ['jacket', 'coat'],
+    kinds: ['coat'],
+    point: 'shoulderWidth',
+    body: 'shoulderWidth',
+    least: 5,
+    leastByFit: { close: 0, regular: 5, loose: 10, oversized: 30 },
+    fits: { close: [15, 35], regular: [25, 50], loose: [40, 80], oversized: [80, 180] },
+    source: 'MEM: as a jacket’s, and up to 20 wider to go over one'
+  },
+  {
+    kinds: ['jacket'],
     point: 'shoulderWidth',
     body: 'shoulderWidth',
     least: 5,
@@ -253,7 +278,16 @@ export const EASE: EaseRow[] = [
     source: 'MEM: 10–30 over the nape'
   },
   {
-    kinds: ['shirt', ...TOPS, 'jacket', 'coat'],
+    kinds: ['coat'],
+    point: 'sleeveLength',
+    body: 'armLength',
+    least: -5,
+    leastByFit: { close: -5, regular: -5, loose: -5, oversized: -20 },
+    fits: { close: [18, 35], regular: [20, 40], loose: [25, 50], oversized: [25, 70] },
+    source: 'MEM: as a jacket’s, and up to 15 longer to cover its cuff'
+  },
+  {
+    kinds: ['shirt', ...TOPS, 'jacket'],
     point: 'sleeveLength',
     body: 'armLength',
     least: -5,

@@ -19,7 +19,7 @@ export function backNames(tokens: readonly Token[], terms: Terms, quantities: re
     const term = termAt(terms, at)
     if (!term || term.to !== at + 1 || !means(term, 'back') || means(term, 'point', 'detail')) continue
     const before = tokens[term.from - 1]
-    const begins = before === undefined || before.kind === 'break' || /^[,;.•·*|]$/.test(before.text)
+    const begins = before === undefined || before.kind === 'break' || /^[,;/.•·*|]$/.test(before.text)
     if (begins && (unit !== null || at < from - 1))
       found.push({ from: term.from, to: term.to, role: 'point', points: [], basis: null, weak: false, letter: BACK })
   }

@@ -14,7 +14,15 @@ const LOCAL_ONLY =
 export interface Words {
   evidence: Evidence[]
   qualifiers: Set<Qualifier>
+  /** “arm 7" across”, “leg 9" wide”: a width of what has a length otherwise. */
+  across: boolean
 }
+const ACROSS = /^(?:across|around|round|circumference|circ|wide|rundum|breit|quer|umfang|tour|ancho|contorno)$/
+/** A side told inside a name. */
+const IN_NAME: [Qualifier, RegExp][] = [
+  ['front', /^(?:front|vorne|vorn|vordere|devant|avant|delantero|delantera|delante|frontal|davanti|anteriore|voor|voorkant|przod|fram)$/],
+  ['back', /^(?:back|rear|hinten|hintere|dos|arriere|espalda|trasero|trasera|dietro|posteriore|achter|achterkant|tyl|bak)$/]
+]
 
 const LEADS_ON = /^(?:to|up|bis|auf|tot|do|till|a|jusqu|hasta)$/
 
@@ -75,12 +83,14 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     const inside: Qualifier[] = []
     const ahead: Qualifier[] = []
     const after: Qualifier[] = []
+    let across = false
     const take = (list: Qualifier[]) => (term: Term) => {
       const basis = meaning(term, 'basis')
       if (basis) {
         const one = asEvidence(basis.basis, tokens[term.from]?.text ?? '')
         if (one) evidence.add(one)
         used.add(term.from)
+        if (ACROSS.test(tokens[term.from]?.text ?? '')) across = true
       }
       if (!means(term, 'point')) for (const one of QUALIFIERS) if (means(term, one)) list.push(one)
     }
@@ -88,6 +98,7 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     for (let at = label.from; at < label.to; at++) {
       const term = termAt(terms, at)
       if (term && term.from === at && !means(term, 'point')) take(inside)(term)
+      if (!link.again) for (const [side, words] of IN_NAME) if (words.test(tokens[at]?.text ?? '')) inside.push(side)
     }
     scan(tokens, terms, quantity.from - 1, -1, 6, take(ahead), false)
     if (link.before && !link.again) rightBefore(tokens, terms, label.from, take(inside))
@@ -100,7 +111,10 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     // “stretches to 21” leads on to its figure, wherever words stand otherwise
     const led = termAt(terms, quantity.from - 1)
     if (means(led, 'stretched') && LEADS_ON.test(tokens[quantity.from - 1]?.text ?? '')) inside.push('stretched')
-    words.set(link, { evidence: [...evidence], qualifiers: new Set([...inside, ...(behind ? after : ahead)]) })
+    if (/^(?:wide|breit|ancho|large)$/.test(tokens[quantity.spanTo]?.text ?? '')) across = true
+    // “front rise 27, back 36”: a side right before a second figure is its own
+    const own = link.again && ahead.some((side) => side === 'front' || side === 'back') ? ahead : behind ? after : ahead
+    words.set(link, { evidence: [...evidence], qualifiers: new Set([...inside, ...own]), across })
   }
   return { words, used }
 }

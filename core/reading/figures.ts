@@ -81,15 +81,35 @@ export function resolve(name: PointName, kind: GarmentKind | null, qualifiers: R
   return pointOf(name, kind)
 }
 
+const mmOf = ({ value, unit }: Quantity): number =>
+  unit === 'cm' ? value * 10 : unit === 'mm' ? value : unit === 'in' || value < 50 ? value * 25.4 : value * 10
+
+/** No upper sleeve and no leg of trousers lies wider (finished tables: sleeves to 464 around, widened). */
+const WIDEST_SLEEVE_MM = 280
+const WIDEST_LEG_MM = 420
+
+/** “arm 7" across”, “leg 13" across”: not how long it is. */
+function acrossOf(name: PointName, quantity: Quantity, kind: GarmentKind | null, around: boolean): PointId | null {
+  const flat = mmOf(quantity) / (around ? 2 : 1)
+  const legs = kind !== null && SHAPE[kind] === 'legs'
+  if (name === 'sleeveLength' && !legs && flat <= WIDEST_SLEEVE_MM) return 'bicep'
+  return (name === 'inseam' || name === 'legLength') && legs && flat <= WIDEST_LEG_MM ? 'legOpening' : null
+}
+
 /** No arm is longer from the shoulder (ANSUR II: sleeve outseam of men at most 709 mm); a longer sleeve was taken from the centre back. */
 const LONGEST_SLEEVE_MM = 780
 
 /** An inner sleeve is shorter than nearly any trouser leg (ANSUR II: sleeve inseam of men at most 570 mm). */
 const LONGEST_INNER_SLEEVE_MM = 570
 
+/** Long trousers have no shorter inside leg (common practice, no source). */
+const SHORTEST_LEG_MM = 340
+
 /** Names that the size of the figure settles: a very long sleeve, an inseam on a garment with sleeves. */
-function bySize(point: PointId | null, { value, unit }: Quantity, kind: GarmentKind | null): PointId | null {
-  const mm = unit === 'cm' ? value * 10 : unit === 'mm' ? value : unit === 'in' || value < 50 ? value * 25.4 : value * 10
+function bySize(point: PointId | null, quantity: Quantity, kind: GarmentKind | null, weak: boolean): PointId | null {
+  const mm = mmOf(quantity)
+  // “leg 9"” on long trousers is how wide it ends
+  if (point === 'inseam' && weak && (kind === 'trousers' || kind === 'jeans') && mm < SHORTEST_LEG_MM) return 'legOpening'
   if (point === 'sleeveLength' && mm > LONGEST_SLEEVE_MM) return 'sleeveFromCentreBack'
   if (point === 'inseam' && kind !== null && SHAPE[kind] === 'upper' && mm < LONGEST_INNER_SLEEVE_MM) return 'sleeveUnderarm'
   return point
@@ -114,14 +134,14 @@ export function figuresOf(
   for (const link of links) {
     const { label, quantity } = link
     if (label.role !== 'point') continue
-    const { evidence, qualifiers } = words.get(link) as Words
+    const { evidence, qualifiers, across } = words.get(link) as Words
     const { kind, of } = kindAt(quantity.from)
     const points: [PointName | null, PointId | null][] = label.letter
       ? [[null, pointOfLetter(label.letter, kind, inchesOf(quantity), chested)]]
-      : label.points.map((name) => [name, resolve(name, kind, qualifiers)])
+      : label.points.map((name) => [name, (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ?? resolve(name, kind, qualifiers)])
     const seen = new Set<PointId>()
     for (const [name, named] of points) {
-      const point = bySize(named, quantity, kind)
+      const point = bySize(named, quantity, kind, label.weak)
       if (point === null || seen.has(point)) continue
       seen.add(point)
       figures.push({
@@ -172,6 +192,12 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
   kept.sort((a, b) => a.quantity.from - b.quantity.from)
   return { figures: kept, asides }
 }
+
+const UPRIGHT = /^(?:wide|deep|tall|high|broad|hoch|breit|haut|large|alto|ancho|largo|hoog|breed|hog|bred)$/
+
+/** “collar 6" wide”, “Kragen 7 cm hoch”: how high a collar stands, not how far it goes around. */
+export const isCollarHeight = (tokens: readonly Token[], { label, quantity, before }: Link): boolean =>
+  before && label.weak && label.points[0] === 'neck' && UPRIGHT.test(tokens[quantity.spanTo]?.text ?? '')
 
 const ADJECTIVE = /^(?:wide|long|deep|tall|breit|lang|large|long|ancho|largo|larga|larghi|lungo|lunga|breed|bred)$/
 

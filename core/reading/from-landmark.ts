@@ -49,10 +49,19 @@ export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number)
     }
     if (!term) return null
     const landmark = meaning(term, 'landmark')
-    if (seen && landmark) return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: term.to }
+    if (seen && landmark)
+      return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: endOfPlace(tokens, terms, term.to) }
     if (means(term, 'from') || (means(term, 'inner') && landmark)) seen = true
     else if (!means(term, 'light', 'measures', 'inner')) return null
     at = term.to
   }
   return null
+}
+
+/** “centre back collar”, “centre back of the neck”: a place told by two landmarks. */
+function endOfPlace(tokens: readonly Token[], terms: Terms, to: number): number {
+  let at = to
+  while (at < to + 3 && tokens[at]?.kind === 'word' && means(termAt(terms, at), 'light') && !means(termAt(terms, at), 'landmark')) at++
+  const further = termAt(terms, at)
+  return tokens[at]?.kind === 'word' && meaning(further, 'landmark') && further ? further.to : to
 }

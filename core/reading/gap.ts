@@ -84,7 +84,7 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
     else if (means(term, 'and')) cost += before ? 0.45 : 0.3
     else if (means(term, 'measures')) cost += before ? 0 : 0.6
     // 18 inches from the shoulder: where it starts, unless both ends are named
-    else if (!before && means(term, 'from') && label.to - label.from < 3) cost += 0.8
+    else if (!before && means(term, 'from') && label.to - label.from < 3 && !OF.test(token.text)) cost += 0.8
     else if (!before && at === from && means(term, 'light') && /^(?:at|in|across|around|on|of|a|an|the)$/.test(token.text)) cost -= 0.1
     else if (meansAny(term, SMALL)) cost += 0.05
     else cost += 0.5
@@ -95,10 +95,14 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
     const next = tokens[label.to]
     if (next && (/^[:=]$/.test(next.text) || means(termAt(terms, label.to), 'measures') || VERB.test(next.text))) cost += 0.8
   }
-  if (label.weak && cost > 0.4) return NEVER
+  // “don't go by the 14 inside”: a name that says little takes no bare figure from before it
+  if (label.weak && (cost > 0.4 || (!before && quantity.unit === null))) return NEVER
   if (label.role === 'fault' || label.role === 'thing') cost += before ? 0.6 : 0
   return cost
 }
+
+/** In these languages “44 cm de cintura” is how the waist of 44 is told. */
+const OF = /^(?:de|d|del|di|z)$/
 
 /** is, are: in the languages read. */
 const VERB = /^(?:is|are|was|ist|sind|est|sont|es|son|sono|zijn|jest|ar|mierzy|misst|mesure|mide|misura|meet|mater)$/

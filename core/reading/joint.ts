@@ -43,7 +43,7 @@ export function jointOf(around: Around): Joint {
       const next = first + chain.length
       const done =
         rows(around, names, last, quantity, next, joint) ||
-        figures(around, names, last, quantity, next, joint) ||
+        figures(around, names, last, quantity, next, standsClose(chain), joint) ||
         figuresBefore(around, names, chain[0] as Label, quantity, labels[first - 1], joint)
       if (done) for (const label of chain) joint.labels.add(label)
     }
@@ -63,7 +63,7 @@ function chainFrom({ tokens, terms, labels }: Around, first: number): Label[] {
     const before = chain[chain.length - 1] as Label
     const label = labels[next] as Label
     if (label.from - before.to > 6 || before.letter || label.letter) break
-    let joins = label.from > before.to
+    let joins = true
     for (let at = before.to; at < label.from && joins; at++) {
       const token = tokens[at] as Token
       const term = termAt(terms, at)
@@ -75,6 +75,10 @@ function chainFrom({ tokens, terms, labels }: Around, first: number): Label[] {
   return chain
 }
 
+/** “chest waist hips”: names with nothing between; then marks must part their figures. */
+const standsClose = (chain: readonly Label[]): boolean =>
+  chain.some((label, index) => index > 0 && (chain[index - 1] as Label).to === label.from)
+
 /** Exactly as many figures as names, in the names' order. */
 function figures(
   { tokens, terms, labels, quantities }: Around,
@@ -82,25 +86,42 @@ function figures(
   last: Label,
   from: number,
   nextLabel: number,
+  adjacent: boolean,
   joint: Joint
 ): boolean {
   const limit = labels[nextLabel]?.from ?? tokens.length
-  const row: Quantity[] = []
+  const row: (Quantity | null)[] = []
   let reached = last.to
   for (let index = from; index < quantities.length && row.length <= names.length; index++) {
     const one = quantities[index] as Quantity
+    while (row.length < names.length && opens(tokens, reached)) {
+      row.push(null)
+      reached += 2
+    }
     if (one.from >= limit || !joins(tokens, terms, reached, one.from, row.length === 0)) break
+    if (adjacent && row.length > 0 && tokens[reached]?.kind !== 'mark') return false
     row.push(one)
     reached = one.spanTo
+  }
+  while (row.length > 0 && row.length < names.length && opens(tokens, reached)) {
+    row.push(null)
+    reached += 2
   }
   if (row.length !== names.length) return false
   // a figure that runs straight into the next name is that name's
   const next = labels[nextLabel]
   if (next && next.from === reached && names.length > 1 && !/^[:=-]$/.test(tokens[last.to]?.text ?? '')) return false
   row.forEach((quantity, index) => {
-    share(joint, names[index] as Name, quantity, null)
+    if (quantity !== null) share(joint, names[index] as Name, quantity, null)
   })
   return true
+}
+
+/** 35/26/free · full/28/40: a girth that nothing bounds stands in the row as a word. */
+const OPEN = /^(?:free|full|open|loose|na|n|any|stretchy|frei|weit|libre|libres|suelta|libero|liberi|vrij|wijd|luzne|luzny|fri|vid|x|tbc)$/
+const opens = (tokens: readonly Token[], at: number): boolean => {
+  const [sign, word] = tokens[at]?.kind === 'word' ? [undefined, tokens[at]] : [tokens[at], tokens[at + 1]]
+  return sign?.kind === 'mark' && /^[/,:-]$/.test(sign.text) && word?.kind === 'word' && OPEN.test(word.text)
 }
 
 /** 22 x 27 (chest x length): the figures first, the names in brackets behind them. */

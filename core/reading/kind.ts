@@ -1,6 +1,6 @@
 /** What kind of garment it is: the head of its title, else the word that leads its text, else its points. */
 import type { Made } from '../garment/garment-input.ts'
-import type { GarmentKind } from '../garment/kinds.ts'
+import { type GarmentKind, SHAPE } from '../garment/kinds.ts'
 import type { PointName } from './languages/lexicon.ts'
 import { shapeOfPoints } from './points-by-kind.ts'
 import { meaning, means, type Term, type Terms, termAt, termsAs } from './terms.ts'
@@ -79,11 +79,22 @@ function headOf({ tokens, terms }: Text, language: string): { kind: GarmentKind;
     if (!meaning(term, 'kind')) continue
     if (best && HEAD_FIRST.has(language)) break
     if (best && stops(tokens, best.to, term.from)) break
+    if (best && isPart(tokens, best, term)) continue
     best = term
   }
   const sense = meaning(best ?? undefined, 'kind')
   return sense ? { kind: sense.kind, made: sense.made ?? {} } : null
 }
+
+/** “sundress, full skirt”, “jumpsuit with halter, flares”: a word further on that names a part of what was named, or a cut of it. */
+function isPart(tokens: readonly Token[], named: Term, term: Term): boolean {
+  if (term.from === named.to) return false
+  const first = meaning(named, 'kind')?.kind
+  const then = meaning(term, 'kind')?.kind
+  const whole = first !== undefined && SHAPE[first] === 'whole' && (then === undefined || SHAPE[then] !== 'whole')
+  return (whole && !isPassing(tokens, named)) || (isPassing(tokens, term) && !isPassing(tokens, named))
+}
+const isPassing = (tokens: readonly Token[], { from, to }: Term): boolean => to === from + 1 && PASSING.has(tokens[from]?.text ?? '')
 
 const stops = (tokens: readonly Token[], from: number, to: number): boolean => {
   for (let at = from; at < to; at++) {
@@ -109,7 +120,7 @@ function ledBy({ tokens, terms }: Text): KindRead | null {
       (/^(?:matching|any|a|your|my|other|favourite)$/.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))
     )
       continue
-    const passing = term.to === term.from + 1 && PASSING.has(tokens[term.from]?.text ?? '')
+    const passing = isPassing(tokens, term)
     const now = score.get(sense.kind) ?? { points: 0, made: sense.made ?? {} }
     now.points += early * (passing ? 0.5 : 1) * (score.size === 0 ? 1.5 : 1)
     score.set(sense.kind, now)

@@ -83,8 +83,12 @@ function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | nu
   const rises = point && RISES.has(point.point) ? bothRises(tokens, terms, term, point.point) : null
   if (rises) return { ...rises, role: 'point', basis: null, weak: false, letter: null }
   const before = termAt(terms, term.from - 1)
-  // “including waistband”, “without cuffs”: no label of its own
-  if (point && before && (means(before, 'including') || (means(before, 'light') && means(termAt(terms, before.from - 1), 'including'))))
+  // “including waistband”, “without cuffs”, “no collar”: no label of its own
+  if (
+    point &&
+    before &&
+    (means(before, 'including', 'not') || (means(before, 'light') && means(termAt(terms, before.from - 1), 'including')))
+  )
     return null
   if (point?.point === 'strap' && means(before, 'light')) return null
   if (role === 'detail' && point === undefined && means(term, 'basis')) return null
@@ -175,6 +179,8 @@ export function betweenLabels(tokens: readonly Token[], terms: Terms, from: numb
 }
 
 function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, ended: boolean): Label | 'drop' | null {
+  if (a.role === 'detail' && !ended && b.role === 'point' && !b.letter && !BODY_GIRTHS.has(b.points[0] as PointName))
+    return standsAt(tokens, terms, a.to, b.from) ? { ...a, to: b.to } : null
   if (a.role !== 'point' || a.letter || b.letter) return null
   const between = betweenLabels(tokens, terms, a.to, b.from)
   if (between === 'apart') return null
@@ -210,6 +216,19 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, en
     return { ...a, to: b.to, points: [...a.points, ...b.points], basis: a.basis ?? b.basis }
   return null
 }
+
+const BODY_GIRTHS = new Set<PointName>(['chest', 'waist', 'hip'])
+
+/** “zips at the cuffs 5"”: where the detail is, no name of its own. */
+function standsAt(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+  let at = false
+  for (let index = from; index < to; index++) {
+    if (tokens[index]?.kind !== 'word' || !means(termAt(terms, index), 'light')) return false
+    if (AT.test(tokens[index]?.text ?? '')) at = true
+  }
+  return at
+}
+const AT = /^(?:at|on|in|along|am|an|au|aux|sur|en|al|alla|ai|sul|aan|op|na|pa|i)$/
 
 /** The same where the start is itself a name. */
 function fromThere(name: PointName, start: PointName): PointName {

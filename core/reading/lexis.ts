@@ -65,10 +65,13 @@ export function lexisOf(language: string): Lexis {
 function compile(lexicons: readonly Lexicon[]): Lexis {
   const root: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
+  const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => falseFriends?.split(' | ') ?? []))
   lexicons.forEach((lexicon, rank) => {
     const add = (phrases: string | undefined, sense: Sense) => {
-      for (const phrase of (phrases ?? '').split(' | '))
+      for (const phrase of (phrases ?? '').split(' | ')) {
+        if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
         for (const words of variants(phrase, lexicon.endings)) put(root, words, sense, rank)
+      }
     }
     for (const [key, phrases] of Object.entries(lexicon.points)) {
       const [point, how] = key.split(' ') as [PointName, string | undefined]

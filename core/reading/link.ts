@@ -5,6 +5,7 @@
  */
 import { gap, NEVER } from './gap.ts'
 import type { Label } from './label.ts'
+import { isFamily } from './labels.ts'
 import type { Quantity } from './quantities.ts'
 import { means, meansAny, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
@@ -84,15 +85,17 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
   const items = row(labels, quantities)
   let now: Row = { none: { cost: 0, state: 'none', back: null, link: null }, free: null, taken: null, behind: null }
   let last: Label | null = null
+  let lastUnused = 0
   for (let index = 0; index < items.length; index++) {
     const item = items[index] as Item
     const next: Row = { none: null, free: null, taken: null, behind: null }
-    const open: number = last ? unused(tokens, terms, last) : 0
+    const open: number = last ? lastUnused : 0
     if ('label' in item) {
       if (now.none) reach(next, now.none, 'free', 0, null)
       if (now.free) reach(next, now.free, 'free', open, null)
       if (now.taken) reach(next, now.taken, 'behind', 0, null)
       if (now.behind) reach(next, now.behind, 'free', 0, null)
+      lastUnused = isTrailing(tokens, terms, items[index - 1], last, item.label) ? ADJECTIVE : unused(tokens, terms, item.label)
       last = item.label
     } else {
       const { quantity } = item
@@ -121,7 +124,7 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
     now = next
   }
   // a name at the end that no figure took costs what any other would
-  const left = last ? unused(tokens, terms, last) : 0
+  const left = last ? lastUnused : 0
   if (now.free) now.free = { ...now.free, cost: now.free.cost + left }
   const ends = STATES.flatMap((state) => (now[state] ? [now[state] as Step] : [])).sort((a, b) => a.cost - b.cost)
   const links: Link[] = []
@@ -137,6 +140,15 @@ function unused(tokens: readonly Token[], terms: Terms, label: Label): number {
   const start = means(termAt(terms, label.from - 1), 'from') || means(termAt(terms, label.from - 2), 'from')
   return start ? ADJECTIVE : UNUSED[label.role]
 }
+
+/** “chest 23" pit to pit, and 27" long”: a name right behind a figure that only says how the name before it was taken. */
+function isTrailing(tokens: readonly Token[], terms: Terms, before: Item | undefined, name: Label | null, label: Label): boolean {
+  const [a] = name?.points ?? []
+  const [b] = label.points
+  if (a === undefined || b === undefined || before === undefined || !('quantity' in before)) return false
+  return isFamily(a, b) && gap(tokens, terms, label, before.quantity, false) < TRAILING
+}
+const TRAILING = 0.7
 
 function row(labels: readonly Label[], quantities: readonly Quantity[]): Item[] {
   const items: Item[] = []

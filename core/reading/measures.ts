@@ -101,7 +101,9 @@ function measureGroup(group: readonly WithUnit[], told: Told, read: MeasuresRead
   )
   const judgedOf = new Map<WithUnit, BasisJudged>(girths.map((one, index) => [one, verdicts[index] as BasisJudged]))
   const byPoint = new Map<string, MeasureReading>()
-  for (const one of group) {
+  const frontOnly = group.filter((one) => isFrontLength(one) && group.some((other) => other.point === one.point && !isFrontLength(other)))
+  for (const { quantity } of frontOnly) read.asides.push({ quantity, because: 'detail' })
+  for (const one of group.filter((figure) => !frontOnly.includes(figure))) {
     const basis = judgedOf.get(one)
     const measure = measureOf(one, basis ?? null, told)
     const before = byPoint.get(one.point)
@@ -117,6 +119,10 @@ function measureGroup(group: readonly WithUnit[], told: Told, read: MeasuresRead
     disagreement(measure, one, told, read)
   }
 }
+
+/** A length down the front gives way to one down the back (nape to hem). */
+const isFrontLength = ({ point, qualifiers }: WithUnit): boolean =>
+  point === 'bodyLength' && qualifiers.has('front') && !qualifiers.has('back')
 
 function measureOf(one: WithUnit, basis: BasisJudged | null, told: Told): MeasureReading {
   const factor = basis?.basis === 'flat' ? 2 : 1

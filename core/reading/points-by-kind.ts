@@ -81,5 +81,6 @@ export function shapeOfPoints(names: readonly PointName[]): Shape | null {
   const { legs = 0, upper = 0, whole = 0, skirt = 0 } = votes
   if (legs > upper + whole) return 'legs'
   if (upper + whole > 0) return names.includes('hip') && !names.includes('sleeveLength') ? 'whole' : 'upper'
-  return skirt > 0 ? 'skirt' : null
+  // a waist, a hip and a length, and nothing above or below: a skirt
+  return skirt > 0 || (names.includes('length') && names.includes('waist') && names.includes('hip')) ? 'skirt' : null
 }

@@ -3,7 +3,7 @@ import type { LengthUnit } from '../length.ts'
 import { gatherAllowances, isSpare } from './allowances.ts'
 import { asidesOf } from './asides.ts'
 import { listBasis, wordsOf } from './context.ts'
-import { figuresOf, isOfUnknown, withTrailingNames } from './figures.ts'
+import { figuresOf, isCollarHeight, isOfUnknown, withTrailingNames } from './figures.ts'
 import { gap } from './gap.ts'
 import { issue } from './issues.ts'
 import { jointOf } from './joint.ts'
@@ -16,7 +16,7 @@ import { withoutRepeats } from './pairs.ts'
 import { pocketGap } from './pocket-gap.ts'
 import { type Quantity, quantitiesOf } from './quantities.ts'
 import type { ListingText, Reading } from './reading.ts'
-import { garmentsOf, sizesOf } from './sections.ts'
+import { garmentsOf, sizeOffered, sizesOf } from './sections.ts'
 import { commonest } from './settle-unit.ts'
 import { sizeLabelsOf } from './size-labels.ts'
 import type { TextRead } from './text.ts'
@@ -54,7 +54,9 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const names = labels.filter((label) => !joint.labels.has(label))
   const close = (quantity: Quantity, label: Parameters<typeof gap>[2]) => gap(tokens, terms, label, quantity, false) < 0.7
   const links = withTrailingNames(tokens, terms, linksOf(tokens, terms, names, open), names, close).map((link) =>
-    isOfUnknown(tokens, terms, link) ? { ...link, label: { ...link.label, role: 'detail' as const, points: [] } } : link
+    isOfUnknown(tokens, terms, link) || isCollarHeight(tokens, link)
+      ? { ...link, label: { ...link.label, role: 'detail' as const, points: [] } }
+      : link
   )
   const shared: Link[] = joint.shared.map(({ quantity, label }) => ({ quantity, label, before: true, again: false, cost: 0 }))
   const ofGarment = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...pairs].sort(
@@ -87,7 +89,15 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     (link) => link.quantity.unit ?? listUnit(told.units, link.label, link.quantity)
   )
 
-  const starts = new Set([...read.measures, ...allowed.allowances].map((one) => one.stated.start))
+  const titleLabels = title
+    ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title.tokens, title.terms, title.lexis.halves), legs, title: true, language })
+        .labels
+    : []
+  const sizesRead = new Set(read.measures.flatMap(({ size }) => (size === undefined ? [] : [size])))
+  const offered = sizesRead.size > 1 ? sizeOffered(sizesRead, titleLabels) : null
+  const mine = read.measures.filter(({ size }) => offered === null || size === undefined || size === offered)
+  const starts = new Set([...mine, ...allowed.allowances].map((one) => one.stated.start))
+  const notOffered = new Set(read.measures.filter((one) => !mine.includes(one)).map((one) => one.stated.start))
   const usedUp = new Set(quantities.filter((one) => starts.has(tokens[one.from]?.start ?? -1)))
   const leftAside = leftAsideOf({
     tokens,
@@ -95,24 +105,28 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     sizes: new Set([...sizes.taken, ...joint.sizeFigures]),
     asides,
     links,
-    others: [...linked.asides, ...read.asides],
+    others: [
+      ...linked.asides,
+      ...read.asides,
+      ...quantities
+        .filter((one) => notOffered.has(tokens[one.from]?.start ?? -1))
+        .map((quantity) => ({ quantity, because: 'detail' as const }))
+    ],
     used: new Set([...usedUp, ...read.repeats]),
     thing: kind.thing,
     stated
   })
-  const measures = oneSize(oneGarment(read.measures))
+  const measures = oneSize(oneGarment(mine))
   const headed = measures.flatMap(({ size }) => (size === undefined ? [] : [size]))
-  const sizesTold = [...sizes.labels, ...joint.sizes, ...headed]
+  const sizesTold = [...sizes.labels, ...joint.sizes, ...headed].filter(
+    (label) => offered === null || label === offered || !sizesRead.has(label)
+  )
   const issues = [...read.issues]
   const kinds = new Set(measures.map(({ of }) => of))
   if (kinds.size > 1) issues.push(issue('reading.several-garments', { n: kinds.size, kind: kind.kind ?? 'other' }, {}, words))
   const sizesMeasured = new Set(measures.flatMap(({ size }) => (size === undefined ? [] : [size])))
   if (sizesMeasured.size > 1) issues.push(issue('reading.several-sizes', { sizes: [...sizesMeasured].join(', ') }, {}, words))
   nameless(listing.text, found, stated, measures.length > 0, leftAside, issues, words)
-  const titleLabels = title
-    ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title.tokens, title.terms, title.lexis.halves), legs, title: true, language })
-        .labels
-    : []
   return {
     kind,
     measures,

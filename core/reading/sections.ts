@@ -41,3 +41,9 @@ export function sizesOf(heads: readonly { from: number; label: string }[]): (tok
     return heads[low - 1]?.label ?? null
   }
 }
+
+/** Of the sizes that a text measures, the one that its title offers: null when the title names none of them, or several. */
+export function sizeOffered(measured: ReadonlySet<string>, titleLabels: readonly string[]): string | null {
+  const named = [...measured].filter((size) => titleLabels.some((label) => label === size || label.endsWith(` ${size}`)))
+  return named.length === 1 ? (named[0] as string) : null
+}

@@ -4,20 +4,21 @@ import type { Lexicon } from './lexicon.ts'
 export const de: Lexicon = {
   language: 'de',
   endings: ['n', 'en', 'e', 's'],
+  falseFriends: 'im | aus | am | war | bin | max | maximum',
   common:
     'der | die | das | und | mit | von | bis | ist | im | für | nicht | eine | ein | zu | auf | sehr | größe | gr | länge | breite | weite | achsel | taille | bund | hüfte | schulter | ärmel | ärmellänge | gemessen | flach | liegend | zustand | maße | getragen | wurde | habe | ich | aus | innenbeinlänge | bundweite | einfach | hose | kleid | jacke | brustweite | schrittlänge | gesamtlänge',
   points: {
     chest: 'brust | brustumfang | brustweite | oberweite | büste | brustmaß | brustbreite gesamt | bw | ow',
     'chest flat':
-      'achsel zu achsel | achsel | achseln | von achsel zu achsel | achsel bis achsel | von achsel bis achsel | unter den achseln | unter der achsel | unter den armen | brustbreite | breite unter den achseln | achselbreite | breite achseln | breite achsel | breite unter achsel | breite unter den armen | halbe brustweite | breite brust | achselweite | unterhalb der achseln | breite unterhalb der achseln | breite von achsel zu achsel | weite unter den achseln | weite unter den armen | weite achsel | unterarm zu unterarm',
+      'achsel zu achsel | achsel | achseln | von achsel zu achsel | achsel bis achsel | von achsel bis achsel | unter den achseln | unter der achsel | unter den armen | brustbreite | breite unter den achseln | achselbreite | breite achseln | breite achsel | breite unter achsel | breite unter den armen | halbe brustweite | breite brust | achselweite | unterhalb der achseln | breite unterhalb der achseln | breite von achsel zu achsel | weite unter den achseln | weite unter den armen | weite achsel | unterarm zu unterarm | unter den achseln quer | achsel achsel | achsel - achsel | achsel an achsel | unter achsel | unter den ärmeln | breite achsel zu achsel | weite achsel zu achsel | brust quer | brust breite',
     'chest around': 'brustumfang gesamt | umfang brust | oberweite umfang',
     waist:
-      'tw | taille | bund | bundweite | taillenweite | taillenumfang | hosenbund | taillenmaß | rockbund | bundumfang | weite bund | bundmaß | taillienweite | tallie | taile',
+      'tw | taille | bund | bundweite | taillenweite | taillenumfang | hosenbund | taillenmaß | rockbund | bundumfang | weite bund | bundmaß | taillienweite | tallie | taile | bauchweite | bauch | bauchumfang | taillenumfang rundum | weite taille | bundweite gesamt | gürtelweite',
     'waist flat':
-      'bundbreite | breite bund | taillenbreite | breite taille | halbe bundweite | bund breite | bund einfach | bund halb | taille breite',
+      'bundbreite | breite bund | taillenbreite | breite taille | halbe bundweite | bund breite | bund einfach | bund halb | taille breite | bund flach | bund quer | breite am bund | breite in der taille | taille einfach',
     'waist around': 'umfang taille | umfang bund | taillenumfang gesamt',
     hip: 'hw | hüfte | hüftweite | hüftumfang | gesäß | gesäßweite | po | hüften',
-    'hip flat': 'hüftbreite | breite hüfte | halbe hüftweite | hüfte breite',
+    'hip flat': 'hüftbreite | breite hüfte | halbe hüftweite | hüfte breite | breite an der hüfte | breite hüften | hüfte quer',
     'hip around': 'umfang hüfte',
     sweep: 'rocksaum | saumumfang | saumweite rock',
     bottomEdge:
@@ -29,22 +30,22 @@ export const de: Lexicon = {
     'sleeveLength weak': 'lange ärmel | kurze ärmel | langarm | kurzarm',
     neck: 'kragenweite | halsumfang | halsweite | kragen umfang | kw',
     thigh:
-      'oberschenkel | oberschenkelweite | oberschenkelbreite | oberschenkelumfang | schenkel | beinweite oben | beinbreite oben | schenkelweite',
+      'oberschenkel | oberschenkelweite | oberschenkelbreite | oberschenkelumfang | schenkel | beinweite oben | beinbreite oben | schenkelweite | oberschenkel breite | bein oben | schenkelbreite',
     knee: 'knie | knieweite | kniebreite',
     calf: 'wade | wadenweite',
     legOpening:
-      'fußweite | beinöffnung | beinweite unten | beinabschluss | beinsaum | hosensaum | saumweite bein | beinbreite unten | fußbreite | beinweite | hosenbein unten | knöchelweite | beinende',
+      'fußweite | beinöffnung | beinweite unten | beinabschluss | beinsaum | hosensaum | saumweite bein | beinbreite unten | fußbreite | beinweite | hosenbein unten | knöchelweite | beinende | bein unten | saum unten bein | beinweite am saum | hosenbeinweite | fussweite | fussbreite | beinöffnung unten | weite unten',
     elbow: 'ellbogen | ellenbogen',
     underbust: 'unterbrust | unterbrustumfang | unterbrustweite | unter der brust',
     armhole: 'armloch | armausschnitt | armlochtiefe',
     shoulderWidth:
       'schulterbreite | schulter | schultern | schulter zu schulter | schulter bis schulter | von schulter zu schulter | von schulter bis schulter | schulternaht zu schulternaht | schulternaht bis schulternaht | schulterweite | schulter an schulter | schulterbreit',
     sleeveLength:
-      'ärmellänge | ärmel | armlänge | ärmellänge außen | arm | ärmel länge | länge ärmel | länge arm | armellange | länge der ärmel',
+      'ärmellänge | ärmel | armlänge | ärmellänge außen | arm | ärmel länge | länge ärmel | länge arm | armellange | länge der ärmel | ärmel ab schulter | ärmellänge ab schulter | ärmel ab schulternaht | armlänge außen | ärmel außen | ärmel aussen | ärmellänge aussen | ärmel ab naht',
     sleeveUnderarm:
-      'innenärmel | ärmelinnenlänge | ärmellänge innen | ärmel innen | innenarmlänge | armlänge innen | ärmelinnennaht | unterarmlänge | innenärmellänge | ärmel unterseite | ärmel innenlänge',
+      'innenärmel | ärmelinnenlänge | ärmellänge innen | ärmel innen | innenarmlänge | armlänge innen | ärmelinnennaht | unterarmlänge | innenärmellänge | ärmel unterseite | ärmel innenlänge | ärmel ab achsel | ärmellänge ab achsel | arm innen | innenarm',
     length:
-      'gl | länge | gesamtlänge | lang | rückenlänge | rückenlänge gesamt | gesamt länge | länge gesamt | länge hinten | länge ca | länge rücken | komplettlänge | lg | vorderlänge | länge vorne | hosenlänge | hosenlange | laenge',
+      'gl | länge | gesamtlänge | lang | rückenlänge | rückenlänge gesamt | gesamt länge | länge gesamt | länge hinten | länge ca | länge rücken | komplettlänge | lg | vorderlänge | länge vorne | hosenlänge | hosenlange | laenge | rückenlänge ab kragen | länge ab schulter | länge über alles | länge insgesamt | gesamte länge | hl',
     bodyLength: 'kleidlänge | jackenlänge | mantellänge | kleiderlänge',
     skirtLength: 'rocklänge',
     napeToWaist: 'nacken bis taille | rückenlänge bis taille | vordere taillenlänge | taillenlänge',
@@ -156,7 +157,11 @@ export const de: Lexicon = {
       phrases:
         'hose | hosen | stoffhose | anzughose | wollhose | leinenhose | cordhose | lederhose | chino | chinohose | jogginghose | leggings | culotte | bundfaltenhose | marlenehose | schlaghose | reithose | skihose | trainingshose | palazzohose | cargohose | pyjamahose | schlafanzughose'
     },
-    { kind: 'shorts', phrases: 'shorts | kurze hose | bermuda | bermudas | hotpants | jeansshorts' },
+    {
+      kind: 'shorts',
+      phrases:
+        'shorts | kurze hose | kurze lederhose | kurze hosen | kurze jeans | kurze jeanshose | lederhose kurz | kniebundhose kurz | bermuda | bermudas | hotpants | jeansshorts'
+    },
     {
       kind: 'skirt',
       phrases:

@@ -4,16 +4,17 @@ import type { Lexicon } from './lexicon.ts'
 export const es: Lexicon = {
   language: 'es',
   endings: ['s', 'es'],
+  falseFriends: 'max | maximum',
   common:
     'el | la | los | las | de | del | con | y | en | es | una | un | para | por | muy | no | talla | largo | ancho | axila | sisa | hombro | hombros | manga | pecho | cintura | cadera | medidas | estado | tiro | entrepierna | plano | pantalón | vestido | chaqueta | camisa | falda | está | sin | como | más | mide | contorno | bajo',
   points: {
-    chest: 'pecho | contorno de pecho | busto | contorno pecho | contorno de busto | contorno busto',
+    chest: 'pecho | contorno de pecho | busto | contorno pecho | contorno de busto | contorno busto | contorno del pecho',
     'chest flat':
-      'axila a axila | axila | de axila a axila | sisa a sisa | de sisa a sisa | axilas | ancho axila | ancho de axila a axila | ancho de pecho | ancho pecho | ancho sisa | ancho axilas | medio pecho | ancho busto | ancho de sisa a sisa | ancho bajo axilas | sobaco a sobaco | ancho de axila | ancho por axilas | de axila axila | axila axila | ancho torso | bajo el brazo | ancho bajo el brazo',
-    waist: 'cintura | contorno de cintura | cinturilla | contorno cintura | talle contorno | pretina',
+      'axila a axila | axila | de axila a axila | sisa a sisa | de sisa a sisa | axilas | ancho axila | ancho de axila a axila | ancho de pecho | ancho pecho | ancho sisa | ancho axilas | medio pecho | ancho busto | ancho de sisa a sisa | ancho bajo axilas | sobaco a sobaco | ancho de axila | ancho por axilas | de axila axila | axila axila | ancho torso | bajo el brazo | ancho bajo el brazo | de axila a axila mide | ancho a la altura de la axila | ancho a la altura del pecho | ancho de pecho axila a axila',
+    waist: 'cintura | contorno de cintura | cinturilla | contorno cintura | talle contorno | pretina | contorno de la cintura',
     'waist flat':
       'ancho cintura | ancho de cintura | media cintura | ancho cinturilla | ancho de la cintura | ancho de cinturilla | cintura ancho',
-    hip: 'cadera | caderas | contorno de cadera | contorno cadera | contorno de caderas',
+    hip: 'cadera | caderas | contorno de cadera | contorno cadera | contorno de caderas | contorno de la cadera',
     'hip flat': 'ancho cadera | ancho de cadera | ancho caderas | media cadera | ancho de caderas',
     sweep: 'contorno de bajo | vuelo | ancho vuelo',
     bottomEdge: 'bajo | ancho bajo | ancho del bajo | dobladillo | ruedo | bajos | ancho de bajo | ancho abajo',
@@ -26,17 +27,17 @@ export const es: Lexicon = {
     knee: 'rodilla | ancho rodilla',
     calf: 'pantorrilla | gemelo',
     legOpening:
-      'bajo de pierna | ancho pierna abajo | ancho de pierna abajo | pierna abajo | bajo pierna | ancho bajo pierna | bajo pernera | ancho pernera | boca pierna | tobillo | bajo del pantalón | apertura pierna | ancho tobillo | bajo pantalón | ancho de pernera | boca de pierna | ancho del bajo de la pierna',
+      'bajo de pierna | ancho pierna abajo | ancho de pierna abajo | pierna abajo | bajo pierna | ancho bajo pierna | bajo pernera | ancho pernera | boca pierna | tobillo | bajo del pantalón | apertura pierna | ancho tobillo | bajo pantalón | ancho de pernera | boca de pierna | ancho del bajo de la pierna | ancho pierna | ancho de pierna | bajo de la pierna | ancho bajos | ancho de los bajos | ancho abajo pierna',
     elbow: 'codo',
     underbust: 'bajo pecho | contorno bajo pecho | bajo busto',
     armhole: 'sisa | sisas',
     shoulderWidth:
-      'hombro a hombro | de hombro a hombro | hombros | ancho hombros | ancho de hombros | hombro | ancho hombro | de hombros | ancho de hombro a hombro | ancho de hombro | espalda hombros | hombro hombro',
+      'hombro a hombro | de hombro a hombro | hombros | ancho hombros | ancho de hombros | hombro | ancho hombro | de hombros | ancho de hombro a hombro | ancho de hombro | espalda hombros | hombro hombro | ancho de espalda a los hombros | entre hombros | anchura de hombros',
     sleeveLength:
       'manga | mangas | largo manga | largo de manga | largo mangas | manga larga medida | largo de mangas | longitud manga | largo de la manga | longitud de manga | largo brazo',
     sleeveUnderarm: 'manga interior | interior manga | largo manga interior | interior de manga',
     length:
-      'largo | largo total | longitud | longitud total | alto | largo espalda | largo delantero | largo trasero | largo de espalda | largo completo | largo total aproximado | larga',
+      'largo | largo total | longitud | longitud total | alto | largo espalda | largo delantero | largo trasero | largo de espalda | largo completo | largo total aproximado | larga | largo por la espalda | largo por espalda | largo por detrás | largo por delante | largo desde el hombro | largo desde hombro | de largo por la espalda | largo parte trasera | largo de arriba abajo',
     bodyLength: 'hombro a bajo | largo vestido | largo chaqueta | de hombro a bajo | largo camisa',
     skirtLength: 'largo falda | largo de falda | largo de la falda',
     napeToWaist: 'talle espalda | largo talle | talle',
@@ -50,7 +51,7 @@ export const es: Lexicon = {
     'rise weak': 'tiro alto | tiro bajo | tiro medio',
     frontRise: 'tiro delantero | tiro frontal | tiro delante',
     backRise: 'tiro trasero | tiro espalda | tiro detrás',
-    strap: 'tirantes | tirante',
+    strap: 'tirantes | tirante | largo tirante | largo tirantes | largo de tirantes',
     torsoLength: 'largo torso',
     width: 'ancho | anchura | ancha'
   },

@@ -4,16 +4,19 @@ import type { Lexicon } from './lexicon.ts'
 export const fr: Lexicon = {
   language: 'fr',
   endings: ['s', 'e', 'es'],
+  falseFriends: 'au | sale | bra | max | maximum',
   common:
     'le | la | les | et | avec | de | du | des | est | une | un | pour | pas | très | en | au | aux | taille | longueur | largeur | épaule | épaules | manche | manches | aisselle | aisselles | poitrine | hanches | à plat | état | mesures | entrejambe | porté | jamais | fermeture | cette | ce | je | sur | robe | veste | pantalon | jupe | environ | dos',
   points: {
-    chest: 'poitrine | tour de poitrine | buste | tour de buste | tour poitrine | tdp',
+    chest:
+      'poitrine | tour de poitrine | buste | tour de buste | tour poitrine | tdp | contour de poitrine | contour poitrine | contour de buste',
     'chest flat':
-      'aisselle à aisselle | aisselles | aisselle | aisselles à aisselles | aisselle a aisselle | sous les bras | sous aisselles | largeur aisselles | largeur sous les bras | largeur poitrine | largeur de poitrine | d aisselle à aisselle | entre aisselles | largeur aisselle | largeur sous aisselles | largeur d aisselle à aisselle | demi poitrine | carrure aisselles | sous bras | largeur sous bras | largeur buste | sous les aisselles | largeur aux aisselles | de dessous de bras à dessous de bras | largeur sous les aisselles | aisselle aisselle | entre les aisselles | 1 2 poitrine | demi tour de poitrine',
-    waist: 'taille | tour de taille | ceinture tour | tour taille | tdt | tour de ceinture',
+      'aisselle à aisselle | aisselles | aisselle | aisselles à aisselles | aisselle a aisselle | sous les bras | sous aisselles | largeur aisselles | largeur sous les bras | largeur poitrine | largeur de poitrine | d aisselle à aisselle | entre aisselles | largeur aisselle | largeur sous aisselles | largeur d aisselle à aisselle | demi poitrine | carrure aisselles | sous bras | largeur sous bras | largeur buste | sous les aisselles | largeur aux aisselles | de dessous de bras à dessous de bras | largeur sous les aisselles | aisselle aisselle | entre les aisselles | 1 2 poitrine | demi tour de poitrine | d une aisselle à l autre | sous les bras à plat | largeur d aisselle à aisselle | largeur sous bras à plat',
+    waist:
+      'taille | tour de taille | ceinture tour | tour taille | tdt | tour de ceinture | contour taille | contour de taille | tour de la taille',
     'waist flat':
       'largeur taille | largeur de taille | demi taille | largeur ceinture | largeur à la taille | demi tour de taille | 1 2 taille | largeur au niveau de la taille | largeur de la taille',
-    hip: 'hanches | tour de hanches | hanche | bassin | tour de bassin | tour hanches | tour de hanche',
+    hip: 'hanches | tour de hanches | hanche | bassin | tour de bassin | tour hanches | tour de hanche | contour hanches | contour de hanches | tour des hanches | contour de bassin',
     'hip flat':
       'largeur hanches | largeur de hanches | largeur aux hanches | demi hanches | largeur hanche | demi tour de hanches | largeur bassin',
     sweep: 'tour de jupe bas | ampleur bas | tour du bas',
@@ -28,7 +31,7 @@ export const fr: Lexicon = {
     knee: 'genou | largeur genou | genoux | largeur au genou',
     calf: 'mollet | tour de mollet',
     legOpening:
-      'bas de jambe | ouverture bas | largeur bas de jambe | bas de pantalon | ouverture de jambe | ouverture jambe | largeur cheville | cheville | bas jambe | largeur jambe en bas | bas des jambes | bas de la jambe | largeur bas de pantalon | tour de cheville',
+      'bas de jambe | ouverture bas | largeur bas de jambe | bas de pantalon | ouverture de jambe | ouverture jambe | largeur cheville | cheville | bas jambe | largeur jambe en bas | bas des jambes | bas de la jambe | largeur bas de pantalon | tour de cheville | ouverture cuisse | ouverture de cuisse | ouverture jambes | largeur bas des jambes | bas jambes | largeur du bas de jambe | bas de jambes | largeur au bas',
     elbow: 'coude',
     underbust: 'sous poitrine | tour sous poitrine | dessous de poitrine',
     armhole: 'emmanchure | emmanchures',
@@ -40,20 +43,20 @@ export const fr: Lexicon = {
     sleeveUnderarm:
       'manche intérieure | longueur manche intérieure | manche dessous | manche sous bras | intérieur manche | aisselle poignet | longueur intérieure manche | manche intérieur | longueur intérieure des manches | dessous de manche | longueur sous manche',
     length:
-      'longueur | longueur totale | long | longue | hauteur | hauteur totale | longueur dos | long dos | long totale | longueur devant | hauteur dos | lg | longeur | longueur complete | longueur complète | longueur du dos',
+      'longueur | longueur totale | long | longue | hauteur | hauteur totale | longueur dos | long dos | long totale | longueur devant | hauteur dos | lg | longeur | longueur complete | longueur complète | longueur du dos | longueur du col au bas | hauteur du col au bas | longueur depuis l épaule | longueur devant depuis l épaule | longueur milieu dos | haut en bas | de haut en bas | longueur max',
     bodyLength: 'épaule à ourlet | longueur robe | longueur veste | longueur manteau | hauteur épaule | longueur de robe | col à ourlet',
     skirtLength: 'longueur jupe | longueur de jupe | longueur de la jupe | hauteur jupe',
     napeToWaist: 'longueur taille dos | nuque à taille | épaule à taille',
     backWidth: 'carrure dos | largeur dos | largeur du dos',
     inseam:
-      'entrejambe | entre jambe | entre jambes | entrejambes | longueur entrejambe | couture intérieure | intérieur jambe | longueur intérieure jambe | longueur intérieure | intérieur de jambe | longueur intérieur | longueur d entrejambe | longueur entre jambe | entre-jambe | entre-jambes',
+      'entrejambe | entre jambe | entre jambes | entrejambes | longueur entrejambe | couture intérieure | intérieur jambe | longueur intérieure jambe | longueur intérieure | intérieur de jambe | longueur intérieur | longueur d entrejambe | longueur entre jambe | entre-jambe | entre-jambes | jambe intérieure | longueur de jambe intérieure | longueur jambe intérieure | couture entrejambe | intérieur de la jambe | longueur entre jambes | jambe intérieur',
     legLength: 'longueur jambe | longueur de jambe',
     outseam:
-      'longueur extérieure | couture extérieure | côté extérieur | longueur côté | extérieur jambe | longueur pantalon | longueur extérieur | longueur totale pantalon | longueur du pantalon | couture côté',
+      'longueur extérieure | couture extérieure | côté extérieur | longueur côté | extérieur jambe | longueur pantalon | longueur extérieur | longueur totale pantalon | longueur du pantalon | couture côté | jambe extérieure | longueur jambe extérieure | extérieur de jambe',
     rise: 'montant | fourche | hauteur de fourche | enfourchure | montée | hauteur fourche | hauteur d entrejambe',
     frontRise: 'montant devant | fourche devant | enfourchure devant | hauteur devant fourche | montant avant',
     backRise: 'montant dos | fourche dos | montant arrière | enfourchure dos | montant derrière',
-    strap: 'bretelle | bretelles | longueur bretelles',
+    strap: 'bretelle | bretelles | longueur bretelles | longueur des bretelles | longueur de bretelles | longueur bretelle',
     torsoLength: 'longueur torse',
     width: 'largeur | large'
   },

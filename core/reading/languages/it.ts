@@ -4,6 +4,7 @@ import type { Lexicon } from './lexicon.ts'
 export const it: Lexicon = {
   language: 'it',
   endings: [],
+  falseFriends: 'max | maximum',
   common:
     'il | la | lo | gli | le | di | del | della | con | e | è | un | una | per | molto | non | taglia | lunghezza | larghezza | ascella | ascelle | spalla | spalle | manica | maniche | petto | vita | fianchi | misure | stato | cavallo | piatto | pantaloni | vestito | giacca | camicia | gonna | senza | come | circa | condizioni | interno | gamba | orlo',
   points: {

@@ -105,6 +105,8 @@ export interface Lexicon {
   endings: string[]
   /** Very common words by which the language is known. */
   common: string
+  /** English words that mean something else here: “im” is no “I'm” in German. */
+  falseFriends?: string
   /** `point`, `point flat`, `point around`, `point weak`: weak ones need the figure right beside them. */
   points: Partial<Record<PointName | `${PointName} flat` | `${PointName} around` | `${PointName} weak`, string>>
   landmarks: Partial<Record<Landmark, string>>

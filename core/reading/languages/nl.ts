@@ -4,6 +4,7 @@ import type { Lexicon } from './lexicon.ts'
 export const nl: Lexicon = {
   language: 'nl',
   endings: ['s', 'en', 'e'],
+  falseFriends: 'hem | max | maximum',
   common:
     'de | het | een | en | met | van | is | in | voor | niet | zeer | heel | maat | lengte | breedte | oksel | schouder | schouders | mouw | mouwen | borst | taille | heup | heupen | gemeten | plat | staat | maten | binnenbeen | broek | jurk | jas | rok | tot | ik | dit | deze | wijdte | omtrek | gedragen | goede | nieuw | ongeveer',
   points: {

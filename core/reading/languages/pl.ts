@@ -4,6 +4,7 @@ import type { Lexicon } from './lexicon.ts'
 export const pl: Lexicon = {
   language: 'pl',
   endings: [],
+  falseFriends: 'max | maximum',
   common:
     'i | z | w | na | do | od | jest | nie | po | się | rozmiar | długość | szerokość | pacha | pachy | pachami | ramiona | rękaw | rękawa | talia | pas | biodra | biust | klatka | stan | wymiary | płasko | nogawka | nogawki | spodnie | sukienka | kurtka | koszula | spódnica | bardzo | dobry | pod | ok | marynarka | sweter | dł | szer | mierzone | bluzka | płaszcz | bez | obwód | wewnętrzna',
   points: {

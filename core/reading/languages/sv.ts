@@ -4,6 +4,7 @@ import type { Lexicon } from './lexicon.ts'
 export const sv: Lexicon = {
   language: 'sv',
   endings: ['en', 'n', 'et', 'ar', 'er'],
+  falseFriends: 'bra | hem | max',
   common:
     'och | är | en | ett | med | av | i | på | till | från | för | inte | mycket | storlek | längd | bredd | ärm | ärmlängd | armhåla | axel | axlar | byst | bröst | midja | midjemått | höft | mått | plant | mätt | innerben | byxor | klänning | jacka | kjol | skjorta | skick | fint | stl | ca | som | det | den | har | jag | tvärs | benvidd | rygg | ytterben | kappa | tröja',
   points: {

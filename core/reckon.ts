@@ -5,6 +5,7 @@
 import { alterationsFor } from './alterations/alterations-for.ts'
 import { garmentAsWorn } from './garment/garment-as-worn.ts'
 import { answerFrom, type Found, type Reckoning, verdictFrom } from './plan/answer.ts'
+import { clothAnswers } from './plan/cloth-answers.ts'
 import { outlookOf } from './plan/outlook.ts'
 import { MARK_MM, planAlterations } from './plan/plan-alterations.ts'
 import type { ReckonRequest } from './plan/request.ts'
@@ -54,5 +55,5 @@ function findOut(request: ReckonRequest, withOutlook: boolean, wording: Wording)
   const { options, refusals } = alterationsFor(garment, limits)
   const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
   const outlook = withOutlook ? outlookOf({ garment, target, wearer: request.wearer, gaps, options, means, limits, markMm }) : null
-  return { input, garment, target, gaps, plans, means, outlook, markMm }
+  return { input, garment, target, gaps, plans, means, outlook, clothAnswers: outlook === null ? [] : clothAnswers(request), markMm }
 }

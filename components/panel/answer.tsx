@@ -92,7 +92,7 @@ function Question({ ask, onCopy }: { ask: Ask; onCopy: (text: string) => Promise
     <div class="ask">
       <h3>{t('ask.head')}</h3>
       <q>{ask.question}</q>
-      {ask.point !== undefined && <p class="note">{t('ask.why', { point: ask.point })}</p>}
+      {ask.point !== undefined && <p class="note">{t(ask.again === true ? 'ask.why-again' : 'ask.why', { point: ask.point })}</p>}
       <div class="row">
         <button
           type="button"

@@ -12,6 +12,7 @@ import type { Reason } from '../words/reason.ts'
 import { said, say, type Wording } from '../words/say.ts'
 import { type Ask, asksFrom, questionFor } from './ask.ts'
 import { cautionsFor } from './cautions.ts'
+import type { ClothAnswers } from './cloth-answers.ts'
 import { conversionsFor } from './conversions.ts'
 import type { Means } from './means.ts'
 import type { Outlook } from './outlook.ts'
@@ -60,6 +61,7 @@ export interface Found {
   plans: Plans
   means: Means
   outlook: Outlook | null
+  clothAnswers: readonly ClothAnswers[]
   markMm: number
 }
 
@@ -67,7 +69,10 @@ export interface Found {
 export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook }: Found): Verdict =>
   judge({ garment, gaps, plans, means, markMm, chance: { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null } }).verdict
 
-export function answerFrom({ input, garment, target, gaps, plans, means, outlook, markMm }: Found, wording: Wording): Reckoning {
+export function answerFrom(
+  { input, garment, target, gaps, plans, means, outlook, clothAnswers, markMm }: Found,
+  wording: Wording
+): Reckoning {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
   const judged: Judged = { garment, gaps, plans, means, markMm, chance }
   const { verdict, advised } = judge(judged)
@@ -76,7 +81,12 @@ export function answerFrom({ input, garment, target, gaps, plans, means, outlook
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
   const shown =
     advised === undefined ? [] : distinct([advised, ...plans.own, ...(means.tailor && plans.tailor !== undefined ? [plans.tailor] : [])])
-  const worth = worthOf(input.price, advised === undefined ? mendingCost(input, means) : advised.cost, means)
+  const worth = worthOf(
+    input.price,
+    advised === undefined ? mendingCost(input, means) : advised.cost,
+    means,
+    missing.length === 0 ? chanceOf(advised) : null
+  )
   const tailorCould =
     !means.tailor &&
     verdict !== 'alters-to-fit' &&
@@ -114,7 +124,11 @@ export function answerFrom({ input, garment, target, gaps, plans, means, outlook
     plans: shown.map((plan) => ({ ...plan, chance: chanceOf(plan) })),
     chance: missing.length === 0 ? chanceOf(advised) : null,
     ask:
-      missing.length > 0 ? askMissing(missing, wording) : outlook === null ? [] : asksFrom(outlook, stakesOf(input.price, worth), wording),
+      missing.length > 0
+        ? askMissing(missing, wording)
+        : outlook === null
+          ? []
+          : asksFrom(outlook, clothAnswers, stakesOf(input.price, worth), wording),
     worth,
     cautions: cautionsFor(garment, input, advised).map((caution) => say(caution, wording)),
     assumed: assumptionsOf(garment).map((one) => said(one, wording)),

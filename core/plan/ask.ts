@@ -6,6 +6,7 @@ import type { Made } from '../garment/garment-input.ts'
 import type { PointId } from '../garment/points.ts'
 import type { BodyMeasureId } from '../wearer/body.ts'
 import { hasMessage, say, type Wording } from '../words/say.ts'
+import type { ClothAnswers } from './cloth-answers.ts'
 import type { Answerable, Outlook } from './outlook.ts'
 
 export interface Ask {
@@ -30,6 +31,8 @@ export const PLAIN_STAKES: Stakes = { gain: 1, loss: 1, unit: 'score' }
 
 /** Draws on either side that the expectation at one draw is smoothed over. */
 const WINDOW = 20
+/** So many times the spread that chance alone makes is taken for chance (from memory). */
+const CERTAINTY = 1.5
 const WORTH_SAYING = 0.005
 
 /** Draws are made once, so their order is too. */
@@ -42,23 +45,38 @@ function orderOf(z: Float64Array): number[] {
   return order
 }
 
+/**
+ * EVPPI from draws: the mean over answers z of the better of buying and leaving (0), less the better of both as things stand. What is expected at
+ * an answer is the mean over its neighbours, drawn in towards the mean of all by as much of their spread as chance alone would make: without
+ * that, every answer looks worth something where the decision hangs in the balance.
+ */
 export function valueOfKnowing(z: Float64Array, utility: readonly number[]): number {
   const order = orderOf(z)
   const upTo = new Float64Array(order.length + 1)
   for (const [place, i] of order.entries()) upTo[place + 1] = (upTo[place] ?? 0) + (utility[i] ?? 0)
   const between = (from: number, to: number): number => (upTo[to] ?? 0) - (upTo[from] ?? 0)
-  let known = 0
-  for (let place = 0; place < order.length; place++) {
+  const all = between(0, order.length) / order.length
+  const expected = order.map((_, place) => {
     const from = Math.max(0, place - WINDOW)
     const to = Math.min(order.length, place + WINDOW + 1)
-    known += Math.max(0, between(from, to) / (to - from))
+    return between(from, to) / (to - from)
+  })
+  let spread = 0
+  let within = 0
+  for (const [place, mean] of expected.entries()) {
+    spread += (mean - all) ** 2
+    within += ((utility[order[place] ?? 0] ?? 0) - mean) ** 2
   }
-  return Math.max(0, (known - Math.max(0, between(0, order.length))) / order.length)
+  const byChance = within / (2 * WINDOW + 1)
+  const kept = spread > 0 ? Math.sqrt(Math.max(0, 1 - (CERTAINTY * byChance) / spread)) : 0
+  let known = 0
+  for (const mean of expected) known += Math.max(0, all + kept * (mean - all))
+  return Math.max(0, known / order.length - Math.max(0, all))
 }
 
-export function asksFrom(outlook: Outlook, stakes: Stakes, wording: Wording): Ask[] {
+export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], stakes: Stakes, wording: Wording): Ask[] {
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
-  const asked = valued(outlook, stakes).filter(({ worth }) => worth > least)
+  const asked = [...valued(outlook, stakes), ...valuedCloth(cloth, stakes)].filter(({ worth }) => worth > least)
   // nothing alone would change the decision: what would at the price where it hangs in the balance comes first, for what it is worth at this one
   const found = asked.length > 0 ? asked : valued(outlook, inTheBalance(outlook, stakes)).filter(({ worth }) => worth > least)
   const worthOf = (what: Answerable['what']): number => (asked.length > 0 ? (asked.find((one) => one.what === what)?.worth ?? 0) : 0)
@@ -74,6 +92,15 @@ function valued({ uncertain, works }: Outlook, { gain, loss }: Stakes): { what: 
   })
 }
 
+/** A few answers, each reckoned through by itself. */
+const valuedCloth = (cloth: readonly ClothAnswers[], { gain, loss }: Stakes): { what: Answerable['what']; worth: number }[] =>
+  cloth.map(({ about, answers }) => {
+    const worths = answers.map(({ share, likely }) => ({ share, buying: likely * gain - (1 - likely) * loss }))
+    const known = worths.reduce((sum, { share, buying }) => sum + share * Math.max(0, buying), 0)
+    const blind = worths.reduce((sum, { share, buying }) => sum + share * buying, 0)
+    return { what: { about }, worth: Math.max(0, known - Math.max(0, blind)) }
+  })
+
 /** As much at stake in all, shared so that buying is worth nothing as things stand. */
 function inTheBalance({ works }: Outlook, { gain, loss, unit }: Stakes): Stakes {
   const likely = works.filter((one) => one).length / works.length
@@ -86,7 +113,7 @@ function questionOf(what: Answerable['what'], wording: Wording): string {
     return what.again === true ? say({ code: 'ask.again', values: { question } }, wording) : question
   }
   return 'about' in what
-    ? say({ code: `ask.about.${what.about}`, values: {} }, wording)
+    ? say({ code: `ask.about.${what.about}`, values: { span: 100 } }, wording)
     : say({ code: 'ask.body', values: { body: what.body } }, wording)
 }
 

@@ -31,7 +31,7 @@ export interface Outlook {
 
 export interface Answerable {
   /** A point's figure, how it is made, or a body measure that was not told. */
-  what: { point: PointId; again?: true } | { about: keyof Made } | { body: BodyMeasureId }
+  what: { point: PointId; again?: true } | { about: keyof Made | 'stretch' | 'fibre' } | { body: BodyMeasureId }
   /** The answer, in sd. */
   z: Float64Array
   /** By draw, of what no chance stands on: would it alone come right? */

@@ -11,6 +11,8 @@ export interface Worth {
   against: number | null
   /** The asking price at which it would break even; null: not told. */
   upTo: number | null
+  /** The asking price up to which buying pays on average, at the chance that it works out: what fails costs its price and postage; null: not told. */
+  risk: number | null
 }
 
 /** What mending and care alone cost: bought things and own hours; null where an hour's worth is missing. */
@@ -21,11 +23,17 @@ export function mendingCost(input: GarmentInput, means: Means): number | null {
 }
 
 /** null without a price, or where the work has no price yet. */
-export function worthOf(price: GarmentInput['price'], workCost: number | null, means: Means): Worth | null {
+export function worthOf(price: GarmentInput['price'], workCost: number | null, means: Means, chance: number | null): Worth | null {
   if (price === undefined || workCost === null) return null
-  const rest = (price.postage ?? 0) + workCost
+  const postage = price.postage ?? 0
+  const rest = postage + workCost
   const against = means.garmentWorth ?? null
-  return { spend: price.amount + rest, against, upTo: against === null ? null : Math.max(0, against - rest) }
+  return {
+    spend: price.amount + rest,
+    against,
+    upTo: against === null ? null : Math.max(0, against - rest),
+    risk: against === null || chance === null ? null : Math.max(0, chance * (against - workCost) - postage)
+  }
 }
 
 /** What is at stake in buying: in money where all of it is known, else a plain score. */

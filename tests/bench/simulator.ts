@@ -34,6 +34,8 @@ export type Kind = (typeof KINDS)[number]
 
 export interface Truth {
   kind: Kind
+  /** This seller's habit with a tape, in sd: every figure shares it. */
+  habit: number
   body: Figures
   garment: Figures
   made: Record<string, number | boolean>
@@ -146,6 +148,34 @@ export interface Seller {
   biasMm: number
 }
 
+/** A seller's tape, read to half a centimetre, flat. */
+function byTape(random: Random, point: string, mm: number, habit: number, { biasMm }: Seller): number {
+  const girth = GIRTHS.has(point)
+  const error = (girth ? 12 : 8) * (Math.sqrt(0.3) * habit + Math.sqrt(0.7) * heavy(random))
+  const half = girth ? 2 : 1
+  return Math.round((mm + error + (girth ? biasMm : biasMm / 2)) / half / 5) * 5 * half
+}
+
+const ownTape = (random: Random, measure: string, mm: number): number =>
+  Math.round(mm + normal(random, 0, measure.endsWith('Girth') ? 7 : 5))
+
+/** What the same seller answers about one point, the person about one measure of their own, or the seller about the make; null: nobody knows. */
+export function answered(random: Random, { truth, told }: { truth: Truth; told: Told }, about: About, seller: Seller): Told | null {
+  const { point, body, made } = about
+  if (point !== undefined && truth.garment[point] !== undefined && told.garment[point] === undefined)
+    return { ...told, garment: { ...told.garment, [point]: byTape(random, point, truth.garment[point], truth.habit, seller) } }
+  if (body !== undefined && truth.body[body] !== undefined && told.body[body] === undefined)
+    return { ...told, body: { ...told.body, [body]: ownTape(random, body, truth.body[body]) } }
+  if (made !== undefined && truth.made[made] !== undefined && told.made[made] === undefined)
+    return { ...told, made: { ...told.made, [made]: truth.made[made] } }
+  return null
+}
+export interface About {
+  point?: string | undefined
+  body?: string | undefined
+  made?: string | undefined
+}
+
 export function listing(random: Random, seller: Seller): { truth: Truth; told: Told } {
   const kind = KINDS[Math.floor(random() * KINDS.length)] ?? 'trousers'
   const body = wearer(random)
@@ -156,22 +186,18 @@ export function listing(random: Random, seller: Seller): { truth: Truth; told: T
       .filter(
         ([measure]) => ['waistbandGirth', 'hipGirth', 'bustGirth', 'shoulderWidth', 'waistGirth'].includes(measure) || chance(random, 0.6)
       )
-      .map(([measure, mm]) => [measure, Math.round(mm + normal(random, 0, measure.endsWith('Girth') ? 7 : 5))])
+      .map(([measure, mm]) => [measure, ownTape(random, measure, mm)])
   )
   const habit = heavy(random)
   const toldGarment: Figures = {}
   for (const [point, mm] of Object.entries(garment)) {
-    const girth = GIRTHS.has(point)
-    const error = (girth ? 12 : 8) * (Math.sqrt(0.3) * habit + Math.sqrt(0.7) * heavy(random))
-    if (!ALWAYS[kind].includes(point) && !chance(random, OFTEN)) continue
-    const half = girth ? 2 : 1
-    // tapes are read to half a centimetre, flat
-    toldGarment[point] = Math.round((mm + error + (girth ? seller.biasMm : seller.biasMm / 2)) / half / 5) * 5 * half
+    const read = byTape(random, point, mm, habit, seller)
+    if (ALWAYS[kind].includes(point) || chance(random, OFTEN)) toldGarment[point] = read
   }
   const toldMade = Object.fromEntries(Object.entries(made).filter(() => chance(random, 0.15)))
   const base = kind === 'shirt' || kind === 'jacket' ? (garment.chest ?? 0) - 105 : (garment.waist ?? 0) - 20
   return {
-    truth: { kind, body, garment, made },
+    truth: { kind, habit, body, garment, made },
     told: { kind, body: toldBody, garment: toldGarment, made: toldMade, label: Math.round((base + normal(random, -15, 22)) / 25.4) * 25.4 }
   }
 }

@@ -106,6 +106,7 @@ export const panel = {
   'facts.in-all': '{spend|money} in all',
   'facts.money-figure': '{spend|money}',
   'facts.worth': 'Worth {against|money} to you',
+  'facts.risk': 'At this chance a price of up to {risk|money} pays on average',
   'facts.chance': '{chance|tens}',
   'facts.chance.pending': 'being worked out',
   'facts.chance.none': 'not worked out',
@@ -114,6 +115,7 @@ export const panel = {
 
   'ask.head': 'The one thing to ask the seller',
   'ask.why': 'Of all that is not told, the {point|point} would change the answer most.',
+  'ask.why-again': 'It is told, but so near an edge that a second look at the {point|point} would change the answer most.',
   'ask.enter-own': 'Enter it',
   'ask.copy': 'Copy the question',
   'ask.copied': 'Copied. Paste it into a message to the seller.',

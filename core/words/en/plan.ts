@@ -233,6 +233,8 @@ export const plan: Record<string, string> = {
   'ask.about.workingCuffButtons': 'Do the cuff buttons undo, or are they only sewn on?',
   'ask.about.darts': 'Are there darts at the waist?',
   'ask.about.lined': 'Is it lined, sleeves too?',
+  'ask.about.stretch': 'Does it stretch? How far would {span|length} of it pull without being forced?',
+  'ask.about.fibre': 'What is it made of? The label inside should say.',
   'ask.body': 'Measure your own {body|body}: it is worked out from the rest so far.',
   'ask.again': '{question} You gave it, but it decides for me, so I would be glad of a second look.',
   'ask.any': 'Could you lay it flat and measure the {point|point}, and say whether it is straight across or all around?',

@@ -192,7 +192,7 @@ export const trousersReckoning: Reckoning = {
       question: 'Could you lay them flat and measure straight across the seat, 8 inches below the top of the band?'
     }
   ],
-  worth: { spend: 29.9, against: 55, upTo: 41 },
+  worth: { spend: 29.9, against: 55, upTo: 41, risk: 33 },
   cautions: ['Treat for moths before it comes near other wool.', 'Old needle holes show where a seam is let out.'],
   issues: trousersReading.issues
 }
@@ -245,7 +245,7 @@ export const leaveIt: Reckoning = {
   ],
   chance: 0.05,
   ask: [],
-  worth: { spend: 44, against: 60, upTo: null },
+  worth: { spend: 44, against: 60, upTo: null, risk: null },
   cautions: [],
   issues: []
 }

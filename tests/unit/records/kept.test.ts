@@ -42,7 +42,7 @@ const reckoning: Reckoning = {
   ],
   chance: 0.8,
   ask: [],
-  worth: { spend: 32, against: null, upTo: null },
+  worth: { spend: 32, against: null, upTo: null, risk: null },
   cautions: [],
   issues: []
 }

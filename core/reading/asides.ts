@@ -1,6 +1,6 @@
 /** Figures that are about something else: the model's body, who it would fit, the parcel, a place on the garment. */
 
-import { gap } from './gap.ts'
+import { gap, OF } from './gap.ts'
 import type { Label } from './label.ts'
 import type { Layout } from './layout.ts'
 import type { Quantity } from './quantities.ts'
@@ -28,6 +28,7 @@ export function asidesOf(
   const asides = new Map<Quantity, AsideReason>()
   const scopes = scopesOf(tokens, terms, layout)
   const faulty = new Set(termsAs(terms, 'fault').map(({ from }) => layout.sentence[from] as number))
+  const elsewhere = new Set(termsAs(terms, 'elsewhere').map(({ from }) => layout.sentence[from] as number))
   let scope = 0
   let label = 0
   for (const one of quantities) {
@@ -36,6 +37,7 @@ export function asidesOf(
     const inside = scopes[scope]
     if (one.height || isHeight(terms, one)) asides.set(one, 'model')
     else if (FITS.test(tokens[one.from - 1]?.text ?? '')) asides.set(one, 'fits-advice')
+    else if (elsewhere.has(layout.sentence[one.from] as number)) asides.set(one, 'detail')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
     else if (isPlace(tokens, terms, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
       asides.set(one, 'detail')
@@ -71,6 +73,8 @@ function isPlace(tokens: readonly Token[], terms: Terms, label: Label | undefine
   const named = label && label.to <= one.from && label.role === 'point' ? gap(tokens, terms, label, one, true) : 9
   if (means(after, 'position')) return mm < SMALL_MM ? named > -0.1 : named > 0.15
   if (!means(after, 'from') || one.unit === null) return false
+  // “44 cm de cintura” is a waist of 44, “a 20 cm de la axila” a place
+  if (OF.test(tokens[after.from]?.text ?? '') && !/^(?:a|at)$/.test(tokens[one.from - 1]?.text ?? '')) return false
   let place = after.to
   while (means(termAt(terms, place), 'light') && place < after.to + 3) place++
   const landmark = termAt(terms, place)

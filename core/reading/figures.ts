@@ -138,7 +138,10 @@ export function figuresOf(
     const { kind, of } = kindAt(quantity.from)
     const points: [PointName | null, PointId | null][] = label.letter
       ? [[null, pointOfLetter(label.letter, kind, inchesOf(quantity), chested)]]
-      : label.points.map((name) => [name, (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ?? resolve(name, kind, qualifiers)])
+      : label.points.map((name) => [
+          name,
+          (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ?? resolve(name, kind, qualifiers)
+        ])
     const seen = new Set<PointId>()
     for (const [name, named] of points) {
       const point = bySize(named, quantity, kind, label.weak)

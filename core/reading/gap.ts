@@ -102,7 +102,7 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
 }
 
 /** In these languages “44 cm de cintura” is how the waist of 44 is told. */
-const OF = /^(?:de|d|del|di|z)$/
+export const OF = /^(?:de|d|del|di|z)$/
 
 /** is, are: in the languages read. */
 const VERB = /^(?:is|are|was|ist|sind|est|sont|es|son|sono|zijn|jest|ar|mierzy|misst|mesure|mide|misura|meet|mater)$/

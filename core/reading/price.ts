@@ -1,7 +1,7 @@
 /** The asking price: not the price when new, not the postage. */
 import { CURRENCY_MARKS } from './not-a-length.ts'
 import type { Reading } from './reading.ts'
-import { meaning, means, termAt } from './terms.ts'
+import { meaning, means, termAt, termsAs } from './terms.ts'
 import type { TextRead } from './text.ts'
 import type { Token } from './tokens.ts'
 
@@ -19,62 +19,124 @@ export function currencyOf(sign: string, locale: string): string {
 interface Found {
   amount: number
   currency: string
-  asked: boolean
+  /** How surely it is what is asked: by a word, alone in its part of the text, else by its place. */
+  rank: number
 }
 const REACH = 4
+const ASKED = 4
+const ALONE = 2
+const PLAIN = 1
+const ASIDE = 0
 
 export function priceOf(texts: readonly TextRead[], locale: string): Reading['price'] {
-  let first: Found | null = null
+  let best: Found | null = null
   for (const text of texts) {
+    const elsewhere = new Set(termsAs(text.terms, 'elsewhere').map(({ from }) => text.layout.sentence[from] as number))
     for (let at = 0; at < text.tokens.length; at++) {
-      const found = priceAt(text, at, locale)
-      if (!found) continue
-      if (found.asked) return { amount: found.amount, currency: found.currency }
-      first ??= found
+      if (text.tokens[at]?.kind !== 'digits') continue
+      const found = priceAt(text, at, locale, elsewhere)
+      if (!found || (best && found.rank <= best.rank)) continue
+      if (found.rank === ASKED) return { amount: found.amount, currency: found.currency }
+      best = found
     }
   }
-  return first && { amount: first.amount, currency: first.currency }
+  return best && { amount: best.amount, currency: best.currency }
 }
 
-function priceAt(text: TextRead, at: number, locale: string): Found | null {
+function priceAt(text: TextRead, at: number, locale: string, elsewhere: ReadonlySet<number>): Found | null {
   const { tokens, terms } = text
   const token = tokens[at] as Token
   if (
-    token.kind !== 'digits' ||
     isThousand(text, at - 1) ||
     (tokens[at - 1]?.kind === 'mark' && /^[.,]$/.test(tokens[at - 1]?.text ?? '') && !token.spaced && tokens[at - 2]?.kind === 'digits')
   )
     return null
   const amount = amountAt(text, at)
   if (!amount || amount.value <= 0) return null
-  const before = tokens[at - 1]
-  const after = tokens[amount.to]
-  let currency: string | null = null
-  if (before && CURRENCY_MARKS.has(before.text)) currency = currencyOf(before.text, locale)
-  else if (after && CURRENCY_MARKS.has(after.text)) currency = currencyOf(after.text, locale)
-  else
-    currency =
-      meaning(termAt(terms, amount.to), 'currency')?.currency ??
-      (before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined) ??
-      null
-  if (currency === null) return null
+  const told = currencyAt(text, at, amount.to, locale)
+  if (told === null) return null
   let asked = false
-  for (let near = at - 1; near >= Math.max(0, at - 1 - REACH); near--) {
-    if (text.layout.segment[near] !== text.layout.segment[at]) break
+  for (let near = told.from - 1; near >= Math.max(0, told.from - REACH); near--) {
+    if (text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
     const term = termAt(terms, near)
     if (means(term, 'price')) asked = true
     else if (means(term, 'retail')) return null
   }
-  if (wasPaid(text, at)) return null
-  const next = termAt(terms, amount.to)
+  const next = termAt(terms, told.to)
   if (means(next, 'price')) asked = true
-  if (next && means(next, 'retail') && !means(next, 'currency')) return null
-  return { amount: amount.value, currency, asked }
+  if (next && means(next, 'retail') && !means(next, 'currency') && !isPostFree(text, told.to)) return null
+  if (!asked && wasPaid(text, at)) return null
+  const { currency } = told
+  if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: amount.value, currency, rank: ASIDE }
+  if (asked) return { amount: amount.value, currency, rank: ASKED }
+  if (EXTRA.test(tokens[told.to]?.text ?? '') || ON_TOP.test(tokens[told.from - 1]?.text ?? '') || isTagPrice(text, told.from))
+    return { amount: amount.value, currency, rank: ASIDE }
+  return { amount: amount.value, currency, rank: opensPart(text, told.from) && closesPart(text, told.to) ? ALONE : PLAIN }
 }
+
+/** “£5 more”, “3 € extra”: on top of what is asked. */
+const EXTRA = /^(?:more|extra|mehr|dazu|mas|piu|meer|wiecej|till|ship)$/
+const ON_TOP = /^(?:[+]|plus|zzgl|zuzuglich|mas|piu)$/
+const NEW = /^(?:nwt|bnwt|tags|tag|rrp|msrp|neupreis|np|uvp|neuf)$/
+
+/** “NWT $128”: what it was to cost when new. */
+const isTagPrice = ({ tokens }: TextRead, from: number): boolean => NEW.test(tokens[from - 1]?.text ?? '')
+
+/** “£45 posted”, “$70 shipped”, “£20 post free”: the postage is in the price. */
+const isPostFree = ({ tokens }: TextRead, at: number): boolean => {
+  const word = tokens[at]?.text ?? ''
+  const next = tokens[at + 1]?.text ?? ''
+  return POST_PAID.test(word) || (POST.test(word) && INCLUDED.test(next)) || (INCLUDED.test(word) && POST.test(next))
+}
+const POST_PAID = /^(?:posted|shipped|delivered|free)$/
+const POST = /^(?:post|postage|shipping|ship|delivery|p|versand|porto|port|frais|envio|spedizione|verzending|verzendkosten|wysylka|frakt)$/
+const INCLUDED =
+  /^(?:free|paid|inc|incl|included|including|inclusive|inkl|inklusive|inbegriffen|inclus|compris|fdpin|incluido|incluidos|incluso|inclusa|inclusief|wliczona|ingar|med)$/
+
+const opensPart = ({ tokens, layout }: TextRead, from: number): boolean =>
+  from === 0 || layout.segment[from - 1] !== layout.segment[from] || /^[.,;!?•·|*(-]$/.test(tokens[from - 1]?.text ?? '')
+const closesPart = ({ tokens, layout }: TextRead, to: number): boolean =>
+  tokens[to] === undefined ||
+  tokens[to]?.kind === 'break' ||
+  layout.segment[to] !== layout.segment[to - 1] ||
+  /^[.,;!+(-]$/.test(tokens[to]?.text ?? '')
+
+/** The currency of an amount: its sign, its word, a word behind its sign (“$110 CAD”); and where all of it begins and ends. */
+function currencyAt(text: TextRead, at: number, to: number, locale: string): { currency: string; from: number; to: number } | null {
+  const { tokens, terms } = text
+  const before = tokens[at - 1]
+  const after = tokens[to]
+  const word = (index: number) => {
+    const term = termAt(terms, index)
+    return tokens[index]?.kind === 'word' && term?.from === index ? meaning(term, 'currency')?.currency : undefined
+  }
+  if (before && CURRENCY_MARKS.has(before.text)) {
+    const named = word(to)
+    return named === undefined
+      ? { currency: currencyOf(before.text, locale), from: at - 1, to }
+      : { currency: named, from: at - 1, to: termAt(terms, to)?.to ?? to + 1 }
+  }
+  if (after && CURRENCY_MARKS.has(after.text)) return { currency: currencyOf(after.text, locale), from: at, to: to + 1 }
+  const behind = word(to)
+  if (behind !== undefined) return { currency: behind, from: at, to: termAt(terms, to)?.to ?? to + 1 }
+  const home = HOME[locale.slice(0, 2).toLowerCase()] ?? ''
+  // 8e: the sign's letter in French
+  if (after?.text === 'e' && !after.spaced && home === 'EUR') return { currency: home, from: at, to: to + 1 }
+  const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
+  if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
+  const sign = /^[:=]$/.test(before?.text ?? '') ? at - 2 : at - 1
+  const bare = (SAYS_PRICE.test(tokens[sign]?.text ?? '') || HAGGLED.test(after?.text ?? '')) && after?.text !== '"' && !means(termAt(terms, to), 'unit', 'point')
+  return bare ? { currency: home, from: at, to } : null
+}
+
+/** Where no currency is told: “VB 15”, “price: 20”. In English it could be any. */
+const HOME: Record<string, string> = { de: 'EUR', fr: 'EUR', es: 'EUR', it: 'EUR', nl: 'EUR', pl: 'PLN', sv: 'SEK' }
+const SAYS_PRICE = /^(?:vb|vhb|festpreis|fp|price|preis|prix|precio|prezzo|prijs|vraagprijs|cena|pris)$/
+const HAGGLED = /^(?:vb|vhb|ono|obo|ovno)$/
 
 const PAID =
   /^(?:bought|paid|purchased|gekauft|achete|achetee|achetes|comprado|comprada|compre|pagato|pagata|acquistato|acquistata|gekocht|kupilam|kupiona|kupione|kupiony|kopte|kopt|inkopt)$/
-const FAR = 8
+const FAR = 20
 
 /** “I bought these in 2019 for £80”: earlier in its sentence somebody paid it. */
 function wasPaid({ tokens, layout }: TextRead, at: number): boolean {

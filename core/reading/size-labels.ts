@@ -1,7 +1,8 @@
 /** Sizes as the label has them: W32 L34, 32 x 34, UK 12, size M, age 7-8. What they take is no measurement. */
 import type { Quantity } from './quantities.ts'
-import { type Around, LEG, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
-import { meaning, means, type Terms, termAt } from './terms.ts'
+import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
+import { agesFrom, isMark, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
+import { means, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 export interface SizeLabels {
@@ -14,18 +15,6 @@ export interface SizeLabels {
   pairs: [Quantity, Quantity][]
 }
 
-const LETTERS: Record<string, string> = {
-  small: 'S',
-  medium: 'M',
-  large: 'L',
-  xlarge: 'XL',
-  xxlarge: 'XXL',
-  xsmall: 'XS',
-  petite: 'petite',
-  os: 'one size',
-  osfa: 'one size'
-}
-const LETTER = /^(?:x{0,4}[sl]|m|[2-6]xl|xs|small|medium|large|xlarge|xxlarge|xsmall|os|osfa)$/
 const BY_CAPITALS = new Set(['it', 'de', 'us', 'int', 'au'])
 
 /** Size labels, left to right, each once. Linear. */
@@ -116,7 +105,6 @@ const standsAlone = (tokens: readonly Token[], terms: Terms, at: number): boolea
   tokens[at - 1]?.kind === 'mark' ||
   means(termAt(terms, at - 1), 'size', 'use') ||
   /^(?:mens|womens|ladies|s)$/.test(tokens[at - 1]?.text ?? '')
-const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
 const capital = ({ original }: Around, token: Token): boolean =>
   /^\P{Ll}+$/u.test(original.slice(token.start, token.end)) || token.text.length > 4
 
@@ -139,6 +127,8 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
       if (quantity.unit !== null && means(next, 'point') && !waist) return null
       const suit = suitSize(around, quantity)
       if (suit) return { label: suit, taken: [quantity] }
+      const second = tag && !waist ? pairedWith(around, byFrom, quantity) : null
+      if (second) return { label: `${quantity.value}x${second.value}`, taken: [quantity, second] }
       if (!waist) return { label: quantity.range ? `${quantity.low}-${quantity.high}` : String(quantity.value), taken: [quantity] }
       const leg = legAfter(around, byFrom, quantity.to)
       return leg
@@ -159,46 +149,6 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
     }
     if (token.kind === 'digits') return null
     if (!/^[:\-"'=(.]$/.test(token.text)) return null
-  }
-  return null
-}
-
-/** 8 · 8-9 (years) */
-function agesFrom(tokens: readonly Token[], one: Quantity): string {
-  if (one.range) return `${one.low}-${one.high}`
-  const last = tokens[one.to + 1]
-  return /^[-/]$/.test(tokens[one.to]?.text ?? '') && last?.kind === 'digits' ? `${one.value}-${last.text}` : String(one.value)
-}
-
-/** M · S/M · extra large · one size, after the word size. */
-function letterSize({ tokens }: Around, at: number): string | null {
-  const word = tokens[at]?.text ?? ''
-  const next = tokens[at + 1]?.text ?? ''
-  if (word === 'one' && next === 'size') return 'one size'
-  if (/^(?:extra|x)$/.test(word) && /^(?:large|small)$/.test(next)) return next === 'large' ? 'XL' : 'XS'
-  if (!LETTER.test(word) || isMark(tokens[at + 1], "'")) return null
-  const first = LETTERS[word] ?? word.toUpperCase()
-  const second = tokens[at + 2]
-  if (isMark(tokens[at + 1], '/') && second?.kind === 'word' && LETTER.test(second.text))
-    return `${first}/${LETTERS[second.text] ?? second.text.toUpperCase()}`
-  return first
-}
-
-/** “…, leg 34” after a waist size. */
-function legAfter({ tokens, terms }: Around, byFrom: Map<number, Quantity>, from: number): Quantity | null {
-  let at = from
-  for (let steps = 0; steps < 5; steps++, at++) {
-    const quantity = byFrom.get(at)
-    if (quantity) return quantity.unit === null && within(quantity.value, LEG) ? quantity : null
-    const token = tokens[at]
-    const point = meaning(termAt(terms, at), 'point')
-    const leg = point && ['inseam', 'length', 'legLength'].includes(point.point)
-    if (
-      !token ||
-      token.kind === 'break' ||
-      (token.kind === 'word' && !leg && token.text !== 'l' && !means(termAt(terms, at), 'light', 'and'))
-    )
-      return null
   }
   return null
 }
@@ -238,15 +188,4 @@ function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): { 
   // “36 eu” but not “UK 12 EU 40”: the region belongs to the number behind it
   if (after === null || byFrom.has(quantity.to + 1)) return null
   return { label: `${after} ${written(quantity)}`, taken: [quantity], to: quantity.to + 1 }
-}
-
-/** 42R · 40 L: a suit size, chest and length. */
-function suitSize({ tokens, original, legs }: Around, one: Quantity): string | null {
-  const letter = tokens[one.to]
-  if (legs || one.range || letter?.kind !== 'word' || !Number.isInteger(one.value) || one.value < 34 || one.value > 58) return null
-  if (letter.spaced && !/^(?:long|regular|short|tall|reg)$/.test(letter.text)) return null
-  if (letter.spaced && !/^[.,;)]?$/.test(tokens[one.to + 1]?.text.slice(0, 1) ?? '')) return null
-  if (!/^(?:r|l|s|xl|reg|regular|long|short|t|tall)$/.test(letter.text) || !/^[A-Z]/.test(original.slice(letter.start, letter.end)))
-    return null
-  return `${one.value}${letter.text.charAt(0).toUpperCase()}`
 }

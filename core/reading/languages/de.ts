@@ -96,6 +96,8 @@ export const de: Lexicon = {
       'model | modell | puppe | schneiderpuppe | schaufensterpuppe | ich bin | ich trage | sie trägt | meine maße | meine größe | bei mir | sie ist | er ist | an mir | trägerin',
     fits: 'passt | passt bei | passend für | passt für | geeignet für | ideal für | würde passen | passt bis | für eine | passt mir | passt jemandem | sollte passen | empfehle | empfohlen | für | fällt aus wie | dürfte passen | bis zu | trägt sich wie | entspricht',
     parcel: 'paket | päckchen | versand | verpackung | karton | warensendung | maxibrief | großbrief',
+    elsewhere:
+      'extra anzeige | andere anzeige | anderer anzeige | separate anzeige | eigene anzeige | separat | andere auktion | separat erhältlich',
     position: 'unter | über | unterhalb | oberhalb | entfernt | überm | unterm | weiter | kürzer als | länger als',
     from: 'ab | von | vom | von der | ab der | aus',
     letDown:
@@ -131,7 +133,7 @@ export const de: Lexicon = {
       'knöpfe | taschen | stück | paar | tage | tag | wochen | jahre | monate | prozent | grad | kg | gramm | g | stunden | teile | teilig | euro | mal | loch | löcher | gürtelschlaufen | uhr | jahr | den | liter | fach | reihen | stk | mal getragen',
     lining: 'futter | innenfutter | fütterung | futterstoff | füllung | besatz | ärmelfutter',
     retail: 'neupreis | np | uvp | ehemals | gekostet | kostete | versand | porto | versandkosten | statt | ursprünglich | vb neu',
-    price: 'preis | vb | festpreis | fp | verkaufe | für nur | jetzt',
+    price: 'preis | vb | festpreis | fp | verkaufe | für nur | jetzt | abzugeben für | verhandlungsbasis | möchte | hätte gern',
     condition: 'zustand',
     conditionWord:
       'sehr | gut | guter | gutem | guten | neuwertig | neuwertiger | neuwertigem | getragen | gebraucht | gebrauchter | top | toller | super | einwandfrei | einwandfreier | bester | bestem | perfekter | gepflegter | gepflegtem | neu | neuer | neuem | wie | tadellos | tadellosem | tadelloser | einwandfreiem | hervorragender | hervorragendem | absolut | getragener',

@@ -86,6 +86,7 @@ export const es: Lexicon = {
       'modelo | la modelo | maniquí | yo mido | mido | peso | soy | llevo | ella mide | lleva una talla | mis medidas | a mí | la chica mide | él mide',
     fits: 'sirve para | vale para | ideal para | recomendado para | recomendada para | le queda | queda bien | queda a | para una | para un | quedaría | podría servir | equivale | corresponde | corresponde a una | talla como',
     parcel: 'paquete | envío | caja | embalaje | sobre',
+    elsewhere: 'otro anuncio | anuncio aparte | se vende aparte | vendo aparte | por separado | a la venta aparte',
     position: 'por encima | por debajo | debajo | encima | bajo la | sobre la | más arriba | más abajo',
     from: 'desde | del | de la | de',
     letDown:
@@ -120,7 +121,8 @@ export const es: Lexicon = {
       'botones | bolsillos | piezas | pieza | par | pares | días | día | años | meses | por ciento | grados | kg | g | gr | gramos | euros | euro | veces | horas | agujeros | puestas | usos | fotos | semanas',
     lining: 'forro | relleno | interior forro | ribete',
     retail: 'original | costó | precio original | gastos | envío | nuevo costó | pvp | antes | valor',
-    price: 'precio | vendo | se vende | por solo',
+    price:
+      'precio | vendo | se vende | por solo | lo dejo en | la dejo en | los dejo en | lo vendo por | la vendo por | fijo | precio fijo | pido',
     condition: 'estado',
     conditionWord: 'muy | buen | bueno | perfecto | excelente | nuevo | nueva | como | impecable | usado | usada | en | estupendo | óptimo',
     conditionPhrase:

@@ -92,6 +92,7 @@ export const fr: Lexicon = {
       'mannequin | modèle | je mesure | je fais | je suis | elle mesure | elle porte | elle fait | je porte | ma taille | sur moi | mes mensurations | mannequine | il mesure | il porte | porté par',
     fits: 'convient | convient à | convient pour | conviendra | conviendrait | idéal pour | correspond | correspond à | pour une | pour un | irait | ira | peut convenir | taille comme | recommandé pour | je conseille | conseillé pour | va jusqu à | correspondrait | équivaut',
     parcel: 'colis | envoi | paquet | emballage | expédition | mondial | carton',
+    elsewhere: 'autre annonce | annonce séparée | vendu séparément | vendue séparément | vendus séparément | à part | annonce à part',
     position: 'au dessus | en dessous | sous le | sous la | au-dessus | en-dessous | au dessous | plus haut | plus bas',
     from: 'depuis | du | de la | de l | à partir | d | des',
     letDown:
@@ -128,7 +129,8 @@ export const fr: Lexicon = {
     lining: 'doublure | doublé | doublée | garniture | rembourrage',
     retail:
       'neuf | acheté | achetée | prix boutique | prix neuf | prix d origine | frais | port | envoi | livraison | valeur | au lieu | prix initial',
-    price: 'prix | vends | à vendre | je vends | vendu',
+    price:
+      'prix | vends | à vendre | je vends | vendu | je la laisse | je le laisse | je les laisse | laisse à | laissé à | laissée à | cédé à | cède à | vendu à | ferme | prix ferme',
     condition: 'état',
     conditionWord:
       'très | bon | bonne | excellent | parfait | neuf | comme | impeccable | correct | satisfaisant | en | superbe | usé | d usage | usage',

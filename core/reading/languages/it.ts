@@ -88,6 +88,7 @@ export const it: Lexicon = {
       'modella | modello | manichino | io sono | sono alta | sono alto | indosso | lei indossa | la modella | le mie misure | su di me | io porto | porto una',
     fits: 'veste | vesta | adatto a | adatta a | ideale per | consigliato per | consigliata per | va bene per | calza | indicato per | per una | per un | corrisponde a | vestibilità | equivale | può andare | va bene',
     parcel: 'pacco | spedizione | scatola | imballaggio | busta',
+    elsewhere: 'altro annuncio | annuncio separato | venduto a parte | venduta a parte | separatamente',
     position: 'sopra | sotto | al di sopra | al di sotto | sopra il | sotto il',
     from: 'da | dal | dalla | dall | dalle',
     letDown: 'di orlo da allungare | per allungare | orlo da allungare | di orlo | da poter allungare | da allungare | di risvolto interno',

@@ -27,6 +27,8 @@ export type WordRole =
   /** “best for”, “would fit”, “to fit” */
   | 'fits'
   | 'parcel'
+  /** “sold separately”, “in another listing”: what its part of the text measures is not for sale here */
+  | 'elsewhere'
   /** below, above: what stands before is a place */
   | 'position'
   /** from: a place only when no name claims the figure */

@@ -85,6 +85,7 @@ export const nl: Lexicon = {
       'model | paspop | etalagepop | ik ben | ik draag | zij draagt | mijn maten | ze draagt | zij is | hij is | bij mij | op mij | ze is',
     fits: 'past | past bij | geschikt voor | ideaal voor | zou passen | past tot | valt als | aanbevolen voor | voor een | kan passen | zal passen | passend voor | komt overeen met | valt als een',
     parcel: 'pakket | pakketje | verzending | doos | verpakking | brievenbuspakje',
+    elsewhere: 'andere advertentie | aparte advertentie | apart te koop | los te koop',
     position: 'boven | onder | boven de | onder de | lager | hoger',
     from: 'vanaf | van | vanuit',
     letDown: 'zoom om uit te leggen | om uit te leggen | zoomtoeslag | kan uitgelegd worden | om te verlengen | zoom uit te leggen',

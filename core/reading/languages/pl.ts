@@ -88,6 +88,7 @@ export const pl: Lexicon = {
       'modelka | model | manekin | mam wzrost | noszę | mam | jestem | modelka ma | na modelce | moje wymiary | na sobie | ona ma | noszę rozmiar | ważę | modelki',
     fits: 'pasuje na | dobra na | dobre na | na osobę | idealna na | polecam na | będzie dobra na | odpowiednia na | pasuje do | dla osoby | dla osób | będzie pasować | polecane na | dobry na | odpowiada | pasować na | na obwód',
     parcel: 'paczka | wysyłka | paczkomat | opakowanie | karton | gabaryt | paczki',
+    elsewhere: 'osobna aukcja | innej aukcji | osobnej aukcji | osobnym ogłoszeniu | sprzedawana osobno | do kupienia osobno',
     position: 'nad | pod | powyżej | poniżej | ponad | wyżej | niżej',
     from: 'od | z',
     letDown:

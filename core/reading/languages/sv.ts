@@ -86,6 +86,7 @@ export const sv: Lexicon = {
       'modell | modellen | provdocka | jag är | jag har | hon är | hon har | mina mått | han är | på mig | bär storlek | dockan | jag bär | som är',
     fits: 'passar | passar till | passar på | passar bra på | lämplig för | bäst för | rekommenderas för | passar upp till | passar någon | skulle passa | sitter som | för en | motsvarar | passar en | upp till',
     parcel: 'paket | frakt | försändelse | kartong | påse | skickas',
+    elsewhere: 'annan annons | egen annons | säljs separat | separat annons',
     position: 'över | under | ovanför | nedanför | ovan | nedan',
     from: 'från | fr',
     letDown:

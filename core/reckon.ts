@@ -55,5 +55,15 @@ function findOut(request: ReckonRequest, withOutlook: boolean, wording: Wording)
   const { options, refusals } = alterationsFor(garment, limits)
   const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
   const outlook = withOutlook ? outlookOf({ garment, target, wearer: request.wearer, gaps, options, means, limits, markMm }) : null
-  return { input, garment, target, gaps, plans, means, outlook, clothAnswers: outlook === null ? [] : clothAnswers(request), markMm }
+  return {
+    input,
+    garment,
+    target,
+    gaps,
+    plans,
+    means,
+    outlook,
+    clothAnswers: outlook === null ? [] : clothAnswers(request, garment, outlook),
+    markMm
+  }
 }

@@ -2,7 +2,7 @@
 import { keepsNeedleHoles, levelMore, timeFactor } from '../garment/cloth.ts'
 import { isFelled } from '../garment/construction.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { Use } from '../garment/garment-input.ts'
+import type { Made, Use } from '../garment/garment-input.ts'
 import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
 import { CATALOGUE } from './catalogue.ts'
@@ -18,18 +18,67 @@ export interface Offer {
 /** Kinds of use that are never altered, whatever the figures. */
 export const NEVER: ReadonlySet<Use> = new Set<Use>(['protective', 'child-sleepwear', 'medical-compression'])
 
-/** The person's own limits replace the defaults, within what is physically there; 0 forbids. With `only`, rows of these keys alone. */
-export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}, only?: ReadonlySet<string>): Offer {
+/** The person's own limits replace the defaults, within what is physically there; 0 forbids. */
+export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}): Offer {
   const offer: Offer = { options: [], refusals: [] }
   if (NEVER.has(garment.use)) return offer
   for (const row of CATALOGUE) {
-    if (!row.kinds.includes(garment.kind) || only?.has(keyOf(row)) === false) continue
+    if (!row.kinds.includes(garment.kind)) continue
     const own = ownLimit(limits[row.id])
     const refused = refusal(row, garment, own)
     if (refused !== undefined) offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
     else offer.options.push(optionOf(row, garment, own))
   }
   return offer
+}
+
+interface Worked {
+  /** What the row read of the make, and what it found there. */
+  read: ReadonlyMap<keyof Made, Made[keyof Made]>
+  option: Option | undefined
+}
+
+/** Options of one garment in many makes: a row is worked out again only where something it read of the make differs. */
+export class OptionsByMake {
+  private readonly garment: Garment
+  private readonly limits: Partial<Record<AlterationId, number>>
+  private readonly rows: { row: Row; known: Worked[] }[]
+  private made: Made
+  private read = new Map<keyof Made, Made[keyof Made]>()
+
+  constructor(garment: Garment, limits: Partial<Record<AlterationId, number>>, only: ReadonlySet<string>) {
+    this.limits = limits
+    this.made = garment.made
+    this.rows = NEVER.has(garment.use)
+      ? []
+      : CATALOGUE.filter((row) => row.kinds.includes(garment.kind) && only.has(keyOf(row))).map((row) => ({ row, known: [] }))
+    this.garment = { ...garment, made: this.watched(garment.made) }
+  }
+
+  with(made: Made): Option[] {
+    this.made = made
+    return this.rows.flatMap(({ row, known }): Option[] => {
+      const same = known.find(({ read }) => [...read].every(([part, value]) => made[part] === value))
+      if (same !== undefined) return same.option === undefined ? [] : [same.option]
+      this.read = new Map()
+      const own = ownLimit(this.limits[row.id])
+      const option = refusal(row, this.garment, own) === undefined ? optionOf(row, this.garment, own) : undefined
+      known.push({ read: this.read, option })
+      return option === undefined ? [] : [option]
+    })
+  }
+
+  /** The make, with what is read of it written down. */
+  private watched(made: Made): Made {
+    const part = (key: keyof Made): PropertyDescriptor => ({
+      enumerable: true,
+      get: () => {
+        this.read.set(key, this.made[key])
+        return this.made[key]
+      }
+    })
+    return Object.defineProperties({ ...made }, Object.fromEntries((Object.keys(made) as (keyof Made)[]).map((key) => [key, part(key)])))
+  }
 }
 
 /** A limit that is no figure is none. */

@@ -36,11 +36,11 @@ const CERTAINTY = 1.5
 const WORTH_SAYING = 0.005
 
 /** Draws are made once, so their order is too. */
-const orders = new WeakMap<Float64Array, number[]>()
-function orderOf(z: Float64Array): number[] {
+const orders = new WeakMap<Float64Array, Uint16Array>()
+function orderOf(z: Float64Array): Uint16Array {
   const known = orders.get(z)
   if (known !== undefined) return known
-  const order = [...z.keys()].sort((one, other) => (z[one] ?? 0) - (z[other] ?? 0))
+  const order = Uint16Array.from(z.keys()).sort((one, other) => (z[one] ?? 0) - (z[other] ?? 0))
   orders.set(z, order)
   return order
 }
@@ -52,26 +52,27 @@ function orderOf(z: Float64Array): number[] {
  */
 export function valueOfKnowing(z: Float64Array, utility: readonly number[]): number {
   const order = orderOf(z)
-  const upTo = new Float64Array(order.length + 1)
-  for (const [place, i] of order.entries()) upTo[place + 1] = (upTo[place] ?? 0) + (utility[i] ?? 0)
-  const between = (from: number, to: number): number => (upTo[to] ?? 0) - (upTo[from] ?? 0)
-  const all = between(0, order.length) / order.length
-  const expected = order.map((_, place) => {
-    const from = Math.max(0, place - WINDOW)
-    const to = Math.min(order.length, place + WINDOW + 1)
-    return between(from, to) / (to - from)
-  })
+  const draws = order.length
+  const upTo = new Float64Array(draws + 1)
+  for (let place = 0; place < draws; place++) upTo[place + 1] = (upTo[place] ?? 0) + (utility[order[place] ?? 0] ?? 0)
+  const all = (upTo[draws] ?? 0) / draws
+  const expected = new Float64Array(draws)
   let spread = 0
   let within = 0
-  for (const [place, mean] of expected.entries()) {
+  for (let place = 0; place < draws; place++) {
+    const from = Math.max(0, place - WINDOW)
+    const to = Math.min(draws, place + WINDOW + 1)
+    const mean = ((upTo[to] ?? 0) - (upTo[from] ?? 0)) / (to - from)
+    expected[place] = mean
     spread += (mean - all) ** 2
     within += ((utility[order[place] ?? 0] ?? 0) - mean) ** 2
   }
   const byChance = within / (2 * WINDOW + 1)
   const kept = spread > 0 ? Math.sqrt(Math.max(0, 1 - (CERTAINTY * byChance) / spread)) : 0
+  if (kept === 0) return 0
   let known = 0
   for (const mean of expected) known += Math.max(0, all + kept * (mean - all))
-  return Math.max(0, known / order.length - Math.max(0, all))
+  return Math.max(0, known / draws - Math.max(0, all))
 }
 
 export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], stakes: Stakes, wording: Wording): Ask[] {
@@ -86,7 +87,7 @@ export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], stake
 }
 
 function valued({ uncertain, works }: Outlook, { gain, loss }: Stakes): { what: Answerable['what']; worth: number }[] {
-  return uncertain.map(({ what, z, suits }) => {
+  return uncertain().map(({ what, z, suits }) => {
     const utility = works.map((one, i) => (one && suits?.[i] !== false ? gain : -loss))
     return { what, worth: utility.every((one) => one === utility[0]) ? 0 : valueOfKnowing(z, utility) }
   })

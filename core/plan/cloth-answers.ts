@@ -3,7 +3,7 @@
  * closer than it would be without, and cloth that was never washed of which no fibre is told.
  */
 import { alterationsFor } from '../alterations/alterations-for.ts'
-import { garmentAsWorn, isTold } from '../garment/garment-as-worn.ts'
+import { type Garment, garmentAsWorn, isTold } from '../garment/garment-as-worn.ts'
 import type { Cloth } from '../garment/garment-input.ts'
 import { isGirth } from '../garment/points.ts'
 import { gapsBetween } from '../wearer/gaps.ts'
@@ -18,25 +18,37 @@ export interface ClothAnswers {
   answers: { share: number; likely: number }[]
 }
 
-const STRETCHES: { share: number; cloth: Cloth }[] = [
+/** null: as it is assumed where nothing is told. */
+interface Answer {
+  share: number
+  cloth: Cloth | null
+}
+const STRETCHES: Answer[] = [
   { share: 0.25, cloth: { stretchPercent: 10 } },
-  { share: 0.5, cloth: { stretchPercent: 25 } },
+  { share: 0.5, cloth: null },
   { share: 0.25, cloth: { stretchPercent: 50 } }
 ]
 const fibre = (name: string): Cloth => ({ fibres: [{ fibre: name, percent: 100 }] })
-const FIBRES: { share: number; cloth: Cloth }[] = [
-  { share: 0.4, cloth: fibre('polyester') },
+const FIBRES: Answer[] = [
+  // one that does not shrink
+  { share: 0.4, cloth: null },
   { share: 0.4, cloth: fibre('cotton') },
   { share: 0.2, cloth: fibre('viscose') }
 ]
 /** A told figure may lie this many sd off. */
 const REACH_SD = 3
 
-export function clothAnswers(request: ReckonRequest): ClothAnswers[] {
-  const { cloth } = garmentAsWorn(request.garment)
+/** `asAssumed` is the outlook with nothing told of the cloth. */
+export function clothAnswers(request: ReckonRequest, { cloth }: Garment, asAssumed: Outlook): ClothAnswers[] {
   const asked: ClothAnswers[] = []
-  const through = (about: ClothAnswers['about'], some: typeof STRETCHES) =>
-    asked.push({ about, answers: some.map(({ share, cloth: answer }) => ({ share, likely: likely(outlookWith(request, answer)) })) })
+  const through = (about: ClothAnswers['about'], some: readonly Answer[]) =>
+    asked.push({
+      about,
+      answers: some.map(({ share, cloth: answer }) => ({
+        share,
+        likely: likely(answer === null ? asAssumed : outlookWith(request, answer))
+      }))
+    })
   if (cloth.structure === 'knit' && cloth.assumed.includes('stretch') && leansOnStretch(request)) through('stretch', STRETCHES)
   if (!cloth.washed && cloth.fibres.length === 0) through('fibre', FIBRES)
   return asked

@@ -26,7 +26,7 @@ export interface Outlook {
   /** By draw: does it work out, with whoever is at hand? */
   works: boolean[]
   /** What is uncertain, and what an answer about it would say in each draw. */
-  uncertain: Answerable[]
+  uncertain(): Answerable[]
 }
 
 export interface Answerable {
@@ -114,7 +114,7 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
     own: count.own / DRAWS,
     tailor: theirs === undefined ? null : count.tailor / DRAWS,
     works,
-    uncertain: [
+    uncertain: () => [
       ...drawn.flatMap((gap, p) => {
         const z = errors[p]
         if (z === undefined || gap.from === 'own') return []
@@ -151,16 +151,17 @@ export class Hands {
   constructor(parts: readonly PartOf[], options: readonly (readonly Option[])[], markMm: number) {
     this.markMm = markMm
     const found = parts.map(() => new Found())
+    const known: { options: readonly Option[]; feasibility: Feasibility }[][] = parts.map(() => [])
     this.byScenario = options.map((some) =>
-      parts.map(
-        ({ points, keys }, part) =>
-          new Feasibility(
-            points,
-            some.filter(({ key }) => keys.has(key)),
-            markMm,
-            found[part]
-          )
-      )
+      parts.map(({ points, keys }, part) => {
+        const mine = some.filter(({ key }) => keys.has(key))
+        // where a make leaves a part as another did, what was worked out for it stands
+        const same = known[part]?.find((one) => one.options.length === mine.length && one.options.every((option, a) => option === mine[a]))
+        if (same !== undefined) return same.feasibility
+        const feasibility = new Feasibility(points, mine, markMm, found[part])
+        known[part]?.push({ options: mine, feasibility })
+        return feasibility
+      })
     )
   }
 

@@ -2,7 +2,7 @@
  * What was not told of the make, made uncertain: a handful of fixed scenarios, each a whole construction, with the options it leaves.
  * Spreads and shares are from memory. A scenario differs from the assumed make only in what was not told.
  */
-import { alterationsFor } from '../alterations/alterations-for.ts'
+import { alterationsFor, OptionsByMake } from '../alterations/alterations-for.ts'
 import type { AlterationId } from '../alterations/ids.ts'
 import type { Option } from '../alterations/row.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
@@ -87,18 +87,10 @@ export function scenariosOf(
     ).options
   ]
   const only = new Set(thatMatter(needs, widest).map(({ key }) => key))
+  const byMake = new OptionsByMake(garment, limits, only)
   const all = Array.from(
     { length: uncertain.length === 0 || only.size === 0 ? 1 : SCENARIOS },
-    (_, s): Scenario => ({
-      options:
-        only.size === 0
-          ? []
-          : alterationsFor(
-              madeWith(({ z, value }) => value(z[s] ?? 0)),
-              limits,
-              only
-            ).options
-    })
+    (_, s): Scenario => ({ options: only.size === 0 ? [] : byMake.with(madeWith(({ z, value }) => value(z[s] ?? 0)).made) })
   )
   return {
     widest: widest.filter(({ key }) => only.has(key)),

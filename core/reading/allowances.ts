@@ -7,11 +7,15 @@ import type { Link } from './link.ts'
 import { pointOf } from './points-by-kind.ts'
 import type { Quantity } from './quantities.ts'
 import type { Reading } from './reading.ts'
+import { girthBehind, isHemDepth, KEPT_MM, saysBackSeam, saysHem, saysToLetOut } from './spare-cloth.ts'
+import type { Terms } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 export interface AllowancesRead {
   allowances: Reading['allowances']
   seamAllowanceMm: number | null
+  hemDepthMm: number | null
+  outletMm: number | null
   /** Figures with no unit anywhere: nobody's. */
   left: Quantity[]
 }
@@ -20,16 +24,23 @@ export interface AllowancesRead {
 export const isSpare = (tokens: readonly Token[], one: Quantity): boolean =>
   tokens[one.from - 1]?.text === '+' && !one.range && one.problem === null && one.value < 12
 
-/** The point that an allowance is for: the name before it in its sentence, else what is let down or out on this kind. */
-export function gatherAllowances(
-  links: readonly Link[],
-  spare: readonly Quantity[],
-  layout: Layout,
-  kindAt: (token: number) => GarmentKind | null,
-  stated: (quantity: Quantity) => Reading['allowances'][number]['stated'],
+interface Around {
+  tokens: readonly Token[]
+  terms: Terms
+  layout: Layout
+  links: readonly Link[]
+  spare: readonly Quantity[]
+  /** What the text is about: of the make of another garment in it nothing is kept. */
+  main: GarmentKind | null
+  kindAt: (token: number) => GarmentKind | null
+  stated: (quantity: Quantity) => Reading['allowances'][number]['stated']
   unitOf: (link: Link) => LengthUnit | null
-): AllowancesRead {
-  const read: AllowancesRead = { allowances: [], seamAllowanceMm: null, left: [] }
+}
+
+/** The point that an allowance is for: the name behind it, the name before it in its sentence, else what is let down or out on this kind. */
+export function gatherAllowances(around: Around): AllowancesRead {
+  const { layout, links, spare, stated } = around
+  const read: AllowancesRead = { allowances: [], seamAllowanceMm: null, hemDepthMm: null, outletMm: null, left: [] }
   const lastNamed: Record<'along' | 'around', { point: PointId; sentence: number } | null> = { along: null, around: null }
   let next = 0
   let last: { point: PointId; unit: LengthUnit | null; sentence: number } | null = null
@@ -43,39 +54,56 @@ export function gatherAllowances(
   }
   for (const link of links) {
     const { label, quantity } = link
-    const kind = kindAt(quantity.from)
+    const kind = around.kindAt(quantity.from)
+    const mine = kind === around.main
     spareUntil(quantity.from)
     const sentence = layout.sentence[quantity.from] as number
     if (label.role === 'point') {
       const point = label.points[0] === undefined ? null : pointOf(label.points[0], kind)
-      if (point !== null) last = { point, unit: unitOf(link), sentence: layout.line[quantity.from] as number }
+      if (point !== null) last = { point, unit: around.unitOf(link), sentence: layout.line[quantity.from] as number }
       if (point !== null) lastNamed[isGirth(point) ? 'around' : 'along'] = { point, sentence }
       continue
     }
+    if (label.role === 'detail') {
+      const unit = quantity.unit
+      if (mine && unit !== null && isHemDepth(around.tokens, label) && toMm(quantity.value, unit) <= DEEPEST_HEM_MM)
+        read.hemDepthMm ??= toMm(quantity.value, unit)
+      continue
+    }
     if (label.role !== 'letDown' && label.role !== 'letOut' && label.role !== 'seamAllowance') continue
-    const unit = unitOf(link)
+    const unit = around.unitOf(link)
     if (unit === null) {
       read.left.push(quantity)
       continue
     }
     const mm = toMm(quantity.value, unit)
     if (label.role === 'seamAllowance') {
-      read.seamAllowanceMm ??= mm
+      if (mine && saysBackSeam(around, link)) read.outletMm ??= mm
+      else read.seamAllowanceMm ??= mm
       continue
     }
     const named = lastNamed[label.role === 'letDown' ? 'along' : 'around']
-    const point = named?.sentence === sentence ? named.point : usual(label.role, kind)
+    const inHem = label.role === 'letDown' && saysHem(around, link)
+    const point =
+      (label.role === 'letOut' ? girthBehind(around, link) : null) ??
+      (named?.sentence === sentence ? named.point : usual(label.role, kind, inHem))
     read.allowances.push({ point, mm, stated: stated(quantity) })
+    // what can be let down from the hem is turned up there: at least so deep is the hem
+    if (mine && inHem && point !== 'sleeveLength') read.hemDepthMm ??= mm
+    if (mine && label.role === 'letOut' && saysBackSeam(around, link)) read.outletMm ??= saysToLetOut(around, link) ? mm / 2 + KEPT_MM : mm
   }
   spareUntil(Number.POSITIVE_INFINITY)
   return read
 }
 
-function usual(role: 'letDown' | 'letOut', kind: GarmentKind | null): PointId {
+/** A deeper fold is no hem. */
+const DEEPEST_HEM_MM = 130
+
+function usual(role: 'letDown' | 'letOut', kind: GarmentKind | null, inHem: boolean): PointId {
   const shape = kind === null ? 'none' : SHAPE[kind]
   if (role === 'letOut') return shape === 'upper' ? 'chest' : 'waist'
   if (shape === 'legs') return 'inseam'
   if (shape === 'skirt') return 'skirtLength'
   if (shape === 'whole') return 'bodyLength'
-  return kind === 'jacket' || kind === 'shirt' ? 'sleeveLength' : 'bodyLength'
+  return (kind === 'jacket' || kind === 'shirt') && !inHem ? 'sleeveLength' : 'bodyLength'
 }

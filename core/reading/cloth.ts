@@ -1,6 +1,7 @@
 /** The cloth as told: fibres with their shares, structure, traits, how far it stretches. */
 import type { Structure, Trait } from '../garment/garment-input.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
+import { type FibreAt, sharesOf } from './fibre-shares.ts'
 import type { Reading } from './reading.ts'
 import { meaning, means, type Term, termAt, termsAs } from './terms.ts'
 import { isDenied, type TextRead } from './text.ts'
@@ -119,6 +120,7 @@ function percentAfter(tokens: readonly Token[], to: number, reach: number): Perc
 function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
   const { tokens, terms, layout } = text
   const used = new Set<number>()
+  const found: FibreAt[] = []
   let sentence = -1
   let lining = false
   for (const term of termsAs(terms, 'fibre', 'shell', 'lining')) {
@@ -132,13 +134,18 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
     if (fibre === undefined) continue
     const next = termAt(terms, term.to)
     if (lining || !isCloth(text, term, true) || (next?.from === term.to && means(next, 'lining') && !means(next, 'shell'))) continue
+    found.push({ fibre, from: term.from, to: term.to })
     const before = percentBefore(tokens, term.from, 4)
     const after = percentAfter(tokens, term.to, 4)
-    const percent = before && !used.has(before.at) ? before : after && !used.has(after.at) ? after : null
+    // “linen mix (52% linen 48% cotton)”: a fibre that has its share takes no other's
+    const known = (fibres.get(fibre) ?? null) !== null
+    const percent = known ? null : before && !used.has(before.at) ? before : after && !used.has(after.at) ? after : null
     if (percent) used.add(percent.at)
     const value = percent !== null && percent.value > 0 && percent.value <= 100 ? percent.value : null
     if ((fibres.get(fibre) ?? null) === null) fibres.set(fibre, value)
   }
+  if ([...fibres.values()].every((percent) => percent === null))
+    for (const [fibre, share] of sharesOf({ tokens, terms, layout }, found)) fibres.set(fibre, share)
 }
 
 /** “Lining: …”, “lined in …”, “lining 100 %”. */

@@ -22,7 +22,7 @@ export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): 
       const fault = meaning(term, 'fault')
       if (!fault || means(term, 'nothing') || isDenied(text, term) || isOfSize(text, term)) continue
       const done = fault.mending.length > 0 && isMended(text, term)
-      for (const job of fault.mending)
+      for (const job of isOfPocket(text, term) ? POCKET : fault.mending)
         if (!done || NOT_SEWN.has(job)) mending.add(job === 'patch' && (kind === 'jumper' || kind === 'knit-top') ? 'darn' : job)
       const sentence = text.layout.sentence[term.from] as number
       if (sentence === said) continue
@@ -31,6 +31,27 @@ export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): 
     }
   }
   return { faults: [...faults], mending: [...mending] }
+}
+
+const POCKET: ConditionId[] = ['re-line-pocket']
+const HOLED = new Set<ConditionId>(['patch', 'darn', 'close-seam'])
+const NEAR = 6
+
+/** “small hole in the left pocket lining”, “pocket lining torn”, “hole inside one pocket”: the bag of a pocket, not the cloth. */
+function isOfPocket({ tokens, terms, layout }: TextRead, term: Term): boolean {
+  const fault = meaning(term, 'fault')
+  if (!fault?.mending.some((job) => HOLED.has(job)) || fault.mending.includes('treat-pests')) return false
+  const same = (at: number) => layout.segment[at] === layout.segment[term.from]
+  let within = /^(?:in|inside)$/.test(tokens[term.to]?.text ?? '')
+  for (let at = term.to; at < term.to + NEAR && same(at); at++) {
+    const text = tokens[at]?.text ?? ''
+    if (/^(?:near|by|beside|below|above|under|on|next|at)$/.test(text)) within = false
+    if (/^pockets?$/.test(text)) return within || /^linings?$/.test(tokens[at + 1]?.text ?? '')
+    if (means(termAt(terms, at), 'fault') && at > term.to) break
+  }
+  for (let at = term.from - 1; at > term.from - NEAR && at > 0 && same(at); at--)
+    if (/^linings?$/.test(tokens[at]?.text ?? '') && /^pockets?$/.test(tokens[at - 1]?.text ?? '')) return true
+  return false
 }
 
 /** What a needle does not see to: a hole that was darned may still have had moths. */

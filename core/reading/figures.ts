@@ -5,16 +5,12 @@ import type { PointId } from '../garment/points.ts'
 import { BACK, pointOfBack } from './back-name.ts'
 import type { Evidence } from './basis.ts'
 import type { Qualifier, Words } from './context.ts'
-import { landmarkFrom, STARTS_FROM } from './from-landmark.ts'
 import type { Label } from './label.ts'
-import { isFamily, moreExact } from './labels.ts'
 import type { PointName } from './languages/lexicon.ts'
 import type { Link } from './link.ts'
 import { pointOf } from './points-by-kind.ts'
 import type { Quantity } from './quantities.ts'
 import type { AsideReason } from './reading.ts'
-import { means, type Terms, termAt } from './terms.ts'
-import type { Token } from './tokens.ts'
 
 export interface Figure {
   quantity: Quantity
@@ -194,48 +190,4 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
   }
   kept.sort((a, b) => a.quantity.from - b.quantity.from)
   return { figures: kept, asides }
-}
-
-const UPRIGHT = /^(?:wide|deep|tall|high|broad|hoch|breit|haut|large|alto|ancho|largo|hoog|breed|hog|bred)$/
-
-/** “collar 6" wide”, “Kragen 7 cm hoch”: how high a collar stands, not how far it goes around. */
-export const isCollarHeight = (tokens: readonly Token[], { label, quantity, before }: Link): boolean =>
-  before && label.weak && label.points[0] === 'neck' && UPRIGHT.test(tokens[quantity.spanTo]?.text ?? '')
-
-const ADJECTIVE = /^(?:wide|long|deep|tall|breit|lang|large|long|ancho|largo|larga|larghi|lungo|lunga|breed|bred)$/
-
-/** “bib 9" wide”: the word before the figure is a thing we don't know (or nothing of ours), and the width is its own. */
-export function isOfUnknown(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link): boolean {
-  if (before || label.to - label.from !== 1 || !ADJECTIVE.test(tokens[label.from]?.text ?? '')) return false
-  let at = quantity.from - 1
-  while (at >= 0 && tokens[at]?.kind === 'word' && means(termAt(terms, at), 'light', 'measures') && quantity.from - at < 5) at--
-  const word = tokens[at]
-  const its = termAt(terms, at)
-  const unknown = its === undefined || (means(its, 'nothing') && !means(its, 'point'))
-  return word?.kind === 'word' && word.text.length > 2 && unknown && quantity.from - at < 4
-}
-
-/** “chest 20" pit to pit”, “sleeve 18" from the underarm”: what stands behind a figure says how it was taken. */
-export function withTrailingNames(
-  tokens: readonly Token[],
-  terms: Terms,
-  links: readonly Link[],
-  labels: readonly Label[],
-  close: (quantity: Quantity, label: Label) => boolean
-): Link[] {
-  const used = new Set(links.map(({ label }) => label))
-  let index = 0
-  return links.map((link) => {
-    while (labels[index] && (labels[index] as Label).from < link.quantity.spanTo) index++
-    const { label, quantity } = link
-    const [a] = label.points
-    if (!link.before || label.role !== 'point' || a === undefined || label.points.length > 1) return link
-    const landmark = STARTS_FROM[a] && landmarkFrom(tokens, terms, quantity.spanTo)
-    const better = landmark ? STARTS_FROM[a]?.[landmark.landmark] : undefined
-    if (better) return { ...link, label: { ...label, points: [better] } }
-    const next = labels[index]
-    const b = next?.points[0]
-    if (landmark || !next || b === undefined || used.has(next) || next.letter || !isFamily(a, b) || !close(quantity, next)) return link
-    return { ...link, label: { ...label, points: [moreExact(a, b)], basis: next.basis ?? label.basis } }
-  })
 }

@@ -125,7 +125,10 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
   const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
   if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
   const sign = /^[:=]$/.test(before?.text ?? '') ? at - 2 : at - 1
-  const bare = (SAYS_PRICE.test(tokens[sign]?.text ?? '') || HAGGLED.test(after?.text ?? '')) && after?.text !== '"' && !means(termAt(terms, to), 'unit', 'point')
+  const bare =
+    (SAYS_PRICE.test(tokens[sign]?.text ?? '') || HAGGLED.test(after?.text ?? '')) &&
+    after?.text !== '"' &&
+    !means(termAt(terms, to), 'unit', 'point')
   return bare ? { currency: home, from: at, to } : null
 }
 

@@ -1,5 +1,6 @@
 /** Figures that may be lengths: a number or a range with its unit, if any, and its place. */
 import type { LengthUnit } from '../length.ts'
+import { inchWordsAt } from './inch-words.ts'
 import { inIsUnit, isNoLength } from './not-a-length.ts'
 import { type NumberProblem, numberAt } from './numbers.ts'
 import { meaning, means, type Terms, termAt } from './terms.ts'
@@ -66,7 +67,7 @@ const make = (from: number, to: number, value: number, unit: LengthUnit | null):
 function quantityAt(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<string>, at: number): Quantity | 'skip' | null {
   const token = tokens[at] as Token
   const term = termAt(terms, at)
-  if (token.kind === 'word') return inWords(tokens, terms, at)
+  if (token.kind === 'word') return inWords(tokens, terms, at) ?? inchesInWords(tokens, terms, at)
   if (token.kind !== 'digits' && token.kind !== 'fraction') return null
   if (term) return null // p2p, 3/4 sleeve, x2
   const height = heightAt(tokens, terms, at)
@@ -91,6 +92,11 @@ function inWords(tokens: readonly Token[], terms: Terms, at: number): Quantity |
   const unit = meaning(next, 'unit')
   if (!next || next.from !== term.to || !unit || unit.unit === 'm' || unit.unit === 'ft' || tokens[next.from]?.text === 'in') return null
   return make(at, next.to, number.value, unit.unit)
+}
+
+function inchesInWords(tokens: readonly Token[], terms: Terms, at: number): Quantity | null {
+  const found = /^(?:a|an|one|two|three|four|half)$/.test(tokens[at]?.text ?? '') ? inchWordsAt(tokens, terms, at) : null
+  return found && make(at, found.to, found.value, 'in')
 }
 
 /**

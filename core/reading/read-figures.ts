@@ -3,7 +3,7 @@ import type { LengthUnit } from '../length.ts'
 import { gatherAllowances, isSpare } from './allowances.ts'
 import { asidesOf } from './asides.ts'
 import { listBasis, wordsOf } from './context.ts'
-import { figuresOf, isCollarHeight, isOfUnknown, withTrailingNames } from './figures.ts'
+import { figuresOf } from './figures.ts'
 import { gap } from './gap.ts'
 import { issue } from './issues.ts'
 import { jointOf } from './joint.ts'
@@ -20,6 +20,7 @@ import { garmentsOf, sizeOffered, sizesOf } from './sections.ts'
 import { commonest } from './settle-unit.ts'
 import { sizeLabelsOf } from './size-labels.ts'
 import type { TextRead } from './text.ts'
+import { isCollarHeight, isOfUnknown, withTrailingNames } from './trailing-names.ts'
 import { listUnit, toldUnits } from './unit.ts'
 
 /** Reads the figures of one text; `listing.text` is what its places are in. */
@@ -80,14 +81,17 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     words
   }
   const read = measuresOf(linked.figures, told)
-  const allowed = gatherAllowances(
-    measured,
-    spare,
+  const allowed = gatherAllowances({
+    tokens,
+    terms,
     layout,
-    (token) => garments.kindAt(token).kind,
+    links: measured,
+    spare,
+    main: acts,
+    kindAt: (token) => garments.kindAt(token).kind,
     stated,
-    (link) => link.quantity.unit ?? listUnit(told.units, link.label, link.quantity)
-  )
+    unitOf: (link) => link.quantity.unit ?? listUnit(told.units, link.label, link.quantity)
+  })
 
   const titleLabels = title
     ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title.tokens, title.terms, title.lexis.halves), legs, title: true, language })
@@ -127,11 +131,13 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const sizesMeasured = new Set(measures.flatMap(({ size }) => (size === undefined ? [] : [size])))
   if (sizesMeasured.size > 1) issues.push(issue('reading.several-sizes', { sizes: [...sizesMeasured].join(', ') }, {}, words))
   nameless(listing.text, found, stated, measures.length > 0, leftAside, issues, words)
+  const hemDepthMm = read.hemDepthMm ?? allowed.hemDepthMm
   return {
     kind,
     measures,
     made: {
-      ...(read.hemDepthMm === null ? {} : { hemDepthMm: read.hemDepthMm }),
+      ...(hemDepthMm === null ? {} : { hemDepthMm }),
+      ...(allowed.outletMm === null ? {} : { outletMm: allowed.outletMm }),
       ...(apart === null ? {} : { backPocketGapMm: apart.mm }),
       ...(allowed.seamAllowanceMm === null ? {} : { seamAllowanceMm: allowed.seamAllowanceMm })
     },

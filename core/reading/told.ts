@@ -13,15 +13,20 @@ const OPENS: Partial<Record<PointId, Shape[]>> = {
   legOpening: ['legs', 'whole']
 }
 
+const ALL_OF_IT = /full|throughout|komplett|vollst|ganz|enti|total|interamente|completamente|volledig|helemaal|ca[łl]o|hel/i
+
 /** Construction, the first telling of each fact. */
 export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Partial<Made> {
   const made: Partial<Made> = {}
   const shape = kind === null ? 'none' : SHAPE[kind]
+  // lined in part: what opening it costs stays untold, unless the text says somewhere that all of it is lined
+  const partly = texts.some(({ terms }) => terms.by.has('partLined'))
   for (const text of texts) {
     for (const term of termsAs(text.terms, 'made')) {
       const told = meaning(term, 'made')?.fact
       if (!told) continue
       const denied = isDenied(text, term)
+      if (told.fact === 'lined' && partly && !ALL_OF_IT.test(slice(text, term.from, term.to))) continue
       if (told.fact === 'opens') {
         if (denied) continue
         const places = told.value.filter((point) => OPENS[point]?.includes(shape))

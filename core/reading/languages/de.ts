@@ -131,6 +131,8 @@ export const de: Lexicon = {
       'knielang | knöchellang | bodenlang | wadenlang | hüftlang | taillenhoch | hohe taille | hoher bund | niedriger bund | lange ärmel | kurze ärmel | langarm | kurzarm | dreiviertelarm | 3 4 arm | 3 4 ärmel | brusttasche | hosentasche | gesäßtasche | seitentasche | gummibund | rundhals | v ausschnitt | hüfthose | low waist | high waist | lange zeit | bund mit gummizug | gummizug im bund | so lange | wie lang',
     otherUnit:
       'knöpfe | taschen | stück | paar | tage | tag | wochen | jahre | monate | prozent | grad | kg | gramm | g | stunden | teile | teilig | euro | mal | loch | löcher | gürtelschlaufen | uhr | jahr | den | liter | fach | reihen | stk | mal getragen',
+    partLined:
+      'halb gefüttert | halbgefüttert | teilgefüttert | teilweise gefüttert | zur hälfte gefüttert | halbfutter | teilfutter | nur die ärmel gefüttert | ärmel ungefüttert',
     lining: 'futter | innenfutter | fütterung | futterstoff | füllung | besatz | ärmelfutter',
     retail: 'neupreis | np | uvp | ehemals | gekostet | kostete | versand | porto | versandkosten | statt | ursprünglich | vb neu',
     price: 'preis | vb | festpreis | fp | verkaufe | für nur | jetzt | abzugeben für | verhandlungsbasis | möchte | hätte gern',

@@ -119,6 +119,8 @@ export const es: Lexicon = {
       'manga larga | manga corta | sin mangas | manga tres cuartos | cintura alta | cintura baja | cuello redondo | cuello alto | cuello pico | cuello vuelto | cuello de pico | talle alto | talle bajo | tiro alto | tiro bajo | largo hasta la rodilla | talla única | cintura elástica | cuello mao | cuello camisero | manga francesa | mangas cortas | mangas largas | bajo precio | a la altura | bolsillo pecho | vestido largo | falda larga | abrigo largo | vestido corto | hombros descubiertos | corte imperio',
     otherUnit:
       'botones | bolsillos | piezas | pieza | par | pares | días | día | años | meses | por ciento | grados | kg | g | gr | gramos | euros | euro | veces | horas | agujeros | puestas | usos | fotos | semanas',
+    partLined:
+      'medio forro | medio forrado | medio forrada | semiforrado | semiforrada | parcialmente forrado | parcialmente forrada | forro parcial',
     lining: 'forro | relleno | interior forro | ribete',
     retail: 'original | costó | precio original | gastos | envío | nuevo costó | pvp | antes | valor',
     price:

@@ -126,6 +126,8 @@ export const fr: Lexicon = {
       'taille haute | taille basse | taille unique | mi long | mi longue | mi cuisse | manches longues | manches courtes | manche longue | manche courte | sans manches | manches 3 4 | 3 4 | col roulé | col v | col rond | col claudine | longueur genou | longueur genoux | taille élastique | taille élastiquée | taille normale | taille petit | taille grand | taille bien | taille mi haute | poche poitrine | poches poitrine | longtemps | le long | bonne taille | taille ajustable | ma taille habituelle | taille empire | ras de cou | col montant | épaulettes | col chemise | grande taille | petite taille | longue durée',
     otherUnit:
       'boutons | poches | pièces | pièce | paire | jours | jour | ans | mois | pour cent | degrés | degré | kg | g | grammes | euros | euro | fois | heures | trous | trou | lot | passants | ème | e | semaines | photos | tailles',
+    partLined:
+      'semi doublé | semi doublée | demi doublé | demi doublée | à moitié doublé | partiellement doublé | partiellement doublée | doublé à moitié | demi doublure',
     lining: 'doublure | doublé | doublée | garniture | rembourrage',
     retail:
       'neuf | acheté | achetée | prix boutique | prix neuf | prix d origine | frais | port | envoi | livraison | valeur | au lieu | prix initial',

@@ -121,6 +121,7 @@ export const it: Lexicon = {
       'manica lunga | manica corta | senza maniche | vita alta | vita bassa | maniche lunghe | maniche corte | girocollo | collo alto | collo a v | scollo a v | taglia unica | maniche a tre quarti | manica 3 4 | maniche 3 4 | vita elastica | al ginocchio | vita media | collo alla coreana | dolcevita | scollo tondo | a lungo | vestito lungo | abito lungo | gonna lunga | cappotto lungo | spalle scoperte | stile impero | vita regolare | vita stretta | collo tondo',
     otherUnit:
       'bottoni | tasche | pezzi | pezzo | paio | giorni | giorno | anni | mesi | per cento | gradi | kg | g | gr | grammi | euro | volte | ore | fori | buchi | foto | settimane | passanti',
+    partLined: 'semifoderato | semifoderata | mezza fodera | parzialmente foderato | parzialmente foderata | foderato a metà',
     lining: 'fodera | imbottitura | bordo | rivestimento interno',
     retail: 'pagato | pagata | prezzo originale | originale | spedizione | nuovo costava | valore | acquistato a | acquistata a | listino',
     price: 'prezzo | vendo | a soli | in vendita',

@@ -71,6 +71,8 @@ export type WordRole =
   /** after a number: not a length (days, pockets, %, kg) */
   | 'otherUnit'
   | 'lining'
+  /** half lined, lined to the knee: lined in part */
+  | 'partLined'
   | 'retail'
   | 'price'
   | 'condition'

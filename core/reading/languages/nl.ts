@@ -117,6 +117,7 @@ export const nl: Lexicon = {
       'lange mouwen | korte mouwen | lange mouw | korte mouw | hoge taille | lage taille | knielang | enkellang | knielengte | ronde hals | v hals | col | borstzak | driekwart mouw | 3 4 mouw | elastische taille | hoge kraag | lange tijd | mouwloos | broekzak | hoge band | elastische band | colkraag | heuplengte | zolang | schoudervulling',
     otherUnit:
       'knopen | zakken | stuks | stuk | paar | dagen | dag | jaar | maanden | procent | graden | kg | g | gram | euro | keer | uur | gaatjes | gaten | weken | lussen | foto s',
+    partLined: 'half gevoerd | gedeeltelijk gevoerd | deels gevoerd | halve voering',
     lining: 'voering | vulling | bies',
     retail: 'nieuwprijs | verzendkosten | verzending | origineel | kostte | np | gekocht voor | oorspronkelijk',
     price: 'prijs | vraagprijs | te koop | nu',

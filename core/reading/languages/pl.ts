@@ -122,6 +122,7 @@ export const pl: Lexicon = {
       'wysoki stan | niski stan | długi rękaw | krótki rękaw | bez rękawów | do kolan | do kostek | okrągły dekolt | dekolt w serek | rękaw 3 4 | długie rękawy | krótkie rękawy | w pasie gumka | średni stan | stan bardzo dobry | stan idealny | stan dobry | bardzo dobry stan | idealny stan | dobry stan | stan nowy | stan jak nowy | w stanie | stan używany | stan perfekcyjny | golf | półgolf | dekolt v | stan ogólny | rękaw długi | rękaw krótki | stan db | stan bdb | długość midi | długość mini | długość maxi',
     otherUnit:
       'guziki | guzików | kieszenie | kieszeni | sztuki | sztuk | szt | para | pary | dni | dzień | lat | miesięcy | procent | stopni | kg | g | gram | zł | pln | razy | godzin | dziury | zdjęć | szlufek',
+    partLined: 'częściowa podszewka | częściowo na podszewce | pół podszewki | do połowy na podszewce',
     lining: 'podszewka | podszewki | wypełnienie | ściągacze | wnętrze',
     retail:
       'nowa kosztowała | cena sklepowa | wysyłka | koszt | oryginalnie | kupiona za | kupione za | cena regularna | kosztowała | przesyłka | kosztowały',

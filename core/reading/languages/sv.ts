@@ -120,6 +120,7 @@ export const sv: Lexicon = {
       'lång ärm | kort ärm | långärmad | kortärmad | hög midja | låg midja | knälång | ankellång | v ringad | rund hals | bröstficka | ärmlös | trekvartsärm | 3 4 ärm | resår i midjan | polokrage | resår i midja | långa ärmar | korta ärmar | höga midjan | höftficka | golvlång | vadlång | normal midja | låg gren | axelvaddar',
     otherUnit:
       'knappar | fickor | stycken | st | styck | par | dagar | dag | år | månader | procent | grader | kg | g | gram | kr | kronor | sek | gånger | timmar | hål | veckor | delar | bilder',
+    partLined: 'halvfodrad | delvis fodrad | halvfodrat | delvis fodrat',
     lining: 'foder | fyllning | fodret',
     retail: 'nypris | frakt | ordinarie | kostade | köpt för | porto | ord pris | inköpt för | fraktkostnad',
     price: 'pris | säljes | säljs | nu',

@@ -84,11 +84,12 @@ export const misreadings: Case[] = [
   },
   {
     name: 'a hem that could be let down',
-    teaches: 'what can be let down is cloth to spare, not the depth of a hem',
+    teaches: 'what can be let down is cloth to spare, and the hem is at least so deep',
     listing: { title: 'Linen skirt', text: 'Length 26" plus 2" hem that could be let down. Waist 28" around (could be taken out 1")' },
     expect: {
       kind: 'skirt',
       fibres: [['linen', null]],
+      made: { hemDepthMm: 50.8 },
       measures: [m('skirtLength', '26"', 'in length'), m('waist', '28"', 'in around')],
       allowances: [
         { point: 'skirtLength', mm: 50.8, place: { text: '2"', nth: 1, value: 2, unit: 'in' } },

@@ -370,10 +370,11 @@ export const traps: Case[] = [
   },
   {
     name: 'hem to let down',
-    teaches: 'an allowance is kept apart from the length',
+    teaches: 'an allowance is kept apart from the length; what is let down from a hem is turned up in it',
     listing: { title: 'Trousers', text: 'Inseam 29", with 2" hem to let down. Waist 16" flat with 1.5" to let out.' },
     expect: {
       kind: 'trousers',
+      made: { hemDepthMm: 50.8 },
       measures: [m('inseam', '29"', 'in length'), m('waist', '16"', 'in flat')],
       allowances: [
         { point: 'inseam', mm: 50.8, place: { text: '2"', nth: 1, value: 2, unit: 'in' } },

@@ -1,0 +1,72 @@
+/** Links set right by what stands behind their figures: how it was taken, what it is of, cloth to spare. */
+import { landmarkFrom, STARTS_FROM } from './from-landmark.ts'
+import type { Label } from './label.ts'
+import { isFamily, moreExact } from './labels.ts'
+import type { PointName } from './languages/lexicon.ts'
+import type { Link } from './link.ts'
+import type { Quantity } from './quantities.ts'
+import { means, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+const UPRIGHT = /^(?:wide|deep|tall|high|broad|hoch|breit|haut|large|alto|ancho|largo|hoog|breed|hog|bred)$/
+
+/** “collar 6" wide”, “Kragen 7 cm hoch”: how high a collar stands, not how far it goes around. */
+export const isCollarHeight = (tokens: readonly Token[], { label, quantity, before }: Link): boolean =>
+  before && label.weak && label.points[0] === 'neck' && UPRIGHT.test(tokens[quantity.spanTo]?.text ?? '')
+
+const ADJECTIVE = /^(?:wide|long|deep|tall|breit|lang|large|long|ancho|largo|larga|larghi|lungo|lunga|breed|bred)$/
+
+/** “bib 9" wide”: the word before the figure is a thing we don't know (or nothing of ours), and the width is its own. */
+export function isOfUnknown(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link): boolean {
+  if (before || label.to - label.from !== 1 || !ADJECTIVE.test(tokens[label.from]?.text ?? '')) return false
+  let at = quantity.from - 1
+  while (at >= 0 && tokens[at]?.kind === 'word' && means(termAt(terms, at), 'light', 'measures') && quantity.from - at < 5) at--
+  const word = tokens[at]
+  const its = termAt(terms, at)
+  const unknown = its === undefined || (means(its, 'nothing') && !means(its, 'point'))
+  return word?.kind === 'word' && word.text.length > 2 && unknown && quantity.from - at < 4
+}
+
+const SPARED = new Set<PointName>(['hem', 'bottomEdge', 'sweep', 'legOpening', 'waist', 'waistband', 'hip', 'inseam', 'length'])
+const isSpared = ({ role }: Label): boolean => role === 'letDown' || role === 'letOut' || role === 'seamAllowance'
+const SPARE_MM = 130
+const isSmall = (one: Quantity): boolean =>
+  one.unit !== null && one.value * (one.unit === 'in' ? 25.4 : one.unit === 'cm' ? 10 : 1) < SPARE_MM
+
+/** “chest 20" pit to pit”, “sleeve 18" from the underarm”: what stands behind a figure says how it was taken. */
+export function withTrailingNames(
+  tokens: readonly Token[],
+  terms: Terms,
+  links: readonly Link[],
+  labels: readonly Label[],
+  close: (quantity: Quantity, label: Label) => boolean
+): Link[] {
+  const used = new Set(links.map(({ label }) => label))
+  let index = 0
+  return links.map((link) => {
+    while (labels[index] && (labels[index] as Label).from < link.quantity.spanTo) index++
+    const { label, quantity } = link
+    const [a] = label.points
+    // “hem has 2" to let down”: cloth to spare, though the hem is named before it
+    const spare = labels[index]
+    if (
+      link.before &&
+      a !== undefined &&
+      SPARED.has(a) &&
+      spare &&
+      !used.has(spare) &&
+      isSpared(spare) &&
+      isSmall(quantity) &&
+      close(quantity, spare)
+    )
+      return { ...link, label: { ...spare, from: label.from } }
+    if (!link.before || label.role !== 'point' || a === undefined || label.points.length > 1) return link
+    const landmark = STARTS_FROM[a] && landmarkFrom(tokens, terms, quantity.spanTo)
+    const better = landmark ? STARTS_FROM[a]?.[landmark.landmark] : undefined
+    if (better) return { ...link, label: { ...label, points: [better] } }
+    const next = labels[index]
+    const b = next?.points[0]
+    if (landmark || !next || b === undefined || used.has(next) || next.letter || !isFamily(a, b) || !close(quantity, next)) return link
+    return { ...link, label: { ...label, points: [moreExact(a, b)], basis: next.basis ?? label.basis } }
+  })
+}

@@ -17,6 +17,7 @@ import type { Wording } from './words/say.ts'
 
 export type { GapShown, Reckoning } from './plan/answer.ts'
 export type { Ask } from './plan/ask.ts'
+export type { NotTaken } from './plan/not-taken.ts'
 export type { ReckonRequest } from './plan/request.ts'
 export type { Verdict } from './plan/verdict.ts'
 export type { Worth } from './plan/worth.ts'
@@ -60,6 +61,8 @@ function findOut(request: ReckonRequest, withOutlook: boolean, wording: Wording)
     garment,
     target,
     gaps,
+    options,
+    refusals,
     plans,
     means,
     outlook,

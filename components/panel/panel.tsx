@@ -12,6 +12,7 @@ import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, useWords } from '../words.tsx'
 import { Answer } from './answer.tsx'
 import { ListingWords } from './listing-words.tsx'
+import { OtherWays } from './other-ways.tsx'
 import { Plans } from './plans.tsx'
 import { Points } from './points.tsx'
 import { SellerAnswers } from './seller-answer.tsx'
@@ -147,6 +148,7 @@ function Body(props: PanelProps & { judged: Judged }) {
       <Points judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />
       <Plans judged={judged} onAim={props.onAim} />
       <WhatMoves judged={judged} />
+      <OtherWays judged={judged} />
       <TakenAsGiven judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} onMoney={props.onMoney} />
       <Cautions cautions={judged.reckoning?.cautions ?? []} />
       <ListingWords

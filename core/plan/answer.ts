@@ -1,4 +1,5 @@
 /** Everything found out, as the answer a page shows. */
+import type { Option, Refusal } from '../alterations/row.ts'
 import { assumptionsOf } from '../garment/assumptions.ts'
 import { mendingOf } from '../garment/condition.ts'
 import { contradictions } from '../garment/contradictions.ts'
@@ -15,6 +16,7 @@ import { cautionsFor } from './cautions.ts'
 import type { ClothAnswers } from './cloth-answers.ts'
 import { conversionsFor } from './conversions.ts'
 import type { Means } from './means.ts'
+import { type NotTaken, notTaken } from './not-taken.ts'
 import type { Outlook } from './outlook.ts'
 import type { Misfit, Plan } from './plan.ts'
 import { distinct, type Plans } from './plan-alterations.ts'
@@ -42,6 +44,8 @@ export interface Reckoning {
   untold: { point: PointId; band: Band }[]
   asItIs: { misfit: Misfit[]; chance: number | null }
   plans: Plan[]
+  /** Other ways to move what is wrong, and why the advised plan does not take them. */
+  notTaken: NotTaken[]
   chance: number | null
   ask: Ask[]
   worth: Worth | null
@@ -58,6 +62,8 @@ export interface Found {
   garment: Garment
   target: Target
   gaps: readonly Gap[]
+  options: readonly Option[]
+  refusals: readonly Refusal[]
   plans: Plans
   means: Means
   outlook: Outlook | null
@@ -70,7 +76,7 @@ export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook }: Fo
   judge({ garment, gaps, plans, means, markMm, chance: { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null } }).verdict
 
 export function answerFrom(
-  { input, garment, target, gaps, plans, means, outlook, clothAnswers, markMm }: Found,
+  { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm }: Found,
   wording: Wording
 ): Reckoning {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
@@ -122,6 +128,7 @@ export function answerFrom(
       chance: chanceOf(undefined)
     },
     plans: shown.map((plan) => ({ ...plan, chance: chanceOf(plan) })),
+    notTaken: advised === undefined ? [] : notTaken({ garment, gaps, options, refusals, means, markMm }, advised, wording),
     chance: missing.length === 0 ? chanceOf(advised) : null,
     ask:
       missing.length > 0

@@ -165,6 +165,8 @@ export const panel = {
   'field.wrong.zero': 'A length of nothing can’t be judged. Type what was measured.',
   'field.wrong.too-large': 'No garment is longer than 5 metres. Look at the unit and the figure again.',
 
+  'other-ways.head': 'Other ways, and why not',
+  'other-ways.way': '{alteration|alteration}, for the {point|point}',
   'plans.head': 'Plans',
   'plans.after.in': 'After each, in inches',
   'plans.after.cm': 'After each, in centimetres',

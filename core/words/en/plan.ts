@@ -180,6 +180,13 @@ export const plan: Record<string, string> = {
   'convert.to-cropped':
     'Cut off above the hip, the bottom edge would no longer matter. That makes another garment of it and cannot be undone.',
 
+  // other ways, and why not
+  'not-taken.level': 'It is level {level} work, and you sew to {own}.',
+  'not-taken.too-little': 'By itself it gives {holds|length} of the {needs|length} that are needed.',
+  'not-taken.dearer': 'With what it risks it weighs as {minutes|time} of work; what is done instead, {instead|time}.',
+  'not-taken.beside': 'It does not go together with what is done elsewhere.',
+  'not-taken.no-gain': 'Beside the rest it would leave no less wrong.',
+
   // money
   'worth.hour-missing': 'Say what an hour of your own work is worth, and the cost can be worked out.',
   'worth.tailor-price-missing': 'Your tailor’s price for one job is missing ({alteration|alteration}), so the cost cannot be worked out.',

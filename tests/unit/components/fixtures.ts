@@ -183,6 +183,7 @@ export const trousersReckoning: Reckoning = {
     chance: 0.02
   },
   plans: [leastWork, closestFit, tailorPlan],
+  notTaken: [],
   chance: 0.62,
   ask: [
     {
@@ -216,6 +217,7 @@ export const leaveIt: Reckoning = {
     ],
     chance: 0
   },
+  notTaken: [],
   plans: [
     {
       aim: 'least-work',
@@ -259,6 +261,7 @@ export const tooLittle: Reckoning = {
   assumed: [],
   asItIs: { misfit: [], chance: null },
   plans: [],
+  notTaken: [],
   chance: null,
   ask: [
     {
@@ -283,6 +286,7 @@ export const wearsAsIs: Reckoning = {
   ],
   asItIs: { misfit: [], chance: 0.84 },
   plans: [],
+  notTaken: [],
   chance: 0.84,
   ask: [],
   cautions: []

@@ -10,6 +10,7 @@ import { clock, freshRecords, owned, seen, there, WREN } from './fixtures.ts'
 
 const reckoning: Reckoning = {
   conversions: [],
+  notTaken: [],
   untold: [],
   assumed: [],
   verdict: 'alters-to-fit',

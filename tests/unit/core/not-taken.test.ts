@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest'
+import { reckon } from '../../../core/reckon.ts'
+import { garment } from '../../corpus/plans/plan-case.ts'
+import { careful, homeSewer, rowan } from '../../corpus/plans/wearers.ts'
+
+const suits = { waist: 820, hip: 1045, thigh: 630, inseam: 756 }
+const why = (request: Parameters<typeof reckon>[0]) =>
+  Object.fromEntries(reckon(request, { outlook: false }).notTaken.map(({ id, because }) => [id, because]))
+
+describe('other ways, and why not', () => {
+  it('trousers 35 too big at the waist: every other way with its reason, in figures', () => {
+    const others = why({ garment: garment('trousers', { ...suits, waist: 880 }), wearer: rowan, means: homeSewer })
+    // 35 are asked; a button moves 25
+    expect(others['waist-button-move']).toMatchObject({ code: 'not-taken.too-little', values: { holds: 25, needs: 35 } })
+    expect(others['waist-button-move']?.text).toBe('By itself it gives 2.5 cm of the 3.5 cm that are needed.')
+    // set-up 30 for the whole, waistband included, against 45 at the sides
+    expect(others['waist-in-side-seams']).toMatchObject({ code: 'not-taken.dearer', values: { minutes: 45, instead: 30 } })
+    expect(others['waist-in-darts']).toMatchObject({ code: 'limit.has-back-seam' })
+    expect(others['waist-in-centre-back']).toBeUndefined()
+    // what lets out is no way to take in
+    expect(others['waist-out-centre-back']).toBeUndefined()
+  })
+  it('a job beyond one’s level says both levels', () => {
+    const others = why({ garment: garment('trousers', { ...suits, hip: 1110 }), wearer: rowan, means: homeSewer })
+    expect(others['seat-in']).toMatchObject({ code: 'not-taken.level', values: { level: 4, own: 3 } })
+    expect(why({ garment: garment('trousers', { ...suits, hip: 1110 }), wearer: rowan, means: careful })['seat-in']).toBeUndefined()
+  })
+  it('nothing is wrong: there are no other ways', () => {
+    expect(reckon({ garment: garment('trousers', suits), wearer: rowan, means: homeSewer }).notTaken).toEqual([])
+  })
+})

@@ -34,6 +34,8 @@ const WINDOW = 20
 /** So many times the spread that chance alone makes is taken for chance (from memory). */
 const CERTAINTY = 1.5
 const WORTH_SAYING = 0.005
+/** Past this chance nothing is asked for its own sake (from memory). */
+const SURE = 0.9
 
 /** Draws are made once, so their order is too. */
 const orders = new WeakMap<Float64Array, Uint16Array>()
@@ -79,7 +81,9 @@ export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], stake
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
   const asked = [...valued(outlook, stakes), ...valuedCloth(cloth, stakes)].filter(({ worth }) => worth > least)
   // nothing alone would change the decision: what would at the price where it hangs in the balance comes first, for what it is worth at this one
-  const found = asked.length > 0 ? asked : valued(outlook, inTheBalance(outlook, stakes)).filter(({ worth }) => worth > least)
+  const likely = outlook.works.filter((one) => one).length / outlook.works.length
+  const found =
+    asked.length > 0 || likely > SURE ? asked : valued(outlook, inTheBalance(outlook, stakes)).filter(({ worth }) => worth > least)
   const worthOf = (what: Answerable['what']): number => (asked.length > 0 ? (asked.find((one) => one.what === what)?.worth ?? 0) : 0)
   return found
     .sort((one, other) => other.worth - one.worth)

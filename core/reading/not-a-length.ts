@@ -4,7 +4,7 @@ import type { Token } from './tokens.ts'
 
 export const CURRENCY_MARKS = new Set(['£', '€', '$', '¥', '₹'])
 const AFTER = new Set(['%', '°', '£', '€', '$', '¥'])
-const SHORTHAND = /^(?:w|l|h|r|i|t|b|c|s|k|lo|fr|br|ptp|x)$/
+const SHORTHAND = /^(?:w|l|h|r|i|t|b|c|s|k|lo|sl|sh|il|ol|fr|br|ptp|x)$/
 
 /** Is the number at tokens from..to none of a length? `unit`: a unit of length was found after it. */
 export function isNoLength(tokens: readonly Token[], terms: Terms, from: number, to: number, unit: boolean, value: number): boolean {

@@ -52,7 +52,7 @@ export interface Reading {
   allowances: { point: PointId; mm: number; stated: Stated }[]
   leftAside: { stated: Stated; because: AsideReason }[]
   issues: Issue[]
-  /** What the page's own data tells beyond its text; it was read behind the text, and places go on into it. */
+  /** What the page's own data and its title tell beyond its text; it was read behind the text, and places go on into it. */
   added?: string
 }
 

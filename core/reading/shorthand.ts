@@ -52,6 +52,9 @@ function letterBefore(tokens: readonly Token[], one: Quantity): Label | null {
 
 function letterAfter(tokens: readonly Token[], one: Quantity): Label | null {
   const word = tokens[one.to]
-  if (word?.kind !== 'word' || !LETTERS.has(word.text) || word.spaced) return null
+  if (word?.kind !== 'word' || !LETTERS.has(word.text)) return null
+  // 20" W x 28" L: a letter that stands off its figure must end there
+  const next = tokens[one.to + 1]
+  if (word.spaced && !(next === undefined || next.kind === 'break' || next.text === 'x' || /^[,;/|]$/.test(next.text))) return null
   return letterLabel(one.to, word.text)
 }

@@ -205,8 +205,10 @@ function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: 
       const text = tokens[at]?.text ?? ''
       if (!/^[->.']$/.test(text)) return null
       // armpit-armpit, shoulder-hem: a glued hyphen is the “to”
-      if (text === '-' && !tokens[at]?.spaced && !tokens[at + 1]?.spaced && at === reached && at + 1 === term.from && index === first + 1)
-        seenTo = true
+      if (text !== '-' || at !== reached || at + 1 !== term.from || index !== first + 1) continue
+      if (!tokens[at]?.spaced && !tokens[at + 1]?.spaced) seenTo = true
+      // “collar - hem 25"” too, where the two name a length and the figure follows
+      else if (isNamedPair(list[first], term) && isFigure(tokens, term.to)) seenTo = true
     }
     reached = term.to
     if (!seenTo && means(term, 'to')) {
@@ -227,6 +229,13 @@ function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: 
   }
   return null
 }
+
+const isNamedPair = (a: Term | undefined, b: Term): boolean => {
+  const [from, to] = [meaning(a, 'landmark'), meaning(b, 'landmark')]
+  return from !== undefined && to !== undefined && from.landmark !== to.landmark && pairOf(from.landmark, to.landmark) !== null
+}
+const isFigure = (tokens: readonly Token[], at: number): boolean =>
+  tokens[/^[:=-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at]?.kind === 'digits'
 
 function gapless(tokens: readonly Token[], from: number, to: number): boolean {
   for (let at = from; at < to; at++) if (tokens[at]?.kind !== 'word') return false

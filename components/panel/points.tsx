@@ -9,6 +9,7 @@ import { gapWords, isMeasured } from '../tape/tape-words.ts'
 import { useWords, type Words } from '../words.tsx'
 import { CorrectForm, draftOf } from './correct-form.tsx'
 import { type PointRow, pointRows, withoutPoint, withPoint } from './point-rows.ts'
+import { SizeLabel } from './size-label.tsx'
 
 export interface PointsProps {
   judged: Judged
@@ -67,6 +68,7 @@ export function Points({ judged, onCorrections, onDraft }: PointsProps) {
           }}
         />
       )}
+      <SizeLabel judged={judged} onCorrections={onCorrections} onDraft={onDraft} />
     </section>
   )
 }

@@ -52,7 +52,7 @@ export function garmentFrom(reading: Reading, corrections: readonly Correction[]
     if (typed) measures.push({ point, mm: measure.mm, source })
     else measures.push({ point, mm: measure.mm, sdMm: sdOf(measure, reading, settled.has(measure)), source })
   }
-  for (const label of reading.sizeLabels)
+  for (const label of labelsOf(reading, corrections))
     for (const { point, mm, sdMm } of labelEvidence(label, kind))
       if (!measures.some((other) => other.point === point)) measures.push({ point, mm, sdMm, source: 'label' })
   const { cloth } = reading
@@ -71,6 +71,12 @@ export function garmentFrom(reading: Reading, corrections: readonly Correction[]
     ...(reading.mending.length > 0 ? { condition: reading.mending.map((job) => ({ job })) } : {}),
     ...(price === null ? {} : { price: { amount: price } })
   }
+}
+
+/** The size labels: the one that was typed stands for those that were read. */
+export function labelsOf({ sizeLabels }: Pick<Reading, 'sizeLabels'>, corrections: readonly Correction[]): string[] {
+  const typed = corrections.findLast((one) => 'label' in one)
+  return typed === undefined ? sizeLabels : [typed.label].filter((label) => label.trim() !== '')
 }
 
 /** The price in the person's currency, or null: then the page says so (`reading.other-currency`). */

@@ -86,4 +86,6 @@ export type Correction =
   | { kind: GarmentKind }
   /** Of the sizes that the text measures, the one for sale. */
   | { size: string }
+  /** What stands on the size label, where the text does not say: evidence of measures, never certainty. Empty: none. */
+  | { label: string }
   | { made: Partial<Made> }

@@ -72,6 +72,7 @@ export const correction: Of<Correction> = z.union([
   z.object({ add: point, mm, source: z.enum(['seller', 'own']) }),
   z.object({ kind }),
   z.object({ size: z.string() }),
+  z.object({ label: z.string() }),
   z.object({ made })
 ])
 

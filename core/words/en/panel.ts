@@ -121,6 +121,10 @@ export const panel = {
   'ask.copied': 'Copied. Paste it into a message to the seller.',
   'ask.not-copied': 'It could not be copied. Mark the question above and copy it by hand.',
 
+  'size-label.head': 'Size on the label',
+  'size-label.none': 'Where figures are missing, a label such as M, W32 L34 or 40R makes some likely.',
+  'size-label.tells': 'What is not measured is taken from it, with much doubt.',
+  'size-label.tells-nothing': 'This label tells no measures of such a garment.',
   'points.head': 'Points',
   'points.in.in': 'Inches, girths around',
   'points.in.cm': 'Centimetres, girths around',

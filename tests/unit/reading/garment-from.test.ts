@@ -190,3 +190,16 @@ test('the size for sale, as chosen', () => {
   const waistOf = (size: string) => garmentFrom(reading, [{ size: 'S' }, { size }]).measures.find(({ point }) => point === 'waist')?.mm
   expect([waistOf('S'), waistOf('M')]).toEqual([680, 740])
 })
+
+test('a size label typed by hand makes likely what is not told, and stands for those that were read; empty, for none', () => {
+  const pair = readListing({ title: 'Trousers, W34 L32', text: 'hip 42" around' })
+  const waistOf = (corrections: Correction[]) => garmentFrom(pair, corrections).measures.find(({ point }) => point === 'waist')
+  const read = waistOf([])
+  const typed = waistOf([{ label: 'W34 L32' }, { label: 'W30 L32' }])
+  expect(read).toMatchObject({ source: 'label' })
+  expect(typed).toMatchObject({ source: 'label' })
+  expect((read?.mm ?? 0) - (typed?.mm ?? 0)).toBeCloseTo(4 * 25.4, 6)
+  expect(waistOf([{ label: '' }])).toBeUndefined()
+  // never over what was measured
+  expect(garmentFrom(reading, [{ label: 'W40 L30' }]).measures.find(({ point }) => point === 'waist')?.source).toBe('seller')
+})

@@ -3,6 +3,7 @@ import { keepsNeedleHoles, levelMore, timeFactor } from '../garment/cloth.ts'
 import { isFelled } from '../garment/construction.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made, Use } from '../garment/garment-input.ts'
+import type { SeamId } from '../garment/seams.ts'
 import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
 import { CATALOGUE } from './catalogue.ts'
@@ -103,8 +104,12 @@ const within = (line: Line, own: number | undefined): number => {
   return Math.max(0, line.physicalMm === undefined ? cap : Math.min(cap, own === undefined ? cap : line.physicalMm))
 }
 
+/** A check or a nap is matched at a seam: an edge that is turned or a button that is moved takes no longer for it (common practice). */
+const UNMATCHED: ReadonlySet<SeamId> = new Set<SeamId>(['hem', 'cuff', 'front-edge', 'strap'])
+
 function optionOf(row: Row, garment: Garment, own: number | undefined): Option {
-  const factor = timeFactor(garment.cloth)
+  const lines = row.lines(garment)
+  const factor = lines.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED.has(seam))) ? timeFactor(garment.cloth) : 1
   const opens = typeof row.opens === 'function' ? row.opens(garment) : (row.opens ?? [])
   const [whole, per25] = typeof row.minutes === 'function' ? row.minutes(garment) : row.minutes
   const opening = opens.reduce((sum, what) => sum + PREPARATIONS[what], 0)
@@ -116,7 +121,7 @@ function optionOf(row: Row, garment: Garment, own: number | undefined): Option {
     key: keyOf(row),
     id: row.id,
     direction: row.direction,
-    lines: row.lines(garment).map((line) => ({
+    lines: lines.map((line) => ({
       ...line,
       capMm: within(line, own),
       because: own === undefined ? line.because : { code: 'limit.own', values: { own } }

@@ -52,6 +52,9 @@ const IDLE_MINUTES_PER_MM = 0.001
 export const idleMinutes = (line: Line, points: readonly PlanPoint[]): number =>
   points.some(({ point }) => (line.effects[point] ?? 0) !== 0) ? 0 : IDLE_MINUTES_PER_MM
 
+/** Opened and closed again without matching anything. */
+const UNMATCHED: ReadonlySet<string> = new Set<Preparation>(['hem', 'cuff', 'lining'])
+
 export function problemFor(
   aim: Aim,
   gaps: readonly Gap[],
@@ -61,10 +64,9 @@ export function problemFor(
   factor: number
 ): Problem {
   const points = pointsOf(gaps)
-  const preparations = Object.fromEntries(Object.entries(PREPARATIONS).map(([what, minutes]) => [what, minutes * factor])) as Record<
-    Preparation,
-    number
-  >
+  const preparations = Object.fromEntries(
+    Object.entries(PREPARATIONS).map(([what, minutes]) => [what, UNMATCHED.has(what) ? minutes : minutes * factor])
+  ) as Record<Preparation, number>
   const burden =
     all.reduce((sum, option) => sum + mostBurden(option), 0) + Object.values(preparations).reduce((sum, minutes) => sum + minutes, 0)
   const distance = Math.max(

@@ -1,5 +1,6 @@
 /** Figures that are about something else: the model's body, who it would fit, the parcel, a place on the garment. */
 
+import { secondPieceAt } from './another-piece.ts'
 import { gap, OF } from './gap.ts'
 import type { Label } from './label.ts'
 import type { Layout } from './layout.ts'
@@ -28,7 +29,8 @@ export function asidesOf(
   const asides = new Map<Quantity, AsideReason>()
   const scopes = scopesOf(tokens, terms, layout)
   const faulty = new Set(termsAs(terms, 'fault').map(({ from }) => layout.sentence[from] as number))
-  const elsewhere = new Set(termsAs(terms, 'elsewhere').map(({ from }) => layout.sentence[from] as number))
+  const elsewhere = elsewhereIn(tokens, terms, layout)
+  const second = secondPieceAt(tokens)
   let scope = 0
   let label = 0
   for (const one of quantities) {
@@ -37,12 +39,23 @@ export function asidesOf(
     const inside = scopes[scope]
     if (one.height || isHeight(terms, one)) asides.set(one, 'model')
     else if (FITS.test(tokens[one.from - 1]?.text ?? '')) asides.set(one, 'fits-advice')
-    else if (elsewhere.has(layout.sentence[one.from] as number)) asides.set(one, 'detail')
+    else if (one.from > second || elsewhere(one.from)) asides.set(one, 'detail')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
     else if (isPlace(tokens, terms, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
       asides.set(one, 'detail')
   }
   return asides
+}
+
+/** What is told of another listing: its sentence, or its line where the words stand in brackets behind a name. */
+function elsewhereIn(tokens: readonly Token[], terms: Terms, layout: Layout): (token: number) => boolean {
+  const sentences = new Set<number>()
+  const lines = new Set<number>()
+  for (const { from } of termsAs(terms, 'elsewhere')) {
+    if (closingBracket(tokens, from) < tokens.length && layout.line[from] !== undefined) lines.add(layout.line[from] as number)
+    else sentences.add(layout.sentence[from] as number)
+  }
+  return (token) => sentences.has(layout.sentence[token] as number) || lines.has(layout.line[token] as number)
 }
 
 /** “fits 28-29" waist”. */
@@ -85,7 +98,7 @@ function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope
   const scopes: Scope[] = []
   let reached = 0
   for (const term of termsAs(terms, 'model', 'fits', 'parcel')) {
-    if (term.from < reached) continue
+    if (term.from < reached || measuresCloth(tokens, term)) continue
     const because: AsideReason | null = means(term, 'model')
       ? 'model'
       : means(term, 'fits')
@@ -106,6 +119,10 @@ function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope
   }
   return scopes
 }
+
+/** “I measure with the garment zipped”: what the seller does, not how large they are. */
+const measuresCloth = (tokens: readonly Token[], { to }: Term): boolean =>
+  tokens[to - 1]?.text === 'measure' && tokens[to - 2]?.text === 'i' && tokens[to]?.kind === 'word'
 
 /** Inside brackets a remark ends with them. */
 function closingBracket(tokens: readonly Token[], from: number): number {

@@ -45,6 +45,8 @@ const HABIT: Partial<Record<PointId, number>> = {
   calf: 0.5,
   elbow: 1
 }
+/** What a girth's own size still says once a settled girth bears on it (from memory, set by trial). */
+const BORNE = 0.7
 /** Under this sum nothing is sure. */
 const CLOSE = 1.1
 
@@ -119,7 +121,9 @@ export function judgeBasis(girths: readonly GirthEvidence[], kind: GarmentKind |
     const stated = told[index] as number
     const others = girths.length > 1 ? (all - (leans[index] as number)) / (girths.length - 1) : 0
     const borne = settled.reduce((sum, other) => sum + proportion(girth, other), 0)
-    const sum = (own[index] as number) + NEIGHBOURS * others + borne
+    // what another girth of the garment tells is not to be told twice
+    const plain = (own[index] as number) - stated
+    const sum = stated + plain * (borne === 0 ? 1 : BORNE) + NEIGHBOURS * others + borne
     const basis = sum > 0 ? 'flat' : 'around'
     const agrees = stated !== 0 && stated > 0 === sum > 0
     judged[index] = {

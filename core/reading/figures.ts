@@ -132,12 +132,13 @@ export function figuresOf(
     if (label.role !== 'point') continue
     const { evidence, qualifiers, across } = words.get(link) as Words
     const { kind, of } = kindAt(quantity.from)
-    const points: [PointName | null, PointId | null][] = label.letter
-      ? [[null, pointOfLetter(label.letter, kind, inchesOf(quantity), chested)]]
-      : label.points.map((name) => [
-          name,
-          (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ?? resolve(name, kind, qualifiers)
-        ])
+    const points: [PointName | null, PointId | null][] =
+      label.letter && label.points.length === 0
+        ? [[null, pointOfLetter(label.letter, kind, inchesOf(quantity), chested)]]
+        : label.points.map((name) => [
+            name,
+            (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ?? resolve(name, kind, qualifiers)
+          ])
     const seen = new Set<PointId>()
     for (const [name, named] of points) {
       const point = bySize(named, quantity, kind, label.weak)

@@ -9,6 +9,7 @@ export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, Poi
   length: { waist: 'skirtLength', neck: 'bodyLength', shoulder: 'bodyLength' }
 }
 
+const UNDER = /^(?:under|below|underneath|beneath)$/
 const FROM_LOWER = new Set<Landmark>(['armpit', 'bust'])
 
 /**
@@ -52,7 +53,7 @@ export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number)
     if (seen && landmark)
       return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: endOfPlace(tokens, terms, term.to) }
     if (means(term, 'from') || (means(term, 'inner') && landmark)) seen = true
-    else if (!means(term, 'light', 'measures', 'inner')) return null
+    else if (!means(term, 'light', 'measures', 'inner') && !UNDER.test(token.text)) return null
     at = term.to
   }
   return null

@@ -1,10 +1,13 @@
 /** What a figure can be of: names of points, of details, heights, allowances, faults; with what refines them. */
 
 import { backNames } from './back-name.ts'
+import { isItsPlace } from './detail-place.ts'
+import { GENERIC, isFamily, moreExact } from './families.ts'
 import { fromLandmark } from './from-landmark.ts'
 import type { Label, LabelRole } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
 import { endsSentence } from './layout.ts'
+import type { Lexis } from './lexis.ts'
 import type { Quantity } from './quantities.ts'
 import { bothRises, RISES } from './rises.ts'
 import { shorthand } from './shorthand.ts'
@@ -14,7 +17,7 @@ import type { Token } from './tokens.ts'
 const ROLES: LabelRole[] = ['letDown', 'letOut', 'seamAllowance', 'point', 'detail', 'height', 'fault', 'thing']
 
 /** One label a term, then those that belong together joined: length (shoulder to hem), bust/waist, rise – front. Linear. */
-export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
+export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[], letters: Lexis['letters'] = {}): Label[] {
   const figures = figureStarts(tokens.length, quantities)
   const behind = new Set(quantities.map(({ spanTo }) => spanTo))
   const single: Label[] = []
@@ -22,7 +25,7 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
     const label = labelOf(tokens, terms, term)
     if (label) single.push(label)
   }
-  for (const label of shorthand(tokens, quantities)) single.push(label)
+  for (const label of shorthand(tokens, quantities, letters)) single.push(label)
   for (const label of backNames(tokens, terms, quantities)) single.push(label)
   single.sort((a, b) => a.from - b.from)
   const joined: Label[] = []
@@ -31,13 +34,22 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
     if (last && label.from < last.to) continue // where it starts is part of the name
     fromLandmark(tokens, terms, label)
     // 23" long and the shoulders 17": what has its figure before it begins no joint name
-    const ended = last && behind.has(last.from) && tokens[last.to]?.text !== '/'
+    const ended = last && isBehindFigure(tokens, terms, last.from, behind) && tokens[last.to]?.text !== '/'
     const one = last && !figures(last.to, label.from) ? together(tokens, terms, last, label, ended === true) : null
     if (one === 'drop') continue
     if (one) joined[joined.length - 1] = one
     else if (!isStart(tokens, terms, label) && !(last && isRemark(tokens, last, label, figures))) joined.push(label)
   }
   return joined
+}
+
+/** 23" long · 27" at the waist: right behind its figure, small words stepped over. */
+function isBehindFigure(tokens: readonly Token[], terms: Terms, from: number, behind: ReadonlySet<number>): boolean {
+  for (let at = from; at >= from - 3; at--) {
+    if (behind.has(at)) return true
+    if (tokens[at - 1]?.kind !== 'word' || !means(termAt(terms, at - 1), 'light')) return false
+  }
+  return false
 }
 
 /** These also say whose: “tour de la poitrine”. */
@@ -108,49 +120,6 @@ const saysAcross = (tokens: readonly Token[], term: Term): boolean => {
   return false
 }
 
-const FAMILIES: PointName[][] = [
-  ['length', 'bodyLength', 'skirtLength', 'outseam', 'legLength', 'inseam'],
-  ['length', 'napeToWaist'],
-  ['sleeveLength', 'sleeveUnderarm', 'sleeveFromCentreBack', 'length'],
-  ['rise', 'frontRise', 'backRise', 'length'],
-  ['chest', 'width'],
-  ['waist', 'waistband', 'topEdge', 'width'],
-  ['hip', 'width'],
-  ['thigh', 'width', 'legLength'],
-  ['knee', 'width'],
-  ['shoulderWidth', 'width'],
-  ['backWidth', 'width', 'shoulderWidth'],
-  ['hem', 'bottomEdge', 'sweep', 'width', 'legOpening', 'cuffEdge'],
-  ['cuff', 'cuffEdge', 'width'],
-  ['bicep', 'width', 'armhole'],
-  ['neck', 'width'],
-  ['strap', 'length'],
-  ['torsoLength', 'length']
-]
-/** Names that say little alone give way. */
-const GENERIC = new Set<PointName>([
-  'length',
-  'width',
-  'topEdge',
-  'waistband',
-  'bottomEdge',
-  'cuffEdge',
-  'rise',
-  'legLength',
-  'sleeveLength'
-])
-
-export const isFamily = (a: PointName, b: PointName): boolean =>
-  a === b || FAMILIES.some((family) => family.includes(a) && family.includes(b))
-
-/** The name of two that says more. */
-export function moreExact(a: PointName, b: PointName): PointName {
-  if (a === b) return a
-  if (a === 'inseam' || b === 'inseam') return 'inseam'
-  if (GENERIC.has(a) && !(GENERIC.has(b) && !GENERIC.has(a))) return GENERIC.has(b) ? (a === 'length' || a === 'width' ? b : a) : b
-  return a
-}
-
 /** More names in a row are no joint label. */
 const MOST_JOINT = 6
 const LEG_EDGES = new Set<PointName>(['bottomEdge', 'width', 'cuffEdge', 'thigh', 'knee', 'legOpening', 'hem'])
@@ -179,14 +148,15 @@ export function betweenLabels(tokens: readonly Token[], terms: Terms, from: numb
 }
 
 function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, ended: boolean): Label | 'drop' | null {
-  if (a.role === 'detail' && !ended && b.role === 'point' && !b.letter && !BODY_GIRTHS.has(b.points[0] as PointName))
-    return standsAt(tokens, terms, a.to, b.from) ? { ...a, to: b.to } : null
+  if (a.role === 'detail') return !ended && isItsPlace(tokens, terms, a, b) ? { ...a, to: b.to } : null
   if (a.role !== 'point' || a.letter || b.letter) return null
   const between = betweenLabels(tokens, terms, a.to, b.from)
   if (between === 'apart') return null
   const [first] = a.points
   const [second] = b.points
   const last = a.points[a.points.length - 1]
+  // “length from bib top”: where a length starts
+  if (b.role === 'detail' && isFamily(first ?? 'width', 'length') && means(termAt(terms, b.from - 1), 'from')) return { ...a, to: b.to }
   if (b.role !== 'point' || first === undefined || second === undefined || last === undefined) return null
   // “sleeve outside 25, inside 19”
   if (first === 'sleeveLength' && a.points.length === 1 && between === 'close' && (second === 'inseam' || second === 'outseam'))
@@ -216,19 +186,6 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, en
     return { ...a, to: b.to, points: [...a.points, ...b.points], basis: a.basis ?? b.basis }
   return null
 }
-
-const BODY_GIRTHS = new Set<PointName>(['chest', 'waist', 'hip'])
-
-/** “zips at the cuffs 5"”: where the detail is, no name of its own. */
-function standsAt(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
-  let at = false
-  for (let index = from; index < to; index++) {
-    if (tokens[index]?.kind !== 'word' || !means(termAt(terms, index), 'light')) return false
-    if (AT.test(tokens[index]?.text ?? '')) at = true
-  }
-  return at
-}
-const AT = /^(?:at|on|in|along|am|an|au|aux|sur|en|al|alla|ai|sul|aan|op|na|pa|i)$/
 
 /** The same where the start is itself a name. */
 function fromThere(name: PointName, start: PointName): PointName {

@@ -50,7 +50,20 @@ export function endsSentence(tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1]
   if (before === undefined || before.kind === 'break' || before.text === '.') return false
   if (next === undefined || next.kind === 'break') return true
+  if (isNamedLine(tokens, at)) return false
   return !(before.kind === 'word' && SHORT.has(before.text)) || /^(?:ins|in|cm)$/.test(before.text)
+}
+
+const FIGURE = /^(?:digits|fraction)$/
+
+/** “Waist. 15” alone on its line: the dot stands for a colon. */
+function isNamedLine(tokens: readonly Token[], at: number): boolean {
+  if (!FIGURE.test(tokens[at + 1]?.kind ?? '')) return false
+  let from = at - 1
+  while (from >= 0 && at - from <= 3 && tokens[from]?.kind === 'word') from--
+  if (from >= 0 && tokens[from]?.kind !== 'break') return false
+  for (let to = at + 2; to < at + 6; to++) if (tokens[to] === undefined || tokens[to]?.kind === 'break') return true
+  return false
 }
 
 export function layoutOf(tokens: readonly Token[]): Layout {

@@ -49,6 +49,8 @@ export interface Lexis {
   /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
   heads: ReadonlyMap<string, Meaning>
   halves: ReadonlySet<string>
+  /** One-letter names of the language, beside the common ones. */
+  letters: Readonly<Partial<Record<string, PointName>>>
 }
 
 const made = new Map<string, Lexis>()
@@ -101,7 +103,7 @@ function compile(lexicons: readonly Lexicon[]): Lexis {
     for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
     for (const word of wordsOf(lexicon.words.half ?? '')) halves.add(word)
   })
-  return { root, halves, heads: headsOf(lexicons, root) }
+  return { root, halves, heads: headsOf(lexicons, root), letters: lexicons[0]?.letters ?? {} }
 }
 
 /** Languages that write several words as one. */

@@ -3,9 +3,10 @@
  * a second time to the name before, or to nobody. What is chosen costs least over the whole row (a walk with three states): so a list
  * that is number-first is read number-first throughout, and one colon does not turn it.
  */
+
+import { isFamily } from './families.ts'
 import { gap, NEVER } from './gap.ts'
 import type { Label } from './label.ts'
-import { isFamily } from './labels.ts'
 import type { Quantity } from './quantities.ts'
 import { means, meansAny, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'

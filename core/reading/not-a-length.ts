@@ -49,7 +49,9 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
   if (after.text === '/' && !after.spaced && /^(?:10|5|100)$/.test(tokens[to + 1]?.text ?? '') && value <= 10) return true
   if (after.text === "'" && tokens[to + 1]?.text === 's') return true
   const term = termAt(terms, to)
-  if (term && means(term, 'otherUnit') && !means(term, 'point')) return true
+  // S-17 C-21: a name of one letter, no degrees
+  const named = SHORTHAND.test(after.text) && /^[:=-]$/.test(tokens[to + 1]?.text ?? '')
+  if (term && means(term, 'otherUnit') && !means(term, 'point') && !named) return true
   // “8 small buttons”, “2 front pockets”: a count of details two words on
   const further = termAt(terms, term ? term.to : to + 1)
   if (after.kind === 'word' && !means(term, 'point', 'basis', 'light', 'unit', 'measures') && means(further, 'otherUnit') && value <= 12)

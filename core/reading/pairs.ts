@@ -22,8 +22,8 @@ export function withoutRepeats(tokens: readonly Token[], terms: Terms, quantitie
 /** Only marks, small words and words of flat and around stand between. */
 function couldRepeat(tokens: readonly Token[], terms: Terms, first: Quantity, second: Quantity): boolean {
   if (first.problem || second.problem || first.height || second.height) return false
-  if (second.from - first.to > FURTHEST || second.from === first.to) return false
-  for (let at = first.to; at < second.from; at++) {
+  if (second.from - first.spanTo > FURTHEST || second.from <= first.spanTo) return false
+  for (let at = first.spanTo; at < second.from; at++) {
     const token = tokens[at] as Token
     if (token.kind === 'break') return false
     if (token.kind === 'mark' && MARKS.has(token.text)) continue
@@ -33,6 +33,8 @@ function couldRepeat(tokens: readonly Token[], terms: Terms, first: Quantity, se
   }
   return true
 }
+
+const JOINTS = new Set(['/', '(', '='])
 
 const near = (a: number, b: number, mm: number, share: number): boolean => Math.abs(a - b) <= Math.max(mm, share * Math.max(a, b))
 
@@ -45,6 +47,15 @@ function repeated(tokens: readonly Token[], terms: Terms, first: Quantity, secon
     // 30/76: inches and centimetres without a unit
     if (tokens[first.to]?.text === '/' && near(first.value * 25.4, second.value * 10, 13, 0.02))
       return { ...first, unit: 'in', spanTo: second.to }
+  }
+  // 54.5 / 21.5": the bare one in the other unit
+  if (!both && (first.unit === null) !== (second.unit === null) && JOINTS.has(tokens[first.spanTo]?.text ?? '')) {
+    const told = first.unit ?? second.unit
+    const other = told === 'in' ? 'cm' : told === 'cm' ? 'in' : null
+    if (other !== null && told !== null) {
+      const [one, two] = [toMm(first.value, first.unit ?? other), toMm(second.value, second.unit ?? other)]
+      if (near(one, two, 8, 0.015)) return { ...first, unit: first.unit ?? other, spanTo: second.to }
+    }
   }
   if (near(b.low, a.low * 2, 6, 0.015) && near(b.high, a.high * 2, 6, 0.015)) return double(first, second, 'flat')
   if (near(a.low, b.low * 2, 6, 0.015) && near(a.high, b.high * 2, 6, 0.015)) return double(first, second, 'around')

@@ -65,7 +65,7 @@ const BY_SHAPE: Partial<Record<Shape, Partial<Record<PointId, Likely>>>> = {
   },
   upper: {
     chest: bell(1050, 0.14, 500, 2100),
-    waist: bell(980, 0.17, 460, 2100),
+    waist: bell(960, 0.21, 460, 2100),
     bodyLength: bell(690, 0.16, 200, 1500),
     hip: bell(1060, 0.14, 560, 2200)
   }

@@ -111,6 +111,8 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
     return tokens[index]?.kind === 'word' && term?.from === index ? meaning(term, 'currency')?.currency : undefined
   }
   if (before && CURRENCY_MARKS.has(before.text)) {
+    const country = before.text === '$' && !before.spaced ? DOLLAR_OF[tokens[at - 2]?.text ?? ''] : undefined
+    if (country !== undefined) return { currency: country, from: at - 2, to }
     const named = word(to)
     return named === undefined
       ? { currency: currencyOf(before.text, locale), from: at - 1, to }
@@ -122,6 +124,8 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
   const home = HOME[locale.slice(0, 2).toLowerCase()] ?? ''
   // 8e: the sign's letter in French
   if (after?.text === 'e' && !after.spaced && home === 'EUR') return { currency: home, from: at, to: to + 1 }
+  // “size EUR 36” is no price
+  if (before?.kind === 'word' && means(termAt(terms, at - 1), 'region') && isSized(text, at - 1)) return null
   const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
   if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
   const sign = /^[:=]$/.test(before?.text ?? '') ? at - 2 : at - 1
@@ -130,6 +134,25 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
     after?.text !== '"' &&
     !means(termAt(terms, to), 'unit', 'point')
   return bare ? { currency: home, from: at, to } : null
+}
+
+const isSized = ({ terms }: TextRead, at: number): boolean => [at - 1, at - 2, at - 3].some((near) => means(termAt(terms, near), 'size'))
+
+/** AU$35, C$40. */
+const DOLLAR_OF: Record<string, string> = {
+  au: 'AUD',
+  a: 'AUD',
+  aud: 'AUD',
+  c: 'CAD',
+  ca: 'CAD',
+  cad: 'CAD',
+  nz: 'NZD',
+  nzd: 'NZD',
+  us: 'USD',
+  usd: 'USD',
+  s: 'SGD',
+  sg: 'SGD',
+  hk: 'HKD'
 }
 
 /** Where no currency is told: “VB 15”, “price: 20”. In English it could be any. */

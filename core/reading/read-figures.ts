@@ -1,6 +1,8 @@
 /** The figures of a text: what each is of, or why it is nobody's. */
+import { SHAPE } from '../garment/kinds.ts'
 import type { LengthUnit } from '../length.ts'
 import { gatherAllowances, isSpare } from './allowances.ts'
+import { isOfAnother } from './another-piece.ts'
 import { asidesOf } from './asides.ts'
 import { listBasis, wordsOf } from './context.ts'
 import { figuresOf } from './figures.ts'
@@ -9,6 +11,7 @@ import { issue } from './issues.ts'
 import { jointOf } from './joint.ts'
 import { actsAs, kindOf } from './kind.ts'
 import { labelsOf } from './labels.ts'
+import type { PointName } from './languages/lexicon.ts'
 import { leftAsideOf } from './left-aside.ts'
 import { type Link, linksOf } from './link.ts'
 import { measuresOf } from './measures.ts'
@@ -20,6 +23,7 @@ import { garmentsOf, sizeOffered, sizesOf } from './sections.ts'
 import { commonest } from './settle-unit.ts'
 import { sizeLabelsOf } from './size-labels.ts'
 import type { TextRead } from './text.ts'
+import { topPair } from './top-pair.ts'
 import { isCollarHeight, isOfUnknown, withTrailingNames } from './trailing-names.ts'
 import { listUnit, toldUnits } from './unit.ts'
 
@@ -33,20 +37,23 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     const end = tokens[one.to - 1]?.end ?? start
     return { text: listing.text.slice(start, end), start, end, value: one.value, unit: one.unit }
   }
-  const legs = looksLikeLegs(title, text)
+  const look = kindOf(title, text, [], 'en').kind
+  // 32/34 is a size where the words speak of a garment with legs
+  const legs = look !== null && SHAPE[look] === 'legs'
   const sizes = sizeLabelsOf({ tokens, terms, quantities: found, original: listing.text, legs, title: false, language })
   const quantities = withoutRepeats(
     tokens,
     terms,
     found.filter((one) => !sizes.taken.has(one))
   )
-  const labels = labelsOf(tokens, terms, quantities)
+  const labels = labelsOf(tokens, terms, quantities, text.lexis.letters)
   const asides = asidesOf(tokens, terms, layout, labels, quantities)
   const apart = pocketGap(text, quantities)
   if (apart) asides.set(apart.quantity, 'detail')
   const free = quantities.filter((one) => !asides.has(one))
   const joint = jointOf({ tokens, terms, layout, labels, quantities: free })
-  const pairs = pairLinks(sizes.pairs)
+  const top = topPair(tokens, terms, free, labels, look)
+  const pairs = [...pairLinks(sizes.pairs, 'waist', 'inseam'), ...(top ? pairLinks([top], 'chest', 'length') : [])]
   const paired = new Set(pairs.map(({ quantity }) => quantity))
   const spare = quantities.filter((one) => isSpare(tokens, one))
   const open = quantities.filter(
@@ -68,7 +75,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const kind = kindOf(title, text, pointNames, language, listing.kind)
   const acts = actsAs(kind.kind, pointNames)
   const garments = garmentsOf(text, acts)
-  const measured = kind.thing ? [] : ofGarment
+  const measured = kind.thing ? [] : ofGarment.filter((link) => !isOfAnother(tokens, terms, link, kind.kind))
   const { words: around, used } = wordsOf(tokens, terms, measured)
   const rows = new Map(joint.shared.flatMap(({ quantity, size }) => (size === null ? [] : [[quantity, size] as const])))
   const sizeAt = sizesOf(sizes.heads)
@@ -167,12 +174,12 @@ function oneSize(measures: Reading['measures']): Reading['measures'] {
   return measures.map(({ size: _, ...rest }) => rest)
 }
 
-function pairLinks(pairs: readonly [Quantity, Quantity][]): Link[] {
-  return pairs.flatMap(([waist, leg]) =>
+function pairLinks(pairs: readonly [Quantity, Quantity][], first: PointName, second: PointName): Link[] {
+  return pairs.flatMap(([one, other]) =>
     (
       [
-        [waist, 'waist'],
-        [leg, 'inseam']
+        [one, first],
+        [other, second]
       ] as const
     ).map(([quantity, point]) => ({
       quantity,
@@ -182,12 +189,6 @@ function pairLinks(pairs: readonly [Quantity, Quantity][]): Link[] {
       cost: 0
     }))
   )
-}
-
-/** Do the words speak of a garment with legs? (32/34 is a size there.) */
-function looksLikeLegs(title: TextRead | null, text: TextRead): boolean {
-  const { kind } = kindOf(title, text, [], 'en')
-  return kind === 'trousers' || kind === 'jeans' || kind === 'shorts'
 }
 
 const SHORT_TEXT = 40

@@ -1,5 +1,7 @@
 /** One-letter names, where several stand in a run. */
 import type { Label } from './label.ts'
+import type { PointName } from './languages/lexicon.ts'
+import type { Lexis } from './lexis.ts'
 import type { Quantity } from './quantities.ts'
 import type { Token } from './tokens.ts'
 
@@ -10,7 +12,7 @@ const GAP = 8
  * W: 16" H: 20" R: 11" I: 30"
  * ^       ^ one letter is a name only in a run of at least two different ones
  */
-export function shorthand(tokens: readonly Token[], quantities: readonly Quantity[]): Label[] {
+export function shorthand(tokens: readonly Token[], quantities: readonly Quantity[], own: Lexis['letters']): Label[] {
   const found: Label[] = []
   let run: { label: Label; end: number }[] = []
   const close = () => {
@@ -20,7 +22,7 @@ export function shorthand(tokens: readonly Token[], quantities: readonly Quantit
     run = []
   }
   for (const one of quantities) {
-    const label = letterBefore(tokens, one) ?? letterAfter(tokens, one)
+    const label = letterBefore(tokens, one, own) ?? letterAfter(tokens, one, own)
     if (!label) continue
     const last = run[run.length - 1]
     if (last && label.from - last.end > GAP) close()
@@ -30,31 +32,31 @@ export function shorthand(tokens: readonly Token[], quantities: readonly Quantit
   return found
 }
 
-const letterLabel = (at: number, letter: string): Label => ({
+const letterLabel = (at: number, letter: string, name: PointName | undefined): Label => ({
   from: at,
   to: at + 1,
   role: 'point',
-  points: [],
+  points: name === undefined ? [] : [name],
   basis: null,
   weak: false,
   letter
 })
 
-function letterBefore(tokens: readonly Token[], one: Quantity): Label | null {
+function letterBefore(tokens: readonly Token[], one: Quantity, own: Lexis['letters']): Label | null {
   let at = one.from - 1
-  if (/^[:=.-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
+  if (/^[:=./-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
   const word = tokens[at]
-  if (word?.kind !== 'word' || !LETTERS.has(word.text)) return null
+  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || own[word.text])) return null
   const glued = tokens[at - 1]
   if (glued && !word.spaced && (glued.kind === 'word' || glued.kind === 'digits' || glued.text === "'")) return null
-  return letterLabel(at, word.text)
+  return letterLabel(at, word.text, own[word.text])
 }
 
-function letterAfter(tokens: readonly Token[], one: Quantity): Label | null {
+function letterAfter(tokens: readonly Token[], one: Quantity, own: Lexis['letters']): Label | null {
   const word = tokens[one.to]
-  if (word?.kind !== 'word' || !LETTERS.has(word.text)) return null
+  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || own[word.text])) return null
   // 20" W x 28" L: a letter that stands off its figure must end there
   const next = tokens[one.to + 1]
   if (word.spaced && !(next === undefined || next.kind === 'break' || next.text === 'x' || /^[,;/|]$/.test(next.text))) return null
-  return letterLabel(one.to, word.text)
+  return letterLabel(one.to, word.text, own[word.text])
 }

@@ -2,7 +2,7 @@
 import type { Quantity } from './quantities.ts'
 import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
 import { agesFrom, isMark, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
-import { means, type Terms, termAt } from './terms.ts'
+import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 export interface SizeLabels {
@@ -17,6 +17,8 @@ export interface SizeLabels {
 
 const BY_CAPITALS = new Set(['it', 'de', 'us', 'int', 'au'])
 
+const ALSO = /^(?:also|auch|aussi|tambien|anche|ook|takze|ocksa)$/
+
 /** Size labels, left to right, each once. Linear. */
 export function sizeLabelsOf(around: Around): SizeLabels {
   const { tokens, terms } = around
@@ -28,6 +30,8 @@ export function sizeLabelsOf(around: Around): SizeLabels {
   }
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
+    // “size small (also have medium)”: what a title offers besides
+    if (around.title && ALSO.test(token.text)) break
     if (token.kind === 'break' || token.kind === 'mark' || token.kind === 'fraction') continue
     const quantity = byFrom.get(at)
     if (quantity && found.taken.has(quantity)) continue
@@ -84,16 +88,39 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       (token.text.length > 1 || !(isMark(tokens[at + 1], ':') || byFrom.has(at + 1)))
     )
       add(LETTERS[token.text] ?? token.text.toUpperCase())
-    if (term?.from === at && means(term, 'size')) {
+    if (term?.from === at && means(term, 'size') && !(means(term, 'point') && isListed(around, byFrom, term))) {
       const after = sizeAfter(around, byFrom, term.to, at)
       if (after) {
         add(after.label, ...after.taken)
-        if (startsLine(tokens, at)) found.heads.push({ from: at, label: after.label })
+        if (startsLine(tokens, at) || headsPart(around, at, Math.max(term.to, ...after.taken.map(({ to }) => to))))
+          found.heads.push({ from: at, label: after.label })
         at = Math.max(at, ...after.taken.map(({ to }) => to - 1))
       }
     }
   }
   return found
+}
+
+/** “…, size 10 measures bust 36”: in the middle of a line a size heads what is measured right behind it. */
+function headsPart({ tokens, terms }: Around, from: number, to: number): boolean {
+  if (!/^[,;.]$/.test(tokens[from - 1]?.text ?? '')) return false
+  let at = /^[:=(-]$/.test(tokens[to]?.text ?? '') ? to + 1 : to
+  while (at < to + 3 && means(termAt(terms, at), 'measures', 'light', 'heading')) at++
+  return means(termAt(terms, at), 'point')
+}
+
+/** “épaules 41, taille 46, hauteur 68”, “taille 38 x2”: between measures, or doubled, the word is the waist. */
+function isListed({ tokens, terms }: Around, byFrom: ReadonlyMap<number, Quantity>, term: Term): boolean {
+  const its = byFrom.get(/^[:=-]$/.test(tokens[term.to]?.text ?? '') ? term.to + 1 : term.to)
+  if (its === undefined) return false
+  if (means(termAt(terms, its.to), 'basis')) return true
+  if (!/^[,;/|•-]$/.test(tokens[term.from - 1]?.text ?? '')) return false
+  for (let at = term.from - 2; at >= Math.max(0, term.from - 6); at--) {
+    const before = byFrom.get(at)
+    const name = before && termAt(terms, /^[:=-]$/.test(tokens[at - 1]?.text ?? '') ? at - 2 : at - 1)
+    if (before) return means(name, 'point') && !means(name, 'size')
+  }
+  return false
 }
 
 const startsLine = (tokens: readonly Token[], at: number): boolean =>
@@ -127,6 +154,10 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
       if (quantity.unit !== null && means(next, 'point') && !waist) return null
       const suit = suitSize(around, quantity)
       if (suit) return { label: suit, taken: [quantity] }
+      // “size 34 waist, 32 length”: the waist and the leg of a label
+      const named = quantity.unit === null && meaning(next, 'point')?.point === 'waist' && next?.from === quantity.to ? next : null
+      const inside = named ? legAfter(around, byFrom, named.to) : null
+      if (inside) return { label: `W${quantity.value} L${inside.value}`, taken: [quantity, inside] }
       const second = tag && !waist ? pairedWith(around, byFrom, quantity) : null
       if (second) return { label: `${quantity.value}x${second.value}`, taken: [quantity, second] }
       if (!waist) return { label: quantity.range ? `${quantity.low}-${quantity.high}` : String(quantity.value), taken: [quantity] }

@@ -32,7 +32,8 @@ export function letterSize({ tokens }: Around, at: number): string | null {
   const next = tokens[at + 1]?.text ?? ''
   if (word === 'one' && next === 'size') return 'one size'
   if (/^(?:extra|x)$/.test(word) && /^(?:large|small)$/.test(next)) return next === 'large' ? 'XL' : 'XS'
-  if (!LETTER.test(word) || isMark(tokens[at + 1], "'")) return null
+  // the tag's 32: no size S
+  if (!LETTER.test(word) || isMark(tokens[at + 1], "'") || (isMark(tokens[at - 1], "'") && !tokens[at]?.spaced)) return null
   const first = LETTERS[word] ?? word.toUpperCase()
   const second = tokens[at + 2]
   if (isMark(tokens[at + 1], '/') && second?.kind === 'word' && LETTER.test(second.text))

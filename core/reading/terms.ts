@@ -58,7 +58,8 @@ export function termsOf(tokens: readonly Token[], lexis: Lexis): Terms {
   const list: Term[] = []
   for (let from = 0; from < tokens.length; ) {
     // 12in leg: glued to its figure, “in” is the unit and begins no phrase
-    const unit = tokens[from]?.spaced === false && tokens[from - 1]?.kind === 'digits' && tokens[from]?.kind === 'word'
+    const unit =
+      tokens[from]?.spaced === false && tokens[from - 1]?.kind === 'digits' && tokens[from]?.kind === 'word' && tokens[from]?.text !== 'x'
     const found = longest(tokens, from, lexis.root, unit ? from + 1 : undefined)
     if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, lexis.root) : found)
     else if (lexis.heads.size > 0) {
@@ -151,6 +152,7 @@ const PAIRS: Partial<Record<`${Landmark} ${Landmark}`, { point: PointName; basis
   'crotch cuff': { point: 'inseam', basis: null },
   'waist crotch': { point: 'frontRise', basis: null },
   'waist cuff': { point: 'outseam', basis: null },
+  'neck crotch': { point: 'torsoLength', basis: null },
   'shoulder crotch': { point: 'torsoLength', basis: null },
   'waist waist': { point: 'waist', basis: 'flat' },
   'hip hip': { point: 'hip', basis: 'flat' },

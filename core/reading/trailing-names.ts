@@ -1,7 +1,8 @@
 /** Links set right by what stands behind their figures: how it was taken, what it is of, cloth to spare. */
+
+import { isFamily, moreExact } from './families.ts'
 import { landmarkFrom, STARTS_FROM } from './from-landmark.ts'
 import type { Label } from './label.ts'
-import { isFamily, moreExact } from './labels.ts'
 import type { PointName } from './languages/lexicon.ts'
 import type { Link } from './link.ts'
 import type { Quantity } from './quantities.ts'

@@ -62,6 +62,7 @@ export const de: Lexicon = {
     torsoLength: 'torsolänge | rumpflänge',
     width: 'breite | breit | weite'
   },
+  letters: { b: 'width', l: 'length', a: 'sleeveLength', s: 'shoulderWidth', t: 'waist' },
   landmarks: {
     shoulder: 'schulter | schulternaht | schulterpunkt | oberkante schulter | träger | schultern',
     neck: 'kragen | nacken | kragenansatz | hals | halsausschnitt | rückenmitte | kragennaht | halsansatz',

@@ -55,6 +55,7 @@ export const es: Lexicon = {
     torsoLength: 'largo torso',
     width: 'ancho | anchura | ancha'
   },
+  letters: { p: 'chest', l: 'length', m: 'sleeveLength' },
   landmarks: {
     shoulder: 'hombro | costura hombro | costura del hombro | tirante | hombros',
     neck: 'cuello | nuca | escote | base del cuello',

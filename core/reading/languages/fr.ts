@@ -60,6 +60,7 @@ export const fr: Lexicon = {
     torsoLength: 'longueur torse',
     width: 'largeur | large'
   },
+  letters: { p: 'chest', t: 'waist', h: 'hip', l: 'length', m: 'sleeveLength', e: 'shoulderWidth' },
   landmarks: {
     shoulder: 'épaule | épaules | couture épaule | couture d épaule | haut de l épaule | bretelle',
     neck: 'col | nuque | encolure | haut du col | base du col | bas du col | dessous du col | milieu dos',

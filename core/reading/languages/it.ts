@@ -57,6 +57,7 @@ export const it: Lexicon = {
     torsoLength: 'lunghezza torso',
     width: 'larghezza | ampiezza | largo | larga'
   },
+  letters: { l: 'length', m: 'sleeveLength', s: 'shoulderWidth' },
   landmarks: {
     shoulder: 'spalla | cucitura spalla | cucitura della spalla | spallina | spalle',
     neck: 'collo | nuca | colletto | scollo | base del collo | sotto il colletto',

@@ -113,6 +113,8 @@ export interface Lexicon {
   falseFriends?: string
   /** `point`, `point flat`, `point around`, `point weak`: weak ones need the figure right beside them. */
   points: Partial<Record<PointName | `${PointName} flat` | `${PointName} around` | `${PointName} weak`, string>>
+  /** One-letter names that are this language's own. */
+  letters?: Partial<Record<string, PointName>>
   landmarks: Partial<Record<Landmark, string>>
   basis: { flat: string; around: string; doubled: string; double: string }
   words: Partial<Record<WordRole, string>>

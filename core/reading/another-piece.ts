@@ -1,0 +1,38 @@
+/** Figures of another piece in the same text: the second of a pair, what is worn with it in the picture. */
+import type { GarmentKind } from '../garment/kinds.ts'
+import { endsSentence } from './layout.ts'
+import type { Link } from './link.ts'
+import { meaning, means, type Terms, termAt } from './terms.ts'
+import type { Token } from './tokens.ts'
+
+const FIRST = /^(?:first|1st|erste|erster|erstes|premier|premiere|primer|primera|primo|prima|eerste|pierwsza|pierwszy|forsta)$/
+const SECOND = /^(?:second|2nd|zweite|zweiter|zweites|deuxieme|second|seconde|segunda|segundo|secondo|seconda|tweede|druga|drugi|andra)$/
+
+/** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
+export function secondPieceAt(tokens: readonly Token[]): number {
+  let first = false
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at] as Token
+    if (!/^(?:word|digits)$/.test(token.kind) || (!FIRST.test(token.text) && !SECOND.test(token.text) && !/^[12]$/.test(token.text)))
+      continue
+    const number = /^[12]$/.test(token.text)
+    const start = number || tokens[at - 1]?.text === 'the' ? at - 1 : at
+    if (!begins(tokens, start) || (number && (tokens[at - 1]?.text !== '#' || token.spaced))) continue
+    if (SECOND.test(token.text) || token.text === '2') {
+      if (first) return start
+    } else first = true
+  }
+  return tokens.length
+}
+
+const begins = (tokens: readonly Token[], at: number): boolean =>
+  at <= 0 || tokens[at - 1]?.kind === 'break' || endsSentence(tokens, at - 1) || /^[;:•·*|)]$/.test(tokens[at - 1]?.text ?? '')
+
+/** “a 25" waist petticoat” beside a dress: the figure of what its name describes. */
+export function isOfAnother(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link, kind: GarmentKind | null): boolean {
+  if (before || label.role !== 'point' || label.from < quantity.spanTo) return false
+  const next = termAt(terms, label.to)
+  if (tokens[label.to]?.kind !== 'word' || next?.from !== label.to) return false
+  const its = meaning(next, 'kind')?.kind
+  return its === undefined ? means(next, 'thing') && !means(next, 'point', 'nothing') : kind !== null && its !== kind
+}

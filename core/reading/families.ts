@@ -1,0 +1,45 @@
+/** Names that can say the same thing, one more exactly than the other. */
+import type { PointName } from './languages/lexicon.ts'
+
+const FAMILIES: PointName[][] = [
+  ['length', 'bodyLength', 'skirtLength', 'outseam', 'legLength', 'inseam'],
+  ['length', 'napeToWaist'],
+  ['sleeveLength', 'sleeveUnderarm', 'sleeveFromCentreBack', 'length'],
+  ['rise', 'frontRise', 'backRise', 'length'],
+  ['chest', 'width'],
+  ['waist', 'waistband', 'topEdge', 'width'],
+  ['hip', 'width'],
+  ['thigh', 'width', 'legLength'],
+  ['knee', 'width'],
+  ['shoulderWidth', 'width'],
+  ['backWidth', 'width', 'shoulderWidth'],
+  ['hem', 'bottomEdge', 'sweep', 'width', 'legOpening', 'cuffEdge'],
+  ['cuff', 'cuffEdge', 'width'],
+  ['bicep', 'width', 'armhole'],
+  ['neck', 'width'],
+  ['strap', 'length'],
+  ['torsoLength', 'length']
+]
+/** Names that say little alone give way. */
+export const GENERIC = new Set<PointName>([
+  'length',
+  'width',
+  'topEdge',
+  'waistband',
+  'bottomEdge',
+  'cuffEdge',
+  'rise',
+  'legLength',
+  'sleeveLength'
+])
+
+export const isFamily = (a: PointName, b: PointName): boolean =>
+  a === b || FAMILIES.some((family) => family.includes(a) && family.includes(b))
+
+/** The name of two that says more. */
+export function moreExact(a: PointName, b: PointName): PointName {
+  if (a === b) return a
+  if (a === 'inseam' || b === 'inseam') return 'inseam'
+  if (GENERIC.has(a) && !(GENERIC.has(b) && !GENERIC.has(a))) return GENERIC.has(b) ? (a === 'length' || a === 'width' ? b : a) : b
+  return a
+}

@@ -4,6 +4,7 @@ import { isGirth, type PointId } from '../garment/points.ts'
 import { type LengthUnit, toMm } from '../length.ts'
 import type { Layout } from './layout.ts'
 import type { Link } from './link.ts'
+import { CURRENCY_MARKS } from './not-a-length.ts'
 import { pointOf } from './points-by-kind.ts'
 import type { Quantity } from './quantities.ts'
 import type { Reading } from './reading.ts'
@@ -22,7 +23,19 @@ export interface AllowancesRead {
 
 /** (+2"): cloth to spare, of the name before it. */
 export const isSpare = (tokens: readonly Token[], one: Quantity): boolean =>
-  tokens[one.from - 1]?.text === '+' && !one.range && one.problem === null && one.value < 12
+  tokens[one.from - 1]?.text === '+' && !one.range && one.problem === null && one.value < 12 && !isBehindPrice(tokens, one)
+
+/** “12€ + 2,25”, “£16 + 3.40”: postage. */
+function isBehindPrice(tokens: readonly Token[], { from, unit }: Quantity): boolean {
+  if (unit !== null) return false
+  for (let at = from - 2; at >= Math.max(0, from - 6); at--) {
+    const token = tokens[at] as Token
+    if (CURRENCY_MARKS.has(token.text) || MONEY.test(token.text)) return true
+    if (token.kind !== 'digits' && !/^[.,]$/.test(token.text)) return false
+  }
+  return false
+}
+const MONEY = /^(?:eur|euro|euros|gbp|usd|pounds|quid|bucks|dollars|zl|pln|kr|sek)$/
 
 interface Around {
   tokens: readonly Token[]

@@ -45,6 +45,7 @@ export function wrongSum(fibres: Reading['cloth']['fibres']): number | null {
 
 /** What follows or stands before makes it another thing: leather belt, faux silk, satin lining, wool-look. */
 function isCloth(text: TextRead, term: Term, title: boolean): boolean {
+  if (WITH.test(text.tokens[term.from - 1]?.text ?? '')) return false
   const next = termAt(text.terms, term.to)
   const glued = next?.from === term.to
   if (glued && means(next, 'imitation') && !means(next, 'kind')) return false
@@ -57,6 +58,9 @@ function isCloth(text: TextRead, term: Term, title: boolean): boolean {
     return false
   return !isDenied(text, term)
 }
+
+/** “skirt with leather straps”: beside the cloth. */
+const WITH = /^(?:with|mit|avec|con|met|med)$/
 
 function isTrait(text: TextRead, term: Term, trait: Trait, title: boolean, kind: GarmentKind | null): boolean {
   if (trait === 'pleated' && !(kind && SKIRTED.has(kind))) return false
@@ -148,11 +152,16 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
     for (const [fibre, share] of sharesOf({ tokens, terms, layout }, found)) fibres.set(fibre, share)
 }
 
-/** “Lining: …”, “lined in …”, “lining 100 %”. */
-function opensPart({ tokens }: TextRead, term: Term): boolean {
+const LINING = /^(?:lining|linings|futter|innenfutter|doublure|forro|fodera|voering|podszewka|foder)$/
+
+/** “Lining: …”, “lined in …”, “lining 100 %”, “lining viscose”. */
+function opensPart({ tokens, terms }: TextRead, term: Term): boolean {
   const next = tokens[term.to]
   return (
     next !== undefined &&
-    (next.kind === 'digits' || /^[:=-]$/.test(next.text) || /^(?:in|with|is|of|mit|aus|en|di|in|z|av|van)$/.test(next.text))
+    (next.kind === 'digits' ||
+      /^[:=-]$/.test(next.text) ||
+      /^(?:in|with|is|of|mit|aus|en|di|in|z|av|van)$/.test(next.text) ||
+      (LINING.test(tokens[term.to - 1]?.text ?? '') && means(termAt(terms, term.to), 'fibre')))
   )
 }

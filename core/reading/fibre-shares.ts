@@ -20,6 +20,8 @@ interface Text {
 const PURE =
   /^(?:pure|all|pur|purs|reine|reiner|reines|reinem|rein|puro|pura|puri|pure|zuiver|zuivere|czysty|czysta|czystej|ren|rent|helt)$/
 const BETWEEN = /^(?:and|und|et|y|e|i|och|en|blend|mix|mixed|mischung|mezcla|melange|misto|with|mit|x)$/
+/** “feels like pure wool” is no share. */
+const FEELS = /^(?:like|feels|wie|comme|como|come|als|jak|som)$/
 const CLOSE = 4
 /** Words that may stand between the names and their shares. */
 const BESIDE = /^(?:blend|mix|mixed|mischung|gemisch|mezcla|melange|melangee|misto|mista|is|of|about|approx|fabric|in|a)$/
@@ -61,7 +63,9 @@ function sharesOfRun({ tokens, terms }: Text, run: readonly FibreAt[]): number[]
   if (run.length === 1)
     return PURE.test(tokens[first.from]?.text ?? '') ||
       (PURE.test(tokens[first.from - 1]?.text ?? '') && !means(termAt(terms, first.from - 1), 'not'))
-      ? [100]
+      ? FEELS.test(tokens[first.from - 2]?.text ?? '') || FEELS.test(tokens[first.from - 1]?.text ?? '')
+        ? null
+        : [100]
       : null
   return whole(ratioBefore(tokens, first.from, run.length)) ?? whole(ratioAfter(tokens, last.to, run.length))
 }

@@ -18,7 +18,7 @@ export function inchWordsAt(tokens: readonly Token[], terms: Terms, at: number):
 
 const word = (tokens: readonly Token[], at: number): string => (tokens[at]?.kind === 'word' ? (tokens[at]?.text ?? '') : '')
 const INCH = /^inch(?:es)?$/
-const NUMBERS: Record<string, number> = { a: 1, an: 1, one: 1, two: 2, three: 3, four: 4 }
+const NUMBERS: Record<string, number> = { a: 1, an: 1, another: 1, one: 1, two: 2, three: 3, four: 4 }
 
 function wordsAt(tokens: readonly Token[], at: number): { value: number; to: number } | null {
   const first = word(tokens, at)

@@ -62,7 +62,8 @@ function isNamedLine(tokens: readonly Token[], at: number): boolean {
   let from = at - 1
   while (from >= 0 && at - from <= 3 && tokens[from]?.kind === 'word') from--
   if (from >= 0 && tokens[from]?.kind !== 'break') return false
-  for (let to = at + 2; to < at + 6; to++) if (tokens[to] === undefined || tokens[to]?.kind === 'break') return true
+  for (let to = at + 2; to < at + 6 && tokens[to]?.text !== 'x'; to++)
+    if (tokens[to] === undefined || tokens[to]?.kind === 'break') return true
   return false
 }
 

@@ -95,7 +95,7 @@ function inWords(tokens: readonly Token[], terms: Terms, at: number): Quantity |
 }
 
 function inchesInWords(tokens: readonly Token[], terms: Terms, at: number): Quantity | null {
-  const found = /^(?:a|an|one|two|three|four|half)$/.test(tokens[at]?.text ?? '') ? inchWordsAt(tokens, terms, at) : null
+  const found = /^(?:a|an|another|one|two|three|four|half)$/.test(tokens[at]?.text ?? '') ? inchWordsAt(tokens, terms, at) : null
   return found && make(at, found.to, found.value, 'in')
 }
 

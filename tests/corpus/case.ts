@@ -50,6 +50,8 @@ export interface Expected {
   allowances?: { point: PointId; mm: number; place: Place }[]
   leftAside?: { place: Place; because: AsideReason }[]
   issues?: ExpectedIssue[]
+  /** What the title tells beyond the text, read behind it. */
+  added?: string
 }
 export interface Case {
   name: string

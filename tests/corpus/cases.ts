@@ -4,12 +4,16 @@ import { basis } from './en/basis.ts'
 import { cloth } from './en/cloth.ts'
 import { layouts } from './en/layouts.ts'
 import { lessons } from './en/lessons.ts'
+import { letters } from './en/letters.ts'
+import { making } from './en/making.ts'
 import { misreadings } from './en/misreadings.ts'
+import { moreLetters } from './en/more-letters.ts'
 import { traps } from './en/traps.ts'
 import { german } from './other/de.ts'
 import { spanish } from './other/es.ts'
 import { french } from './other/fr.ts'
 import { italian } from './other/it.ts'
+import { lettersAbroad } from './other/letters.ts'
 import { dutch } from './other/nl.ts'
 import { polish } from './other/pl.ts'
 import { swedish } from './other/sv.ts'
@@ -21,6 +25,10 @@ export const cases: Record<string, Case[]> = {
   cloth,
   lessons,
   misreadings,
+  making,
+  letters,
+  'more letters': moreLetters,
+  'letters abroad': lettersAbroad,
   german,
   french,
   spanish,

@@ -23,7 +23,8 @@ const FIELDS = [
   'faults',
   'allowances',
   'leftAside',
-  'issues'
+  'issues',
+  'added'
 ]
 
 /** The place of the nth occurrence of a text, found in the source alone. */
@@ -41,7 +42,8 @@ const rounded = (made: object) =>
 const byPlace = (a: { stated: { start: number } }, b: { stated: { start: number } }) => a.stated.start - b.stated.start
 
 function expected({ listing, expect: e }: Case) {
-  const at = (place: Place) => placed(listing.text, place)
+  const source = listing.text + (e.added ?? '')
+  const at = (place: Place) => placed(source, place)
   return {
     kind: e.kind,
     measures: (e.measures ?? [])
@@ -72,7 +74,8 @@ function expected({ listing, expect: e }: Case) {
       code,
       about: about ?? null,
       readings: (readings ?? []).map(([point, mm]) => ({ point, mm: round(mm) }))
-    }))
+    })),
+    added: e.added ?? ''
   }
 }
 
@@ -94,7 +97,8 @@ function actual({ listing }: Case) {
       code,
       about: stated?.text ?? null,
       readings: readings.map(({ point, mm }) => ({ point, mm: round(mm) }))
-    }))
+    })),
+    added: reading.added ?? ''
   }
 }
 
@@ -105,12 +109,13 @@ describe.each(Object.entries(cases))('%s', (_, group) => {
     expect(Object.keys(now).sort(), 'fields of a reading').toEqual([...FIELDS].sort())
     expect(now).toEqual(expected(one))
     const reading = readListing(one.listing)
+    const source = one.listing.text + (reading.added ?? '')
     for (const { stated } of [...reading.measures, ...reading.allowances, ...reading.leftAside])
-      expect(one.listing.text.slice(stated.start, stated.end)).toBe(stated.text)
+      expect(source.slice(stated.start, stated.end)).toBe(stated.text)
     for (const issue of reading.issues) {
       expect(hasMessage(issue.code), issue.code).toBe(true)
       expect(issue.text).toBe(say(issue, { units: 'cm' }))
-      if (issue.stated) expect(one.listing.text.slice(issue.stated.start, issue.stated.end)).toBe(issue.stated.text)
+      if (issue.stated) expect(source.slice(issue.stated.start, issue.stated.end)).toBe(issue.stated.text)
     }
     const { sureness } = reading.garment
     expect(sureness).toBeGreaterThanOrEqual(0)
@@ -124,9 +129,10 @@ describe('the corpus', () => {
     expect(new Set(all.map(({ name }) => name)).size).toBe(all.length)
     for (const one of all) expect(one.teaches.length, one.name).toBeGreaterThan(10)
   })
-  test('holds enough English cases, and enough traps', () => {
+  test('holds enough cases, enough in English, and enough traps', () => {
+    expect(all.length).toBeGreaterThanOrEqual(320)
     const english = all.filter(({ expect: e }) => (e.language ?? 'en') === 'en')
-    expect(english.length).toBeGreaterThanOrEqual(90)
+    expect(english.length).toBeGreaterThanOrEqual(170)
     expect(english.filter(({ trap }) => trap).length).toBeGreaterThanOrEqual(40)
   })
   test.each(['de', 'fr', 'es', 'it', 'nl', 'pl', 'sv'])('holds at least fifteen cases in %s', (language) => {

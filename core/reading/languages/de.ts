@@ -121,7 +121,7 @@ export const de: Lexicon = {
     between: 'zwischen',
     and: 'und | sowie',
     or: 'oder | bzw | beziehungsweise | also | entspricht',
-    size: 'größe | gr | groesse | größenetikett | etikett | laut etikett | label größe | konfektionsgröße | in größe | grösse | grösen | etikettgröße | steht größe | angegeben | kleidergröße | auf dem etikett | gr.',
+    size: 'größe | gr | groesse | größenetikett | etikett | laut etikett | label größe | konfektionsgröße | in größe | grösse | grösen | etikettgröße | steht größe | angegeben | kleidergröße | auf dem etikett | gr. | etikett sagt | im etikett steht',
     region: 'd | ger',
     letterSize: 'einheitsgröße',
     age: 'alter | jahre alt',
@@ -295,6 +295,11 @@ export const de: Lexicon = {
     'medical-compression': 'kompressionsstrümpfe | kompressionsstrumpf | medizinische kompression | stützstrümpfe'
   },
   faults: [
+    {
+      mending: ['re-line-pocket'],
+      phrases:
+        'loch in der tasche | in der tasche ein loch | loch in einer tasche | löcher in den taschen | loch im taschenfutter | taschenfutter kaputt | taschenfutter gerissen'
+    },
     { mending: ['darn', 'treat-pests'], phrases: 'mottenloch | mottenlöcher | mottenfraß | mottenschaden' },
     { mending: ['patch'], phrases: 'loch | löcher | löchlein | riss | risse | gerissen | brandloch' },
     {
@@ -306,7 +311,10 @@ export const de: Lexicon = {
       mending: ['replace-button'],
       phrases: 'knopf fehlt | fehlender knopf | ein knopf fehlt | knöpfe fehlen | es fehlt ein knopf | fehlt ein knopf'
     },
-    { mending: ['sew-shank'], phrases: 'loser knopf | knopf ist lose | knopf lose | knopf locker' },
+    {
+      mending: ['sew-shank'],
+      phrases: 'knopf ist locker | ein knopf ist locker | loser knopf | knopf ist lose | knopf lose | knopf locker'
+    },
     {
       mending: ['close-seam'],
       phrases:

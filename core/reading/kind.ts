@@ -132,6 +132,18 @@ function ledBy({ tokens, terms }: Text): KindRead | null {
   return { kind: first[0], sureness: Math.min(0.8, lead * 0.8), made: first[1].made, thing: false }
 }
 
+/** Words in a remark beside a heading, at most: “Trousers (free, well worn)”. */
+const REMARK = 14
+function pastRemark(tokens: readonly Token[], at: number): number {
+  if (tokens[at]?.text !== '(') return at
+  for (let end = at + 1; end < at + REMARK; end++) {
+    const token = tokens[end]
+    if (token === undefined || token.kind === 'break') return at
+    if (token.text === ')') return end + 1
+  }
+  return at
+}
+
 /** Headings that name a garment: “Jacket:”, “Trousers measurements”. The figures below are of it. */
 export function sectionsOf({ tokens, terms }: Text): { from: number; kind: GarmentKind }[] {
   const sections: { from: number; kind: GarmentKind }[] = []
@@ -147,11 +159,13 @@ export function sectionsOf({ tokens, terms }: Text): { from: number; kind: Garme
       (before.kind === 'mark' && before.spaced)
     let at = term.to
     if (means(termAt(terms, at), 'heading', 'measures')) at = termAt(terms, at)?.to ?? at
+    const measures = at > term.to
+    at = pastRemark(tokens, at)
     const after = tokens[at]
     // “Jacket bust 36", … Skirt waist 26"”
     const names = before?.kind !== 'mark' || !before.spaced ? means(termAt(terms, at), 'point') : false
     const heads =
-      names || after === undefined || after.kind === 'break' || after.text === ':' || at > term.to || (after.text === '-' && after.spaced)
+      names || after === undefined || after.kind === 'break' || after.text === ':' || measures || (after.text === '-' && after.spaced)
     const last = sections[sections.length - 1]
     if (starts && heads && last?.kind !== kind) sections.push({ from: term.from, kind })
   }

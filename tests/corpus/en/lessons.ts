@@ -181,5 +181,26 @@ export const lessons: Case[] = [
       measures: [m('chest', '34cm', 'cm flat'), m('bodyLength', '45cm', 'cm length')],
       leftAside: [aside('size-label', '8')]
     }
+  },
+  {
+    name: 'a jacket, and trousers given with it',
+    teaches: 'a heading with a remark in brackets is a heading: what follows is of the other garment',
+    listing: {
+      title: 'Wool suit jacket',
+      text: 'JACKET\npit to pit 21", shoulders 17.5", sleeve 23.5"\nTROUSERS (free, well worn)\nwaist 16.5", inside leg 28.5"'
+    },
+    expect: {
+      kind: 'jacket',
+      fibres: [['wool', null]],
+      made: { tailored: true },
+      issues: [{ code: 'reading.several-garments' }],
+      measures: [
+        m('chest', '21"', 'in flat', { of: 'jacket' }),
+        m('shoulderWidth', '17.5"', 'in length', { of: 'jacket' }),
+        m('sleeveLength', '23.5"', 'in length', { of: 'jacket' }),
+        m('waist', '16.5"', 'in flat judged', { of: 'trousers' }),
+        m('inseam', '28.5"', 'in length', { of: 'trousers' })
+      ]
+    }
   }
 ]

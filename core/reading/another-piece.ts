@@ -5,22 +5,22 @@ import type { Link } from './link.ts'
 import { meaning, means, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
-const FIRST = /^(?:first|1st|erste|erster|erstes|premier|premiere|primer|primera|primo|prima|eerste|pierwsza|pierwszy|forsta)$/
-const SECOND = /^(?:second|2nd|zweite|zweiter|zweites|deuxieme|second|seconde|segunda|segundo|secondo|seconda|tweede|druga|drugi|andra)$/
+const FIRST = 'first 1st erste erster erstes premier premiere primer primera primo prima eerste pierwsza pierwszy forsta 1'
+const SECOND = 'second 2nd zweite zweiter zweites deuxieme seconde segunda segundo secondo seconda tweede druga drugi andra 2'
+const PLACE = new Map([...FIRST.split(' ').map((word) => [word, 1] as const), ...SECOND.split(' ').map((word) => [word, 2] as const)])
 
 /** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
 export function secondPieceAt(tokens: readonly Token[]): number {
   let first = false
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
-    if (!/^(?:word|digits)$/.test(token.kind) || (!FIRST.test(token.text) && !SECOND.test(token.text) && !/^[12]$/.test(token.text)))
-      continue
-    const number = /^[12]$/.test(token.text)
+    const place = PLACE.get(token.text)
+    if (place === undefined) continue
+    const number = token.kind === 'digits'
     const start = number || tokens[at - 1]?.text === 'the' ? at - 1 : at
     if (!begins(tokens, start) || (number && (tokens[at - 1]?.text !== '#' || token.spaced))) continue
-    if (SECOND.test(token.text) || token.text === '2') {
-      if (first) return start
-    } else first = true
+    if (place === 1) first = true
+    else if (first) return start
   }
   return tokens.length
 }

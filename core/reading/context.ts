@@ -19,10 +19,14 @@ export interface Words {
 }
 const ACROSS = /^(?:across|around|round|circumference|circ|wide|rundum|breit|quer|umfang|tour|ancho|contorno)$/
 /** A side told inside a name. */
-const IN_NAME: [Qualifier, RegExp][] = [
-  ['front', /^(?:front|vorne|vorn|vordere|devant|avant|delantero|delantera|delante|frontal|davanti|anteriore|voor|voorkant|przod|fram)$/],
-  ['back', /^(?:back|rear|hinten|hintere|dos|arriere|espalda|trasero|trasera|dietro|posteriore|achter|achterkant|tyl|bak)$/]
-]
+const IN_NAME = new Map<string, Qualifier>([
+  ...'front vorne vorn vordere devant avant delantero delantera delante frontal davanti anteriore voor voorkant przod fram'
+    .split(' ')
+    .map((word) => [word, 'front'] as const),
+  ...'back rear hinten hintere dos arriere espalda trasero trasera dietro posteriore achter achterkant tyl bak'
+    .split(' ')
+    .map((word) => [word, 'back'] as const)
+])
 
 const LEADS_ON = /^(?:to|up|bis|auf|tot|do|till|a|jusqu|hasta)$/
 
@@ -98,7 +102,8 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     for (let at = label.from; at < label.to; at++) {
       const term = termAt(terms, at)
       if (term && term.from === at && !means(term, 'point')) take(inside)(term)
-      if (!link.again) for (const [side, words] of IN_NAME) if (words.test(tokens[at]?.text ?? '')) inside.push(side)
+      const side = link.again ? undefined : IN_NAME.get(tokens[at]?.text ?? '')
+      if (side) inside.push(side)
     }
     scan(tokens, terms, quantity.from - 1, -1, 6, take(ahead), false)
     if (link.before && !link.again) rightBefore(tokens, terms, label.from, take(inside))

@@ -33,8 +33,10 @@ export const GENERIC = new Set<PointName>([
   'sleeveLength'
 ])
 
-export const isFamily = (a: PointName, b: PointName): boolean =>
-  a === b || FAMILIES.some((family) => family.includes(a) && family.includes(b))
+const KIN = new Map<PointName, Set<PointName>>()
+for (const family of FAMILIES) for (const one of family) KIN.set(one, new Set([...(KIN.get(one) ?? []), ...family]))
+
+export const isFamily = (a: PointName, b: PointName): boolean => a === b || (KIN.get(a)?.has(b) ?? false)
 
 /** The name of two that says more. */
 export function moreExact(a: PointName, b: PointName): PointName {

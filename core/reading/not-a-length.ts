@@ -50,14 +50,16 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
   if (after.text === "'" && tokens[to + 1]?.text === 's') return true
   const term = termAt(terms, to)
   // S-17 C-21: a name of one letter, no degrees
-  const named = SHORTHAND.test(after.text) && /^[:=-]$/.test(tokens[to + 1]?.text ?? '')
-  if (term && means(term, 'otherUnit') && !means(term, 'point') && !named) return true
+  if (term && means(term, 'otherUnit') && !means(term, 'point') && !isLetterName(tokens, to)) return true
   // “8 small buttons”, “2 front pockets”: a count of details two words on
   const further = termAt(terms, term ? term.to : to + 1)
   if (after.kind === 'word' && !means(term, 'point', 'basis', 'light', 'unit', 'measures') && means(further, 'otherUnit') && value <= 12)
     return true
   return false
 }
+
+const isLetterName = (tokens: readonly Token[], at: number): boolean =>
+  SHORTHAND.test(tokens[at]?.text ?? '') && /^[:=-]$/.test(tokens[at + 1]?.text ?? '')
 
 const isDigits = (token: Token | undefined): boolean => token?.kind === 'digits'
 

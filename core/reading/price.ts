@@ -101,25 +101,27 @@ const closesPart = ({ tokens, layout }: TextRead, to: number): boolean =>
   layout.segment[to] !== layout.segment[to - 1] ||
   /^[.,;!+(-]$/.test(tokens[to]?.text ?? '')
 
+/** The currency a word names. */
+function wordOf({ tokens, terms }: TextRead, at: number): string | undefined {
+  const term = termAt(terms, at)
+  return tokens[at]?.kind === 'word' && term?.from === at ? meaning(term, 'currency')?.currency : undefined
+}
+
 /** The currency of an amount: its sign, its word, a word behind its sign (“$110 CAD”); and where all of it begins and ends. */
 function currencyAt(text: TextRead, at: number, to: number, locale: string): { currency: string; from: number; to: number } | null {
   const { tokens, terms } = text
   const before = tokens[at - 1]
   const after = tokens[to]
-  const word = (index: number) => {
-    const term = termAt(terms, index)
-    return tokens[index]?.kind === 'word' && term?.from === index ? meaning(term, 'currency')?.currency : undefined
-  }
   if (before && CURRENCY_MARKS.has(before.text)) {
     const country = before.text === '$' && !before.spaced ? DOLLAR_OF[tokens[at - 2]?.text ?? ''] : undefined
     if (country !== undefined) return { currency: country, from: at - 2, to }
-    const named = word(to)
+    const named = wordOf(text, to)
     return named === undefined
       ? { currency: currencyOf(before.text, locale), from: at - 1, to }
       : { currency: named, from: at - 1, to: termAt(terms, to)?.to ?? to + 1 }
   }
   if (after && CURRENCY_MARKS.has(after.text)) return { currency: currencyOf(after.text, locale), from: at, to: to + 1 }
-  const behind = word(to)
+  const behind = wordOf(text, to)
   if (behind !== undefined) return { currency: behind, from: at, to: termAt(terms, to)?.to ?? to + 1 }
   const home = HOME[locale.slice(0, 2).toLowerCase()] ?? ''
   // 8e: the sign's letter in French

@@ -94,8 +94,10 @@ function inWords(tokens: readonly Token[], terms: Terms, at: number): Quantity |
   return make(at, next.to, number.value, unit.unit)
 }
 
+const INCHES_BEGIN = new Set(['a', 'an', 'another', 'one', 'two', 'three', 'four', 'half'])
+
 function inchesInWords(tokens: readonly Token[], terms: Terms, at: number): Quantity | null {
-  const found = /^(?:a|an|another|one|two|three|four|half)$/.test(tokens[at]?.text ?? '') ? inchWordsAt(tokens, terms, at) : null
+  const found = INCHES_BEGIN.has(tokens[at]?.text ?? '') ? inchWordsAt(tokens, terms, at) : null
   return found && make(at, found.to, found.value, 'in')
 }
 

@@ -106,9 +106,10 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     : []
   const sizesRead = new Set(read.measures.flatMap(({ size }) => (size === undefined ? [] : [size])))
   const offered = sizesRead.size > 1 ? sizeOffered(sizesRead, titleLabels) : null
-  const mine = read.measures.filter(({ size }) => offered === null || size === undefined || size === offered)
+  const mine = offered === null ? read.measures : read.measures.filter(({ size }) => size === undefined || size === offered)
   const starts = new Set([...mine, ...allowed.allowances].map((one) => one.stated.start))
-  const notOffered = new Set(read.measures.filter((one) => !mine.includes(one)).map((one) => one.stated.start))
+  const dropped = new Set(offered === null ? [] : read.measures.filter((one) => !mine.includes(one)).map((one) => one.stated.start))
+  const notOffered = offered === null ? [] : quantities.filter((one) => dropped.has(tokens[one.from]?.start ?? -1))
   const usedUp = new Set(quantities.filter((one) => starts.has(tokens[one.from]?.start ?? -1)))
   const leftAside = leftAsideOf({
     tokens,
@@ -116,13 +117,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     sizes: new Set([...sizes.taken, ...joint.sizeFigures]),
     asides,
     links,
-    others: [
-      ...linked.asides,
-      ...read.asides,
-      ...quantities
-        .filter((one) => notOffered.has(tokens[one.from]?.start ?? -1))
-        .map((quantity) => ({ quantity, because: 'detail' as const }))
-    ],
+    others: [...linked.asides, ...read.asides, ...notOffered.map((quantity) => ({ quantity, because: 'detail' as const }))],
     used: new Set([...usedUp, ...read.repeats]),
     thing: kind.thing,
     stated

@@ -126,7 +126,8 @@ const junk = fc
   .map((words) => words.join(' '))
 
 test('junk before and after changes nothing', () => {
-  const measured = all.filter(({ listing, expect: e }) => (e.measures?.length ?? 0) > 0 && listing.title !== undefined)
+  // what a title tells stands behind the text, so behind the junk too
+  const measured = all.filter(({ listing, expect: e }) => (e.measures?.length ?? 0) > 0 && listing.title !== undefined && !e.added)
   let applied = 0
   fc.assert(
     fc.property(fc.constantFrom(...measured), junk, junk, ({ listing }, before, after) => {

@@ -25,6 +25,7 @@ const NOT_RIGHT: { reads: string; after: RegExp; because: string }[] = [
   { reads: '.38"', after: /chest\n$/, because: 'the bullet of a list is no decimal point' },
   { reads: '2"', after: /30[ -]1\/$/, because: 'the lower part of a mixed fraction is no figure of its own' },
   { reads: '¾"', after: /opening 7 $/, because: 'the fraction sign belongs to the whole number before it' },
+  { reads: '29\ninches', after: /length $/, because: 'a word that begins the next line is no unit of the figure before it' },
   { reads: '1/0"', after: /Waist $/, because: 'a division by nought is told as one' },
   { reads: '5 cm', after: /3\.\.$/, because: 'a number with two points is told as unclear' },
   { reads: '8"', after: /5'$/, because: 'feet and inches are one height' },

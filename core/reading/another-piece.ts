@@ -18,7 +18,7 @@ export function secondPieceAt(tokens: readonly Token[]): number {
     if (place === undefined) continue
     const number = token.kind === 'digits'
     const start = number || tokens[at - 1]?.text === 'the' ? at - 1 : at
-    if (!begins(tokens, start) || (number && (tokens[at - 1]?.text !== '#' || token.spaced))) continue
+    if (!begins(tokens, start) || (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && tokens[at - 1]?.text !== 'no')) continue
     if (place === 1) first = true
     else if (first) return start
   }

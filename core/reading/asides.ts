@@ -91,7 +91,7 @@ function isPlace(tokens: readonly Token[], terms: Terms, label: Label | undefine
   let place = after.to
   while (means(termAt(terms, place), 'light') && place < after.to + 3) place++
   const landmark = termAt(terms, place)
-  return meaning(landmark, 'landmark') !== undefined && named > 0.6 && !means(landmark, 'to')
+  return meaning(landmark, 'landmark') !== undefined && named > 0.75 && !means(landmark, 'to')
 }
 
 function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope[] {

@@ -12,6 +12,8 @@ const AT = /^(?:at|on|in|along|am|an|au|aux|sur|en|al|alla|ai|sul|aan|op|na|pa|i
 export function isItsPlace(tokens: readonly Token[], terms: Terms, detail: Label, place: Label): boolean {
   const [point] = place.points
   if (place.role !== 'point' || place.letter || point === undefined || BODY_GIRTHS.has(point)) return false
+  // “apron (length): 58 cm”
+  if (tokens[detail.to]?.text === '(' && place.from === detail.to + 1 && tokens[place.to]?.text === ')') return true
   if (OF_THE_EDGE.test(tokens[detail.from]?.text ?? '')) return false
   let at = false
   for (let index = detail.to; index < place.from; index++) {

@@ -28,12 +28,25 @@ export function fromLandmark(tokens: readonly Token[], terms: Terms, label: Labe
     label.to = landmark.to
     return
   }
+  // a sleeve from the neck, and not from the middle of the back, is none that is kept
+  if (landmark && name === 'sleeveLength' && landmark.landmark === 'neck' && isSideNeck(tokens, label.to, landmark.to)) {
+    label.role = 'detail'
+    label.points = []
+    label.to = landmark.to
+    return
+  }
   const better = landmark && starts[landmark.landmark]
   if (better) {
     label.points = [better]
     label.to = landmark.to
   }
 }
+
+const isSideNeck = (tokens: readonly Token[], from: number, to: number): boolean => {
+  const words = tokens.slice(from, to).map(({ text }) => text)
+  return words.some((word) => /^(?:neck|neckline)$/.test(word)) && !words.some((word) => MIDDLE.test(word))
+}
+const MIDDLE = /^(?:back|centre|center|cb|nape|collar|middle|mid|base)$/
 
 /** The landmark after “from the …”, brackets and measuring words stepped over; not when “to” follows it. */
 export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number): { landmark: Landmark; to: number } | null {

@@ -4,6 +4,7 @@ import { backNames } from './back-name.ts'
 import { isItsPlace } from './detail-place.ts'
 import { GENERIC, isFamily, moreExact } from './families.ts'
 import { fromLandmark } from './from-landmark.ts'
+import { fromNames } from './from-names.ts'
 import type { Label, LabelRole } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
 import { endsSentence } from './layout.ts'
@@ -27,6 +28,7 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
   }
   for (const label of shorthand(tokens, quantities, letters)) single.push(label)
   for (const label of backNames(tokens, terms, quantities)) single.push(label)
+  for (const label of fromNames(tokens, terms, quantities)) single.push(label)
   single.sort((a, b) => a.from - b.from)
   const joined: Label[] = []
   for (const label of single) {

@@ -60,7 +60,8 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
     if (text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
     const term = termAt(terms, near)
     if (means(term, 'price')) asked = true
-    else if (means(term, 'retail')) return null
+    // “cost: £29” asks it, “cost £90” was paid
+    else if (means(term, 'retail') && !(tokens[near]?.text === 'cost' && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
   }
   const next = termAt(terms, told.to)
   if (means(next, 'price')) asked = true
@@ -115,7 +116,8 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
   if (before && CURRENCY_MARKS.has(before.text)) {
     const country = before.text === '$' && !before.spaced ? DOLLAR_OF[tokens[at - 2]?.text ?? ''] : undefined
     if (country !== undefined) return { currency: country, from: at - 2, to }
-    const named = wordOf(text, to)
+    const named =
+      wordOf(text, to) ?? (before.text === '$' && (tokens[to]?.text.length ?? 0) > 1 ? DOLLAR_OF[tokens[to]?.text ?? ''] : undefined)
     return named === undefined
       ? { currency: currencyOf(before.text, locale), from: at - 1, to }
       : { currency: named, from: at - 1, to: termAt(terms, to)?.to ?? to + 1 }

@@ -211,7 +211,8 @@ function rangeFrom(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<s
   if (isNoLength(tokens, terms, at, number.next, unit.unit !== null, number.value)) return null
   if (low.unit !== null && unit.unit !== null && low.unit !== unit.unit) return null
   if (!(high > low.value) || high > low.value * WIDEST_RANGE) return null
-  if (slash && (unit.unit === null || low.unit !== null || high - low.value > 4)) return null
+  // 33/34 bare is between two; 32/34 may be a waist and a leg
+  if (slash && (low.unit !== null || high - low.value > (unit.unit === null ? 1 : 4))) return null
   // 36-28-38 and 30-34-32: three numbers in a row are no range
   const third = tokens[unit.to]
   if (third && third.text === join.text && tokens[unit.to + 1]?.kind === 'digits' && (join.text === '-' || slash)) return null

@@ -9,8 +9,12 @@ const FIRST = 'first 1st erste erster erstes premier premiere primer primera pri
 const SECOND = 'second 2nd zweite zweiter zweites deuxieme seconde segunda segundo secondo seconda tweede druga drugi andra 2'
 const PLACE = new Map([...FIRST.split(' ').map((word) => [word, 1] as const), ...SECOND.split(' ').map((word) => [word, 2] as const)])
 
+/** A quick look: most texts speak of no second. */
+const MAYBE = /second|2nd|zweit|deuxi|segund|tweede|drug|andra|#2|no\.? 2/i
+
 /** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
-export function secondPieceAt(tokens: readonly Token[]): number {
+export function secondPieceAt(tokens: readonly Token[], original: string): number {
+  if (!MAYBE.test(original)) return tokens.length
   let first = false
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token

@@ -24,13 +24,14 @@ export function asidesOf(
   terms: Terms,
   layout: Layout,
   labels: readonly Label[],
-  quantities: readonly Quantity[]
+  quantities: readonly Quantity[],
+  original: string
 ): Map<Quantity, AsideReason> {
   const asides = new Map<Quantity, AsideReason>()
   const scopes = scopesOf(tokens, terms, layout)
   const faulty = new Set(termsAs(terms, 'fault').map(({ from }) => layout.sentence[from] as number))
   const elsewhere = elsewhereIn(tokens, terms, layout)
-  const second = secondPieceAt(tokens)
+  const second = secondPieceAt(tokens, original)
   let scope = 0
   let label = 0
   for (const one of quantities) {

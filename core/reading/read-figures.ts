@@ -47,7 +47,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     found.filter((one) => !sizes.taken.has(one))
   )
   const labels = labelsOf(tokens, terms, quantities, text.lexis.letters)
-  const asides = asidesOf(tokens, terms, layout, labels, quantities)
+  const asides = asidesOf(tokens, terms, layout, labels, quantities, text.original)
   const apart = pocketGap(text, quantities)
   if (apart) asides.set(apart.quantity, 'detail')
   const free = quantities.filter((one) => !asides.has(one))

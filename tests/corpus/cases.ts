@@ -2,6 +2,7 @@
 import type { Case } from './case.ts'
 import { basis } from './en/basis.ts'
 import { cloth } from './en/cloth.ts'
+import { lateLetters } from './en/late-letters.ts'
 import { layouts } from './en/layouts.ts'
 import { lessons } from './en/lessons.ts'
 import { letters } from './en/letters.ts'
@@ -28,6 +29,7 @@ export const cases: Record<string, Case[]> = {
   making,
   letters,
   'more letters': moreLetters,
+  'late letters': lateLetters,
   'letters abroad': lettersAbroad,
   german,
   french,

@@ -31,6 +31,7 @@ const NOT_RIGHT: { reads: string; after: RegExp; because: string }[] = [
   { reads: '2in', after: /12 1\/$/, because: 'the lower part of a mixed fraction is no figure of its own' },
   { reads: '2"', after: /20-1\/$/, because: 'the lower part of a mixed fraction is no figure of its own' },
   { reads: '4"', after: /(?:17-1|25-3)\/$/, because: 'the lower part of a mixed fraction is no figure of its own' },
+  { reads: '11"', after: /5'$/, because: 'feet and inches are one height' },
   { reads: '9"', after: /5'$/, because: 'feet and inches are one height' },
   { reads: '1/0"', after: /Waist $/, because: 'a division by nought is told as one' },
   { reads: '5 cm', after: /3\.\.$/, because: 'a number with two points is told as unclear' },

@@ -10,6 +10,9 @@ const letters = (text: string): string =>
     .trim()
 const key = ({ point, size }: Reading['measures'][number]): string => `${size ?? ''}/${point}`
 
+/** A figure with a unit beside it, or a mark of inches: without one a title tells a size, no measure (`tellsMeasures`). */
+const MEASURED = /\d ?(?:["”“″]|''|’’|cm|mm|in|pol|pul|pou|po\b|zoll|duim|cal|tum)/i
+
 /** The lines to read behind the text; '' where it tells all that they do. `read` reads a text of this listing. */
 export function moreText(
   { text, title }: ListingText,
@@ -17,7 +20,7 @@ export function moreText(
   first: Reading,
   read: (text: string) => Reading
 ): string {
-  const named = title && /\d/.test(title) && !letters(text).includes(letters(title)) ? title : null
+  const named = title && MEASURED.test(title) && !letters(text).includes(letters(title)) ? title : null
   if (description === null && lines.length === 0 && named === null) return ''
   const known = new Set(first.measures.map(key))
   const parts: string[] = []

@@ -59,13 +59,13 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   for (let near = told.from - 1; near >= Math.max(0, told.from - REACH); near--) {
     if (text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
     const term = termAt(terms, near)
-    if (means(term, 'price')) asked = true
+    if (means(term, 'price') || LETS_GO.test(tokens[near]?.text ?? '')) asked = true
     // “cost: £29” asks it, “cost £90” was paid
     else if (means(term, 'retail') && !(tokens[near]?.text === 'cost' && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
   }
   const next = termAt(terms, told.to)
   if (means(next, 'price')) asked = true
-  if (next && means(next, 'retail') && !means(next, 'currency') && !isPostFree(text, told.to)) return null
+  if (next && means(next, 'retail') && !means(next, 'currency') && !isPostFree(text, told.to) && !isPostApart(text, told.to)) return null
   if (!asked && wasPaid(text, at)) return null
   const { currency } = told
   if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: amount.value, currency, rank: ASIDE }
@@ -89,6 +89,15 @@ const isPostFree = ({ tokens }: TextRead, at: number): boolean => {
   const next = tokens[at + 1]?.text ?? ''
   return POST_PAID.test(word) || (POST.test(word) && INCLUDED.test(next)) || (INCLUDED.test(word) && POST.test(next))
 }
+/** “£45 postage £3”, “70 euro spedizione esclusa”: the postage is told by itself behind the price. */
+const isPostApart = ({ tokens }: TextRead, at: number): boolean => {
+  const next = tokens[at + 1]
+  if (!POST.test(tokens[at]?.text ?? '') || next === undefined || next.kind === 'break') return false
+  return next.kind === 'digits' || CURRENCY_MARKS.has(next.text) || NOT_IN_IT.test(next.text)
+}
+const NOT_IN_IT = /^(?:excluded|exclusive|excl|extra|esclusa|escluse|exclusief|exclu|apart|aparte|separat|exkl)$/
+/** “paid £165, accept £40”, “lo lascio a 50 €”. */
+const LETS_GO = /^(?:accept|accepting|lascio|cedo|laisse|cede|dejo|vendo|verkaufe|verkoop|sprzedam|saljer)$/
 const POST_PAID = /^(?:posted|shipped|delivered|free)$/
 const POST = /^(?:post|postage|shipping|ship|delivery|p|versand|porto|port|frais|envio|spedizione|verzending|verzendkosten|wysylka|frakt)$/
 const INCLUDED =

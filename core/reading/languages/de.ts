@@ -43,7 +43,7 @@ export const de: Lexicon = {
     sleeveLength:
       'ärmellänge | ärmel | armlänge | ärmellänge außen | arm | ärmel länge | länge ärmel | länge arm | armellange | länge der ärmel | ärmel ab schulter | ärmellänge ab schulter | ärmel ab schulternaht | armlänge außen | ärmel außen | ärmel aussen | ärmellänge aussen | ärmel ab naht',
     sleeveUnderarm:
-      'innenärmel | ärmelinnenlänge | ärmellänge innen | ärmel innen | innenarmlänge | armlänge innen | ärmelinnennaht | unterarmlänge | innenärmellänge | ärmel unterseite | ärmel innenlänge | ärmel ab achsel | ärmellänge ab achsel | arm innen | innenarm',
+      'innenärmel | ärmel unter dem arm | ärmellänge unter dem arm | ärmel von achsel | ärmelinnenlänge | ärmellänge innen | ärmel innen | innenarmlänge | armlänge innen | ärmelinnennaht | unterarmlänge | innenärmellänge | ärmel unterseite | ärmel innenlänge | ärmel ab achsel | ärmellänge ab achsel | arm innen | innenarm',
     length:
       'gl | länge | gesamtlänge | lang | rückenlänge | rückenlänge gesamt | gesamt länge | länge gesamt | länge hinten | länge ca | länge rücken | komplettlänge | lg | vorderlänge | länge vorne | hosenlänge | hosenlange | laenge | rückenlänge ab kragen | länge ab schulter | länge über alles | länge insgesamt | gesamte länge | hl',
     bodyLength: 'kleidlänge | jackenlänge | mantellänge | kleiderlänge',

@@ -17,7 +17,7 @@ export const nl: Lexicon = {
     'hip flat': 'heupbreedte | breedte heup | halve heup | breedte heupen',
     sweep: 'zoomomtrek | zoomwijdte',
     bottomEdge:
-      'zoom | zoombreedte | onderkant | breedte onderkant | breedte zoom | onderkant breedte | breedte onderaan | breedte onder | onderzijde',
+      'zoom | boord onderaan | boord onder | onderboord | zoombreedte | onderkant | breedte onderkant | breedte zoom | onderkant breedte | breedte onderaan | breedte onder | onderzijde',
     bicep: 'bovenarm | mouwwijdte | breedte mouw | mouwbreedte',
     cuff: 'manchet | pols | mouwboord',
     'neck weak': 'boord | kraag',

@@ -202,5 +202,49 @@ export const lessons: Case[] = [
         m('inseam', '28.5"', 'in length', { of: 'trousers' })
       ]
     }
+  },
+  {
+    name: 'a price paid and a price that is accepted',
+    teaches: 'what was paid is no price; what is accepted is',
+    listing: { title: 'Evening dress', text: 'Bust 38" around, waist 31" around. Paid £165, accept £40' },
+    expect: {
+      kind: 'dress',
+      measures: [m('chest', '38"', 'in around'), m('waist', '31"', 'in around')],
+      price: { amount: 40, currency: 'GBP' }
+    }
+  },
+  {
+    name: 'postage told behind the price',
+    teaches: 'a postage with a figure of its own leaves the price before it alone',
+    listing: { title: 'Wool coat', text: 'Pit to pit 21". £70 postage £8' },
+    expect: { kind: 'coat', fibres: [['wool', null]], measures: [m('chest', '21"', 'in flat')], price: { amount: 70, currency: 'GBP' } }
+  },
+  {
+    name: 'sleeves from the edge of the neck',
+    teaches: 'from the neck’s edge to the cuff is neither a sleeve nor a sleeve from the centre back',
+    listing: { title: 'Batwing jumper', text: 'length 55 cm from shoulder, neck edge to cuff 68 cm, hem 40 cm flat' },
+    expect: {
+      kind: 'jumper',
+      measures: [m('bodyLength', '55 cm', 'cm length'), m('hem', '40 cm', 'cm flat')],
+      leftAside: [aside('detail', '68 cm', 'cm')]
+    }
+  },
+  {
+    name: 'a suit in short words',
+    teaches: 'JKT and SKT head their figures',
+    listing: { title: 'Skirt suit', text: 'JKT - B 38" / W 30" / L 20"\nSKT - W 28" / H 39" / L 24"' },
+    expect: {
+      kind: 'jacket',
+      made: { tailored: true },
+      measures: [
+        m('chest', '38"', 'in around judged', { of: 'jacket' }),
+        m('waist', '30"', 'in around judged', { of: 'jacket' }),
+        m('bodyLength', '20"', 'in length', { of: 'jacket' }),
+        m('waist', '28"', 'in around judged', { of: 'skirt' }),
+        m('hip', '39"', 'in around judged', { of: 'skirt' }),
+        m('skirtLength', '24"', 'in length', { of: 'skirt' })
+      ],
+      issues: [{ code: 'reading.several-garments' }]
+    }
   }
 ]

@@ -164,6 +164,8 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, en
   if (first === 'sleeveLength' && a.points.length === 1 && between === 'close' && (second === 'inseam' || second === 'outseam'))
     return { ...a, to: b.to, points: [second === 'inseam' ? 'sleeveUnderarm' : first] }
   const from = means(termAt(terms, b.from - 1), 'from') || means(termAt(terms, b.from - 2), 'from')
+  // “28" long and the sleeves are 19"”: its figure stands before it, so another name begins
+  if (ended && isParted(tokens, terms, a.to, b.from)) return null
   if (
     a.points.length === 1 &&
     isFamily(first, second) &&
@@ -188,6 +190,13 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, en
     return { ...a, to: b.to, points: [...a.points, ...b.points], basis: a.basis ?? b.basis }
   return null
 }
+
+/** Is there an “and” or a “with” between two names? */
+function isParted(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+  for (let at = from; at < to; at++) if (means(termAt(terms, at), 'and') || WITH.test(tokens[at]?.text ?? '')) return true
+  return false
+}
+const WITH = /^(?:with|mit|avec|con|met|med|z)$/
 
 /** The same where the start is itself a name. */
 function fromThere(name: PointName, start: PointName): PointName {

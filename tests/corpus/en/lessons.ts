@@ -246,5 +246,14 @@ export const lessons: Case[] = [
       ],
       issues: [{ code: 'reading.several-garments' }]
     }
+  },
+  {
+    name: 'long, and the sleeves',
+    teaches: '“28" long and the sleeves” is a length, then sleeves: what has its figure before it is no part of the next name',
+    listing: { title: 'Aran cardigan', text: 'Pit to pit 24". It\'s 28" long down the back and the sleeves are 19".' },
+    expect: {
+      kind: 'jumper',
+      measures: [m('chest', '24"', 'in flat'), m('bodyLength', '28"', 'in length'), m('sleeveLength', '19"', 'in length')]
+    }
   }
 ]

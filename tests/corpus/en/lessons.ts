@@ -253,6 +253,7 @@ export const lessons: Case[] = [
     listing: { title: 'Aran cardigan', text: 'Pit to pit 24". It\'s 28" long down the back and the sleeves are 19".' },
     expect: {
       kind: 'jumper',
+      structure: 'knit',
       measures: [m('chest', '24"', 'in flat'), m('bodyLength', '28"', 'in length'), m('sleeveLength', '19"', 'in length')]
     }
   }

@@ -13,13 +13,15 @@ export const BACK = 'back'
 /** The word alone before its figure, where a part of a list begins. Linear. */
 export function backNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
   const found: Label[] = []
+  // “sleeve 25" back 30"”: right behind the figure before it
+  const ends = new Set(quantities.map(({ spanTo }) => spanTo))
   for (const { from, spanTo, unit } of quantities) {
     let at = from - 1
     for (let marks = 0; marks < 2 && /^[:=/-]$/.test(tokens[at]?.text ?? ''); marks++) at--
     const term = termAt(terms, at)
     if (!term || term.to !== at + 1 || !means(term, 'back') || means(term, 'point', 'detail')) continue
     const before = tokens[term.from - 1]
-    const begins = before === undefined || before.kind === 'break' || /^[,;/.•·*|]$/.test(before.text)
+    const begins = before === undefined || before.kind === 'break' || /^[,;/.•·*|)]$/.test(before.text) || ends.has(term.from)
     // “sleeve 23 · back 45”: bare, but a part of a list
     const listed = before?.kind === 'mark' && (tokens[spanTo] === undefined || /^(?:break|mark)$/.test(tokens[spanTo]?.kind ?? ''))
     if (begins && (unit !== null || at < from - 1 || listed))

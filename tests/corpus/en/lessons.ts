@@ -256,5 +256,16 @@ export const lessons: Case[] = [
       structure: 'knit',
       measures: [m('chest', '24"', 'in flat'), m('bodyLength', '28"', 'in length'), m('sleeveLength', '19"', 'in length')]
     }
+  },
+  {
+    name: 'back, right behind a figure',
+    teaches: 'a bare back in a list without commas is a length where no back is so wide',
+    listing: { title: 'Blazer', text: 'Chest: 22" Sleeve: 25" (2" can be let down) Back: 30"' },
+    expect: {
+      kind: 'jacket',
+      made: { tailored: true },
+      measures: [m('chest', '22"', 'in flat judged'), m('sleeveLength', '25"', 'in length'), m('bodyLength', '30"', 'in length')],
+      allowances: [{ point: 'sleeveLength', mm: 50.8, place: { text: '2"', nth: 2, value: 2, unit: 'in' } }]
+    }
   }
 ]

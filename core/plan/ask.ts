@@ -79,19 +79,28 @@ export function valueOfKnowing(z: Float64Array, utility: readonly number[]): num
 
 export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], stakes: Stakes, wording: Wording): Ask[] {
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
-  const asked = [...valued(outlook, stakes), ...valuedCloth(cloth, stakes)].filter(({ worth }) => worth > least)
-  // nothing alone would change the decision: what would at the price where it hangs in the balance comes first, for what it is worth at this one
-  const likely = outlook.works.filter((one) => one).length / outlook.works.length
-  const found =
-    asked.length > 0 || likely > SURE ? asked : valued(outlook, inTheBalance(outlook, stakes)).filter(({ worth }) => worth > least)
-  const worthOf = (what: Answerable['what']): number => (asked.length > 0 ? (asked.find((one) => one.what === what)?.worth ?? 0) : 0)
-  return found
-    .sort((one, other) => other.worth - one.worth)
-    .map(({ what }): Ask => ({ ...what, worth: worthOf(what), unit: stakes.unit, question: questionOf(what, wording) }))
+  const { works } = outlook
+  const likely = works.filter((one) => one).length / works.length
+  // where nothing works out no answer makes it
+  const uncertain = likely === 0 ? [] : outlook.uncertain()
+  const asked = [...valued(uncertain, works, stakes), ...valuedCloth(cloth, stakes)].filter(({ worth }) => worth > least)
+  const toAsk = ({ what, worth }: Valued): Ask => ({ ...what, worth, unit: stakes.unit, question: questionOf(what, wording) })
+  if (asked.length > 0 || likely > SURE) return asked.sort(byWorth).map(toAsk)
+  // nothing alone would change the decision: what would at the price where it hangs in the balance comes first, and is worth nothing at this one
+  return valued(uncertain, works, inTheBalance(likely, stakes))
+    .filter(({ worth }) => worth > least)
+    .sort(byWorth)
+    .map(({ what }) => toAsk({ what, worth: 0 }))
 }
 
-function valued({ uncertain, works }: Outlook, { gain, loss }: Stakes): { what: Answerable['what']; worth: number }[] {
-  return uncertain().map(({ what, z, suits }) => {
+interface Valued {
+  what: Answerable['what']
+  worth: number
+}
+const byWorth = (one: Valued, other: Valued): number => other.worth - one.worth
+
+function valued(uncertain: readonly Answerable[], works: readonly boolean[], { gain, loss }: Stakes): Valued[] {
+  return uncertain.map(({ what, z, suits }) => {
     const utility = works.map((one, i) => (one && suits?.[i] !== false ? gain : -loss))
     return { what, worth: utility.every((one) => one === utility[0]) ? 0 : valueOfKnowing(z, utility) }
   })
@@ -107,8 +116,7 @@ const valuedCloth = (cloth: readonly ClothAnswers[], { gain, loss }: Stakes): { 
   })
 
 /** As much at stake in all, shared so that buying is worth nothing as things stand. */
-function inTheBalance({ works }: Outlook, { gain, loss, unit }: Stakes): Stakes {
-  const likely = works.filter((one) => one).length / works.length
+function inTheBalance(likely: number, { gain, loss, unit }: Stakes): Stakes {
   return { gain: (1 - likely) * (gain + loss), loss: likely * (gain + loss), unit }
 }
 

@@ -2,11 +2,25 @@
 import type { Evidence } from './basis.ts'
 import { endsSentence, type Layout } from './layout.ts'
 import type { Link } from './link.ts'
-import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
+import { meaning, means, meansAny, type Term, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 export type Qualifier = 'relaxed' | 'stretched' | 'cuffed' | 'uncuffed' | 'front' | 'back' | 'inner'
 const QUALIFIERS: Qualifier[] = ['uncuffed', 'cuffed', 'relaxed', 'stretched', 'inner', 'front', 'back']
+/** Where the words about a figure end, and what they step over. */
+const ENDS: Parameters<typeof meansAny>[1] = ['point', 'detail', 'letDown', 'letOut', 'heading', 'all', 'kind']
+const STEPPED: Parameters<typeof meansAny>[1] = [
+  'basis',
+  'light',
+  'unit',
+  'measures',
+  'or',
+  'from',
+  'landmark',
+  'and',
+  'model',
+  ...QUALIFIERS
+]
 /** Words that say flat or around only beside a figure, never for a list. */
 const LOCAL_ONLY =
   /^(?:across|around|round|total|half|one|in|girth|x|circ|when|both|doubled|edge|rond|halb|halbe|gesamt|total|medio|demi|om|runt|totaal|rondom|wokol)$/
@@ -51,12 +65,12 @@ function scan(
       continue
     }
     const term = termAt(terms, at)
-    if (!term || means(term, 'point', 'detail', 'letDown', 'letOut', 'heading', 'all', 'kind')) return
+    if (!term || meansAny(term, ENDS)) return
     // “(stretches to 21)” is of the figure behind it
     if (step === 1 && LEADS_ON.test(tokens[term.to - 1]?.text ?? '') && means(term, 'stretched') && tokens[term.to]?.kind === 'digits')
       return
     see(term)
-    if (!means(term, 'basis', 'light', 'unit', 'measures', 'or', 'from', 'landmark', 'and', 'model', ...QUALIFIERS)) return
+    if (!meansAny(term, STEPPED)) return
     at = step === 1 ? term.to : term.from - 1
   }
 }

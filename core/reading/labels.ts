@@ -12,8 +12,11 @@ import type { Lexis } from './lexis.ts'
 import type { Quantity } from './quantities.ts'
 import { bothRises, RISES } from './rises.ts'
 import { shorthand } from './shorthand.ts'
-import { meaning, means, type Term, type Terms, termAt, termsAs } from './terms.ts'
+import { meaning, means, meansAny, type Term, type Terms, termAt, termsAs } from './terms.ts'
 import type { Token } from './tokens.ts'
+
+/** Words that may stand between two names of one thing. */
+const BETWEEN: Parameters<typeof meansAny>[1] = ['light', 'basis', 'front', 'back', 'inner', 'landmark', 'unit', 'position']
 
 const ROLES: LabelRole[] = ['letDown', 'letOut', 'seamAllowance', 'point', 'detail', 'height', 'fault', 'thing']
 
@@ -144,7 +147,7 @@ export function betweenLabels(tokens: readonly Token[], terms: Terms, from: numb
     const term = termAt(terms, at)
     if (means(term, 'from', 'measures', 'or')) kind = 'refine'
     else if (means(term, 'and')) kind = 'joint'
-    else if (!means(term, 'light', 'basis', 'front', 'back', 'inner', 'landmark', 'unit', 'position')) return 'apart'
+    else if (!meansAny(term, BETWEEN)) return 'apart'
   }
   return kind
 }

@@ -4,18 +4,18 @@ import { LEXICONS } from './lexis.ts'
 import { normalise } from './normalise.ts'
 import { type Token, tokensOf } from './tokens.ts'
 
-let table: Map<string, string[]> | null = null
+let table: Map<string, number[]> | null = null
 
-/** Word → the languages in which it is common; a word of many languages tells little. */
-function commonWords(): Map<string, string[]> {
+/** Word → the places of the languages in which it is common; a word of many languages tells little. */
+function commonWords(): Map<string, number[]> {
   if (table) return table
   table = new Map()
-  for (const lexicon of LEXICONS) {
+  for (const [place, lexicon] of LEXICONS.entries()) {
     for (const { kind, text } of tokensOf(normalise(tellingOf(lexicon)).text)) {
       if (kind !== 'word' || text.length < 2) continue
       const languages = table.get(text)
-      if (!languages) table.set(text, [lexicon.language])
-      else if (!languages.includes(lexicon.language)) languages.push(lexicon.language)
+      if (!languages) table.set(text, [place])
+      else if (!languages.includes(place)) languages.push(place)
     }
   }
   return table
@@ -33,16 +33,19 @@ const SAMPLE = 400
 /** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
 export function languageOf(texts: readonly (readonly Token[])[], told: string | undefined): string {
   const words = commonWords()
-  const scores = new Map<string, number>([['en', 0.6]])
-  const add = (language: string, by: number) => scores.set(language, (scores.get(language) ?? 0) + by)
+  const scores: number[] = LEXICONS.map(({ language }) => (language === 'en' ? 0.6 : 0))
   const hint = told?.slice(0, 2).toLowerCase()
-  if (hint && LEXICONS.some(({ language }) => language === hint)) add(hint, 1.5)
+  const hinted = LEXICONS.findIndex(({ language }) => language === hint)
+  if (hinted >= 0) scores[hinted] = (scores[hinted] as number) + 1.5
   for (const tokens of texts) {
     for (let at = 0; at < tokens.length && at < SAMPLE; at++) {
       const token = tokens[at] as Token
       const languages = token.kind === 'word' ? words.get(token.text) : undefined
-      for (const language of languages ?? []) add(language, 1 / (languages?.length ?? 1))
+      if (languages === undefined) continue
+      for (const place of languages) scores[place] = (scores[place] as number) + 1 / languages.length
     }
   }
-  return [...scores].sort((a, b) => b[1] - a[1])[0]?.[0] ?? 'en'
+  let best = LEXICONS.findIndex(({ language }) => language === 'en')
+  for (const [place, score] of scores.entries()) if (score > (scores[best] as number)) best = place
+  return LEXICONS[best]?.language ?? 'en'
 }

@@ -1,6 +1,27 @@
 /** Numbers that are no lengths by what stands glued to them or right beside them: prices, dates, percents, counts, times, degrees. */
-import { meaning, means, type Terms, termAt } from './terms.ts'
+import { meaning, means, meansAny, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
+
+/** Behind an “in” that is a unit stands one of these, or no word at all. */
+const LENGTHS_BEHIND: Parameters<typeof meansAny>[1] = [
+  'point',
+  'basis',
+  'detail',
+  'letDown',
+  'letOut',
+  'to',
+  'position',
+  'and',
+  'or',
+  'relaxed',
+  'stretched',
+  'landmark',
+  'inner',
+  'model',
+  'thing'
+]
+
+const SMALL_BEHIND: Parameters<typeof meansAny>[1] = ['light', 'from', 'front', 'back', 'measures', 'not', 'stretch', 'height']
 
 export const CURRENCY_MARKS = new Set(['£', '€', '$', '¥', '₹'])
 const AFTER = new Set(['%', '°', '£', '€', '$', '¥'])
@@ -99,27 +120,7 @@ export function inIsUnit(tokens: readonly Token[], terms: Terms, at: number): bo
   const next = tokens[at + 1]
   if (next === undefined || next.kind !== 'word') return true
   const term = termAt(terms, at + 1)
-  if (
-    means(
-      term,
-      'point',
-      'basis',
-      'detail',
-      'letDown',
-      'letOut',
-      'to',
-      'position',
-      'and',
-      'or',
-      'relaxed',
-      'stretched',
-      'landmark',
-      'inner',
-      'model',
-      'thing'
-    )
-  )
-    return true
+  if (meansAny(term, LENGTHS_BEHIND)) return true
   if (/^(?:the|a|an|my|our|his|her|your|this|that|each|total|all|very|both)$/.test(next.text)) return false
   if (
     meaning(term, 'colour') ||
@@ -129,5 +130,5 @@ export function inIsUnit(tokens: readonly Token[], terms: Terms, at: number): bo
     meaning(term, 'condition')
   )
     return false
-  return means(term, 'light', 'from', 'front', 'back', 'measures', 'not', 'stretch', 'height')
+  return meansAny(term, SMALL_BEHIND)
 }

@@ -1,8 +1,11 @@
 /** Figures that say one thing twice: 30" / 76 cm, 18" (36" around), 36" (18" flat). The first one stays. */
 import { toMm } from '../length.ts'
 import type { Quantity } from './quantities.ts'
-import { means, type Terms, termAt } from './terms.ts'
+import { means, meansAny, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
+
+const PARTS: Parameters<typeof meansAny>[1] = ['stretched', 'relaxed', 'point', 'detail', 'to', 'front', 'back', 'cuffed', 'uncuffed']
+const SMALL: Parameters<typeof meansAny>[1] = ['light', 'basis', 'or', 'and', 'unit', 'measures', 'all']
 
 const FURTHEST = 8
 const MARKS = new Set(['/', '(', ')', '-', '=', ',', '~', '|', '≈', '[', ']', '.', '+', ':', '&', "'", '*'])
@@ -28,8 +31,8 @@ function couldRepeat(tokens: readonly Token[], terms: Terms, first: Quantity, se
     if (token.kind === 'break') return false
     if (token.kind === 'mark' && MARKS.has(token.text)) continue
     const term = termAt(terms, at)
-    if (means(term, 'stretched', 'relaxed', 'point', 'detail', 'to', 'front', 'back', 'cuffed', 'uncuffed')) return false
-    if (!means(term, 'light', 'basis', 'or', 'and', 'unit', 'measures', 'all')) return false
+    if (meansAny(term, PARTS)) return false
+    if (!meansAny(term, SMALL)) return false
   }
   return true
 }

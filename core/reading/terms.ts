@@ -23,12 +23,19 @@ type SenseOf<R extends Sense['role']> = Extract<Sense, { role: R }>
 export function meaning<R extends Sense['role']>(term: Term | undefined, role: R): SenseOf<R> | undefined {
   return term?.its.roles.has(role) ? term.its.senses.find((sense): sense is SenseOf<R> => sense.role === role) : undefined
 }
-/** Does a term mean something in one of these roles? */
-export function means(term: Term | undefined, ...roles: Sense['role'][]): boolean {
+/** Does a term mean something in one of these roles? Asked for every token, so without a list of them. */
+export function means(term: Term | undefined, a: Role, b?: Role, c?: Role, d?: Role, e?: Role, f?: Role): boolean {
   if (term === undefined) return false
-  for (const role of roles) if (term.its.roles.has(role)) return true
-  return false
+  const { roles } = term.its
+  if (roles.has(a)) return true
+  if (b === undefined) return false
+  if (roles.has(b)) return true
+  if (c === undefined) return false
+  if (roles.has(c)) return true
+  if (d === undefined) return false
+  return roles.has(d) || (e !== undefined && roles.has(e)) || (f !== undefined && roles.has(f))
 }
+type Role = Sense['role']
 /** The same for a list that is made once, where it is asked often. */
 export function meansAny(term: Term | undefined, roles: readonly Sense['role'][]): boolean {
   if (term === undefined) return false

@@ -19,11 +19,15 @@ export function SizeLabel({ judged, onCorrections, onDraft }: SizeLabelProps) {
   const id = useId()
   const { kind, reading, corrections, drafts } = judged
   const labels = labelsOf(reading, corrections)
-  const [typed, setTyped] = useState(drafts[LABEL_DRAFT] ?? labels.join(', '))
+  const known = labels.join(', ')
+  // null: nothing is being typed, so what is known stands in the field
+  const [typed, setTyped] = useState(drafts[LABEL_DRAFT] ?? null)
   if (kind === null) return null
   const settle = () => {
+    if (typed === null) return
     onDraft(LABEL_DRAFT, null)
-    if (typed.trim() !== labels.join(', ')) onCorrections([...corrections.filter((one) => !('label' in one)), { label: typed.trim() }])
+    setTyped(null)
+    if (typed.trim() !== known) onCorrections([...corrections.filter((one) => !('label' in one)), { label: typed.trim() }])
   }
   const tells = labels.some((label) => labelEvidence(label, kind).length > 0)
   return (
@@ -36,7 +40,7 @@ export function SizeLabel({ judged, onCorrections, onDraft }: SizeLabelProps) {
         type="text"
         class="fieldin"
         autoComplete="off"
-        value={typed}
+        value={typed ?? known}
         aria-describedby={`${id}-note`}
         onInput={(event) => {
           setTyped(event.currentTarget.value)

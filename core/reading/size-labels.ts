@@ -1,7 +1,7 @@
 /** Sizes as the label has them: W32 L34, 32 x 34, UK 12, size M, age 7-8. What they take is no measurement. */
 import type { Quantity } from './quantities.ts'
 import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
-import { agesFrom, isMark, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
+import { agesFrom, isMark, isShort40, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
 import { meaning, means, type Term, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
@@ -60,9 +60,15 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       at = region.to - 1
       continue
     }
+    if (isShort40(around, at)) {
+      add(`${token.text}S`)
+      at++
+      continue
+    }
     const suit = token.kind === 'digits' && quantity && quantity.unit === null && suitSize(around, quantity)
     if (suit) {
       add(suit, quantity)
+      at = quantity.to
       continue
     }
     const term = termAt(terms, at)

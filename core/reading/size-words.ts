@@ -61,14 +61,23 @@ export function legAfter({ tokens, terms }: Around, byFrom: Map<number, Quantity
 }
 
 /** 42R · 40 L: a suit size, chest and length. */
-export function suitSize({ tokens, original, legs }: Around, one: Quantity): string | null {
+export function suitSize({ tokens, original, legs, title }: Around, one: Quantity): string | null {
   const letter = tokens[one.to]
   if (legs || one.range || letter?.kind !== 'word' || !Number.isInteger(one.value) || one.value < 34 || one.value > 58) return null
-  if (letter.spaced && !/^(?:long|regular|short|tall|reg)$/.test(letter.text)) return null
-  if (letter.spaced && !/^[.,;)]?$/.test(tokens[one.to + 1]?.text.slice(0, 1) ?? '')) return null
+  // “42 R” in a title, with no figure of its own behind it
+  const alone = title && letter.text.length === 1 && !/^(?:\d.*|[:=-])$/.test(tokens[one.to + 1]?.text ?? '')
+  if (letter.spaced && !alone && !/^(?:long|regular|short|tall|reg)$/.test(letter.text)) return null
+  if (letter.spaced && !alone && !/^[.,;)]?$/.test(tokens[one.to + 1]?.text.slice(0, 1) ?? '')) return null
   if (!/^(?:r|l|s|xl|reg|regular|long|short|t|tall)$/.test(letter.text) || !/^[A-Z]/.test(original.slice(letter.start, letter.end)))
     return null
   return `${one.value}${letter.text.charAt(0).toUpperCase()}`
+}
+
+/** “jacket 40S”: a chest of 40, short; “40s” and a title all in capitals speak of the years. */
+export function isShort40({ tokens, original, legs }: Around, at: number): boolean {
+  const letter = tokens[at + 1]
+  if (legs || !/^[45]0$/.test(tokens[at]?.text ?? '') || letter?.text !== 's' || letter.spaced) return false
+  return original.slice(letter.start, letter.end) === 'S' && /\p{Ll}/u.test(original) && !/^\p{L}/u.test(original.slice(letter.end))
 }
 
 /** “tag says 13 x 36”: the second figure of a label. */

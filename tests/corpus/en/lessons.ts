@@ -267,5 +267,17 @@ export const lessons: Case[] = [
       measures: [m('chest', '22"', 'in flat judged'), m('sleeveLength', '25"', 'in length'), m('bodyLength', '30"', 'in length')],
       allowances: [{ point: 'sleeveLength', mm: 50.8, place: { text: '2"', nth: 2, value: 2, unit: 'in' } }]
     }
+  },
+  {
+    name: 'forty short is no decade',
+    teaches: '40S of a jacket is a size; 40s are years',
+    listing: { title: 'Wool suit jacket 40S', text: 'Pit to pit 21". A 40s look.' },
+    expect: {
+      kind: 'jacket',
+      made: { tailored: true },
+      fibres: [['wool', null]],
+      sizeLabels: ['40S'],
+      measures: [m('chest', '21"', 'in flat')]
+    }
   }
 ]

@@ -280,3 +280,41 @@ describe('several sizes in one text', () => {
     expect(vi.mocked(does.onCorrections).mock.calls).toEqual([[[{ size: 'M' }]], [[]]])
   })
 })
+
+describe('the size on the label', () => {
+  const field = (): HTMLInputElement => {
+    const input = document.getElementById(
+      [...root.querySelectorAll('label')].find((one) => one.textContent === 'Size on the label')?.htmlFor ?? ''
+    )
+    if (!(input instanceof HTMLInputElement)) throw new Error('no field')
+    return input
+  }
+  const type = (value: string | null) => {
+    const input = field()
+    if (value !== null)
+      act(() => {
+        input.value = value
+        input.dispatchEvent(new Event('input', { bubbles: true }))
+      })
+    act(() => {
+      input.dispatchEvent(new Event('blur'))
+    })
+  }
+  const reading = { ...trousersJudged.reading, sizeLabels: ['W34 L32'] }
+  const judged: Judged = { ...trousersJudged, reading, corrections: [{ kind: 'trousers' }] }
+  it('shows what was read, and typed stands for it beside the other corrections', () => {
+    show(judged)
+    expect(field().value).toBe('W34 L32')
+    type('W32 L30')
+    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([{ kind: 'trousers' }, { label: 'W32 L30' }])
+  })
+  it('left untouched, or put back, it corrects nothing, whatever is looked at next', () => {
+    show(judged)
+    type(null)
+    type('W34 L32')
+    show({ ...judged, reading: { ...reading, sizeLabels: ['44'] } })
+    expect(field().value).toBe('44')
+    type(null)
+    expect(does.onCorrections).not.toHaveBeenCalled()
+  })
+})

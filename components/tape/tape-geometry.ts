@@ -105,6 +105,7 @@ export function drawTape(input: TapeInput, units: Units, width: number, stretch 
   }
 }
 
+const NUMERALS_APART = 4
 const firstApart = (steps: readonly number[], pxPerUnit: number, least: number): number =>
   steps.find((step) => step * pxPerUnit >= least) ?? (steps.at(-1) as number)
 
@@ -124,7 +125,7 @@ function ticksOf(stretch: Stretch, units: Units, at: (mm: number) => number, num
   })
 }
 
-/** Under its tick, else right of it, else left, wherever it keeps 2 px from the marks; else left out: the mark has its own figure. */
+/** Under its tick, else right of it, else left, wherever it keeps 2 px from the marks and 4 from the numeral before; else left out: the mark has its own figure. */
 function numeralsOf(stretch: Stretch, units: Units, at: (mm: number) => number, step: number, marks: number[], width: number) {
   const placed: { x: number; text: string }[] = []
   for (const count of multiples(stretch, units, step)) {
@@ -134,8 +135,10 @@ function numeralsOf(stretch: Stretch, units: Units, at: (mm: number) => number, 
     const half = (text.length * NUMERAL_CHAR) / 2
     const tick = at(value * NUMBERED[units].unitMm)
     const aside = half + NUMERAL_CLEAR + 1
+    const before = placed.at(-1)
+    const free = before === undefined ? 0 : before.x + (before.text.length * NUMERAL_CHAR) / 2 + NUMERALS_APART
     const fits = (x: number) =>
-      x - half >= 0 && x + half <= width && marks.every((mark) => Math.abs(mark - x) >= half + NUMERAL_CLEAR + 1 - 1e-9)
+      x - half >= free && x + half <= width && marks.every((mark) => Math.abs(mark - x) >= half + NUMERAL_CLEAR + 1 - 1e-9)
     const x = [tick, tick + aside, tick - aside].find(fits)
     if (x !== undefined) placed.push({ x, text })
   }

@@ -75,6 +75,23 @@ describe('a drawn tape', () => {
       }
     }
   })
+  it('lets no two numerals touch, however the marks push them aside', () => {
+    let pushed = 0
+    for (let mm = 900; mm <= 1000; mm++) {
+      const { numerals } = drawTape(
+        { now: { mm, sdMm: 12, told: true }, band: { least: 998, ideal: 1036, most: 1080 }, afterMm: 1010 },
+        'cm',
+        340
+      )
+      for (const [i, one] of numerals.entries()) {
+        const next = numerals[i + 1]
+        if (next === undefined) continue
+        expect(next.x - one.x).toBeGreaterThanOrEqual(((one.text.length + next.text.length) * 5.85) / 2 + 4 - 1e-9)
+        if (next.x - one.x < 30) pushed++
+      }
+    }
+    expect(pushed).toBeGreaterThan(0)
+  })
   it('tacks a run of stitches only where now and after are 14 px apart', () => {
     expect(drawTape(waist, 'in', 328).after?.stitched).toBe(true)
     expect(drawTape({ ...waist, afterMm: inch(31.9) }, 'in', 328).after?.stitched).toBe(false)

@@ -29,7 +29,7 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
     const label = labelOf(tokens, terms, term)
     if (label) single.push(label)
   }
-  for (const label of shorthand(tokens, quantities, letters)) single.push(label)
+  for (const label of shorthand(tokens, terms, quantities, letters)) single.push(label)
   for (const label of backNames(tokens, terms, quantities)) single.push(label)
   for (const label of fromNames(tokens, terms, quantities)) single.push(label)
   single.sort((a, b) => a.from - b.from)

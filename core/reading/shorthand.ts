@@ -3,6 +3,7 @@ import type { Label } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
 import type { Lexis } from './lexis.ts'
 import type { Quantity } from './quantities.ts'
+import { meaning, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh', 'il', 'ol'])
@@ -10,26 +11,41 @@ const GAP = 8
 
 /**
  * W: 16" H: 20" R: 11" I: 30"
- * ^       ^ one letter is a name only in a run of at least two different ones
+ * ^       ^ one letter is a name only in a run of at least two different ones, or
+ * P2P 21" L 28"
+ *         ^ an L right behind the figure of a top
  */
-export function shorthand(tokens: readonly Token[], quantities: readonly Quantity[], own: Lexis['letters']): Label[] {
+export function shorthand(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[], own: Lexis['letters']): Label[] {
   const found: Label[] = []
-  let run: { label: Label; end: number }[] = []
+  let run: { label: Label; end: number; behindTop: boolean }[] = []
   const close = () => {
     const letters = new Set(run.map(({ label }) => label.letter))
     const bare = run.length === 2 && letters.has('s') && letters.size < 2
-    if (letters.size >= 2 && !bare) for (const { label } of run) found.push(label)
+    const length = run.length === 1 && run[0]?.behindTop === true
+    if (length || (letters.size >= 2 && !bare)) for (const { label } of run) found.push(label)
     run = []
   }
-  for (const one of quantities) {
+  for (const [place, one] of quantities.entries()) {
     const label = letterBefore(tokens, one, own) ?? letterAfter(tokens, one, own)
     if (!label) continue
+    const before = quantities[place - 1]
+    const behindTop =
+      label.letter === 'l' && label.from < one.from && before !== undefined && isTopsFigure(tokens, terms, before, label.from)
     const last = run[run.length - 1]
     if (last && label.from - last.end > GAP) close()
-    run.push({ label, end: Math.max(one.spanTo, label.to) })
+    run.push({ label, end: Math.max(one.spanTo, label.to), behindTop })
   }
   close()
   return found
+}
+
+const OF_TOPS = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength'])
+/** Is this figure named as one of a top, and does it stand right before the letter? */
+function isTopsFigure(tokens: readonly Token[], terms: Terms, { from, spanTo }: Quantity, letter: number): boolean {
+  for (let at = spanTo; at < letter; at++) if (tokens[at]?.kind !== 'mark' && tokens[at]?.kind !== 'break') return false
+  const named = termAt(terms, /^[:=~-]$/.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1)
+  const name = meaning(named, 'point')?.point
+  return letter - spanTo <= 3 && name !== undefined && OF_TOPS.has(name)
 }
 
 const letterLabel = (at: number, letter: string, name: PointName | undefined): Label => ({

@@ -40,7 +40,10 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
     return null
   }
   const first = byFrom.get(at)
-  if (!first || first.range || first.problem || !within(first.value, WAIST)) return null
+  if (!first || first.range || first.problem) return null
+  const measured = measuredPair(around, first, byFrom)
+  if (measured !== null) return measured
+  if (!within(first.value, WAIST)) return null
   // 32W 34L
   if (wordAt(tokens, first.to) === 'w' && !tokens[first.to]?.spaced) {
     let next = first.to + 1
@@ -66,6 +69,17 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
   if (first.unit === 'cm' || second.unit === 'cm') return null
   return { waist: first, leg: second, measured: false }
 }
+
+/** “measures 33 x 30.5”, “actual measurements 33" x 30 1/2"” on legs: with a half a pair is no size. */
+function measuredPair(around: Around, waist: Quantity, byFrom: Map<number, Quantity>) {
+  const { tokens } = around
+  const leg = tokens[waist.to]?.text === 'x' ? byFrom.get(waist.to + 1) : undefined
+  if (!around.legs || !leg || leg.range || leg.problem || saidBefore(around, waist.from) !== 'measures') return null
+  if (waist.unit === 'cm' || leg.unit === 'cm' || !between(waist.value, WAIST) || !between(leg.value, LEG)) return null
+  if (tokens[leg.to]?.text === 'x' || labelled(around, waist.from, leg.to)) return null
+  return { waist, leg, measured: true }
+}
+const between = (value: number, { least, most }: { least: number; most: number }) => value >= least && value <= most
 
 /** A name right before the pair or right behind it claims it: waist/length 32/34. */
 function labelled({ tokens, terms }: Around, from: number, to: number): boolean {

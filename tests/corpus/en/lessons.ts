@@ -279,5 +279,35 @@ export const lessons: Case[] = [
       sizeLabels: ['40S'],
       measures: [m('chest', '21"', 'in flat')]
     }
+  },
+  {
+    name: 'a lone L behind a chest',
+    teaches: 'one letter right behind the figure of a top is a length',
+    listing: { title: 'Flannel shirt', text: 'P2P: 21in. / L: 28in.' },
+    expect: { kind: 'shirt', structure: 'woven', measures: [m('chest', '21in', 'in flat'), m('bodyLength', '28in', 'in length')] }
+  },
+  {
+    name: 'a lone L that is a size',
+    teaches: 'an L with no figure behind it is no name',
+    listing: { title: 'Flannel shirt', text: 'P2P: 21in. Size L, fits 40 in chest' },
+    expect: {
+      kind: 'shirt',
+      structure: 'woven',
+      sizeLabels: ['L'],
+      measures: [m('chest', '21in', 'in flat')],
+      leftAside: [aside('fits-advice', '40 in', 'in')]
+    }
+  },
+  {
+    name: 'a pair that is measured to the half',
+    teaches: 'behind “measures” a pair on legs is a waist and an inside leg',
+    listing: { title: 'Jeans', text: '28x30 on tag. Measures 27x29.5' },
+    expect: {
+      kind: 'jeans',
+      sizeLabels: ['W28 L30'],
+      measures: [m('waist', '27', 'in around judged guessed', { nth: 1 }), m('inseam', '29.5', 'in length guessed')],
+      leftAside: [aside('size-label', '28'), aside('size-label', '30')],
+      issues: [{ code: 'reading.unit-judged', about: '27' }]
+    }
   }
 ]

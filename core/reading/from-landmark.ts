@@ -51,6 +51,7 @@ const MIDDLE = /^(?:back|centre|center|cb|nape|collar|middle|mid|base)$/
 /** The landmark after “from the …”, brackets and measuring words stepped over; not when “to” follows it. */
 export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number): { landmark: Landmark; to: number } | null {
   let seen = false
+  let parted = false
   for (let steps = 0; steps < 7; steps++) {
     const token = tokens[at]
     if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return null
@@ -58,10 +59,12 @@ export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number)
     if (token.kind === 'mark') {
       if (!/^[(,'-]$/.test(token.text)) return null
       if (token.text === '(') seen = true
+      if (token.text === ',') parted = true
       at++
       continue
     }
-    if (!term) return null
+    // “sleeve 25", length (from the collar) 42"”: the next name's own start
+    if (!term || (parted && !seen && means(term, 'point'))) return null
     const landmark = meaning(term, 'landmark')
     if (seen && landmark)
       return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: endOfPlace(tokens, terms, term.to) }

@@ -309,5 +309,14 @@ export const lessons: Case[] = [
       leftAside: [aside('size-label', '28'), aside('size-label', '30')],
       issues: [{ code: 'reading.unit-judged', about: '27' }]
     }
+  },
+  {
+    name: 'a start that belongs to the next name',
+    teaches: 'behind a comma “length (from the collar)” says nothing of the sleeve before it',
+    listing: { title: 'Overcoat', text: 'Chest (pit to pit) 23.5", sleeve 25.75", length (from bottom of collar) 42"' },
+    expect: {
+      kind: 'coat',
+      measures: [m('chest', '23.5"', 'in flat'), m('sleeveLength', '25.75"', 'in length'), m('bodyLength', '42"', 'in length')]
+    }
   }
 ]

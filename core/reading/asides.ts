@@ -41,6 +41,7 @@ export function asidesOf(
     if (one.height || isHeight(terms, one)) asides.set(one, 'model')
     else if (FITS.test(tokens[one.from - 1]?.text ?? '')) asides.set(one, 'fits-advice')
     else if (one.from > second || elsewhere(one.from)) asides.set(one, 'detail')
+    else if (isOfSize(tokens, terms, labels, label, one)) asides.set(one, 'fits-advice')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
     else if (isPlace(tokens, terms, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
       asides.set(one, 'detail')
@@ -57,6 +58,18 @@ function elsewhereIn(tokens: readonly Token[], terms: Terms, layout: Layout): (t
     else sentences.add(layout.sentence[from] as number)
   }
   return (token) => sentences.has(layout.sentence[token] as number) || lines.has(layout.line[token] as number)
+}
+
+/** “size 16 pattern (bust 34)” where the bust is measured elsewhere: what the size stands for. */
+function isOfSize(tokens: readonly Token[], terms: Terms, labels: readonly Label[], index: number, one: Quantity): boolean {
+  const label = labels[index]
+  const point = label?.points[0]
+  if (point === undefined || !BODY.has(point) || label === undefined || label.to > one.from) return false
+  let open = label.from - 1
+  while (open > label.from - 5 && tokens[open]?.kind === 'word') open--
+  if (tokens[open]?.text !== '(') return false
+  const sized = [2, 3].some((back) => means(termAt(terms, open - back), 'size'))
+  return sized && labels.some((other, at) => at > index && other.points[0] === point)
 }
 
 /** “fits 28-29" waist”. */
@@ -123,7 +136,11 @@ function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope
 
 /** “I measure with the garment zipped”: what the seller does, not how large they are. */
 const measuresCloth = (tokens: readonly Token[], { to }: Term): boolean =>
-  tokens[to - 1]?.text === 'measure' && tokens[to - 2]?.text === 'i' && tokens[to]?.kind === 'word'
+  tokens[to - 1]?.text === 'measure' &&
+  tokens[to - 2]?.text === 'i' &&
+  (tokens[to]?.kind === 'word' || tokens[to - 3]?.text === 'but' || Number(tokens[to]?.text) < LEAST_BODY)
+/** “but I measure 4.75"”: no height and no girth of a body, in inches or cm. */
+const LEAST_BODY = 20
 
 /** Inside brackets a remark ends with them. */
 function closingBracket(tokens: readonly Token[], from: number): number {
@@ -191,6 +208,13 @@ function endOfModel(tokens: readonly Token[], terms: Terms, layout: Layout, term
   return endOf(layout.line, term.from)
 }
 
+/** Words of advice without a figure and without a name that the colon belongs to. */
+function isSaid(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+  for (let at = from; at < to; at++)
+    if (tokens[at]?.kind !== 'word' || means(termAt(terms, at), 'point', 'size', 'heading', 'model')) return false
+  return true
+}
+
 /** Advice ends with its sentence, or with the part in which measuring begins. */
 function endOfAdvice(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
   const end = endOf(layout.sentence, term.from)
@@ -203,6 +227,8 @@ function endOfAdvice(tokens: readonly Token[], terms: Terms, layout: Layout, ter
       segment = layout.segment[at]
       begins = at
     }
+    // “runs small: bust 34"”: what stands before the colon is all the advice
+    if (tokens[at]?.text === ':' && at > term.to && isSaid(tokens, terms, term.to, at)) return at
     const its = termAt(terms, at)
     const measured =
       its &&

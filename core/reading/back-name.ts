@@ -9,6 +9,9 @@ import type { Token } from './tokens.ts'
 
 /** What `letter` holds for it: it is settled by its figure, as one-letter names are. */
 export const BACK = 'back'
+/** “Drop 24"” on a kilt: its length; a smaller one is of something on it. */
+export const DROP = 'drop'
+export const SHORTEST_DROP_IN = 10
 
 /** The word alone before its figure, where a part of a list begins. Linear. */
 export function backNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
@@ -17,15 +20,16 @@ export function backNames(tokens: readonly Token[], terms: Terms, quantities: re
   const ends = new Set(quantities.map(({ spanTo }) => spanTo))
   for (const { from, spanTo, unit } of quantities) {
     let at = from - 1
-    for (let marks = 0; marks < 2 && /^[:=/-]$/.test(tokens[at]?.text ?? ''); marks++) at--
+    for (let marks = 0; marks < 2 && /^[:=/>→⇒-]$/.test(tokens[at]?.text ?? ''); marks++) at--
     const term = termAt(terms, at)
-    if (!term || term.to !== at + 1 || !means(term, 'back') || means(term, 'point', 'detail')) continue
+    const drop = tokens[at]?.text === DROP && term?.from === at
+    if (!term || term.to !== at + 1 || !(drop || (means(term, 'back') && !means(term, 'point', 'detail')))) continue
     const before = tokens[term.from - 1]
     const begins = before === undefined || before.kind === 'break' || /^[,;/.•·*|)]$/.test(before.text) || ends.has(term.from)
     // “sleeve 23 · back 45”: bare, but a part of a list
     const listed = before?.kind === 'mark' && (tokens[spanTo] === undefined || /^(?:break|mark)$/.test(tokens[spanTo]?.kind ?? ''))
     if (begins && (unit !== null || at < from - 1 || listed))
-      found.push({ from: term.from, to: term.to, role: 'point', points: [], basis: null, weak: false, letter: BACK })
+      found.push({ from: term.from, to: term.to, role: 'point', points: [], basis: null, weak: false, letter: drop ? DROP : BACK })
   }
   return found
 }

@@ -1,12 +1,14 @@
 /** Words around a figure that change what it says: flat and around, relaxed and stretched, cuffed, front and back, inner. */
 import type { Evidence } from './basis.ts'
+import type { PointName } from './languages/lexicon.ts'
 import { endsSentence, type Layout } from './layout.ts'
 import type { Link } from './link.ts'
+import { isMeasured } from './measured.ts'
 import { meaning, means, meansAny, type Term, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
-export type Qualifier = 'relaxed' | 'stretched' | 'cuffed' | 'uncuffed' | 'front' | 'back' | 'inner'
-const QUALIFIERS: Qualifier[] = ['uncuffed', 'cuffed', 'relaxed', 'stretched', 'inner', 'front', 'back']
+export type Qualifier = 'relaxed' | 'stretched' | 'cuffed' | 'uncuffed' | 'front' | 'back' | 'inner' | 'measured'
+const QUALIFIERS: Exclude<Qualifier, 'measured'>[] = ['uncuffed', 'cuffed', 'relaxed', 'stretched', 'inner', 'front', 'back']
 /** Where the words about a figure end, and what they step over. */
 const ENDS: Parameters<typeof meansAny>[1] = ['point', 'detail', 'letDown', 'letOut', 'heading', 'all', 'kind']
 const STEPPED: Parameters<typeof meansAny>[1] = [
@@ -41,6 +43,9 @@ const IN_NAME = new Map<string, Qualifier>([
     .split(' ')
     .map((word) => [word, 'back'] as const)
 ])
+
+const WIDE = /^(?:wide|breit|ancho|large|breed|bred)$/
+const NARROW = new Set<PointName>(['legOpening', 'cuff', 'cuffEdge', 'thigh', 'knee', 'calf', 'bicep', 'elbow'])
 
 const LEADS_ON = /^(?:to|up|bis|auf|tot|do|till|a|jusqu|hasta)$/
 
@@ -111,6 +116,8 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
         if (ACROSS.test(tokens[term.from]?.text ?? '')) across = true
       }
       if (!means(term, 'point')) for (const one of QUALIFIERS) if (means(term, one)) list.push(one)
+      // “length (front point)”
+      if (means(term, 'landmark') && IN_NAME.get(tokens[term.from]?.text ?? '') === 'front') list.push('front')
     }
     const { label, quantity } = link
     for (let at = label.from; at < label.to; at++) {
@@ -130,9 +137,14 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     // “stretches to 21” leads on to its figure, wherever words stand otherwise
     const led = termAt(terms, quantity.from - 1)
     if (means(led, 'stretched') && LEADS_ON.test(tokens[quantity.from - 1]?.text ?? '')) inside.push('stretched')
-    if (/^(?:wide|breit|ancho|large)$/.test(tokens[quantity.spanTo]?.text ?? '')) across = true
+    if (WIDE.test(tokens[quantity.spanTo]?.text ?? '')) {
+      across = true
+      // “leg hem 26" wide”: of the small girths a width is taken across; a wide skirt may be told around
+      if (label.points[0] !== undefined && NARROW.has(label.points[0]) && !evidence.has('word-around')) evidence.add('word-flat')
+    }
     // “front rise 27, back 36”: a side right before a second figure is its own
-    const own = link.again && ahead.some((side) => side === 'front' || side === 'back') ? ahead : behind ? after : ahead
+    const own = link.again && ahead.some((side) => side === 'front' || side === 'back' || side === 'inner') ? ahead : behind ? after : ahead
+    if (link.again && isMeasured(tokens, terms, quantity.from)) inside.push('measured')
     words.set(link, { evidence: [...evidence], qualifiers: new Set([...inside, ...own]), across })
   }
   return { words, used }

@@ -2,15 +2,18 @@
 import type { GarmentKind } from '../garment/kinds.ts'
 import { SHAPE } from '../garment/kinds.ts'
 import type { PointId } from '../garment/points.ts'
-import { BACK, pointOfBack } from './back-name.ts'
+import { BACK, DROP, pointOfBack, SHORTEST_DROP_IN } from './back-name.ts'
 import type { Evidence } from './basis.ts'
+import { isBottomBand } from './bottom-band.ts'
 import type { Qualifier, Words } from './context.ts'
 import type { Label } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
 import type { Link } from './link.ts'
+import { isNear } from './measured.ts'
 import { pointOf } from './points-by-kind.ts'
 import type { Quantity } from './quantities.ts'
 import type { AsideReason } from './reading.ts'
+import type { Token } from './tokens.ts'
 
 export interface Figure {
   quantity: Quantity
@@ -31,6 +34,7 @@ export type Aside = { quantity: Quantity; because: AsideReason }
 export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: number, chested = false): PointId | null {
   const legs = kind !== null && SHAPE[kind] === 'legs'
   if (letter === BACK) return pointOfBack(kind, inches)
+  if (letter === DROP) return kind === 'skirt' && inches > SHORTEST_DROP_IN ? 'skirtLength' : null
   switch (letter) {
     case 'w':
       return kind !== null && SHAPE[kind] === 'upper' && !chested ? 'chest' : 'waist'
@@ -52,7 +56,7 @@ export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: 
     case 'lo':
       return 'legOpening'
     case 'b':
-      return legs ? 'legOpening' : 'chest'
+      return legs ? 'legOpening' : kind === 'skirt' ? 'waist' : 'chest'
     case 'c':
       return legs ? null : 'chest'
     case 'sl':
@@ -111,6 +115,13 @@ function bySize(point: PointId | null, quantity: Quantity, kind: GarmentKind | n
   return point
 }
 
+/** How much wider than the shoulders a back is at most (common practice, no source). */
+const WIDER_BACK = 1.12
+
+/** “Back 20"” beside shoulders of 15 3/4 is how long the back is. */
+const bySides = (point: PointId | null, back: Quantity, shoulders: Quantity | undefined): PointId | null =>
+  point === 'backWidth' && shoulders && mmOf(back) > mmOf(shoulders) * WIDER_BACK ? 'bodyLength' : point
+
 export interface LinkedFigures {
   figures: Figure[]
   asides: Aside[]
@@ -121,10 +132,12 @@ export function figuresOf(
   links: readonly Link[],
   words: Map<Link, Words>,
   kindAt: (token: number) => { kind: GarmentKind | null; of: GarmentKind | null },
-  sizeOf: (quantity: Quantity) => string | null
+  sizeOf: (quantity: Quantity) => string | null,
+  tokens: readonly Token[]
 ): LinkedFigures {
   const figures: Figure[] = []
   const asides: Aside[] = []
+  const shoulders = links.find(({ label: { points } }) => points[0] === 'shoulderWidth')
   // a width beside a chest is the waist
   const chested = links.some(({ label: { letter, points } }) => letter === 'b' || letter === 'c' || points[0] === 'chest')
   for (const link of links) {
@@ -134,10 +147,12 @@ export function figuresOf(
     const { kind, of } = kindAt(quantity.from)
     const points: [PointName | null, PointId | null][] =
       label.letter && label.points.length === 0
-        ? [[null, pointOfLetter(label.letter, kind, inchesOf(quantity), chested)]]
+        ? [[null, bySides(pointOfLetter(label.letter, kind, inchesOf(quantity), chested), quantity, shoulders?.quantity)]]
         : label.points.map((name) => [
             name,
-            (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ?? resolve(name, kind, qualifiers)
+            (isBottomBand(tokens, label, kind, links) ? 'hem' : null) ??
+              (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ??
+              resolve(name, kind, qualifiers)
           ])
     const seen = new Set<PointId>()
     for (const [name, named] of points) {
@@ -163,6 +178,18 @@ export function figuresOf(
   return relaxedFirst(figures, asides)
 }
 
+/** What a label or a name tells of a point that was measured too. */
+const isToldOf = (told: Figure, measured: Figure): boolean =>
+  told !== measured &&
+  told.point === measured.point &&
+  !told.qualifiers.has('measured') &&
+  isNear(mmOf(told.quantity), mmOf(measured.quantity)) &&
+  !isTwice(told.quantity, measured.quantity)
+
+/** “15" flat, goes round 30"”: the same figure again, or whole and half. */
+const isTwice = (a: Quantity, b: Quantity): boolean =>
+  [0.5, 1, 2].some((times) => Math.abs(mmOf(a) * times - mmOf(b)) < (times === 1 ? 2 : 13))
+
 /** Of two figures of one name the garment as it lies is kept: relaxed before stretched, let down before cuffed, the first before others. */
 function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigures {
   const kept: Figure[] = []
@@ -177,10 +204,12 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
     const live = group.filter((one) => !one.qualifiers.has('stretched'))
     for (const one of group) if (one.qualifiers.has('stretched')) asides.push({ quantity: one.quantity, because: 'detail' })
     const down = live.some(({ qualifiers }) => qualifiers.has('uncuffed'))
+    const taken = live.find((one) => one.qualifiers.has('measured') && live.some((other) => isToldOf(other, one)))
     const seen = new Set<PointId>()
     for (const one of live) {
       if (down && one.qualifiers.has('cuffed') && !one.qualifiers.has('uncuffed'))
         asides.push({ quantity: one.quantity, because: 'detail' })
+      else if (taken && one !== taken && isToldOf(one, taken)) asides.push({ quantity: one.quantity, because: 'unknown' })
       else if (!joint && seen.has(one.point))
         asides.push({ quantity: one.quantity, because: one.qualifiers.size > 0 ? 'detail' : 'unknown' })
       else {

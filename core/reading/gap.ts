@@ -69,10 +69,11 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
         }
       }
       if (endsSentence(tokens, at)) cost += 2
+      else if (token.text === ',' && before && isWholePart(tokens, at, label, quantity)) cost += 0.2
       else if (/^[:=]$/.test(token.text)) {
         cost += before ? (joint ? 0 : -0.3) : 0.8
         joint = true
-      } else if (/^[-~>.<_"'"]$/.test(token.text)) {
+      } else if (/^[-~>→⇒.<_"'"]$/.test(token.text)) {
         cost += before ? (joint ? 0 : -0.15) : 0.1
         if (token.text !== "'" && token.text !== '"') joint = true
       } else cost += SOFT[token.text] ?? 0.5
@@ -82,7 +83,7 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
     if (token.kind === 'word' && token.text === 'x') cost += 0.3
     else if (!term) cost += 0.5
     else if (means(term, 'and')) cost += before ? 0.45 : 0.3
-    else if (means(term, 'measures')) cost += before ? 0 : 0.6
+    else if (means(term, 'measures') || tokens[term.to - 1]?.text === 'measure') cost += before ? 0 : 0.6
     // 18 inches from the shoulder: where it starts, unless both ends are named
     else if (!before && means(term, 'from') && label.to - label.from < 3 && !OF.test(token.text)) cost += 0.8
     else if (!before && at === from && means(term, 'light') && /^(?:at|in|across|around|on|of|a|an|the)$/.test(token.text)) cost -= 0.1
@@ -100,6 +101,13 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
   if (label.role === 'fault' || label.role === 'thing') cost += before ? 0.6 : 0
   return cost
 }
+
+/** “Cap sleeve, 4".”: a sentence or a line that is a name, a comma and a figure. */
+const isWholePart = (tokens: readonly Token[], at: number, label: Label, quantity: Quantity): boolean =>
+  at === label.to &&
+  at + 1 === quantity.from &&
+  (startsLine(tokens, label.from) || endsSentence(tokens, label.from - 1)) &&
+  (endsLine(tokens, quantity.spanTo) || endsSentence(tokens, quantity.spanTo))
 
 /** In these languages “44 cm de cintura” is how the waist of 44 is told. */
 export const OF = /^(?:de|d|del|di|z)$/

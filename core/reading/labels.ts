@@ -25,12 +25,13 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
   const figures = figureStarts(tokens.length, quantities)
   const behind = new Set(quantities.map(({ spanTo }) => spanTo))
   const single: Label[] = []
+  // before the rest: what they name is a detail elsewhere
+  for (const label of backNames(tokens, terms, quantities)) single.push(label)
   for (const term of termsAs(terms, ...ROLES)) {
     const label = labelOf(tokens, terms, term)
     if (label) single.push(label)
   }
   for (const label of shorthand(tokens, terms, quantities, letters)) single.push(label)
-  for (const label of backNames(tokens, terms, quantities)) single.push(label)
   for (const label of fromNames(tokens, terms, quantities)) single.push(label)
   single.sort((a, b) => a.from - b.from)
   const joined: Label[] = []

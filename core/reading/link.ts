@@ -7,6 +7,7 @@
 import { isFamily } from './families.ts'
 import { gap, NEVER } from './gap.ts'
 import type { Label } from './label.ts'
+import { isMeasured } from './measured.ts'
 import type { Quantity } from './quantities.ts'
 import { means, meansAny, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
@@ -50,11 +51,12 @@ interface Step {
   link: Link | null
 }
 
-/** A second figure of one name costs less where a word says what it is of: “rise 11 front, 14.5 back”, “(stretches to 21)”. */
-function again(terms: Terms, { from, spanTo }: Quantity): number {
+/** A second figure of one name costs less where a word says what it is of: “rise 11 front, 14.5 back”, “(stretches to 21)”, “(measures 38)”. */
+function again(tokens: readonly Token[], terms: Terms, { from, spanTo }: Quantity): number {
   const behind = termAt(terms, spanTo)
   const ahead = termAt(terms, from - 1)
-  return (meansAny(behind, SIDES) && !means(behind, 'point')) || means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed') ? 0.1 : 1.2
+  const told = means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed', 'inner') || isMeasured(tokens, terms, from)
+  return told || (meansAny(behind, SIDES) && !means(behind, 'point')) ? 0.1 : 1.2
 }
 const SIDES: Parameters<typeof meansAny>[1] = ['front', 'back', 'inner', 'relaxed', 'stretched', 'cuffed', 'uncuffed']
 
@@ -108,12 +110,13 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
       const { none, free, behind } = now
       if (none) {
         reach(next, none, 'none', nobody, null)
-        if (last) reachBy(next, none, 'none', again(terms, quantity) + Math.max(left, 0), quantity, last, left, true)
+        if (last) reachBy(next, none, 'none', again(tokens, terms, quantity) + Math.max(left, 0), quantity, last, left, true)
         if (name) reachBy(next, none, 'taken', right, quantity, name, right, false)
       }
       if (behind) {
         reach(next, behind, 'behind', nobody, null)
-        if (last) reachBy(next, behind, 'behind', again(terms, quantity) + BOTH_SIDES + Math.max(left, 0), quantity, last, left, true)
+        if (last)
+          reachBy(next, behind, 'behind', again(tokens, terms, quantity) + BOTH_SIDES + Math.max(left, 0), quantity, last, left, true)
         if (name) reachBy(next, behind, 'taken', right, quantity, name, right, false)
       }
       if (free) {

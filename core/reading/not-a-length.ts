@@ -24,6 +24,9 @@ const LENGTHS_BEHIND: Parameters<typeof meansAny>[1] = [
 const SMALL_BEHIND: Parameters<typeof meansAny>[1] = ['light', 'from', 'front', 'back', 'measures', 'not', 'stretch', 'height']
 
 export const CURRENCY_MARKS = new Set(['£', '€', '$', '¥', '₹'])
+/** “pagato 190”: what somebody gave for it. */
+export const PAID =
+  /^(?:bought|paid|purchased|gekauft|bezahlt|achete|achetee|achetes|paye|payee|comprado|comprada|compre|pagado|pagato|pagata|acquistato|acquistata|gekocht|betaald|kupilam|kupiona|kupione|kupiony|kopte|kopt|inkopt)$/
 const AFTER = new Set(['%', '°', '£', '€', '$', '¥'])
 const SHORTHAND = /^(?:w|l|h|r|i|t|b|c|s|k|lo|sl|sh|il|ol|fr|br|ptp|x)$/
 
@@ -50,6 +53,7 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
   )
     return true
   if (unit) return false
+  if (PAID.test(before?.text ?? '')) return true
   if (value >= 400 || (first.text.length > 1 && first.text.startsWith('0'))) return true
   if (isDate(tokens, from) || isPhone(tokens, from)) return true
   // 9/10: the ten of a score

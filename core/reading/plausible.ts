@@ -72,7 +72,7 @@ const BY_SHAPE: Partial<Record<Shape, Partial<Record<PointId, Likely>>>> = {
 }
 const BY_KIND: Partial<Record<GarmentKind, Partial<Record<PointId, Likely>>>> = {
   shorts: { inseam: bell(200, 0.45, 20, 420), outseam: bell(450, 0.22, 150, 800), legOpening: bell(580, 0.16, 320, 1300) },
-  coat: { bodyLength: bell(880, 0.22, 350, 1600), chest: bell(1120, 0.13, 560, 2200), hem: bell(1180, 0.2, 560, 3200) },
+  coat: { bodyLength: bell(880, 0.22, 350, 1600), chest: bell(1120, 0.13, 560, 2200), hem: bell(1180, 0.2, 560, 4500) },
   jacket: { chest: bell(1070, 0.12, 560, 2100), bodyLength: bell(700, 0.12, 300, 1100) },
   skirt: { skirtLength: bell(640, 0.3, 200, 1400) },
   jumpsuit: { bodyLength: bell(1400, 0.12, 500, 1900), outseam: bell(1000, 0.15, 250, 1350) },

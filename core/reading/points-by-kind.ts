@@ -13,6 +13,10 @@ const BY_SHAPE: Partial<Record<PointName, By>> = {
   // a belt on all that has no waistband
   waistband: { legs: 'waist', skirt: 'waist', upper: null, whole: null, none: null },
   topEdge: { legs: 'waist', skirt: 'waist', upper: 'chest', whole: 'chest', none: null },
+  // the yoke of a skirt
+  shoulderWidth: { legs: null, skirt: null, upper: 'shoulderWidth', whole: 'shoulderWidth', none: 'shoulderWidth' },
+  // how wide a skirt is at the knee, or a sleeve: no point of theirs
+  knee: { legs: 'knee', skirt: null, upper: null, whole: 'knee', none: 'knee' },
   rise: { legs: 'frontRise', skirt: 'frontRise', upper: 'frontRise', whole: 'frontRise', none: 'frontRise' },
   cuffEdge: { legs: 'legOpening', skirt: 'cuff', upper: 'cuff', whole: 'cuff', none: 'cuff' },
   bottomEdge: { legs: 'legOpening', skirt: 'sweep', upper: 'hem', whole: 'sweep', none: null },

@@ -1,5 +1,6 @@
 /** The asking price: not the price when new, not the postage. */
-import { CURRENCY_MARKS } from './not-a-length.ts'
+import { CURRENCY_MARKS, PAID } from './not-a-length.ts'
+import { isWeight, pricesInWords } from './price-words.ts'
 import type { Reading } from './reading.ts'
 import { meaning, means, termAt, termsAs } from './terms.ts'
 import type { TextRead } from './text.ts'
@@ -7,14 +8,23 @@ import type { Token } from './tokens.ts'
 
 /** ISO 4217 of a sign; a dollar and a crown are those of the page's country. */
 const DOLLARS: Record<string, string> = { AU: 'AUD', CA: 'CAD', NZ: 'NZD', SG: 'SGD', HK: 'HKD' }
-export function currencyOf(sign: string, locale: string): string {
-  const country = /[-_]([a-z]{2})\b/i.exec(locale)?.[1]?.toUpperCase() ?? ''
+export function currencyOf(sign: string, locale: string, text = ''): string {
+  const country = /[-_]([a-z]{2})\b/i.exec(locale)?.[1]?.toUpperCase() ?? (sign === '$' ? postedIn(text) : '')
   if (sign === '£') return 'GBP'
   if (sign === '€') return 'EUR'
   if (sign === '¥') return country === 'CN' ? 'CNY' : 'JPY'
   if (sign === '₹') return 'INR'
   return DOLLARS[country] ?? 'USD'
 }
+
+/** Where it is posted tells whose dollars they are; where it was made does not. */
+const PLACES: [RegExp, string][] = [
+  [/\b(?:within|around|across|throughout|anywhere in|post(?:age|ed)? (?:to|in)) (?:aus|aust|australia|oz)\b/i, 'AU'],
+  [/\b(?:aus|aust|australia)[- ]?(?:wide|post)\b|\bauspost\b/i, 'AU'],
+  [/\b(?:within|across|throughout|anywhere in) (?:nz|new zealand)\b|\b(?:nz|new zealand)[- ]?(?:wide|post)\b/i, 'NZ'],
+  [/\b(?:within|across|throughout|anywhere in) canada\b|\bcanada[- ]?(?:wide|post)\b/i, 'CA']
+]
+const postedIn = (text: string): string => PLACES.find(([words]) => words.test(text))?.[1] ?? ''
 
 interface Found {
   amount: number
@@ -39,6 +49,12 @@ export function priceOf(texts: readonly TextRead[], locale: string): Reading['pr
       if (found.rank === ASKED) return { amount: found.amount, currency: found.currency }
       best = found
     }
+    for (const sum of best && best.rank > PLAIN ? [] : pricesInWords(text.tokens, text.terms)) {
+      if (isWeight(text.tokens, text.terms, sum) || wasPaid(text, sum.from) || isFee(text, sum.from, sum.to)) continue
+      const alone = opensPart(text, sum.from)
+      if (best === null || alone) best = { amount: sum.amount, currency: sum.currency, rank: alone ? ALONE : PLAIN }
+      break
+    }
   }
   return best && { amount: best.amount, currency: best.currency }
 }
@@ -55,9 +71,11 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   if (!amount || amount.value <= 0) return null
   const told = currencyAt(text, at, amount.to, locale)
   if (told === null) return null
-  let asked = false
+  // “fees are silly, so £26 here”: what stands before it is about something else
+  const hence = HENCE.test(tokens[told.from - 1]?.text ?? '')
+  let asked = hence
   for (let near = told.from - 1; near >= Math.max(0, told.from - REACH); near--) {
-    if (text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
+    if (hence || text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
     const term = termAt(terms, near)
     if (means(term, 'price') || LETS_GO.test(tokens[near]?.text ?? '')) asked = true
     // “cost: £29” asks it, “cost £90” was paid
@@ -73,6 +91,13 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   if (EXTRA.test(tokens[told.to]?.text ?? '') || ON_TOP.test(tokens[told.from - 1]?.text ?? '') || isTagPrice(text, told.from))
     return { amount: amount.value, currency, rank: ASIDE }
   return { amount: amount.value, currency, rank: opensPart(text, told.from) && closesPart(text, told.to) ? ALONE : PLAIN }
+}
+
+/** “postage is five pounds”: asked for something else. */
+function isFee({ tokens, terms, layout }: TextRead, from: number, to: number): boolean {
+  for (let near = from - 1; near >= Math.max(0, from - REACH) && layout.segment[near] === layout.segment[from]; near--)
+    if (means(termAt(terms, near), 'retail')) return true
+  return EXTRA.test(tokens[to]?.text ?? '') || ON_TOP.test(tokens[from - 1]?.text ?? '')
 }
 
 /** “£5 more”, “3 € extra”: on top of what is asked. */
@@ -96,6 +121,7 @@ const isPostApart = ({ tokens }: TextRead, at: number): boolean => {
   return next.kind === 'digits' || CURRENCY_MARKS.has(next.text) || NOT_IN_IT.test(next.text)
 }
 const NOT_IN_IT = /^(?:excluded|exclusive|excl|extra|esclusa|escluse|exclusief|exclu|apart|aparte|separat|exkl)$/
+const HENCE = /^(?:so|hence|therefore|daher|deshalb|donc|quindi|dus)$/
 /** “paid £165, accept £40”, “lo lascio a 50 €”. */
 const LETS_GO = /^(?:accept|accepting|lascio|cedo|laisse|cede|dejo|vendo|verkaufe|verkoop|sprzedam|saljer)$/
 const POST_PAID = /^(?:posted|shipped|delivered|free)$/
@@ -128,10 +154,10 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
     const named =
       wordOf(text, to) ?? (before.text === '$' && (tokens[to]?.text.length ?? 0) > 1 ? DOLLAR_OF[tokens[to]?.text ?? ''] : undefined)
     return named === undefined
-      ? { currency: currencyOf(before.text, locale), from: at - 1, to }
+      ? { currency: currencyOf(before.text, locale, text.original), from: at - 1, to }
       : { currency: named, from: at - 1, to: termAt(terms, to)?.to ?? to + 1 }
   }
-  if (after && CURRENCY_MARKS.has(after.text)) return { currency: currencyOf(after.text, locale), from: at, to: to + 1 }
+  if (after && CURRENCY_MARKS.has(after.text)) return { currency: currencyOf(after.text, locale, text.original), from: at, to: to + 1 }
   const behind = wordOf(text, to)
   if (behind !== undefined) return { currency: behind, from: at, to: termAt(terms, to)?.to ?? to + 1 }
   const home = HOME[locale.slice(0, 2).toLowerCase()] ?? ''
@@ -171,10 +197,8 @@ const DOLLAR_OF: Record<string, string> = {
 /** Where no currency is told: “VB 15”, “price: 20”. In English it could be any. */
 const HOME: Record<string, string> = { de: 'EUR', fr: 'EUR', es: 'EUR', it: 'EUR', nl: 'EUR', pl: 'PLN', sv: 'SEK' }
 const SAYS_PRICE = /^(?:vb|vhb|festpreis|fp|price|preis|prix|precio|prezzo|prijs|vraagprijs|cena|pris)$/
-const HAGGLED = /^(?:vb|vhb|ono|obo|ovno)$/
+const HAGGLED = /^(?:vb|vhb|ono|obo|ovno|ophalen|afhalen|abholung|selbstabholung|abholen|selbstabholer)$/
 
-const PAID =
-  /^(?:bought|paid|purchased|gekauft|achete|achetee|achetes|comprado|comprada|compre|pagato|pagata|acquistato|acquistata|gekocht|kupilam|kupiona|kupione|kupiony|kopte|kopt|inkopt)$/
 const FAR = 20
 
 /** “I bought these in 2019 for £80”: earlier in its sentence somebody paid it. */

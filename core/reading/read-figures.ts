@@ -79,7 +79,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const { words: around, used } = wordsOf(tokens, terms, measured)
   const rows = new Map(joint.shared.flatMap(({ quantity, size }) => (size === null ? [] : [[quantity, size] as const])))
   const sizeAt = sizesOf(sizes.heads)
-  const linked = figuresOf(measured, around, garments.kindAt, (one) => rows.get(one) ?? sizeAt(one.from))
+  const linked = figuresOf(measured, around, garments.kindAt, (one) => rows.get(one) ?? sizeAt(one.from), tokens)
   const told = {
     units: toldUnits(tokens, terms, quantities),
     basis: listBasis(tokens, terms, layout, (token) => used.has(token)),

@@ -8,6 +8,8 @@ import type { Token } from './tokens.ts'
 
 const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh', 'il', 'ol'])
 const GAP = 8
+/** On one line names in full may stand between: “B 38 / W open / SHDR 15 / L 20”. */
+const GAP_IN_LINE = 16
 
 /**
  * W: 16" H: 20" R: 11" I: 30"
@@ -32,7 +34,7 @@ export function shorthand(tokens: readonly Token[], terms: Terms, quantities: re
     const behindTop =
       label.letter === 'l' && label.from < one.from && before !== undefined && isTopsFigure(tokens, terms, before, label.from)
     const last = run[run.length - 1]
-    if (last && label.from - last.end > GAP) close()
+    if (last && label.from - last.end > GAP && !isOneLine(tokens, last.end, label.from)) close()
     run.push({ label, end: Math.max(one.spanTo, label.to), behindTop })
   }
   close()
@@ -46,6 +48,12 @@ function isTopsFigure(tokens: readonly Token[], terms: Terms, { from, spanTo }: 
   const named = termAt(terms, /^[:=~-]$/.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1)
   const name = meaning(named, 'point')?.point
   return letter - spanTo <= 3 && name !== undefined && OF_TOPS.has(name)
+}
+
+function isOneLine(tokens: readonly Token[], from: number, to: number): boolean {
+  if (to - from > GAP_IN_LINE) return false
+  for (let at = from; at < to; at++) if (tokens[at]?.kind === 'break') return false
+  return true
 }
 
 const letterLabel = (at: number, letter: string, name: PointName | undefined): Label => ({

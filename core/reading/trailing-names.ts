@@ -1,5 +1,6 @@
 /** Links set right by what stands behind their figures: how it was taken, what it is of, cloth to spare. */
 
+import { BACK } from './back-name.ts'
 import { isFamily, moreExact } from './families.ts'
 import { landmarkFrom, STARTS_FROM } from './from-landmark.ts'
 import type { Label } from './label.ts'
@@ -61,6 +62,9 @@ export function withTrailingNames(
       close(quantity, spare)
     )
       return { ...link, label: { ...spare, from: label.from } }
+    // “Back 20" collar seam down”
+    if (label.letter === BACK && spare?.points[0] === 'bodyLength' && !used.has(spare) && close(quantity, spare))
+      return { ...link, label: { ...label, letter: null, points: ['bodyLength'] } }
     if (!link.before || label.role !== 'point' || a === undefined || label.points.length > 1) return link
     const landmark = STARTS_FROM[a] && landmarkFrom(tokens, terms, quantity.spanTo)
     const better = landmark ? STARTS_FROM[a]?.[landmark.landmark] : undefined

@@ -2,6 +2,7 @@
 import type { Case } from './case.ts'
 import { basis } from './en/basis.ts'
 import { cloth } from './en/cloth.ts'
+import { houseStyles } from './en/house-styles.ts'
 import { lateLetters } from './en/late-letters.ts'
 import { layouts } from './en/layouts.ts'
 import { lessons } from './en/lessons.ts'
@@ -30,6 +31,7 @@ export const cases: Record<string, Case[]> = {
   letters,
   'more letters': moreLetters,
   'late letters': lateLetters,
+  'house styles': houseStyles,
   'letters abroad': lettersAbroad,
   german,
   french,

@@ -112,7 +112,7 @@ export const de: Lexicon = {
     uncuffed: 'nicht umgekrempelt | ohne umschlag | ausgekrempelt | ungekrempelt | heruntergekrempelt',
     front: 'vorne | vorn | vorder | vordere',
     back: 'hinten | rücken | hintere | rückseite',
-    inner: 'innen | innenseite | unterseite',
+    inner: 'unter dem arm | unterm arm | unter den armen | unter der achsel | innen | innenseite | unterseite',
     including: 'inkl | inklusive | einschließlich | ohne | exkl | samt',
     measures: 'misst | messen | beträgt | gemessen | betragen',
     light:

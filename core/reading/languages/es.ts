@@ -100,7 +100,7 @@ export const es: Lexicon = {
     uncuffed: 'sin vuelta | desdoblado | sin doblar vuelta',
     front: 'delante | delantero | frontal',
     back: 'detrás | trasero | espalda',
-    inner: 'interior | por dentro',
+    inner: 'bajo el brazo | por debajo del brazo | debajo del brazo | interior | por dentro',
     including: 'incluido | incluida | incluyendo | sin contar | contando',
     measures: 'mide | miden',
     light:

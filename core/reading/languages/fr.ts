@@ -107,7 +107,7 @@ export const fr: Lexicon = {
     uncuffed: 'sans revers | déroulé | revers déroulé',
     front: 'devant | avant',
     back: 'dos | derrière | arrière',
-    inner: 'intérieur | intérieure | dessous',
+    inner: 'sous le bras | sous bras | sous les bras | intérieur | intérieure | dessous',
     including: 'avec | sans | inclus | incluse | compris | y compris | hors',
     measures: 'mesure | fait | mesurent | font',
     light:

@@ -102,7 +102,7 @@ export const it: Lexicon = {
     uncuffed: 'senza risvolto | srotolato',
     front: 'davanti | anteriore | frontale',
     back: 'dietro | posteriore | retro | schiena',
-    inner: 'interno | interna',
+    inner: "sotto il braccio | sotto braccio | sotto l'ascella | interno | interna",
     including: 'incluso | inclusa | compreso | esclusa | compresa | escluso | senza',
     measures: 'misura | misurano',
     light:

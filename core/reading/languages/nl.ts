@@ -97,7 +97,7 @@ export const nl: Lexicon = {
     uncuffed: 'niet omgeslagen | zonder omslag | uitgerold',
     front: 'voor | voorkant | voorzijde',
     back: 'achter | achterkant | rug | achterzijde',
-    inner: 'binnenkant | binnen | binnenzijde',
+    inner: 'onder de arm | onder de oksel | binnenkant | binnen | binnenzijde',
     including: 'inclusief | incl | zonder | exclusief',
     measures: 'meet | meten | bedraagt',
     light:

@@ -102,7 +102,7 @@ export const pl: Lexicon = {
     uncuffed: 'bez podwinięcia | rozwinięte | rozwinięta',
     front: 'przód | z przodu | przodu',
     back: 'tył | z tyłu | tyłu',
-    inner: 'wewnętrzna | wewnątrz | od wewnątrz | wewnętrzny',
+    inner: 'pod pachą | od pachy | wewnętrzna | wewnątrz | od wewnątrz | wewnętrzny',
     including: 'razem | wraz | łącznie | bez | włącznie',
     measures: 'mierzy | ma szerokości | wynosi',
     light:

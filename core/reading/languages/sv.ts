@@ -100,7 +100,7 @@ export const sv: Lexicon = {
     uncuffed: 'nedvikt | utrullad | ej uppvikt | utan uppslag',
     front: 'fram | framtill | framsida | framsidan',
     back: 'bak | baktill | rygg | baksida | baksidan',
-    inner: 'insida | inner | insidan',
+    inner: 'under armen | under ärmen | insida | inner | insidan',
     including: 'inklusive | inkl | utan | exklusive',
     measures: 'mäter | är uppmätt',
     light:

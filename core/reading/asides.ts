@@ -112,7 +112,7 @@ function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope
   const scopes: Scope[] = []
   let reached = 0
   for (const term of termsAs(terms, 'model', 'fits', 'parcel')) {
-    if (term.from < reached || measuresCloth(tokens, term)) continue
+    if (term.from < reached || measuresCloth(tokens, term) || isAtOnMe(tokens, term)) continue
     const because: AsideReason | null = means(term, 'model')
       ? 'model'
       : means(term, 'fits')
@@ -123,7 +123,9 @@ function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope
     if (because === null) continue
     const to =
       because === 'model'
-        ? endOfModel(tokens, terms, layout, term)
+        ? isOnMe(tokens, term)
+          ? endOf(layout.sentence, term.from)
+          : endOfModel(tokens, terms, layout, term)
         : because === 'fits-advice'
           ? endOfAdvice(tokens, terms, layout, term)
           : endOf(layout.sentence, term.from)
@@ -141,6 +143,12 @@ const measuresCloth = (tokens: readonly Token[], { to }: Term): boolean =>
   (tokens[to]?.kind === 'word' || tokens[to - 3]?.text === 'but' || Number(tokens[to]?.text) < LEAST_BODY)
 /** “but I measure 4.75"”: no height and no girth of a body, in inches or cm. */
 const LEAST_BODY = 20
+
+/** “oversized on me”: how it falls on somebody, and no list of a body. */
+const isOnMe = (tokens: readonly Token[], { to }: Term): boolean => tokens[to - 1]?.text === 'me' && tokens[to - 2]?.text === 'on'
+/** “sleeves are long on me at 61 cm”: the figure is of the garment. */
+const isAtOnMe = (tokens: readonly Token[], term: Term): boolean =>
+  isOnMe(tokens, term) && tokens[term.to]?.text === 'at' && tokens[term.to + 1]?.kind === 'digits'
 
 /** Inside brackets a remark ends with them. */
 function closingBracket(tokens: readonly Token[], from: number): number {

@@ -27,7 +27,9 @@ export function backNames(tokens: readonly Token[], terms: Terms, quantities: re
     const before = tokens[term.from - 1]
     const begins = before === undefined || before.kind === 'break' || /^[,;/.•·*|)]$/.test(before.text) || ends.has(term.from)
     // “sleeve 23 · back 45”: bare, but a part of a list
-    const listed = before?.kind === 'mark' && (tokens[spanTo] === undefined || /^(?:break|mark)$/.test(tokens[spanTo]?.kind ?? ''))
+    const listed =
+      (before === undefined || before.kind !== 'word') &&
+      (tokens[spanTo] === undefined || /^(?:break|mark)$/.test(tokens[spanTo]?.kind ?? ''))
     if (begins && (unit !== null || at < from - 1 || listed))
       found.push({ from: term.from, to: term.to, role: 'point', points: [], basis: null, weak: false, letter: drop ? DROP : BACK })
   }

@@ -4,6 +4,8 @@ import type { Token } from './tokens.ts'
 
 const ACTUAL =
   /^(?:measure|actual|actually|really|tatsachlich|effektiv|reel|reelle|reellement|real|reales|reale|effettiva|werkelijk|faktisk|faktiskt)$/
+/** “measures closer to 28”. */
+const NEARER = /^(?:closer|nearer|more|like|eher|plutot|eerder)$/
 const FURTHEST = 4
 
 /** Does a word of measuring lead on to the figure that begins here? */
@@ -12,7 +14,7 @@ export function isMeasured(tokens: readonly Token[], terms: Terms, from: number)
     if (tokens[at]?.kind !== 'word') return false
     const term = termAt(terms, at)
     if (means(term, 'measures') || ACTUAL.test(tokens[at]?.text ?? '')) return true
-    if (!means(term, 'light', 'basis')) return false
+    if (!means(term, 'light', 'basis') && !NEARER.test(tokens[at]?.text ?? '')) return false
   }
   return false
 }

@@ -43,7 +43,9 @@ export function measuresOf(figures: readonly Figure[], told: Told): MeasuresRead
 /** Broken numbers are told where they stand for a point; bare ones in prose are nobody's. */
 function isSound(one: Figure, told: Told, read: MeasuresRead): boolean {
   const { problem } = one.quantity
-  if (problem === null) return one.quantity.unit !== null || one.cost <= BARE_REACH
+  // “manche 61, sous le bras 46”: what says which it is stands between
+  const reach = one.again && one.qualifiers.size > 0 ? BARE_REACH + 0.5 : BARE_REACH
+  if (problem === null) return one.quantity.unit !== null || one.cost <= reach
   const stated = told.stated(one.quantity)
   read.issues.push(issue(`reading.${problem}`, { stated: stated.text, point: one.point }, { stated }, told.words))
   return false

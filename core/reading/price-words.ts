@@ -23,7 +23,7 @@ export function pricesInWords(tokens: readonly Token[], terms: Terms): WordsPric
   const found: WordsPrice[] = []
   for (const term of termsAs(terms, 'currency')) {
     const currency = meaning(term, 'currency')?.currency
-    const sum = sumBefore(tokens, term.from)
+    const sum = sumBefore(tokens, terms, term.from)
     if (currency === undefined || sum === null || sum.value < LEAST) continue
     const pence = tensAt(tokens, term.to)
     found.push({ amount: sum.value + pence.value / 100, currency, from: sum.from, to: pence.to })
@@ -32,10 +32,10 @@ export function pricesInWords(tokens: readonly Token[], terms: Terms): WordsPric
 }
 
 /** twenty · twenty five · twenty-five · a hundred and ten */
-function sumBefore(tokens: readonly Token[], end: number): { value: number; from: number } | null {
+function sumBefore(tokens: readonly Token[], terms: Terms, end: number): { value: number; from: number } | null {
   let value = 0
   let from = end
-  const last = VALUE.get(tokens[from - 1]?.text ?? '')
+  const last = VALUE.get(tokens[from - 1]?.text ?? '') ?? meaning(termAt(terms, end - 1), 'number')?.value
   if (last !== undefined) {
     value = last
     from--

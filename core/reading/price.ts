@@ -24,7 +24,11 @@ const PLACES: [RegExp, string][] = [
   [/\b(?:within|across|throughout|anywhere in) (?:nz|new zealand)\b|\b(?:nz|new zealand)[- ]?(?:wide|post)\b/i, 'NZ'],
   [/\b(?:within|across|throughout|anywhere in) canada\b|\bcanada[- ]?(?:wide|post)\b/i, 'CA']
 ]
-const postedIn = (text: string): string => PLACES.find(([words]) => words.test(text))?.[1] ?? ''
+/** Sizes of one country, and of no other. */
+const SIZED_AU = /\b(?:AU|Aus) (?:size )?\d{1,2}\b/
+const SIZED_ELSEWHERE = /\b(?:US|UK|EU|EUR|IT|FR|DE|JP) ?(?:size )?\d/
+const postedIn = (text: string): string =>
+  PLACES.find(([words]) => words.test(text))?.[1] ?? (SIZED_AU.test(text) && !SIZED_ELSEWHERE.test(text) ? 'AU' : '')
 
 interface Found {
   amount: number
@@ -159,7 +163,12 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
   }
   if (after && CURRENCY_MARKS.has(after.text)) return { currency: currencyOf(after.text, locale, text.original), from: at, to: to + 1 }
   const behind = wordOf(text, to)
-  if (behind !== undefined) return { currency: behind, from: at, to: termAt(terms, to)?.to ?? to + 1 }
+  if (behind !== undefined)
+    return {
+      currency: behind === 'USD' && DOLLAR.test(after?.text ?? '') ? currencyOf('$', locale, text.original) : behind,
+      from: at,
+      to: termAt(terms, to)?.to ?? to + 1
+    }
   const home = HOME[locale.slice(0, 2).toLowerCase()] ?? ''
   // 8e: the sign's letter in French
   if (after?.text === 'e' && !after.spaced && home === 'EUR') return { currency: home, from: at, to: to + 1 }
@@ -177,6 +186,7 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
 
 const isSized = ({ terms }: TextRead, at: number): boolean => [at - 1, at - 2, at - 3].some((near) => means(termAt(terms, near), 'size'))
 
+const DOLLAR = /^(?:dollars?|bucks)$/
 /** AU$35, C$40. */
 const DOLLAR_OF: Record<string, string> = {
   au: 'AUD',

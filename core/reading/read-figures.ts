@@ -19,6 +19,7 @@ import { withoutRepeats } from './pairs.ts'
 import { pocketGap } from './pocket-gap.ts'
 import { type Quantity, quantitiesOf } from './quantities.ts'
 import type { ListingText, Reading } from './reading.ts'
+import { sameThere } from './same-there.ts'
 import { garmentsOf, sizeOffered, sizesOf } from './sections.ts'
 import { commonest } from './settle-unit.ts'
 import { sizeLabelsOf } from './size-labels.ts'
@@ -67,7 +68,8 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
       : link
   )
   const shared: Link[] = joint.shared.map(({ quantity, label }) => ({ quantity, label, before: true, again: false, cost: 0 }))
-  const ofGarment = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...pairs].sort(
+  const same = sameThere(tokens, terms, text.original, names, links)
+  const ofGarment = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...same, ...pairs].sort(
     (a, b) => a.quantity.from - b.quantity.from
   )
 

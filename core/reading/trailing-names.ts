@@ -7,7 +7,7 @@ import type { Label } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
 import type { Link } from './link.ts'
 import type { Quantity } from './quantities.ts'
-import { means, type Terms, termAt } from './terms.ts'
+import { meaning, means, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 const UPRIGHT = /^(?:wide|deep|tall|high|broad|hoch|breit|haut|large|alto|ancho|largo|hoog|breed|hog|bred)$/
@@ -28,6 +28,18 @@ export function isOfUnknown(tokens: readonly Token[], terms: Terms, { label, qua
   const unknown = its === undefined || (means(its, 'nothing') && !means(its, 'point'))
   return word?.kind === 'word' && word.text.length > 2 && unknown && quantity.from - at < 4
 }
+
+/** Wide at the cuff, the wrist, the hem, the opening. */
+function isWideAtEnd(tokens: readonly Token[], terms: Terms, at: number): boolean {
+  if (!WIDE.test(tokens[at]?.text ?? '')) return false
+  for (let near = at + 1; near < at + 5 && tokens[near]?.kind === 'word'; near++) {
+    const landmark = meaning(termAt(terms, near), 'landmark')?.landmark
+    if (tokens[near]?.text === 'opening' || landmark === 'cuff' || landmark === 'hem') return true
+    if (!means(termAt(terms, near), 'light')) return false
+  }
+  return false
+}
+const WIDE = /^(?:wide|across|breit|breed|bred|ancho|large)$/
 
 const SPARED = new Set<PointName>(['hem', 'bottomEdge', 'sweep', 'legOpening', 'waist', 'waistband', 'hip', 'inseam', 'length'])
 const isSpared = ({ role }: Label): boolean => role === 'letDown' || role === 'letOut' || role === 'seamAllowance'
@@ -62,6 +74,9 @@ export function withTrailingNames(
       close(quantity, spare)
     )
       return { ...link, label: { ...spare, from: label.from } }
+    // “sleeves 11" wide at the opening”
+    if (link.before && a === 'sleeveLength' && label.points.length === 1 && isWideAtEnd(tokens, terms, quantity.spanTo))
+      return { ...link, label: { ...label, points: ['cuff'] } }
     // “Back 20" collar seam down”
     if (label.letter === BACK && spare?.points[0] === 'bodyLength' && !used.has(spare) && close(quantity, spare))
       return { ...link, label: { ...label, letter: null, points: ['bodyLength'] } }

@@ -154,7 +154,22 @@ export const de: Lexicon = {
     half: 'halb'
   },
   units: { in: 'zoll | inch | inches', cm: 'cm | zentimeter | centimeter | zm', mm: 'mm | millimeter', m: 'm | meter', ft: 'fuß' },
-  numbers: { einen: 1, zwei: 2, drei: 3, vier: 4, fünf: 5, sechs: 6, acht: 8, zehn: 10 },
+  numbers: {
+    einen: 1,
+    zwei: 2,
+    drei: 3,
+    vier: 4,
+    fünf: 5,
+    sechs: 6,
+    acht: 8,
+    zehn: 10,
+    zwölf: 12,
+    fünfzehn: 15,
+    zwanzig: 20,
+    dreißig: 30,
+    vierzig: 40,
+    fünfzig: 50
+  },
   kinds: [
     { kind: 'jeans', phrases: 'jeans | jeanshose | schlagjeans | bluejeans | denimhose | mom jeans | röhrenjeans' },
     {

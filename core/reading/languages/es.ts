@@ -147,7 +147,21 @@ export const es: Lexicon = {
     m: 'm | metro | metros',
     ft: 'pies'
   },
-  numbers: { dos: 2, tres: 3, cuatro: 4, cinco: 5, seis: 6, ocho: 8, diez: 10 },
+  numbers: {
+    dos: 2,
+    tres: 3,
+    cuatro: 4,
+    cinco: 5,
+    seis: 6,
+    ocho: 8,
+    diez: 10,
+    doce: 12,
+    quince: 15,
+    veinte: 20,
+    treinta: 30,
+    cuarenta: 40,
+    cincuenta: 50
+  },
   kinds: [
     { kind: 'jeans', phrases: 'vaqueros | jeans | tejanos | pantalón vaquero | vaquero | pantalones vaqueros' },
     {

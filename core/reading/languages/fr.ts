@@ -157,7 +157,21 @@ export const fr: Lexicon = {
     m: 'm | mètre | mètres',
     ft: 'pieds'
   },
-  numbers: { deux: 2, trois: 3, quatre: 4, cinq: 5, six: 6, huit: 8, dix: 10 },
+  numbers: {
+    deux: 2,
+    trois: 3,
+    quatre: 4,
+    cinq: 5,
+    six: 6,
+    huit: 8,
+    dix: 10,
+    douze: 12,
+    quinze: 15,
+    vingt: 20,
+    trente: 30,
+    quarante: 40,
+    cinquante: 50
+  },
   kinds: [
     { kind: 'jeans', phrases: 'jean | jeans | jean droit | jean mom | jean flare | pantalon en jean' },
     {

@@ -148,7 +148,21 @@ export const it: Lexicon = {
     m: 'm | metro | metri | mt',
     ft: 'piedi'
   },
-  numbers: { due: 2, tre: 3, quattro: 4, cinque: 5, sei: 6, otto: 8, dieci: 10 },
+  numbers: {
+    due: 2,
+    tre: 3,
+    quattro: 4,
+    cinque: 5,
+    sei: 6,
+    otto: 8,
+    dieci: 10,
+    dodici: 12,
+    quindici: 15,
+    venti: 20,
+    trenta: 30,
+    quaranta: 40,
+    cinquanta: 50
+  },
   kinds: [
     { kind: 'jeans', phrases: 'jeans | pantaloni jeans | jeans a zampa' },
     {

@@ -137,7 +137,21 @@ export const nl: Lexicon = {
     half: 'halve'
   },
   units: { in: 'inch | inches | duim', cm: 'cm | centimeter | centimeters', mm: 'mm | millimeter', m: 'm | meter', ft: 'voet' },
-  numbers: { twee: 2, drie: 3, vier: 4, vijf: 5, zes: 6, acht: 8, tien: 10 },
+  numbers: {
+    twee: 2,
+    drie: 3,
+    vier: 4,
+    vijf: 5,
+    zes: 6,
+    acht: 8,
+    tien: 10,
+    twaalf: 12,
+    vijftien: 15,
+    twintig: 20,
+    dertig: 30,
+    veertig: 40,
+    vijftig: 50
+  },
   kinds: [
     { kind: 'jeans', phrases: 'spijkerbroek | jeans | jeansbroek | flared jeans' },
     {

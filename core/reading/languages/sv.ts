@@ -140,7 +140,21 @@ export const sv: Lexicon = {
     half: 'halv'
   },
   units: { in: 'tum | inch | inches', cm: 'cm | centimeter', mm: 'mm | millimeter', m: 'm | meter', ft: 'fot' },
-  numbers: { två: 2, tre: 3, fyra: 4, fem: 5, sex: 6, åtta: 8, tio: 10 },
+  numbers: {
+    två: 2,
+    tre: 3,
+    fyra: 4,
+    fem: 5,
+    sex: 6,
+    åtta: 8,
+    tio: 10,
+    tolv: 12,
+    femton: 15,
+    tjugo: 20,
+    trettio: 30,
+    fyrtio: 40,
+    femtio: 50
+  },
   kinds: [
     { kind: 'jeans', phrases: 'jeans | jeansbyxor | utsvängda jeans' },
     {

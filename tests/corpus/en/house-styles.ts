@@ -309,6 +309,123 @@ export const houseStyles: Case[] = [
     }
   },
   {
+    name: 'the same at the hip',
+    teaches: 'a figure told of a second name without being written again, and none where the second has its own',
+    listing: { title: 'Kaftan', text: '26" across under the arms, the same at the hip. Sleeves 11" wide at the opening, length 52"' },
+    expect: {
+      kind: 'dress',
+      measures: [m('chest', '26"', 'in flat'), m('hip', '26"', 'in flat'), m('cuff', '11"', 'in flat'), m('bodyLength', '52"', 'in length')]
+    }
+  },
+  {
+    name: 'the same colour at the waist, and waists of their own',
+    teaches: 'what is the same need not be a figure',
+    listing: { title: 'Coat', text: 'Chest 21 inches flat, the same tweed at the waist, and the same wear at the hem. Length 40 inches' },
+    expect: { kind: 'coat', structure: 'woven', measures: [m('chest', '21 inches', 'in flat'), m('bodyLength', '40 inches', 'in length')] }
+  },
+  {
+    name: 'how a smock falls on the seller',
+    teaches: '“on me” speaks of its own sentence only, and “on me at” of the garment',
+    listing: { title: 'Smock', text: 'Sleeves are quite long on me at 61 cm. Bust 110 cm around. Length 95 cm' },
+    expect: {
+      kind: 'shirt',
+      measures: [m('sleeveLength', '61 cm', 'cm length'), m('chest', '110 cm', 'cm around'), m('bodyLength', '95 cm', 'cm length')]
+    }
+  },
+  {
+    name: 'a back that begins the list',
+    teaches: 'a bare word and a bare figure, alone between slashes at the start',
+    listing: { title: 'Jacket', text: 'Back 29 // Chest 22 // Shoulder 18.5 — inches' },
+    expect: {
+      kind: 'jacket',
+      made: { tailored: false },
+      measures: [
+        m('bodyLength', '29', 'in length list'),
+        m('chest', '22', 'in flat judged list'),
+        m('shoulderWidth', '18.5', 'in length list')
+      ]
+    }
+  },
+  {
+    name: 'a size of Australia beside dollars',
+    teaches: 'sizes of one country and no other tell whose dollars they are',
+    listing: { title: 'Linen skirt', text: 'Waist 38 cm flat. AU 12. Asking 30 dollars.' },
+    expect: {
+      kind: 'skirt',
+      fibres: [['linen', null]],
+      measures: [m('waist', '38 cm', 'cm flat')],
+      price: { amount: 30, currency: 'AUD' },
+      sizeLabels: ['AU 12'],
+      leftAside: [aside('size-label', '12')]
+    }
+  },
+  {
+    name: 'a letter: aran cardigan, the chest said twice',
+    teaches: 'prose with one unit for all of it: around and flat, long down the back, cuffs folded back',
+    listing: {
+      title: 'Aran cardigan, hand knit, shawl collar, cream, L',
+      text: `Handknit aran cardi, leather buttons, 2 pockets. Wool, not itchy to me.
+
+48 inch chest!! No honestly, 24 pit to pit. 
+It's 28 long down the back and the sleeves with the cuff folded back are 19 (22 if you turn them down). Hem 22 across the rib as it lies.
+
+Made for my uncle but I wear it like a coat. Size 14-20 depending how slouchy. few bobbles. £33`
+    },
+    expect: {
+      kind: 'jumper',
+      structure: 'knit',
+      fibres: [['wool', null]],
+      colour: 'cream',
+      sizeLabels: ['L', '14-20'],
+      mending: ['de-pill'],
+      faults: ['few bobbles'],
+      price: { amount: 33, currency: 'GBP' },
+      measures: [
+        m('chest', '48 inch', 'in around judged'),
+        m('bodyLength', '28', 'in length list', { nth: 1 }),
+        m('sleeveLength', '19', 'in length list'),
+        m('hem', '22', 'in flat list', { nth: 2 })
+      ],
+      leftAside: [aside('size-label', '14-20', null, 1, 17)]
+    }
+  },
+  {
+    name: 'a letter: a skirt labelled behind its figures',
+    teaches: 'names behind figures, a slit and a lining among them, a sum in words before a postage',
+    listing: {
+      title: 'Tweed midi skirt, heather purple, lined',
+      text: `Lovely thick Scottish looking tweed, purple and moss with a fleck of orange. Back zip & hook.
+
+27" waist
+38" hips
+28½" length
+44" round the hem
+7" slit at back
+26" lining
+
+60% wool 40% acrylic. Fits like a modern 8-10. Fourteen pounds fifty, or make me an offer. Postage £3.35.`
+    },
+    expect: {
+      kind: 'skirt',
+      structure: 'woven',
+      made: { lined: true, opens: ['waist', 'sweep'] },
+      sizeLabels: ['8-10'],
+      fibres: [
+        ['wool', 60],
+        ['acrylic', 40]
+      ],
+      colour: 'purple',
+      price: { amount: 14.5, currency: 'GBP' },
+      measures: [
+        m('waist', '27"', 'in around judged'),
+        m('hip', '38"', 'in around judged'),
+        m('skirtLength', '28½"', 'in length', { value: 28.5 }),
+        m('sweep', '44"', 'in around')
+      ],
+      leftAside: [aside('detail', '7"', 'in', 2), aside('detail', '26"', 'in'), aside('size-label', '8-10', null, 1, 9)]
+    }
+  },
+  {
     name: 'a full slip',
     teaches: 'what is worn under a dress is none',
     listing: { title: 'Vintage full slip, ivory nylon', text: 'Bust: 34". Waist: 29". Hips: 38".' },

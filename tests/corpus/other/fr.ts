@@ -185,5 +185,21 @@ export const french: Case[] = [
       leftAside: [aside('detail', '90 cm', 'cm')]
     },
     true
-  )
+  ),
+  {
+    name: 'fr: sous le bras',
+    teaches: 'une deuxième longueur de manche sans nom; un prix en toutes lettres',
+    listing: { title: 'Chemise', text: 'Aisselle à aisselle 52 cm, longueur dos 74, manche 61, sous le bras 46. Quinze euros.' },
+    expect: {
+      kind: 'shirt',
+      language: 'fr',
+      measures: [
+        m('chest', '52 cm', 'cm flat'),
+        m('bodyLength', '74', 'cm length list'),
+        m('sleeveLength', '61', 'cm length list'),
+        m('sleeveUnderarm', '46', 'cm length list')
+      ],
+      price: { amount: 15, currency: 'EUR' }
+    }
+  }
 ]

@@ -52,12 +52,16 @@ interface Step {
 }
 
 /** A second figure of one name costs less where a word says what it is of: “rise 11 front, 14.5 back”, “(stretches to 21)”, “(measures 38)”. */
-function again(tokens: readonly Token[], terms: Terms, { from, spanTo }: Quantity): number {
+function again(tokens: readonly Token[], terms: Terms, { from, spanTo }: Quantity, left: number): number {
   const behind = termAt(terms, spanTo)
   const ahead = termAt(terms, from - 1)
-  const told = means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed', 'inner') || isMeasured(tokens, terms, from)
-  return told || (meansAny(behind, SIDES) && !means(behind, 'point')) ? 0.1 : 1.2
+  // what stands between tells of the first figure: “5" as per the name but I measure 4.75"”
+  if (isMeasured(tokens, terms, from) && left < ANOTHER) return 0.1 + Math.min(Math.max(left, 0), 1)
+  const told = means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed', 'inner') || (meansAny(behind, SIDES) && !means(behind, 'point'))
+  return (told ? 0.1 : 1.2) + Math.max(left, 0)
 }
+/** From here on other sentences stand between. */
+const ANOTHER = 3
 const SIDES: Parameters<typeof meansAny>[1] = ['front', 'back', 'inner', 'relaxed', 'stretched', 'cuffed', 'uncuffed']
 
 type Row = Record<State, Step | null>
@@ -110,13 +114,12 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
       const { none, free, behind } = now
       if (none) {
         reach(next, none, 'none', nobody, null)
-        if (last) reachBy(next, none, 'none', again(tokens, terms, quantity) + Math.max(left, 0), quantity, last, left, true)
+        if (last) reachBy(next, none, 'none', again(tokens, terms, quantity, left), quantity, last, left, true)
         if (name) reachBy(next, none, 'taken', right, quantity, name, right, false)
       }
       if (behind) {
         reach(next, behind, 'behind', nobody, null)
-        if (last)
-          reachBy(next, behind, 'behind', again(tokens, terms, quantity) + BOTH_SIDES + Math.max(left, 0), quantity, last, left, true)
+        if (last) reachBy(next, behind, 'behind', again(tokens, terms, quantity, left) + BOTH_SIDES, quantity, last, left, true)
         if (name) reachBy(next, behind, 'taken', right, quantity, name, right, false)
       }
       if (free) {

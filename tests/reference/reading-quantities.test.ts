@@ -26,6 +26,8 @@ const NOT_RIGHT: { reads: string; after: RegExp; because: string }[] = [
   { reads: '2"', after: /30[ -]1\/$/, because: 'the lower part of a mixed fraction is no figure of its own' },
   { reads: '¾"', after: /opening 7 $/, because: 'the fraction sign belongs to the whole number before it' },
   { reads: '29\ninches', after: /length $/, because: 'a word that begins the next line is no unit of the figure before it' },
+  { reads: '42 (cm)', after: /sleeve 57, shoulder $/, because: 'a unit in brackets behind a list is the unit of all of it' },
+  { reads: '41 (inches)', after: /hips = $/, because: 'a unit in brackets behind a list is the unit of all of it' },
   { reads: '2 (inches)', after: /11\.5 x $/, because: '“x 2” says that it is to be doubled' },
   { reads: '4in', after: /\d \d\/$/, because: 'the lower part of a mixed fraction is no figure of its own' },
   { reads: '2in', after: /12 1\/$/, because: 'the lower part of a mixed fraction is no figure of its own' },

@@ -89,7 +89,7 @@ export const de: Lexicon = {
     heading:
       'maße | masse | abmessungen | messungen | maßangaben | masangaben | gemessen | vermessen | messung | gemessene maße | nachgemessen | artikelmaße | die maße',
     detail:
-      'kragen | kragenhöhe | kragenbreite | revers | reversbreite | tasche | taschen | schlitz | gehschlitz | reißverschluss | knopf | knöpfe | gürtel | gürtelschlaufen | bundhöhe | umschlag | kapuze | saumhöhe | absatz | absatzhöhe | rückenschlitz | ausschnitt | ausschnitttiefe | schleife | rüsche | volant | futter | knopfleiste | trägerbreite | band | spitze | fransen | rippbündchen | kellerfalte | achsel bis saum | seitenlänge ab achsel',
+      'schleppe | schleppenlänge | futter | innenfutter | futterlänge | kragen | kragenhöhe | kragenbreite | revers | reversbreite | tasche | taschen | schlitz | gehschlitz | reißverschluss | knopf | knöpfe | gürtel | gürtelschlaufen | bundhöhe | umschlag | kapuze | saumhöhe | absatz | absatzhöhe | rückenschlitz | ausschnitt | ausschnitttiefe | schleife | rüsche | volant | futter | knopfleiste | trägerbreite | band | spitze | fransen | rippbündchen | kellerfalte | achsel bis saum | seitenlänge ab achsel',
     thing:
       'strumpfhose | strumpfhosen | strümpfe | kleiderbügel | tasche handtasche | handtasche | rucksack | schuhe | stiefel | stiefelette | laptop | handy | hut | mütze | schal | tuch | stoff | meterware | vorhang | decke | kissen | koffer | schaft | sohle | absätze | stoffrest | geldbeutel',
     height: 'groß | körpergröße | körperhöhe | größe körper',

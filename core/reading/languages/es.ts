@@ -79,7 +79,7 @@ export const es: Lexicon = {
   words: {
     heading: 'medidas | medida | dimensiones | las medidas | medición | medido | medidos | tomadas',
     detail:
-      'cuello | alto cuello | solapa | solapas | bolsillo | bolsillos | abertura | raja | cremallera | cinturón | botones | botón | trabillas | capucha | tacón | tacones | volante | lazo | encaje | flecos | alto cinturilla | vuelta | escote profundidad | forro | axila a bajo | largo lateral desde axila',
+      'cola | cuello | alto cuello | solapa | solapas | bolsillo | bolsillos | abertura | raja | cremallera | cinturón | botones | botón | trabillas | capucha | tacón | tacones | volante | lazo | encaje | flecos | alto cinturilla | vuelta | escote profundidad | forro | axila a bajo | largo lateral desde axila',
     thing:
       'bolso | bolsa | mochila | zapatos | botas | botines | portátil | móvil | sombrero | gorra | gorro | bufanda | pañuelo | tela | retal | cortina | cojín | maleta | suela | caña | cartera',
     height: 'de altura | altura | estatura',

@@ -85,7 +85,7 @@ export const fr: Lexicon = {
     heading:
       'mesures | mesure | dimensions | mensurations | les mesures | prises | mesures prises | mesures du vêtement | mesuré | mesurée',
     detail:
-      'col | revers | poche | poches | fente | fermeture | zip | ceinture | boutons | bouton | passants | capuche | talon | talons | volant | noeud | dentelle | franges | doublure hauteur | hauteur ceinture | hauteur de ceinture | hauteur col | décolleté | profondeur décolleté | largeur bretelles | patte | bord côte | aisselle à ourlet | longueur sous aisselle | hauteur sous bras | longueur aisselle bas | traîne | revers bas',
+      'longueur traîne | doublure | longueur doublure | col | revers | poche | poches | fente | fermeture | zip | ceinture | boutons | bouton | passants | capuche | talon | talons | volant | noeud | dentelle | franges | doublure hauteur | hauteur ceinture | hauteur de ceinture | hauteur col | décolleté | profondeur décolleté | largeur bretelles | patte | bord côte | aisselle à ourlet | longueur sous aisselle | hauteur sous bras | longueur aisselle bas | traîne | revers bas',
     thing:
       'sac | sac à main | sacoche | chaussures | bottes | bottines | escarpins | ordinateur | téléphone | chapeau | bonnet | casquette | écharpe | foulard | tissu | coupon | rideau | coussin | valise | semelle | tige | portefeuille',
     height: 'de haut | mesure 1m | stature',

@@ -81,7 +81,7 @@ export const it: Lexicon = {
   words: {
     heading: 'misure | misura | dimensioni | le misure | misurazioni | misurato | misurata | misurati | prese',
     detail:
-      'colletto | altezza colletto | revers | bavero | tasca | tasche | spacco | cerniera | zip | cintura | bottoni | bottone | passanti | cappuccio | tacco | tacchi | volant | fiocco | pizzo | frange | altezza cintura | risvolto | risvolti | scollatura | fodera | ascella orlo | da ascella a orlo | altezza vita cintura | fascia',
+      'strascico | colletto | altezza colletto | revers | bavero | tasca | tasche | spacco | cerniera | zip | cintura | bottoni | bottone | passanti | cappuccio | tacco | tacchi | volant | fiocco | pizzo | frange | altezza cintura | risvolto | risvolti | scollatura | fodera | ascella orlo | da ascella a orlo | altezza vita cintura | fascia',
     thing:
       'borsa | borsetta | zaino | scarpe | stivali | stivaletti | portatile | telefono | cappello | berretto | sciarpa | foulard | tessuto | scampolo | tenda | cuscino | valigia | suola | gambale | portafoglio',
     height: 'di altezza | alta | alto | statura',

@@ -77,7 +77,7 @@ export const nl: Lexicon = {
   words: {
     heading: 'maten | afmetingen | opmetingen | opgemeten | gemeten | de maten | afmeting | nagemeten | opgemeten maten',
     detail:
-      'kraag | kraaghoogte | revers | zak | zakken | split | rits | riem | knopen | knoop | riemlussen | capuchon | hak | hakken | hakhoogte | ruche | strik | kant | franje | bandhoogte | omslag | decolleté | voering | oksel tot zoom | kraagbreedte | oksel tot onderkant',
+      'sleep | voeringlengte | kraag | kraaghoogte | revers | zak | zakken | split | rits | riem | knopen | knoop | riemlussen | capuchon | hak | hakken | hakhoogte | ruche | strik | kant | franje | bandhoogte | omslag | decolleté | voering | oksel tot zoom | kraagbreedte | oksel tot onderkant',
     thing:
       'panty | maillot | tas | handtas | rugzak | schoenen | laarzen | enkellaarsjes | laptop | telefoon | hoed | muts | pet | sjaal | stof | lap stof | gordijn | kussen | koffer | zool | schacht | portemonnee',
     height: 'lichaamslengte',

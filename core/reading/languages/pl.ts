@@ -80,7 +80,7 @@ export const pl: Lexicon = {
   words: {
     heading: 'wymiary | pomiary | wymiar | mierzone | zmierzone | mierzona | mierzony | wymiarki',
     detail:
-      'kołnierz | kieszeń | kieszenie | rozcięcie | rozporek | zamek | suwak | pasek | guziki | guzik | szlufki | kaptur | obcas | falbana | kokarda | koronka | frędzle | wysokość paska | klapy | klapa | podszewka | wysokość kołnierza | szerokość paska | lamówka | wysokość obcasa | od pachy do dołu',
+      'tren | kołnierz | kieszeń | kieszenie | rozcięcie | rozporek | zamek | suwak | pasek | guziki | guzik | szlufki | kaptur | obcas | falbana | kokarda | koronka | frędzle | wysokość paska | klapy | klapa | podszewka | wysokość kołnierza | szerokość paska | lamówka | wysokość obcasa | od pachy do dołu',
     thing:
       'torebka | torba | plecak | buty | kozaki | botki | szpilki | laptop | telefon | kapelusz | czapka | szalik | apaszka | tkanina | materiał w kawałku | zasłona | poduszka | walizka | podeszwa | cholewka | portfel | obcasy',
     height: 'wzrost | wzrostu',

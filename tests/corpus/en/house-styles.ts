@@ -15,7 +15,7 @@ export const houseStyles: Case[] = [
   {
     name: 'an inseam by name and as measured',
     teaches: '“I measure” with a small figure is the garment measured again, not somebody’s body',
-    listing: { title: 'Running shorts', text: 'Rise 10.5". Inseam is 5" as per the name but I measure 4.75".' },
+    listing: { title: 'Running shorts', text: 'Rise 10.5". Inseam is 5" as per the name but I measure 4.75". Drawstring end is loose.' },
     expect: {
       kind: 'shorts',
       measures: [m('frontRise', '10.5"', 'in length'), m('inseam', '4.75"', 'in length')],
@@ -423,6 +423,16 @@ Made for my uncle but I wear it like a coat. Size 14-20 depending how slouchy. f
         m('sweep', '44"', 'in around')
       ],
       leftAside: [aside('detail', '7"', 'in', 2), aside('detail', '26"', 'in'), aside('size-label', '8-10', null, 1, 9)]
+    }
+  },
+  {
+    name: 'hips free beside a stretch',
+    teaches: 'a name that is told to be free takes no figure; how far a waist pulls is set aside',
+    listing: { title: 'Summer dress', text: 'Waist 15" flat, stretchy to 17", hips free, length 40". Bust 17.5" flat, pulls to 19".' },
+    expect: {
+      kind: 'dress',
+      measures: [m('waist', '15"', 'in flat'), m('bodyLength', '40"', 'in length'), m('chest', '17.5"', 'in flat')],
+      leftAside: [aside('detail', '17"', 'in'), aside('detail', '19"', 'in')]
     }
   },
   {

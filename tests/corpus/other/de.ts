@@ -188,5 +188,20 @@ export const german: Case[] = [
       kind: 'skirt',
       measures: [m('waist', '74 cm', 'cm around'), m('skirtLength', '70 cm', 'cm length'), m('sweep', '220 cm', 'cm around judged')]
     }
-  )
+  ),
+  {
+    name: 'de: Schleppe und Futter',
+    teaches: 'wie lang Schleppe und Futter sind, ist keine Länge des Kleides; ein Preis in Worten',
+    listing: {
+      title: 'Abendkleid mit Schleppe',
+      text: 'Brustumfang 88 cm, Länge ab Schulter 145 cm, Schleppe 40 cm. Futter 120 cm lang. Für fünfzig Euro'
+    },
+    expect: {
+      kind: 'dress',
+      language: 'de',
+      measures: [m('chest', '88 cm', 'cm around judged'), m('bodyLength', '145 cm', 'cm length')],
+      price: { amount: 50, currency: 'EUR' },
+      leftAside: [aside('detail', '40 cm', 'cm'), aside('detail', '120 cm', 'cm')]
+    }
+  }
 ]

@@ -2,15 +2,10 @@
  * Is the outlook calibrated? Simulated listings (tests/bench/simulator.ts), three seeds fixed beforehand,
  * one more arm with sellers whose tapes are biased. Run by `npm run bench`; writes its rows into tests/bench/results.json and prints the tables.
  */
-import type { Means } from '../../core/plan/means.ts'
 import { type Row, writeResults } from './results.ts'
 import { listing, randomFrom, type Seller } from './simulator.ts'
-import { type Trial, trial } from './world.ts'
+import { MEANS, PLAIN, SEEDS, type Trial, trial } from './world.ts'
 
-/** 11, 22 and 33 were looked at while spreads, tails and the prior on size were chosen; these were not. */
-const SEEDS = [404, 505, 606] as const
-const PLAIN: Seller = { biasMm: 0 }
-const MEANS: Means = { level: 3, tailor: false, hourWorth: 6, garmentWorth: 60 }
 /** Listings a seed; deciles in the middle hold a twentieth each. */
 const LISTINGS = Number(process.env.LISTINGS ?? 60_000)
 

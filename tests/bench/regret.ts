@@ -3,15 +3,11 @@
  * it gives, and by the ways that people have without it; each against knowing everything. Run by `npm run bench`; writes tests/bench/results.json.
  */
 import type { PointId } from '../../core/garment/points.ts'
-import type { Means } from '../../core/plan/means.ts'
 import { type Reckoning, reckon, type Verdict } from '../../core/reckon.ts'
 import { type Row, writeResults } from './results.ts'
-import { type About, answered, listing, type Random, randomFrom, type Seller, type Told, type Truth } from './simulator.ts'
-import { toldRequest, trueRequest } from './world.ts'
+import { type About, answered, listing, type Random, randomFrom, type Told, type Truth } from './simulator.ts'
+import { MARK_MM, MEANS, PLAIN, SEEDS, toldRequest, total, trueRequest } from './world.ts'
 
-const SEEDS = [404, 505, 606] as const
-const PLAIN: Seller = { biasMm: 0 }
-const MEANS: Means = { level: 3, tailor: false, hourWorth: 6, garmentWorth: 60 }
 const DECISIONS = Number(process.env.DECISIONS ?? 8_000)
 
 /** How much of its worth is left of a garment that is so many mm off in all, past a mark. */
@@ -22,12 +18,10 @@ const PAYOFFS: Record<string, Kept> = {
   /** A little off is worth a little less, 25 mm off nothing: the fitting tolerance of a sizing study (Jung, Kwon and You, men of the 1988 US Army survey, ±25 mm). */
   'a little less': (offMm) => Math.max(0, 1 - Math.max(0, offMm - MARK_MM) / 25)
 }
-const MARK_MM = 2
 
 /** What buying is worth where everything is known. Failing costs the price. */
 function worthOfBuying(known: Reckoning, price: number, kept: Kept): { asItIs: number; altered: number } {
-  const worth = (misfit: readonly { mm: number }[], work: number): number =>
-    (MEANS.garmentWorth ?? 0) * kept(misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)) - price - work
+  const worth = (misfit: readonly { mm: number }[], work: number): number => (MEANS.garmentWorth ?? 0) * kept(total(misfit)) - price - work
   const asItIs = worth(known.asItIs.misfit, 0)
   const own = known.plans.filter(({ aim }) => aim !== 'tailor')
   return { asItIs, altered: Math.max(asItIs, ...own.map(({ misfit, cost }) => worth(misfit, cost ?? 0))) }
@@ -37,7 +31,13 @@ interface Listed {
   truth: Truth
   told: Told
 }
-type Choice = (listed: Listed, price: number, random: Random) => { buys: boolean; alters: boolean }
+interface Offer extends Listed {
+  price: number
+  /** What it says when three questions were answered. */
+  whenAsked: Reckoning
+  random: Random
+}
+type Choice = (offer: Offer) => { buys: boolean; alters: boolean }
 
 /** The three ways of deciding that people have without the tool. */
 const SIZE_LABEL: Choice = ({ told }) => {
@@ -97,14 +97,14 @@ const RULES_OF_THUMB: Choice = ({ told }) => ({
 })
 const bought = (verdict: Verdict): boolean => verdict === 'wears-as-is' || verdict === 'alters-to-fit'
 /** The verdict as it stands on what is told. */
-const THE_VERDICT: Choice = ({ told }, price) => ({
+const THE_VERDICT: Choice = ({ told, price }) => ({
   buys: bought(reckon(toldRequest(told, MEANS, { amount: price })).verdict),
   alters: true
 })
 
 /** The question worth most is asked, of the seller or of oneself, and the answer set beside the rest; so up to three times. */
 const QUESTIONS = 3
-function whenAsked(listed: Listed, price: number, random: Random): Reckoning {
+function askedThrough(listed: Listed, price: number, random: Random): Reckoning {
   let { told } = listed
   let answer = reckon(toldRequest(told, MEANS, { amount: price }))
   for (let asked = 0; asked < QUESTIONS; asked++) {
@@ -120,11 +120,10 @@ function whenAsked(listed: Listed, price: number, random: Random): Reckoning {
   }
   return answer
 }
-const THE_VERDICT_WHEN_ASKED: Choice = (listed, price, random) => ({ buys: bought(whenAsked(listed, price, random).verdict), alters: true })
+const THE_VERDICT_WHEN_ASKED: Choice = ({ whenAsked }) => ({ buys: bought(whenAsked.verdict), alters: true })
 /** How far the seller's tape alone leads astray: the verdict where every figure, measure and fact of the make is told. */
-const THE_VERDICT_ALL_TOLD: Choice = (listed, price, random) => {
-  let { told } = listed
-  const { truth } = listed
+const THE_VERDICT_ALL_TOLD: Choice = ({ told: toldFirst, truth, price, random }) => {
+  let told = toldFirst
   const all: About[] = [
     ...Object.keys(truth.garment).map((point) => ({ point })),
     ...Object.keys(truth.body).map((body) => ({ body })),
@@ -134,16 +133,10 @@ const THE_VERDICT_ALL_TOLD: Choice = (listed, price, random) => {
   return { buys: bought(reckon(toldRequest(told, MEANS, { amount: price })).verdict), alters: true }
 }
 /** What it says of the price: no more than pays at the chance that is given. */
-const THE_PRICE_WHEN_ASKED: Choice = (listed, price, random) => ({
-  buys: price <= (whenAsked(listed, price, random).worth?.risk ?? 0),
-  alters: true
-})
+const THE_PRICE_WHEN_ASKED: Choice = ({ price, whenAsked }) => ({ buys: price <= (whenAsked.worth?.risk ?? 0), alters: true })
 
 /** With the small remainders that it calls close. */
-const OR_CLOSE_WHEN_ASKED: Choice = (listed, price, random) => {
-  const { verdict } = whenAsked(listed, price, random)
-  return { buys: bought(verdict) || verdict === 'comes-close', alters: true }
-}
+const OR_CLOSE_WHEN_ASKED: Choice = ({ whenAsked: { verdict } }) => ({ buys: bought(verdict) || verdict === 'comes-close', alters: true })
 
 const CHOICES: Record<string, Choice> = {
   'the verdict': THE_VERDICT,
@@ -168,14 +161,16 @@ function regrets(seed: number): Record<string, Record<string, number>> {
     const { truth } = listed
     const price = 8 + random() * 34
     const known = reckon(trueRequest(truth, Object.keys(truth.garment) as PointId[], MEANS, { amount: price }), { outlook: false })
+    const answers = () => randomFrom(seed * 100_000 + i)
+    const whenAsked = askedThrough(listed, price, answers())
+    const payoffs = Object.entries(PAYOFFS).map(([payoff, kept]) => ({
+      sums: lost[payoff] ?? {},
+      worth: worthOfBuying(known, price, kept)
+    }))
     for (const [name, choose] of Object.entries(CHOICES)) {
-      const { buys, alters } = choose(listed, price, randomFrom(seed * 100_000 + i))
-      for (const [payoff, kept] of Object.entries(PAYOFFS)) {
-        const worth = worthOfBuying(known, price, kept)
-        const sums = lost[payoff]
-        if (sums !== undefined)
-          sums[name] = (sums[name] ?? 0) + Math.max(0, worth.altered) - (buys ? (alters ? worth.altered : worth.asItIs) : 0)
-      }
+      const { buys, alters } = choose({ ...listed, price, whenAsked, random: answers() })
+      for (const { sums, worth } of payoffs)
+        sums[name] = (sums[name] ?? 0) + Math.max(0, worth.altered) - (buys ? (alters ? worth.altered : worth.asItIs) : 0)
     }
   }
   for (const sums of Object.values(lost)) for (const [name, sum] of Object.entries(sums)) sums[name] = (100 * sum) / DECISIONS

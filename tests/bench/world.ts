@@ -5,9 +5,14 @@ import { POINTS, type PointId } from '../../core/garment/points.ts'
 import type { Means } from '../../core/plan/means.ts'
 import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
 import { BODY_MEASURES, type Body } from '../../core/wearer/body.ts'
-import type { Figures, Told, Truth } from './simulator.ts'
+import type { Figures, Seller, Told, Truth } from './simulator.ts'
 
-const MARK_MM = 2
+/** 11, 22 and 33 were looked at while spreads, tails and the prior on size were chosen; these were not. */
+export const SEEDS = [404, 505, 606] as const
+export const PLAIN: Seller = { biasMm: 0 }
+export const MEANS: Means = { level: 3, tailor: false, hourWorth: 6, garmentWorth: 60 }
+
+export const MARK_MM = 2
 const EXACT_MM = 0.01
 
 const bodyFrom = (figures: Figures, sdMm?: number): Body =>
@@ -49,9 +54,9 @@ export const trueRequest = (truth: Truth, points: readonly PointId[], means: Mea
   means
 })
 
-const total = (misfit: { mm: number }[]): number => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)
-export const asItIsFits = (reckoning: Reckoning): boolean => total(reckoning.asItIs.misfit) <= MARK_MM
-export const someOwnPlanFits = (reckoning: Reckoning): boolean =>
+export const total = (misfit: readonly { mm: number }[]): number => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)
+const asItIsFits = (reckoning: Reckoning): boolean => total(reckoning.asItIs.misfit) <= MARK_MM
+const someOwnPlanFits = (reckoning: Reckoning): boolean =>
   asItIsFits(reckoning) || reckoning.plans.some((plan) => plan.aim !== 'tailor' && total(plan.misfit) <= MARK_MM)
 
 export interface Trial {

@@ -48,25 +48,21 @@ export function whatWouldChange(
 }
 
 function findOut(request: ReckonRequest, withOutlook: boolean, wording: Wording): Found {
-  const { garment: input, means, limits = {} } = request
+  const { garment: input, means } = request
+  const weighed = weigh(request)
+  const { garment, gaps, options, refusals } = weighed
+  const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
+  const outlook = withOutlook ? weighed.outlook() : null
+  return { ...weighed, input, plans, means, outlook, clothAnswers: outlook === null ? [] : clothAnswers(request, garment, outlook, weigh) }
+}
+
+/** Everything up to the options; the outlook when it is asked for. */
+function weigh({ garment: input, wearer, favourite, tried, means, limits = {} }: ReckonRequest) {
   const markMm = means.markMm ?? MARK_MM
   const garment = garmentAsWorn(input)
-  const target = targetFor(garment, request.wearer, request.favourite, request.tried)
+  const target = targetFor(garment, wearer, favourite, tried)
   const gaps = gapsBetween(garment, target)
   const { options, refusals } = alterationsFor(garment, limits)
-  const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
-  const outlook = withOutlook ? outlookOf({ garment, target, wearer: request.wearer, gaps, options, means, limits, markMm }) : null
-  return {
-    input,
-    garment,
-    target,
-    gaps,
-    options,
-    refusals,
-    plans,
-    means,
-    outlook,
-    clothAnswers: outlook === null ? [] : clothAnswers(request, garment, outlook),
-    markMm
-  }
+  const outlook = () => outlookOf({ garment, target, wearer, gaps, options, means, limits, markMm })
+  return { garment, target, gaps, options, refusals, markMm, outlook }
 }

@@ -3,12 +3,11 @@ import { keepsNeedleHoles, levelMore, timeFactor } from '../garment/cloth.ts'
 import { isFelled } from '../garment/construction.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made, Use } from '../garment/garment-input.ts'
-import type { SeamId } from '../garment/seams.ts'
 import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
 import { CATALOGUE } from './catalogue.ts'
 import type { AlterationId } from './ids.ts'
-import { FELLED_MINUTES, PENALTIES, PREPARATIONS, RESCUES, SMOOTH_MM } from './minutes.ts'
+import { FELLED_MINUTES, PENALTIES, PREPARATIONS, RESCUES, SMOOTH_MM, UNMATCHED_SEAMS } from './minutes.ts'
 import type { Line, Option, Refusal, Row, SharedLimit } from './row.ts'
 
 export interface Offer {
@@ -22,16 +21,15 @@ export const NEVER: ReadonlySet<Use> = new Set<Use>(['protective', 'child-sleepw
 /** The person's own limits replace the defaults, within what is physically there; 0 forbids. */
 export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}): Offer {
   const offer: Offer = { options: [], refusals: [] }
-  if (NEVER.has(garment.use)) return offer
-  for (const row of CATALOGUE) {
-    if (!row.kinds.includes(garment.kind)) continue
-    const own = ownLimit(limits[row.id])
-    const refused = refusal(row, garment, own)
-    if (refused !== undefined) offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
-    else offer.options.push(optionOf(row, garment, own))
+  for (const row of rowsFor(garment)) {
+    const { option, refused } = offered(row, garment, limits)
+    if (option !== undefined) offer.options.push(option)
+    else offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
   }
   return offer
 }
+
+const rowsFor = ({ kind, use }: Garment): Row[] => (NEVER.has(use) ? [] : CATALOGUE.filter(({ kinds }) => kinds.includes(kind)))
 
 interface Worked {
   /** What the row read of the make, and what it found there. */
@@ -50,9 +48,9 @@ export class OptionsByMake {
   constructor(garment: Garment, limits: Partial<Record<AlterationId, number>>, only: ReadonlySet<string>) {
     this.limits = limits
     this.made = garment.made
-    this.rows = NEVER.has(garment.use)
-      ? []
-      : CATALOGUE.filter((row) => row.kinds.includes(garment.kind) && only.has(keyOf(row))).map((row) => ({ row, known: [] }))
+    this.rows = rowsFor(garment)
+      .filter((row) => only.has(keyOf(row)))
+      .map((row) => ({ row, known: [] }))
     this.garment = { ...garment, made: this.watched(garment.made) }
   }
 
@@ -62,8 +60,7 @@ export class OptionsByMake {
       const same = known.find(({ read }) => [...read].every(([part, value]) => made[part] === value))
       if (same !== undefined) return same.option === undefined ? [] : [same.option]
       this.read = new Map()
-      const own = ownLimit(this.limits[row.id])
-      const option = refusal(row, this.garment, own) === undefined ? optionOf(row, this.garment, own) : undefined
+      const { option } = offered(row, this.garment, this.limits)
       known.push({ read: this.read, option })
       return option === undefined ? [] : [option]
     })
@@ -88,15 +85,20 @@ const ownLimit = (mm: number | undefined): number | undefined =>
 
 const keyOf = (row: Row): string => `${row.id}/${row.direction}`
 
-function refusal(row: Row, garment: Garment, own: number | undefined): Saying | undefined {
-  if (own !== undefined && own <= 0) return { code: 'limit.own-none', values: {} }
-  if (row.outward && keepsNeedleHoles(garment.cloth)) return { code: 'limit.needle-holes', values: {} }
-  if (row.wovenOnly && garment.cloth.structure === 'knit') return { code: 'limit.woven-only', values: {} }
+type Offered = { option: Option; refused?: undefined } | { option?: undefined; refused: Saying }
+
+/** What a row makes of a garment: an option, or the reason why there is none. */
+function offered(row: Row, garment: Garment, limits: Partial<Record<AlterationId, number>>): Offered {
+  const own = ownLimit(limits[row.id])
+  if (own !== undefined && own <= 0) return { refused: { code: 'limit.own-none', values: {} } }
+  if (row.outward && keepsNeedleHoles(garment.cloth)) return { refused: { code: 'limit.needle-holes', values: {} } }
+  if (row.wovenOnly && garment.cloth.structure === 'knit') return { refused: { code: 'limit.woven-only', values: {} } }
   const unless = row.unless?.(garment)
-  if (unless !== undefined) return unless
+  if (unless !== undefined) return { refused: unless }
   const lines = row.lines(garment)
-  const nothing = lines.find((line) => within(line, own) > 0) === undefined
-  return nothing ? lines[0]?.because : undefined
+  const [first] = lines
+  if (first !== undefined && !lines.some((line) => within(line, own) > 0)) return { refused: first.because }
+  return { option: optionOf(row, garment, lines, own) }
 }
 
 const within = (line: Line, own: number | undefined): number => {
@@ -104,12 +106,8 @@ const within = (line: Line, own: number | undefined): number => {
   return Math.max(0, line.physicalMm === undefined ? cap : Math.min(cap, own === undefined ? cap : line.physicalMm))
 }
 
-/** A check or a nap is matched at a seam: an edge that is turned or a button that is moved takes no longer for it (common practice). */
-const UNMATCHED: ReadonlySet<SeamId> = new Set<SeamId>(['hem', 'cuff', 'front-edge', 'strap'])
-
-function optionOf(row: Row, garment: Garment, own: number | undefined): Option {
-  const lines = row.lines(garment)
-  const factor = lines.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED.has(seam))) ? timeFactor(garment.cloth) : 1
+function optionOf(row: Row, garment: Garment, lines: readonly Line[], own: number | undefined): Option {
+  const factor = lines.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED_SEAMS.has(seam))) ? timeFactor(garment.cloth) : 1
   const opens = typeof row.opens === 'function' ? row.opens(garment) : (row.opens ?? [])
   const [whole, per25] = typeof row.minutes === 'function' ? row.minutes(garment) : row.minutes
   const opening = opens.reduce((sum, what) => sum + PREPARATIONS[what], 0)

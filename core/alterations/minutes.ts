@@ -1,6 +1,18 @@
+import type { SeamId } from '../garment/seams.ts'
+
 /** What is opened first, and what stands against a job, in minutes. One table each; all from memory, settings. */
 export const PREPARATIONS = { waistband: 15, sides: 15, hem: 8, lining: 20, armhole: 25, cuff: 12, seat: 10, inseam: 8 } as const
 export type Preparation = keyof typeof PREPARATIONS
+
+/** A check or a nap is matched at a seam: an edge that is turned, a button that is moved, a lining that is opened take no longer for it (common practice). */
+export const UNMATCHED_SEAMS: ReadonlySet<SeamId> = new Set<SeamId>(['hem', 'cuff', 'front-edge', 'strap'])
+const UNMATCHED_OPENINGS: ReadonlySet<string> = new Set<Preparation>(['hem', 'cuff', 'lining'])
+
+/** What is opened, in minutes, on cloth whose matching slows the work by this factor. */
+export const preparationsIn = (factor: number): Record<Preparation, number> =>
+  Object.fromEntries(
+    Object.entries(PREPARATIONS).map(([what, minutes]) => [what, UNMATCHED_OPENINGS.has(what) ? minutes : minutes * factor])
+  ) as Record<Preparation, number>
 
 /** Visible change, lost edges and risk, turned into minutes so that a plan can weigh them against work. */
 export const PENALTIES = {

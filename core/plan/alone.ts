@@ -29,7 +29,7 @@ function reach(point: PointId, option: Option, way: 1 | -1): number {
 }
 
 /** The cap, or what a limit of its own leaves of it. */
-const capOf = (option: Option, line: Line, k: number): number =>
+export const capOf = (option: Option, line: Line, k: number): number =>
   option.shared.reduce((cap, { shares, budgetMm }) => ((shares[k] ?? 0) > 0 ? Math.min(cap, budgetMm / (shares[k] ?? 1)) : cap), line.capMm)
 
 /** The largest sum of which no two are rivals. */

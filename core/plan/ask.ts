@@ -7,7 +7,8 @@ import type { PointId } from '../garment/points.ts'
 import type { BodyMeasureId } from '../wearer/body.ts'
 import { hasMessage, say, type Wording } from '../words/say.ts'
 import type { ClothAnswers } from './cloth-answers.ts'
-import type { Answerable, Outlook } from './outlook.ts'
+import type { Outlook } from './outlook.ts'
+import type { Answerable } from './unseen.ts'
 
 export interface Ask {
   point?: PointId
@@ -79,8 +80,7 @@ export function valueOfKnowing(z: Float64Array, utility: readonly number[]): num
 
 export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], stakes: Stakes, wording: Wording): Ask[] {
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
-  const { works } = outlook
-  const likely = works.filter((one) => one).length / works.length
+  const { works, likely } = outlook
   // where nothing works out no answer makes it
   const uncertain = likely === 0 ? [] : outlook.uncertain()
   const asked = [...valued(uncertain, works, stakes), ...valuedCloth(cloth, stakes)].filter(({ worth }) => worth > least)

@@ -56,20 +56,24 @@ export function evaluate(problem: Problem, amounts: Amounts): Outcome {
 }
 
 function burdenOf(problem: Problem, amounts: Amounts): number {
-  const opened = new Set<keyof Problem['preparations']>()
-  let burden = 0
+  const used = problem.options.filter((_, a) => isUsed(amounts[a] ?? []))
+  let burden = setUpOf(used, problem.preparations)
   problem.options.forEach((option, a) => {
     const mine = amounts[a] ?? []
     if (!isUsed(mine)) return
-    burden += option.setupMinutes + option.penaltyMinutes
     if (option.tier !== undefined && (mine[option.tier.line] ?? 0) > option.tier.beyondMm + EPSILON) burden += option.tier.minutes
     option.lines.forEach((line, k) => {
       burden += softPast(line, mine[k] ?? 0) * SOFT_MINUTES_PER_MM + (mine[k] ?? 0) * idleMinutes(line, problem.points)
     })
-    for (const what of option.opens) opened.add(what)
   })
-  for (const what of opened) burden += problem.preparations[what]
   return burden
+}
+
+/** Set-up and stated penalties of these options, and what they open, once each; minutes. */
+export function setUpOf(options: readonly Option[], preparations: Problem['preparations']): number {
+  const opened = new Set(options.flatMap(({ opens }) => opens))
+  const jobs = options.reduce((sum, { setupMinutes, penaltyMinutes }) => sum + setupMinutes + penaltyMinutes, 0)
+  return [...opened].reduce((sum, what) => sum + preparations[what], jobs)
 }
 
 function limitsHold(problem: Problem, amounts: Amounts): boolean {

@@ -3,19 +3,19 @@ import type { AlterationId } from '../alterations/ids.ts'
 import type { Option } from '../alterations/row.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made } from '../garment/garment-input.ts'
-import { isGirth, POINTS, type PointId } from '../garment/points.ts'
-import type { BodyMeasureId } from '../wearer/body.ts'
+import { isGirth } from '../garment/points.ts'
 import { type Belief, updated } from '../wearer/diary.ts'
 import type { Gap } from '../wearer/gaps.ts'
 import type { Target } from '../wearer/want.ts'
 import type { Wearer } from '../wearer/wearer.ts'
 import type { Figures } from './bound.ts'
-import { DRAWS, heavyTailed, normalDraws } from './draws.ts'
+import { DRAWS } from './draws.ts'
 import { Feasibility, Found } from './feasible.ts'
 import type { Means } from './means.ts'
 import { type PartOf, partsOf } from './parts.ts'
+import { bandDraws, figureDraws, secondReadings, sellersDraws } from './point-draws.ts'
 import { scenariosOf } from './scenarios.ts'
-import { unseen } from './unseen.ts'
+import { type Answerable, unseen } from './unseen.ts'
 import type { Needs } from './useful.ts'
 import { withinLevel } from './within-means.ts'
 
@@ -23,29 +23,13 @@ export interface Outlook {
   asItIs: number
   own: number
   tailor: number | null
-  /** By draw: does it work out, with whoever is at hand? */
+  /** The share of draws that work out, with whoever is at hand. */
+  likely: number
+  /** By draw: does it? */
   works: boolean[]
   /** What is uncertain, and what an answer about it would say in each draw. */
   uncertain(): Answerable[]
 }
-
-export interface Answerable {
-  /** A point's figure, how it is made, or a body measure that was not told. */
-  what: { point: PointId; again?: true } | { about: keyof Made | 'stretch' | 'fibre' } | { body: BodyMeasureId }
-  /** The answer, in sd. */
-  z: Float64Array
-  /** By draw, of what no chance stands on: would it alone come right? */
-  suits?: readonly boolean[]
-}
-
-/** Each point has two dimensions of its own, by its place among all points: its figure's error and its band's. Then one for the seller. */
-const dimensionOf = (point: PointId): number => POINTS.indexOf(point) * 2
-const SELLER_DIMENSION = POINTS.length * 2
-/** Behind those of the make (core/plan/scenarios.ts): the error of a tape that is laid a second time. */
-const AGAIN_DIMENSION = SELLER_DIMENSION + 9
-
-/** Of the variance of one seller's figures so much is common to all of them: the same tape, the same habit (from memory). */
-const COMMON_SHARE = 0.3
 
 export interface Uncertain {
   garment: Garment
@@ -83,8 +67,8 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
       )
     : undefined
   const likely = drawn.map(likelyFigure)
-  const errors = drawn.map(errorDraws)
-  const bands = drawn.map((gap) => normalDraws()[dimensionOf(gap.point) + 1])
+  const errors = drawn.map(({ point, from }) => (from === 'seller' ? sellersDraws(point) : figureDraws(point)))
+  const bands = drawn.map(({ point }) => bandDraws(point))
   const count = { asItIs: 0, own: 0, tailor: 0 }
   const works: boolean[] = []
   for (let i = 0; i < DRAWS; i++) {
@@ -113,6 +97,7 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
     asItIs: count.asItIs / DRAWS,
     own: count.own / DRAWS,
     tailor: theirs === undefined ? null : count.tailor / DRAWS,
+    likely: (theirs === undefined ? count.own : count.tailor) / DRAWS,
     works,
     uncertain: () => [
       ...drawn.flatMap((gap, p) => {
@@ -120,7 +105,7 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
         if (z === undefined || gap.from === 'own') return []
         return [
           gap.from === 'seller'
-            ? { what: { point: gap.point, again: true as const }, z: secondReading(gap.point) }
+            ? { what: { point: gap.point, again: true as const }, z: secondReadings(gap.point) }
             : { what: { point: gap.point }, z }
         ]
       }),
@@ -200,31 +185,4 @@ const FARTHEST_SD = 4.5
 function needsOf({ point, garmentMm, sdMm, band, slackMm, bandSdMm }: Gap): Needs {
   const off = FARTHEST_SD * (sdMm + bandSdMm)
   return { point, lowMm: garmentMm - off, highMm: garmentMm + off, least: (band?.least ?? 0) + slackMm, most: (band?.most ?? 0) - slackMm }
-}
-
-/** A figure's error in sd: of the seller's, a share is common to all of them, and tails are heavy. The same for every request: made once a point. */
-const sellerDraws = new Map<PointId, Float64Array>()
-function errorDraws({ point, from }: Gap): Float64Array {
-  const own = normalDraws()[dimensionOf(point)] ?? new Float64Array(DRAWS)
-  if (from !== 'seller') return own
-  const made = sellerDraws.get(point)
-  if (made !== undefined) return made
-  const common = normalDraws()[SELLER_DIMENSION] ?? new Float64Array(DRAWS)
-  const draws = own.map((z, i) => heavyTailed(Math.sqrt(COMMON_SHARE) * (common[i] ?? 0) + Math.sqrt(1 - COMMON_SHARE) * z))
-  sellerDraws.set(point, draws)
-  return draws
-}
-
-/**
- * What a seller's second reading of a told point would say: it is off as the first was, so it tells half of the first one's own error and
- * nothing of their common habit.
- */
-const secondReadings = new Map<PointId, Float64Array>()
-function secondReading(point: PointId): Float64Array {
-  const made = secondReadings.get(point)
-  if (made !== undefined) return made
-  const again = normalDraws()[AGAIN_DIMENSION] ?? new Float64Array(DRAWS)
-  const readings = (normalDraws()[dimensionOf(point)] ?? new Float64Array(DRAWS)).map((z, i) => (z + (again[i] ?? 0)) * Math.SQRT1_2)
-  secondReadings.set(point, readings)
-  return readings
 }

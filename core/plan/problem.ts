@@ -18,7 +18,7 @@
  * whose Σf is smaller by one mark would save W·mark = B + 1 (or B + 2D), more than burden and distance can ever cost, so misfit is
  * within one mark of the least; and at equal misfit burden is within cΣd ≤ 1 minute (least-work) of the least.
  */
-import { PREPARATIONS, type Preparation, SOFT_MINUTES_PER_MM } from '../alterations/minutes.ts'
+import { type Preparation, preparationsIn, SOFT_MINUTES_PER_MM } from '../alterations/minutes.ts'
 import type { Line, Option } from '../alterations/row.ts'
 import type { PointId } from '../garment/points.ts'
 import type { Gap } from '../wearer/gaps.ts'
@@ -52,9 +52,6 @@ const IDLE_MINUTES_PER_MM = 0.001
 export const idleMinutes = (line: Line, points: readonly PlanPoint[]): number =>
   points.some(({ point }) => (line.effects[point] ?? 0) !== 0) ? 0 : IDLE_MINUTES_PER_MM
 
-/** Opened and closed again without matching anything. */
-const UNMATCHED: ReadonlySet<string> = new Set<Preparation>(['hem', 'cuff', 'lining'])
-
 export function problemFor(
   aim: Aim,
   gaps: readonly Gap[],
@@ -64,9 +61,7 @@ export function problemFor(
   factor: number
 ): Problem {
   const points = pointsOf(gaps)
-  const preparations = Object.fromEntries(
-    Object.entries(PREPARATIONS).map(([what, minutes]) => [what, UNMATCHED.has(what) ? minutes : minutes * factor])
-  ) as Record<Preparation, number>
+  const preparations = preparationsIn(factor)
   const burden =
     all.reduce((sum, option) => sum + mostBurden(option), 0) + Object.values(preparations).reduce((sum, minutes) => sum + minutes, 0)
   const distance = Math.max(

@@ -8,8 +8,8 @@ import type { Option } from '../alterations/row.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made } from '../garment/garment-input.ts'
 import type { GarmentKind } from '../garment/kinds.ts'
-import { POINTS } from '../garment/points.ts'
 import { normalDraws, normalQuantile } from './draws.ts'
+import { FIRST_OF_MAKE } from './point-draws.ts'
 import { type Needs, thatMatter } from './useful.ts'
 
 /** So many makes; the draws are dealt among them. */
@@ -47,9 +47,6 @@ export interface Scenarios {
 /** As far out as a length of the make is thought of, sd. */
 const MOST_SD = 2
 
-/** Dimensions of the draws for the make lie behind those of the points. */
-const FIRST_DIMENSION = POINTS.length * 2 + 1
-
 /** `needs` says where each point may be over the draws: options that could help none of them are not worked out. */
 export function scenariosOf(
   garment: Garment,
@@ -65,12 +62,12 @@ export function scenariosOf(
     if (spread === undefined || spread.kinds?.includes(garment.kind) === false) continue
     if (typeof assumed !== 'number' || assumed === 0 || !garment.assumed.includes(part)) continue
     const sd = Math.max(spread.leastMm, spread.share * assumed)
-    uncertain.push({ about: part, z: strata(FIRST_DIMENSION + place), value: (z) => ({ [part]: Math.max(0, assumed + sd * z) }) })
+    uncertain.push({ about: part, z: strata(FIRST_OF_MAKE + place), value: (z) => ({ [part]: Math.max(0, assumed + sd * z) }) })
   }
   for (const [place, { part, kinds, share }] of OTHERWISE.entries()) {
     if (!kinds.includes(garment.kind) || !garment.assumed.includes(part)) continue
     const assumed = garment.made[part]
-    const ranks = ranksOf(strata(FIRST_DIMENSION + parts.length + (place % 3)))
+    const ranks = ranksOf(strata(FIRST_OF_MAKE + parts.length + (place % 3)))
     const z = ranks.map((rank) => ((rank + 0.5) / SCENARIOS < share ? 1 : -1))
     uncertain.push({ about: part, z, value: (sign) => ({ [part]: sign > 0 ? !assumed : assumed }) })
   }

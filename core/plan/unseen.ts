@@ -5,9 +5,9 @@
 import { alterationsFor } from '../alterations/alterations-for.ts'
 import type { AlterationId } from '../alterations/ids.ts'
 import type { Option } from '../alterations/row.ts'
-import type { Garment, PointTaken } from '../garment/garment-as-worn.ts'
-import { isTold } from '../garment/garment-as-worn.ts'
-import { isGirth, POINTS, type PointId } from '../garment/points.ts'
+import { type Garment, isTold, type PointTaken } from '../garment/garment-as-worn.ts'
+import type { Made } from '../garment/garment-input.ts'
+import { isGirth, type PointId } from '../garment/points.ts'
 import type { Body, BodyMeasureId } from '../wearer/body.ts'
 import { easeFor } from '../wearer/ease.ts'
 import { type Gap, gapsBetween } from '../wearer/gaps.ts'
@@ -15,16 +15,20 @@ import { targetFor } from '../wearer/target.ts'
 import type { Target } from '../wearer/want.ts'
 import type { Wearer } from '../wearer/wearer.ts'
 import { farthestAlone } from './alone.ts'
-import { DRAWS, normalDraws } from './draws.ts'
+import { DRAWS } from './draws.ts'
 import type { Means } from './means.ts'
+import { bandDraws, figureDraws } from './point-draws.ts'
 import { reachAt } from './problem.ts'
 import { withinLevel } from './within-means.ts'
 
-export interface Unseen {
-  what: { point: PointId } | { body: BodyMeasureId }
+/** Something uncertain, and what an answer about it would say in each draw. */
+export interface Answerable {
+  /** A point's figure, how it is made, or a body measure that was not told. */
+  what: { point: PointId; again?: true } | { about: keyof Made | 'stretch' | 'fibre' } | { body: BodyMeasureId }
+  /** The answer, in sd. */
   z: Float64Array
-  /** By draw: would this point alone come right, altered or not? */
-  suits: boolean[]
+  /** By draw, of what no chance stands on: would it alone come right? */
+  suits?: readonly boolean[]
 }
 
 interface Seen {
@@ -37,7 +41,7 @@ interface Seen {
   markMm: number
 }
 
-export const unseen = (seen: Seen): Unseen[] => [...unseenPoints(seen), ...unseenBody(seen)]
+export const unseen = (seen: Seen): Answerable[] => [...unseenPoints(seen), ...unseenBody(seen)]
 
 /**
  * How far such a point lies from what is thought of it, mm (sd). Girths: makers differ by the floor of the finished-garment tables (40, from
@@ -46,7 +50,7 @@ export const unseen = (seen: Seen): Unseen[] => [...unseenPoints(seen), ...unsee
 const sdOf = (point: PointId, mm: number): number => (isGirth(point) ? Math.hypot(40, 0.04 * mm) : Math.hypot(30, 30))
 
 /** Garments are graded whole: an untold girth is thought as large beside what is wanted as the told ones are; a length as it is wanted. */
-function unseenPoints({ garment, target, means, limits, markMm }: Seen): Unseen[] {
+function unseenPoints({ garment, target, means, limits, markMm }: Seen): Answerable[] {
   const wanted = [...target].flatMap(([point, { ideal }]): [PointId, number][] =>
     garment.points.has(point) || ideal === null ? [] : [[point, ideal]]
   )
@@ -60,16 +64,16 @@ function unseenPoints({ garment, target, means, limits, markMm }: Seen): Unseen[
   )
   const whole = { ...garment, points: new Map([...garment.points, ...thought]) }
   const options = alterationsFor(whole, limits).options
-  return gapsBetween(whole, target).flatMap((gap): Unseen[] => {
-    const z = normalDraws()[POINTS.indexOf(gap.point) * 2]
-    return z !== undefined && thought.has(gap.point) && gap.band !== null
-      ? [{ what: { point: gap.point }, z, suits: suits(gap, options, means, markMm) }]
+  return gapsBetween(whole, target).flatMap((gap): Answerable[] => {
+    const { point } = gap
+    return thought.has(point) && gap.band !== null
+      ? [{ what: { point }, z: figureDraws(point), suits: suits(gap, options, means, markMm) }]
       : []
   })
 }
 
 /** The body measure under a told point, thought to be what the garment was cut for, give or take. */
-function unseenBody({ garment, target, wearer, options, means, markMm }: Seen): Unseen[] {
+function unseenBody({ garment, target, wearer, options, means, markMm }: Seen): Answerable[] {
   if (wearer === undefined) return []
   const rows = easeFor(garment.kind).filter((row) => !target.has(row.point) && isTold(garment.points.get(row.point)))
   const thought: Body = Object.fromEntries(
@@ -80,11 +84,10 @@ function unseenBody({ garment, target, wearer, options, means, markMm }: Seen): 
   )
   if (rows.length === 0) return []
   const wished = targetFor(garment, { ...wearer, body: { ...thought, ...wearer.body } })
-  return gapsBetween(garment, wished).flatMap((gap): Unseen[] => {
+  return gapsBetween(garment, wished).flatMap((gap): Answerable[] => {
     const row = rows.find(({ point }) => point === gap.point)
-    const z = normalDraws()[POINTS.indexOf(gap.point) * 2 + 1]
-    return z !== undefined && row !== undefined && gap.band !== null
-      ? [{ what: { body: row.body }, z, suits: suits(gap, options, means, markMm) }]
+    return row !== undefined && gap.band !== null
+      ? [{ what: { body: row.body }, z: bandDraws(gap.point), suits: suits(gap, options, means, markMm) }]
       : []
   })
 }
@@ -96,16 +99,16 @@ function suits(
   means: Means,
   markMm: number
 ): boolean[] {
-  const z = normalDraws()[POINTS.indexOf(point) * 2]
-  const shift = normalDraws()[POINTS.indexOf(point) * 2 + 1]
+  const z = figureDraws(point)
+  const shift = bandDraws(point)
   const mine = (means.tailor ? options : withinLevel(options, means.level)).filter(({ lines }) =>
     lines.some(({ effects }) => (effects[point] ?? 0) !== 0)
   )
   const { up, down } = farthestAlone(point, mine) ?? reachAt(point, mine)
   const { least, most } = band ?? { least: 0, most: Number.POSITIVE_INFINITY }
   return Array.from({ length: DRAWS }, (_, i) => {
-    const mm = garmentMm + sdMm * (z?.[i] ?? 0)
-    const off = bandSdMm * (shift?.[i] ?? 0)
+    const mm = garmentMm + sdMm * (z[i] ?? 0)
+    const off = bandSdMm * (shift[i] ?? 0)
     return mm - down <= most - slackMm + off + markMm && mm + up >= least + slackMm + off - markMm
   })
 }

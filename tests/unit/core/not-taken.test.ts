@@ -20,6 +20,14 @@ describe('other ways, and why not', () => {
     // what lets out is no way to take in
     expect(others['waist-out-centre-back']).toBeUndefined()
   })
+  it('weighs as the planner does: on a check both the seam and its band take 1.4 times as long (45 and 30)', () => {
+    const others = why({
+      garment: garment('trousers', { ...suits, waist: 880 }, {}, { cloth: { traits: ['check'] } }),
+      wearer: rowan,
+      means: homeSewer
+    })
+    expect(others['waist-in-side-seams']?.values).toEqual({ minutes: 63, instead: 42 })
+  })
   it('a job beyond one’s level says both levels', () => {
     const others = why({ garment: garment('trousers', { ...suits, hip: 1110 }), wearer: rowan, means: homeSewer })
     expect(others['seat-in']).toMatchObject({ code: 'not-taken.level', values: { level: 4, own: 3 } })

@@ -15,7 +15,7 @@ function seen(input: GarmentInput, level: Means['level'], wearer: Wearer = rowan
   return unseen({ garment: worn, target: targetFor(worn, wearer), wearer, options, means: { level, tailor: false }, limits: {}, markMm: 2 })
 }
 const shareAt = (asked: ReturnType<typeof seen>, name: string): number => {
-  const suits = asked.find(({ what }) => ('point' in what ? what.point : what.body) === name)?.suits ?? []
+  const suits = asked.find(({ what }) => ('point' in what ? what.point : 'body' in what ? what.body : what.about) === name)?.suits ?? []
   return suits.filter((one) => one).length / suits.length
 }
 

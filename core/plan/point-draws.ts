@@ -1,0 +1,43 @@
+/**
+ * Which dimension of the draws is whose: two a point (its figure's error, then its band's), one for the seller's habit, those of the make
+ * (core/plan/scenarios.ts), and one for a tape that is laid a second time.
+ */
+import { POINTS, type PointId } from '../garment/points.ts'
+import { DRAWS, heavyTailed, normalDraws } from './draws.ts'
+
+const SELLER = POINTS.length * 2
+export const FIRST_OF_MAKE = SELLER + 1
+const MOST_OF_MAKE = 8
+const AGAIN = FIRST_OF_MAKE + MOST_OF_MAKE
+
+const column = (dimension: number): Float64Array => normalDraws()[dimension] ?? new Float64Array(DRAWS)
+export const figureDraws = (point: PointId): Float64Array => column(POINTS.indexOf(point) * 2)
+export const bandDraws = (point: PointId): Float64Array => column(POINTS.indexOf(point) * 2 + 1)
+
+/** The same for every request: made once a point. */
+function oncePerPoint(make: (point: PointId) => Float64Array): (point: PointId) => Float64Array {
+  const made = new Map<PointId, Float64Array>()
+  return (point) => {
+    const known = made.get(point) ?? make(point)
+    made.set(point, known)
+    return known
+  }
+}
+
+/** Of the variance of one seller's figures so much is common to all of them: the same tape, the same habit (from memory). */
+const COMMON_SHARE = 0.3
+
+/** A seller's error in a figure, in sd: a share is common to all of the seller's, and tails are heavy. */
+export const sellersDraws = oncePerPoint((point) => {
+  const common = column(SELLER)
+  return figureDraws(point).map((z, i) => heavyTailed(Math.sqrt(COMMON_SHARE) * (common[i] ?? 0) + Math.sqrt(1 - COMMON_SHARE) * z))
+})
+
+/**
+ * What a seller's second reading of a told point would say: it is off as the first was, so it tells half of the first one's own error and
+ * nothing of their common habit.
+ */
+export const secondReadings = oncePerPoint((point) => {
+  const again = column(AGAIN)
+  return figureDraws(point).map((z, i) => (z + (again[i] ?? 0)) * Math.SQRT1_2)
+})

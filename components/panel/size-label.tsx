@@ -6,7 +6,7 @@ import type { Correction } from '../../core/reading/reading.ts'
 import type { Judged } from '../judged.ts'
 import { useWords } from '../words.tsx'
 
-export const LABEL_DRAFT = 'size-label'
+const LABEL_DRAFT = 'size-label'
 
 interface SizeLabelProps {
   judged: Judged

@@ -106,6 +106,7 @@ export function drawTape(input: TapeInput, units: Units, width: number, stretch 
 }
 
 const NUMERALS_APART = 4
+const halfOf = (text: string): number => (text.length * NUMERAL_CHAR) / 2
 const firstApart = (steps: readonly number[], pxPerUnit: number, least: number): number =>
   steps.find((step) => step * pxPerUnit >= least) ?? (steps.at(-1) as number)
 
@@ -132,11 +133,11 @@ function numeralsOf(stretch: Stretch, units: Units, at: (mm: number) => number, 
     const value = count * step
     if (value < 0) continue
     const text = String(Math.round(value))
-    const half = (text.length * NUMERAL_CHAR) / 2
+    const half = halfOf(text)
     const tick = at(value * NUMBERED[units].unitMm)
     const aside = half + NUMERAL_CLEAR + 1
     const before = placed.at(-1)
-    const free = before === undefined ? 0 : before.x + (before.text.length * NUMERAL_CHAR) / 2 + NUMERALS_APART
+    const free = before === undefined ? 0 : before.x + halfOf(before.text) + NUMERALS_APART
     const fits = (x: number) =>
       x - half >= free && x + half <= width && marks.every((mark) => Math.abs(mark - x) >= half + NUMERAL_CLEAR + 1 - 1e-9)
     const x = [tick, tick + aside, tick - aside].find(fits)

@@ -50,7 +50,7 @@ export function Facts({ judged }: { judged: Judged }) {
           <dd>
             {t('facts.in-all', { spend: worth.spend })}
             {worth.against !== null && <small>{t('facts.worth', { against: worth.against })}</small>}
-            {worth.risk !== null && <small>{t('facts.risk', { risk: worth.risk })}</small>}
+            {worth.risk !== null && <small>{t(worth.riskOrAltered ? 'facts.risk-or-altered' : 'facts.risk', { risk: worth.risk })}</small>}
           </dd>
         </>
       )}

@@ -4,10 +4,18 @@ import { type GarmentKind, SHAPE } from '../../core/garment/kinds.ts'
 import { isGirth, POINTS_OF, type PointId } from '../../core/garment/points.ts'
 import { figure, type LengthUnit, toMm, type Units } from '../../core/length.ts'
 import type { Basis, Correction, MeasureReading } from '../../core/reading/reading.ts'
+import { countsToo } from '../../core/reading/second-look.ts'
 import type { Reckoning } from '../../core/reckon.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import { gapState, type PointShown } from '../tape/tape-words.ts'
 
+export interface Said {
+  reading: MeasureReading
+  from: 'listing' | 'answer'
+  on: string | null
+  /** Is it reckoned with? The newest is, and an older one that lies near it by one tape. */
+  counts: boolean
+}
 /** A figure as it stands in the field. */
 export interface StatedNow {
   typed: string
@@ -19,7 +27,7 @@ export interface PointRow {
   shown: PointShown
   afterMm: number | null
   /** What the listing, or a later answer of the seller, says; the newest first. */
-  said: { reading: MeasureReading; from: 'listing' | 'answer'; on: string | null }[]
+  said: Said[]
   /** What the person set. */
   correction: Correction | null
   stated: StatedNow | null
@@ -88,10 +96,12 @@ const isOf = ({ of }: MeasureReading, kind: GarmentKind | null): boolean => of =
 function saidOf({ reading, answers, kind }: Pick<Judged, 'reading' | 'answers' | 'kind'>): Map<PointId, PointRow['said']> {
   const found = new Map<PointId, PointRow['said']>()
   const add = (one: MeasureReading, from: 'listing' | 'answer', on: string | null) => {
-    found.set(one.point, [{ reading: one, from, on }, ...(found.get(one.point) ?? [])])
+    found.set(one.point, [{ reading: one, from, on, counts: true }, ...(found.get(one.point) ?? [])])
   }
   for (const one of reading.measures.filter((measure) => isOf(measure, kind)).reverse()) add(one, 'listing', null)
   for (const answer of answers) for (const one of answer.reading.measures) add(one, 'answer', answer.on)
+  for (const [newest, ...older] of found.values())
+    for (const one of older) one.counts = newest !== undefined && newest.from === 'answer' && countsToo(newest.reading, one.reading)
   return found
 }
 

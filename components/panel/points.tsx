@@ -144,14 +144,15 @@ function Said({ row }: { row: PointRow }) {
           {t('points.set-by-you')} <b class="n">{asStated(stated.typed, stated.unit, stated.basis, words)}</b>
         </>
       )}
-      {said.map(({ reading, from, on }, i) => (
+      {said.map(({ reading, from, on, counts }, i) => (
         <span key={`${from} ${on} ${reading.stated.start}`}>
           {(set || i > 0) && '; '}
           {(set || i > 0 ? inner : t)(from === 'answer' ? 'points.answered' : 'points.stated')}{' '}
-          {set || i > 0 ? <s>{quoteOf(reading)}</s> : <b>{quoteOf(reading)}</b>}
+          {set || !counts ? <s>{quoteOf(reading)}</s> : <b>{quoteOf(reading)}</b>}
           {i === 0 && !set && reading.basisFrom === 'judged' && reading.basis !== 'length' && ` ${t(`points.taken-as.${reading.basis}`)}`}
         </span>
       ))}
+      {!set && said.filter(({ counts }) => counts).length > 1 && `; ${inner('points.mean')}`}
     </>
   )
 }

@@ -1,7 +1,8 @@
-/** What the seller answered: pasted, read, and set beside the first reading. The newer stated figure counts; both are kept. */
+/** What the seller answered: pasted, read, and set beside the first reading. Both are kept; the newer leads. */
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { PointId } from '../../core/garment/points.ts'
 import type { MeasureReading } from '../../core/reading/reading.ts'
+import { countsToo } from '../../core/reading/second-look.ts'
 import type { Judged } from '../judged.ts'
 import { TypedText } from '../typed-text.tsx'
 import { useWords } from '../words.tsx'
@@ -102,7 +103,9 @@ function BothReadings({ judged }: { judged: Judged }) {
           {rows.map(({ point, first, answered }) => (
             <tr key={point}>
               <th scope="row">{t('points.point', { point })}</th>
-              <td>{first === null ? '–' : <s>{quoted(first)}</s>}</td>
+              <td>
+                {first === null ? '–' : answered !== null && countsToo(answered, first) ? <b>{quoted(first)}</b> : <s>{quoted(first)}</s>}
+              </td>
               <td>{answered !== null && <b>{quoted(answered)}</b>}</td>
             </tr>
           ))}

@@ -16,6 +16,8 @@ export interface PointTaken {
   basedOn?: PointId
   /** What the other told points would make one think of a seller's figure: it bears on how sure it is, never on the figure. */
   expected?: { mm: number; sdMm: number }
+  /** So often was it measured by whoever measured it; not told: once. */
+  readings?: number
   /** Told apart for left and right, where they differ; mm is then their mean. */
   sides?: { left: number; right: number }
 }
@@ -95,7 +97,10 @@ function bothRises(told: Map<PointId, PointTaken>, belongs: ReadonlySet<PointId>
   told.set('crotchLength', { mm: front.mm + back.mm, sdMm: Math.hypot(front.sdMm, back.sdMm), from })
 }
 
-/** One figure a point: the most trusted source; of several alike their mean, and half their spread is doubt. Left and right are no doubt. */
+/** Of the variance of one person's figures so much is common to all of them: the same tape, the same habit (from memory). */
+export const COMMON_SHARE = 0.3
+
+/** One figure a point: the most trusted source; of several alike their mean. Left and right are no doubt. */
 function onePoint(measures: GarmentMeasure[]): PointTaken | undefined {
   const usable = measures.filter((measure) => isLength(measure.mm))
   const best = Math.min(...usable.map((measure) => TRUST[measure.source]))
@@ -110,12 +115,19 @@ function onePoint(measures: GarmentMeasure[]): PointTaken | undefined {
   return together(chosen)
 }
 
+/**
+ * The mean of n readings: what is common to one tape stays, the rest is divided by n (the standard error of a mean), or is half of what they lie
+ * apart where that is more.
+ */
 function together(measures: readonly GarmentMeasure[]): PointTaken | undefined {
   const first = measures[0]
   if (first === undefined) return undefined
   const all = measures.map(({ mm }) => mm)
-  const spread = (Math.max(...all) - Math.min(...all)) / 2
   const usual = SD_MM[first.source][isGirth(first.point) ? 'girth' : 'length']
   const sdMm = Math.max(...measures.map(({ sdMm: told }) => (told !== undefined && isDepth(told) ? told : usual)))
-  return { mm: all.reduce((sum, mm) => sum + mm, 0) / all.length, sdMm: Math.hypot(sdMm, spread), from: first.source }
+  const taken = { mm: all.reduce((sum, mm) => sum + mm, 0) / all.length, from: first.source }
+  if (all.length === 1) return { ...taken, sdMm }
+  const apart = (Math.max(...all) - Math.min(...all)) / 2
+  const own = Math.max(sdMm * Math.sqrt((1 - COMMON_SHARE) / all.length), apart)
+  return { ...taken, sdMm: Math.hypot(sdMm * Math.sqrt(COMMON_SHARE), own), readings: all.length }
 }

@@ -1,10 +1,12 @@
 /**
  * Points of a garment that were not told, worked out from those that were. Slopes come from published finished-garment tables;
- * the sd is the spread between sources, never under a floor (girths 40 mm, rises 25, lengths 30: from memory), because a graded
- * table has no spread of its own. Kinds without a table get nothing.
+ * the sd is the spread between sources, never under a floor (girths of body and legs 40 mm, rises 25, lengths 30: from memory), because a
+ * graded table has no spread of its own. Small girths have their own floors: neck and cuff 25, as T2's men's and women's cuffs lie 30 apart
+ * at one chest, and T2's collars 26 from the neck sizes of T4; the upper arm 30 (from memory). Kinds without a table get nothing.
  *
  * Tables: T1 a woven-trouser spec, sizes 30–38; T2 a shirt table by height and chest (GB/T 1335 style), 27 sizes;
- * T3 a pattern envelope's finished jackets, 9 sizes; T4 US Commercial Standard CS135-46, men's shirts, 8 sizes;
+ * T3 a pattern envelope's finished jackets, women's, 9 sizes (hem 91 over the chest; a man's about as wide as its chest or 25 over, from memory:
+ * the line lies between); T4 US Commercial Standard CS135-46, men's shirts, 8 sizes;
  * T5 a state police shirt; T7 a chino table, 7 sizes (its rises stand without the band: 40 mm added).
  */
 import type { GarmentKind } from './kinds.ts'
@@ -33,13 +35,13 @@ const LINES: Line[] = [
   { kinds: LEGS, point: 'legOpening', from: 'waist', where: 952.5, at: 438, slope: 0.19, sdMm: 45, table: 'T1, T7' },
   { kinds: LEGS, point: 'frontRise', from: 'waist', where: 952.5, at: 309, slope: 0.15, sdMm: 25, table: 'T1, T7' },
   { kinds: LEGS, point: 'backRise', from: 'frontRise', where: 311, at: 425, slope: 1, sdMm: 25, table: 'T1, T7' },
-  { kinds: ['shirt'], point: 'neck', from: 'chest', where: 1120, at: 395, slope: 0.25, sdMm: 40, table: 'T2' },
-  { kinds: ['shirt'], point: 'cuff', from: 'chest', where: 1120, at: 229, slope: 0.125, sdMm: 40, table: 'T2' },
+  { kinds: ['shirt'], point: 'neck', from: 'chest', where: 1120, at: 395, slope: 0.25, sdMm: 25, table: 'T2' },
+  { kinds: ['shirt'], point: 'cuff', from: 'chest', where: 1120, at: 229, slope: 0.125, sdMm: 25, table: 'T2' },
   { kinds: ['shirt'], point: 'shoulderWidth', from: 'chest', where: 1120, at: 460, slope: 0.28, sdMm: 30, table: 'T2' },
   { kinds: ['shirt'], point: 'sleeveLength', from: 'chest', where: 1120, at: 579, slope: 0.19, sdMm: 30, table: 'T2' },
-  { kinds: ['shirt'], point: 'bicep', from: 'chest', where: 1244.6, at: 419, slope: 0.25, sdMm: 40, table: 'T4' },
+  { kinds: ['shirt'], point: 'bicep', from: 'chest', where: 1244.6, at: 419, slope: 0.25, sdMm: 30, table: 'T4' },
   { kinds: ['shirt'], point: 'waist', from: 'chest', where: 1270, at: 1206.5, slope: 1, sdMm: 60, table: 'T5' },
-  { kinds: ['jacket'], point: 'hem', from: 'chest', where: 1126.8, at: 1217.8, slope: 1.07, sdMm: 60, table: 'T3' }
+  { kinds: ['jacket'], point: 'hem', from: 'chest', where: 1126.8, at: 1185, slope: 1.07, sdMm: 60, table: 'T3, and men’s from memory' }
 ]
 
 export interface WorkedOut {

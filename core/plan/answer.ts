@@ -91,7 +91,8 @@ export function answerFrom(
     input.price,
     advised === undefined ? mendingCost(input, means) : advised.cost,
     means,
-    missing.length === 0 ? chanceOf(advised) : null
+    missing.length === 0 ? chanceOf(advised) : null,
+    verdict === 'wears-as-is' ? chance.own : null
   )
   const tailorCould =
     !means.tailor &&

@@ -67,7 +67,7 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
       )
     : undefined
   const likely = drawn.map(likelyFigure)
-  const errors = drawn.map(({ point, from }) => (from === 'seller' ? sellersDraws(point) : figureDraws(point)))
+  const errors = drawn.map(({ point, from, readings }) => (from === 'seller' ? sellersDraws(point, readings) : figureDraws(point)))
   const bands = drawn.map(({ point }) => bandDraws(point))
   const count = { asItIs: 0, own: 0, tailor: 0 }
   const works: boolean[] = []
@@ -102,7 +102,7 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
     uncertain: () => [
       ...drawn.flatMap((gap, p) => {
         const z = errors[p]
-        if (z === undefined || gap.from === 'own') return []
+        if (z === undefined || gap.from === 'own' || (gap.from === 'seller' && (gap.readings ?? 1) > 1)) return []
         return [
           gap.from === 'seller'
             ? { what: { point: gap.point, again: true as const }, z: secondReadings(gap.point) }

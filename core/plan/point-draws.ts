@@ -2,6 +2,7 @@
  * Which dimension of the draws is whose: two a point (its figure's error, then its band's), one for the seller's habit, those of the make
  * (core/plan/scenarios.ts), and one for a tape that is laid a second time.
  */
+import { COMMON_SHARE } from '../garment/garment-as-worn.ts'
 import { POINTS, type PointId } from '../garment/points.ts'
 import { DRAWS, heavyTailed, normalDraws } from './draws.ts'
 
@@ -24,14 +25,17 @@ function oncePerPoint(make: (point: PointId) => Float64Array): (point: PointId) 
   }
 }
 
-/** Of the variance of one seller's figures so much is common to all of them: the same tape, the same habit (from memory). */
-const COMMON_SHARE = 0.3
-
-/** A seller's error in a figure, in sd: a share is common to all of the seller's, and tails are heavy. */
-export const sellersDraws = oncePerPoint((point) => {
-  const common = column(SELLER)
-  return figureDraws(point).map((z, i) => heavyTailed(Math.sqrt(COMMON_SHARE) * (common[i] ?? 0) + Math.sqrt(1 - COMMON_SHARE) * z))
-})
+/** A seller's error in a figure read so often, in sd: a share is common to all of the seller's, and tails are heavy. */
+const sellersErrors = (readings: number) => {
+  const common = COMMON_SHARE / (COMMON_SHARE + (1 - COMMON_SHARE) / readings)
+  return oncePerPoint((point) => {
+    const habit = column(SELLER)
+    return figureDraws(point).map((z, i) => heavyTailed(Math.sqrt(common) * (habit[i] ?? 0) + Math.sqrt(1 - common) * z))
+  })
+}
+const once = sellersErrors(1)
+const twice = sellersErrors(2)
+export const sellersDraws = (point: PointId, readings = 1): Float64Array => (readings > 1 ? twice : once)(point)
 
 /**
  * What a seller's second reading of a told point would say: it is off as the first was, so it tells half of the first one's own error and

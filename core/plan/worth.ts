@@ -13,6 +13,8 @@ export interface Worth {
   upTo: number | null
   /** The asking price up to which buying pays on average, at the chance that it works out: what fails costs its price and postage; null: not told. */
   risk: number | null
+  /** Does `risk` reckon with altering what seems right as it is and may turn out not to be? */
+  riskOrAltered?: true
 }
 
 /** What mending and care alone cost: bought things and own hours; null where an hour's worth is missing. */
@@ -22,17 +24,34 @@ export function mendingCost(input: GarmentInput, means: Means): number | null {
   return cost + (minutes / 60) * (means.hourWorth ?? 0)
 }
 
-/** null without a price, or where the work has no price yet. */
-export function worthOf(price: GarmentInput['price'], workCost: number | null, means: Means, chance: number | null): Worth | null {
+/** The work on a garment that seems right as it is where it turns out not to be: an hour of one's own (from memory). */
+const SMALL_WORK_HOURS = 1
+
+/**
+ * null without a price, or where the work has no price yet. `chance`: that the advised plan, or doing nothing, works out. `orAltered`, where
+ * nothing is to be done as things stand: that doing nothing or some of one's own work does.
+ */
+export function worthOf(
+  price: GarmentInput['price'],
+  workCost: number | null,
+  means: Means,
+  chance: number | null,
+  orAltered: number | null = null
+): Worth | null {
   if (price === undefined || workCost === null) return null
   const postage = price.postage ?? 0
   const rest = postage + workCost
   const against = means.garmentWorth ?? null
+  const left = against === null ? null : against - workCost
+  const leftAltered = left === null || means.hourWorth === undefined ? null : left - SMALL_WORK_HOURS * means.hourWorth
+  const rescued =
+    chance === null || orAltered === null || leftAltered === null ? 0 : Math.max(0, orAltered - chance) * Math.max(0, leftAltered)
   return {
     spend: price.amount + rest,
     against,
     upTo: against === null ? null : Math.max(0, against - rest),
-    risk: against === null || chance === null ? null : Math.max(0, chance * (against - workCost) - postage)
+    risk: left === null || chance === null ? null : Math.max(0, chance * left + rescued - postage),
+    ...(rescued > 0 ? { riskOrAltered: true as const } : {})
   }
 }
 

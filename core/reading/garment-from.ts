@@ -8,6 +8,7 @@ import { toMm } from '../length.ts'
 import { labelEvidence } from './label-evidence.ts'
 import { logLikely } from './plausible.ts'
 import type { Basis, Correction, MeasureReading, Reading } from './reading.ts'
+import { countsToo } from './second-look.ts'
 
 export interface GarmentFromOptions {
   /** The person's currency (ISO 4217): a price in another is left out. Not told: the price is taken as it is. */
@@ -49,8 +50,14 @@ export function garmentFrom(reading: Reading, corrections: readonly Correction[]
   for (const { measure, source, added: typed } of held) {
     const point = pointOn(kind, measure.point)
     if (measures.some((other) => other.point === point)) continue
-    if (typed) measures.push({ point, mm: measure.mm, source })
-    else measures.push({ point, mm: measure.mm, sdMm: sdOf(measure, reading, settled.has(measure)), source })
+    if (typed) {
+      measures.push({ point, mm: measure.mm, source })
+      continue
+    }
+    measures.push({ point, mm: measure.mm, sdMm: sdOf(measure, reading, settled.has(measure)), source })
+    if (settled.has(measure)) continue
+    for (const older of reading.superseded ?? [])
+      if (countsToo(measure, older)) measures.push({ point, mm: older.mm, sdMm: sdOf(older, reading, false), source })
   }
   for (const label of labelsOf(reading, corrections))
     for (const { point, mm, sdMm } of labelEvidence(label, kind))

@@ -1,4 +1,4 @@
-/** A seller's answer beside the first reading: at each point the newer stated figure counts, the older is kept as superseded. */
+/** A seller's answer beside the first reading: at each point the newer stated figure leads, the older is kept as superseded (second-look.ts). */
 import type { MeasureReading, Reading } from './reading.ts'
 
 const key = ({ point, of, size }: MeasureReading): string => `${of ?? ''}/${size ?? ''}/${point}`

@@ -30,7 +30,7 @@ export interface Reading {
   /** sureness 0..1: how sure the kind is. */
   garment: { kind: GarmentKind | null; sureness: number }
   measures: MeasureReading[]
-  /** Older figures that a later answer replaced (mergeReadings). */
+  /** Older figures that a later answer gave anew (mergeReadings); those that are near enough still count. */
   superseded?: MeasureReading[]
   cloth: {
     fibres: { fibre: string; percent: number | null }[]

@@ -15,6 +15,8 @@ export interface Gap {
   garmentMm: number
   from: PointTaken['from']
   sdMm: number
+  /** So often was it measured; not told: once. */
+  readings?: number
   /** What the garment's other told points would make one think of this one. */
   expected?: { mm: number; sdMm: number }
   /** What is wanted, on today's tape; null: not judged. */
@@ -47,6 +49,7 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
       garmentMm: taken.mm,
       from: taken.from,
       sdMm: taken.sdMm,
+      ...(taken.readings === undefined ? {} : { readings: taken.readings }),
       ...(taken.expected === undefined ? {} : { expected: taken.expected })
     }
     if (want === undefined) return { ...shared, band: null, aimMm: taken.mm, slackMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }

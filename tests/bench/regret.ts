@@ -5,8 +5,9 @@
 import type { PointId } from '../../core/garment/points.ts'
 import { type Reckoning, reckon, type Verdict } from '../../core/reckon.ts'
 import { type Row, writeResults } from './results.ts'
+import { myShare, sideBySide } from './side-by-side.ts'
 import { type About, answered, listing, type Random, randomFrom, type Told, type Truth } from './simulator.ts'
-import { MARK_MM, MEANS, PLAIN, SEEDS, toldRequest, total, trueRequest } from './world.ts'
+import { askedThrough, MARK_MM, MEANS, PLAIN, SEEDS, toldRequest, total, trueRequest } from './world.ts'
 
 const DECISIONS = Number(process.env.DECISIONS ?? 8_000)
 
@@ -102,24 +103,6 @@ const THE_VERDICT: Choice = ({ told, price }) => ({
   alters: true
 })
 
-/** The question worth most is asked, of the seller or of oneself, and the answer set beside the rest; so up to three times. */
-const QUESTIONS = 3
-function askedThrough(listed: Listed, price: number, random: Random): Reckoning {
-  let { told } = listed
-  let answer = reckon(toldRequest(told, MEANS, { amount: price }))
-  for (let asked = 0; asked < QUESTIONS; asked++) {
-    // a second look at a told figure is not asked for, and whom nobody can answer is passed over
-    let next: Told | null = null
-    for (const { point, body, about, again } of answer.ask) {
-      next = again === true ? null : answered(random, { truth: listed.truth, told }, { point, body, made: about }, PLAIN)
-      if (next !== null) break
-    }
-    if (next === null) break
-    told = next
-    answer = reckon(toldRequest(told, MEANS, { amount: price }))
-  }
-  return answer
-}
 const THE_VERDICT_WHEN_ASKED: Choice = ({ whenAsked }) => ({ buys: bought(whenAsked.verdict), alters: true })
 /** How far the seller's tape alone leads astray: the verdict where every figure, measure and fact of the make is told. */
 const THE_VERDICT_ALL_TOLD: Choice = ({ told: toldFirst, truth, price, random }) => {
@@ -162,7 +145,7 @@ function regrets(seed: number): Record<string, Record<string, number>> {
     const price = 8 + random() * 34
     const known = reckon(trueRequest(truth, Object.keys(truth.garment) as PointId[], MEANS, { amount: price }), { outlook: false })
     const answers = () => randomFrom(seed * 100_000 + i)
-    const whenAsked = askedThrough(listed, price, answers())
+    const whenAsked = askedThrough(answers(), truth, listed.told, MEANS, { amount: price }).answer
     const payoffs = Object.entries(PAYOFFS).map(([payoff, kept]) => ({
       sums: lost[payoff] ?? {},
       worth: worthOfBuying(known, price, kept)
@@ -177,21 +160,25 @@ function regrets(seed: number): Record<string, Record<string, number>> {
   return lost
 }
 
-const rows: Row[] = []
-for (const seed of SEEDS) {
-  for (const [payoff, lost] of Object.entries(regrets(seed))) {
-    const best = Math.min(...WITHOUT.map((name) => lost[name] ?? Number.POSITIVE_INFINITY))
-    console.log(`\nregret per 100 listings, ${payoff}, seed ${seed}:`)
-    for (const [name, value] of Object.entries(lost)) {
-      console.log(`  ${name}: ${value.toFixed(0)} (${(value / best).toFixed(2)} of the best without it)`)
-      rows.push({
-        name: `${payoff}: ${name}, seed ${seed}`,
-        value,
-        unit: 'money per 100 listings',
-        ratio: value / best,
-        against: 'the best way without the tool'
-      })
+const share = myShare()
+if (share !== undefined) console.log(JSON.stringify(regrets(Number(share))))
+else {
+  const rows: Row[] = []
+  const all = await sideBySide<ReturnType<typeof regrets>>(import.meta.filename, SEEDS.map(String))
+  for (const [place, seed] of SEEDS.entries())
+    for (const [payoff, lost] of Object.entries(all[place] ?? {})) {
+      const best = Math.min(...WITHOUT.map((name) => lost[name] ?? Number.POSITIVE_INFINITY))
+      console.log(`\nregret per 100 listings, ${payoff}, seed ${seed}:`)
+      for (const [name, value] of Object.entries(lost)) {
+        console.log(`  ${name}: ${value.toFixed(0)} (${(value / best).toFixed(2)} of the best without it)`)
+        rows.push({
+          name: `${payoff}: ${name}, seed ${seed}`,
+          value,
+          unit: 'money per 100 listings',
+          ratio: value / best,
+          against: 'the best way without the tool'
+        })
+      }
     }
-  }
+  writeResults('regret', rows)
 }
-writeResults('regret', rows)

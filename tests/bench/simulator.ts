@@ -44,12 +44,14 @@ export interface Told {
   kind: Kind
   body: Figures
   garment: Figures
+  /** What the seller's tape said when it was laid a second time. */
+  again: Figures
   made: Record<string, number | boolean>
   /** A size label, as makers put it: waist or chest of the wearer it is cut for, mm. */
   label: number
 }
 
-const GIRTHS = new Set(['waist', 'hip', 'thigh', 'knee', 'legOpening', 'chest', 'hem', 'sweep', 'neck', 'bicep', 'cuff'])
+const GIRTHS = new Set(['waist', 'hip', 'thigh', 'knee', 'legOpening', 'chest', 'hem', 'sweep', 'neck', 'bicep', 'cuff', 'calf'])
 
 function wearer(random: Random): Figures {
   const waist = Math.min(1250, Math.max(620, normal(random, 870, 105)))
@@ -62,6 +64,7 @@ function wearer(random: Random): Figures {
     hipGirth: hip,
     thighGirth: 0.705 * hip - 99 + normal(random, 0, 19),
     kneeGirth: 0.368 * hip + 30 + normal(random, 0, 18),
+    calfGirth: 0.29 * hip + 85 + normal(random, 0, 19),
     insideLegLength: 0.586 * stature - 178 + normal(random, 0, 24),
     bustGirth: bust,
     shoulderWidth: 0.155 * stature + 163 + normal(random, 0, 15),
@@ -81,12 +84,15 @@ function garmentFor(random: Random, kind: Kind, body: Figures): Figures {
     const waist = b('waistbandGirth') + 20 + off
     const hip = waist + normal(random, 150, 40)
     const thigh = 660 + 0.5 * (hip - 1054) + normal(random, 0, 36)
+    const knee = 520 + 0.5 * (thigh - 660) + normal(random, 0, 36)
+    const legOpening = normal(random, 420, 40)
     return {
       waist,
       hip,
       thigh,
-      knee: 520 + 0.5 * (thigh - 660) + normal(random, 0, 36),
-      legOpening: normal(random, 420, 40),
+      knee,
+      calf: (knee + legOpening) / 2 + normal(random, 5, 15),
+      legOpening,
       inseam: b('insideLegLength') - 25 + normal(random, 10, 40)
     }
   }
@@ -104,7 +110,9 @@ function garmentFor(random: Random, kind: Kind, body: Figures): Figures {
       hem: chest + 5 + normal(random, 0, 45),
       shoulderWidth: 453 + 0.3 * size + normal(random, 0, 28),
       sleeveLength: 580 + 0.2 * size + normal(random, 0, 29),
-      neck: 395 + 0.25 * size + normal(random, 0, 38)
+      neck: 395 + 0.25 * size + normal(random, 0, 22),
+      bicep: 388 + 0.25 * size + normal(random, 0, 30),
+      cuff: 229 + 0.125 * size + normal(random, 0, 22)
     }
   }
   return {
@@ -112,7 +120,8 @@ function garmentFor(random: Random, kind: Kind, body: Figures): Figures {
     waist: chest - 115 + normal(random, 0, 38),
     hem: chest + 60 + normal(random, 0, 58),
     shoulderWidth: 448 + 0.3 * size + normal(random, 0, 16),
-    sleeveLength: 612 + 0.15 * size + normal(random, 0, 24)
+    sleeveLength: 612 + 0.15 * size + normal(random, 0, 24),
+    bicep: 385 + 0.25 * size + normal(random, 0, 24)
   }
 }
 
@@ -161,7 +170,9 @@ const ownTape = (random: Random, measure: string, mm: number): number =>
 
 /** What the same seller answers about one point, the person about one measure of their own, or the seller about the make; null: nobody knows. */
 export function answered(random: Random, { truth, told }: { truth: Truth; told: Told }, about: About, seller: Seller): Told | null {
-  const { point, body, made } = about
+  const { point, body, made, again } = about
+  if (point !== undefined && again === true && truth.garment[point] !== undefined && told.again[point] === undefined)
+    return { ...told, again: { ...told.again, [point]: byTape(random, point, truth.garment[point], truth.habit, seller) } }
   if (point !== undefined && truth.garment[point] !== undefined && told.garment[point] === undefined)
     return { ...told, garment: { ...told.garment, [point]: byTape(random, point, truth.garment[point], truth.habit, seller) } }
   if (body !== undefined && truth.body[body] !== undefined && told.body[body] === undefined)
@@ -174,6 +185,8 @@ export interface About {
   point?: string | undefined
   body?: string | undefined
   made?: string | undefined
+  /** A point that was told already: the tape is laid a second time. */
+  again?: boolean | undefined
 }
 
 export function listing(random: Random, seller: Seller): { truth: Truth; told: Told } {
@@ -198,6 +211,13 @@ export function listing(random: Random, seller: Seller): { truth: Truth; told: T
   const base = kind === 'shirt' || kind === 'jacket' ? (garment.chest ?? 0) - 105 : (garment.waist ?? 0) - 20
   return {
     truth: { kind, habit, body, garment, made },
-    told: { kind, body: toldBody, garment: toldGarment, made: toldMade, label: Math.round((base + normal(random, -15, 22)) / 25.4) * 25.4 }
+    told: {
+      kind,
+      body: toldBody,
+      garment: toldGarment,
+      again: {},
+      made: toldMade,
+      label: Math.round((base + normal(random, -15, 22)) / 25.4) * 25.4
+    }
   }
 }

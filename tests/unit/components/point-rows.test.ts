@@ -103,3 +103,39 @@ describe('a later answer of the seller', () => {
     expect(row('waist', { corrections, answers: [answer] }).correction).toBeNull()
   })
 })
+
+describe('a point that was told twice', () => {
+  const answer = (around: number): Judged['answers'] => [
+    {
+      id: 'a',
+      text: '',
+      on: '2026-03-02',
+      reading: {
+        ...emptyReading,
+        measures: [
+          {
+            point: 'waist',
+            mm: inch(around),
+            lowMm: inch(around),
+            highMm: inch(around),
+            basis: 'flat',
+            basisFrom: 'stated',
+            unitFrom: 'stated',
+            stated: stated(LISTING, 'waist 16" straight across', around / 2, 'in')
+          }
+        ]
+      }
+    }
+  ]
+  it('counts with both figures where they lie near each other, else with the newer', () => {
+    expect(row('waist').said.map(({ counts }) => counts)).toEqual([true])
+    expect(row('waist', { answers: answer(32.5) }).said.map(({ from, counts }) => [from, counts])).toEqual([
+      ['answer', true],
+      ['listing', true]
+    ])
+    expect(row('waist', { answers: answer(34) }).said.map(({ from, counts }) => [from, counts])).toEqual([
+      ['answer', true],
+      ['listing', false]
+    ])
+  })
+})

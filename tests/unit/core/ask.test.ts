@@ -62,6 +62,9 @@ describe('what is asked', () => {
     const again = reckon({ ...request, garment: seller('trousers', figures, { price }) }).ask.find(({ point }) => point === 'waist')
     expect(again?.again).toBe(true)
     expect(again?.question).toContain('second look')
+    const twice = seller('trousers', figures, { price })
+    twice.measures.push({ point: 'waist', mm: 850, source: 'seller' })
+    expect(reckon({ ...request, garment: twice }).ask.find(({ point }) => point === 'waist')).toBeUndefined()
     const mine = reckon({ ...request, garment: own(seller('trousers', figures, { price })) }).ask.find(({ point }) => point === 'waist')
     expect(mine).toBeUndefined()
   })
@@ -120,6 +123,23 @@ describe('what it comes to', () => {
     expect(chance).toBeLessThan(1)
     expect(worth?.risk).toBeCloseTo((chance ?? 0) * (60 - (plans[0]?.cost ?? 0)) - 4, 9)
     expect(worth?.risk).toBeLessThan(worth?.upTo ?? 0)
+  })
+  it('where nothing need be done as things stand, an hour of altering counts for what turns out otherwise', () => {
+    // the hip is inside by little, so it often is not; letting out or taking in brings most of it right
+    const request = {
+      garment: seller('trousers', { waist: 828, hip: 1024, thigh: 640 }, { price: { amount: 20 } }),
+      wearer: rowan,
+      means: { ...homeSewer, ...priced }
+    }
+    const { verdict, chance, worth } = reckon(request)
+    expect(verdict).toBe('wears-as-is')
+    expect(worth?.riskOrAltered).toBe(true)
+    expect(worth?.risk).toBeGreaterThan((chance ?? 1) * 60)
+    expect(worth?.risk).toBeLessThan(60)
+    // without an hour's worth the altering has no price
+    const unpriced = reckon({ ...request, means: { ...homeSewer, garmentWorth: 60 } })
+    expect(unpriced.worth?.risk).toBeCloseTo((chance ?? 1) * 60, 9)
+    expect(unpriced.worth?.riskOrAltered).toBeUndefined()
   })
   it('is not said without a worth, nor without a chance', () => {
     const garmentAsked = seller('trousers', { waist: 880, hip: 1050 }, { price })

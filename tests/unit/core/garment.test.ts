@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { clothTaken, keepsNeedleHoles, levelMore, stretchUsed, timeFactor, wornChange } from '../../../core/garment/cloth.ts'
 import { allowanceAt, isFelled, madeAs } from '../../../core/garment/construction.ts'
 import { contradictions } from '../../../core/garment/contradictions.ts'
-import { garmentAsWorn, SD_MM } from '../../../core/garment/garment-as-worn.ts'
+import { COMMON_SHARE, garmentAsWorn, SD_MM } from '../../../core/garment/garment-as-worn.ts'
 import type { GarmentMeasure } from '../../../core/garment/garment-input.ts'
 
 const seller = (point: GarmentMeasure['point'], mm: number): GarmentMeasure => ({ point, mm, source: 'seller' })
@@ -57,7 +57,7 @@ describe('cloth', () => {
 })
 
 describe('garment', () => {
-  it('own tape wins over the seller’s, the seller’s over a label; two of one kind make a mean with their spread as doubt', () => {
+  it('own tape wins over the seller’s, the seller’s over a label; two of one kind make a mean', () => {
     const garment = garmentAsWorn({
       kind: 'trousers',
       measures: [
@@ -70,7 +70,18 @@ describe('garment', () => {
     })
     expect(garment.points.get('waist')).toMatchObject({ mm: 812, from: 'own', sdMm: SD_MM.own.girth })
     expect(garment.points.get('hip')).toMatchObject({ mm: 1020, from: 'seller' })
-    expect(garment.points.get('hip')?.sdMm).toBeCloseTo(Math.hypot(SD_MM.seller.girth, 20), 9)
+    // 40 apart, half of that is doubt beside what one tape has in common
+    expect(garment.points.get('hip')).toMatchObject({ sdMm: Math.hypot(SD_MM.seller.girth * Math.sqrt(COMMON_SHARE), 20), readings: 2 })
+    expect(garment.points.get('waist')?.readings).toBeUndefined()
+  })
+  it('a second reading near the first makes it surer, but never surer than the tape', () => {
+    const sdOf = (...figures: number[]) =>
+      garmentAsWorn({ kind: 'trousers', measures: figures.map((mm) => seller('waist', mm)) }).points.get('waist')?.sdMm ?? 0
+    // the standard error of a mean of two: what is common stays whole, the rest is halved as variance
+    expect(sdOf(800, 804)).toBeCloseTo(12 * Math.sqrt(0.3 + 0.7 / 2), 9)
+    expect(sdOf(800, 804)).toBeLessThan(sdOf(800))
+    expect(sdOf(...Array.from({ length: 50 }, () => 800))).toBeGreaterThan(12 * Math.sqrt(0.3))
+    expect(sdOf(800, 860)).toBeGreaterThan(sdOf(800))
   })
   it('marks what it worked out, never under the floors', () => {
     const garment = garmentAsWorn({ kind: 'trousers', measures: [seller('waist', 850)] })

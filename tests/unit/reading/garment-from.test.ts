@@ -172,6 +172,25 @@ describe('mergeReadings', () => {
     ])
     expect(merged.superseded?.map((one) => one.stated.text)).toEqual(['16"', '30"'])
   })
+  test('a second reading near the first counts beside it; one further off than one tape goes sets it right', () => {
+    const answered = (text: string, corrections: Correction[] = []) =>
+      garmentFrom(mergeReadings(reading, readListing({ text, kind: 'trousers' })), corrections).measures.filter(
+        ({ point }) => point === 'waist'
+      )
+    expect(answered('The waist is 16.5" flat').map((one) => one.mm)).toEqual([16.5 * 50.8, 16 * 50.8])
+    expect(answered('The waist is 17" flat').map((one) => one.mm)).toEqual([17 * 50.8])
+    expect(answered('The hip is 20" flat').map((one) => one.mm)).toEqual([16 * 50.8])
+    // what the person sets is final
+    const text = 'The waist is 16.5" flat'
+    expect(answered(text, [{ ...at('16.5"', text), mm: 850 }]).map((one) => one.mm)).toEqual([850])
+    expect(answered(text, [{ add: 'waist', mm: 860, source: 'own' }]).map((one) => one.mm)).toEqual([860])
+  })
+  test('a second reading of another garment or size says nothing of this one', () => {
+    const suit = readListing({ title: 'Suit', text: 'Jacket: chest 21" flat, waist 19" flat. Trousers: waist 17" flat.' })
+    const later = readListing({ text: 'The waist is 17.25" flat', kind: 'trousers' })
+    const waists = garmentFrom(mergeReadings(suit, later), [{ kind: 'jacket' }]).measures.filter(({ point }) => point === 'waist')
+    expect(waists.map(({ mm: one }) => Math.round(one))).not.toContain(Math.round(17 * 50.8))
+  })
   test('an answer settles the doubt about its point', () => {
     const doubtful = readListing({ title: 'Trousers', text: 'Inseam 30". Later: inseam 27".' })
     expect(doubtful.issues.map(({ code }) => code)).toEqual(['reading.contradiction'])

@@ -1,7 +1,7 @@
 /**
  * Points of a garment that were not told, worked out from those that were. Slopes come from published finished-garment tables;
  * the sd is the spread between sources, never under a floor (girths of body and legs 40 mm, rises 25, lengths 30: from memory), because a
- * graded table has no spread of its own. Small girths have their own floors: neck and cuff 25, as T2's men's and women's cuffs lie 30 apart
+ * graded table has no spread of its own. Small girths have their own floors: cuff 25 and neck 27, as T2's men's and women's cuffs lie 30 apart
  * at one chest, and T2's collars 26 from the neck sizes of T4; the upper arm 30 (from memory). Kinds without a table get nothing.
  *
  * Tables: T1 a woven-trouser spec, sizes 30–38; T2 a shirt table by height and chest (GB/T 1335 style), 27 sizes;
@@ -35,7 +35,7 @@ const LINES: Line[] = [
   { kinds: LEGS, point: 'legOpening', from: 'waist', where: 952.5, at: 438, slope: 0.19, sdMm: 45, table: 'T1, T7' },
   { kinds: LEGS, point: 'frontRise', from: 'waist', where: 952.5, at: 309, slope: 0.15, sdMm: 25, table: 'T1, T7' },
   { kinds: LEGS, point: 'backRise', from: 'frontRise', where: 311, at: 425, slope: 1, sdMm: 25, table: 'T1, T7' },
-  { kinds: ['shirt'], point: 'neck', from: 'chest', where: 1120, at: 395, slope: 0.25, sdMm: 25, table: 'T2' },
+  { kinds: ['shirt'], point: 'neck', from: 'chest', where: 1120, at: 395, slope: 0.25, sdMm: 27, table: 'T2, T4' },
   { kinds: ['shirt'], point: 'cuff', from: 'chest', where: 1120, at: 229, slope: 0.125, sdMm: 25, table: 'T2' },
   { kinds: ['shirt'], point: 'shoulderWidth', from: 'chest', where: 1120, at: 460, slope: 0.28, sdMm: 30, table: 'T2' },
   { kinds: ['shirt'], point: 'sleeveLength', from: 'chest', where: 1120, at: 579, slope: 0.19, sdMm: 30, table: 'T2' },

@@ -24,6 +24,13 @@ const rows: { table: string; kind: GarmentKind; told: [PointId, number]; other: 
   { table: 'T2, 165/80A', kind: 'shirt', told: ['chest', 1020], other: ['shoulderWidth', 448] },
   { table: 'T2, women’s 165/92A', kind: 'shirt', told: ['chest', 1060], other: ['shoulderWidth', 426] },
   { table: 'T2, women’s 155/80A', kind: 'shirt', told: ['chest', 940], other: ['sleeveLength', 530] },
+  { table: 'T2, women’s 175/108A', kind: 'shirt', told: ['chest', 1220], other: ['cuff', 230] },
+  { table: 'T2, women’s 155/76A', kind: 'shirt', told: ['chest', 900], other: ['cuff', 190] },
+  { table: 'T2, 185/112C', kind: 'shirt', told: ['chest', 1340], other: ['neck', 450] },
+  { table: 'T2, women’s 155/76A', kind: 'shirt', told: ['chest', 900], other: ['neck', 340] },
+  // a collar's size is its neck girth
+  { table: 'CS135-46, 14', kind: 'shirt', told: ['chest', 1066.8], other: ['neck', 355.6] },
+  { table: 'CS135-46, 17 1/2', kind: 'shirt', told: ['chest', 1422.4], other: ['neck', 444.5] },
   { table: 'CS135-46, 14', kind: 'shirt', told: ['chest', 1066.8], other: ['bicep', 374.6] },
   { table: 'CS135-46, 17 1/2', kind: 'shirt', told: ['chest', 1422.4], other: ['bicep', 463.5] }
 ]

@@ -70,6 +70,7 @@ function whyNot(
   const holds = holdsAt(option, point)
   if (holds < needs) return { code: 'not-taken.too-little', values: { holds, needs }, point }
   const instead = taken.filter(({ lines }) => lines.some(({ effects }) => helps(effects[point] ?? 0, gapMm)))
+  if (option.rescue && instead.length > 0 && instead.every(({ rescue }) => !rescue)) return { code: 'not-taken.rescue', values: {}, point }
   const minutes = setUpOf([option], preparations)
   const others = setUpOf(instead, preparations)
   if (instead.length > 0 && minutes >= others) return { code: 'not-taken.dearer', values: { minutes, instead: others }, point }

@@ -2,10 +2,11 @@
 
 import type { Option } from '../alterations/row.ts'
 import { timeFactor } from '../garment/cloth.ts'
+import { evaluate, isUsed, type Outcome } from './evaluate.ts'
 import { toMarks } from './marks.ts'
 import type { Aim, Plan } from './plan.ts'
 import { type PlanContext, planFrom } from './plan-from.ts'
-import { type Amounts, pointsOf, problemFor } from './problem.ts'
+import { type Amounts, type PlanPoint, type Problem, pointsOf, problemFor } from './problem.ts'
 import { solve } from './solve.ts'
 import { usefulOptions, withoutIdleRescues } from './useful.ts'
 import { withinLevel } from './within-means.ts'
@@ -33,12 +34,40 @@ function planFor(aim: Aim, context: PlanContext, without?: string): Plan {
   const { gaps, garment, means, options } = context
   const level = aim === 'tailor' ? 5 : means.level
   const inReach = withinLevel(options, level).filter((option) => option.key !== without)
-  const allowed = withoutIdleRescues(pointsOf(gaps), inReach)
-  const whole = problemFor(aim, gaps, allowed, options, means.markMm ?? MARK_MM, timeFactor(garment.cloth))
-  const pruned = { ...whole, options: usefulOptions(whole) }
-  const amounts = toMarks(pruned, solve(pruned))
-  return planFrom(aim, whole, spread(amounts, pruned.options, whole.options), context)
+  const solved = (allowed: readonly Option[]): Solved => {
+    const whole = problemFor(aim, gaps, allowed, options, means.markMm ?? MARK_MM, timeFactor(garment.cloth))
+    const pruned = { ...whole, options: usefulOptions(whole) }
+    const amounts = spread(toMarks(pruned, solve(pruned)), pruned.options, whole.options)
+    return { whole, amounts, outcome: evaluate(whole, amounts) }
+  }
+  const { whole, amounts } = sparingRescues(pointsOf(gaps), inReach, solved)
+  return planFrom(aim, whole, amounts, context)
 }
+
+interface Solved {
+  whole: Problem
+  amounts: Amounts
+  outcome: Outcome
+}
+
+/**
+ * A rescue is taken only where a point would stay wrong without it, however little burden it is: the solve with all options says how well it can
+ * be; if that takes a rescue, it is tried without any, then with those alone that help what stays wrong without.
+ */
+function sparingRescues(points: readonly PlanPoint[], inReach: readonly Option[], solved: (allowed: readonly Option[]) => Solved): Solved {
+  const best = solved(withoutIdleRescues(points, inReach))
+  const taken = best.whole.options.filter((option, a) => option.rescue && isUsed(best.amounts[a]))
+  if (taken.length === 0) return best
+  const asGood = ({ whole, outcome }: Solved): boolean => outcome.misfit <= Math.max(whole.markMm, best.outcome.misfit) + EPSILON
+  const plain = solved(inReach.filter(({ rescue }) => !rescue))
+  if (asGood(plain)) return plain
+  const wrong = points.map((point, p) => ({ ...point, mm: plain.outcome.after[p] ?? point.mm }))
+  const needed = new Set(withoutIdleRescues(wrong, taken))
+  if (needed.size === taken.length) return best
+  const fewer = solved(inReach.filter((option) => !option.rescue || needed.has(option)))
+  return asGood(fewer) ? fewer : best
+}
+const EPSILON = 1e-6
 
 /** Amounts of the useful options, set among all that were allowed. */
 function spread(amounts: Amounts, from: readonly Option[], to: readonly Option[]): Amounts {

@@ -75,6 +75,21 @@ test('from the listing to the wishlist, and back after the browser was closed', 
   await workroom.page.getByText('17 in flat').waitFor()
 })
 
+test('what the seller answers: near the listed figure both count, far from it the newer', async () => {
+  const popup = await Popup.over(rig, await rig.tab(shop.item('charcoal-wool-trousers')))
+  const panel = await popup.openBeside()
+  const first = await panel.settled()
+  await panel.answered('Measured again, the waist is 16 1/2 inches laid flat.')
+  const both = await panel.changedFrom(first)
+  // 16 and 16 1/2 flat are 81.3 and 83.8 around
+  await panel.page.getByText('Answered 16 1/2 inches; stated 16"; their mean counts').waitFor()
+  expect(await panel.tape('Waist')).toContain('82.6 cm')
+  await panel.answered('Sorry, the waist is 18 inches flat.')
+  await panel.changedFrom(both)
+  expect(await panel.page.getByText('; their mean counts').count()).toBe(0)
+  expect(await panel.tape('Waist')).toContain('91.4 cm')
+})
+
 test('where nothing is known of anybody, the popup says so and leads to the workroom', async () => {
   const stranger = await Rig.start()
   try {

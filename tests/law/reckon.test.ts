@@ -1,5 +1,7 @@
 /** Laws of the planner: what must hold for every request. Each names its seed, counts how often it applied, and fails when it never did. */
 import { describe, expect, it } from 'vitest'
+import { alterationsFor } from '../../core/alterations/alterations-for.ts'
+import { garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
 import { POINTS, type PointId } from '../../core/garment/points.ts'
 import type { Plan } from '../../core/plan/plan.ts'
 import { type Reckoning, type ReckonRequest, reckon, type Verdict } from '../../core/reckon.ts'
@@ -21,7 +23,11 @@ function requests(count: number, seed: number): ReckonRequest[] {
 }
 const jobsOf = (plan: Plan | undefined): string =>
   JSON.stringify(plan?.alterations.map(({ id, direction, amounts }) => [id, direction, amounts]) ?? [])
-const misfitOf = (reckoning: Reckoning): number => (reckoning.plans[0]?.misfit ?? []).reduce((sum, { mm }) => sum + Math.abs(mm), 0)
+const misfitIn = (plan: Plan | undefined): number => (plan?.misfit ?? []).reduce((sum, { mm }) => sum + Math.abs(mm), 0)
+/** The plan's own measure of misfit: what lies far out counts threefold past 15 mm. */
+const weighed = (plan: Plan | undefined): number =>
+  (plan?.misfit ?? []).reduce((sum, { mm }) => sum + Math.max(Math.abs(mm), 3 * Math.abs(mm) - 30), 0)
+const misfitOf = (reckoning: Reckoning): number => misfitIn(reckoning.plans[0])
 
 function law(name: string, seed: number, least: number, run: () => number): void {
   it(`${name} (seed ${seed})`, () => {
@@ -48,6 +54,25 @@ describe('laws', () => {
       const turned: ReckonRequest = { ...request, garment: { ...request.garment, measures: [...request.garment.measures].reverse() } }
       expect(reckon(turned)).toEqual(reckon(request))
       applied++
+    }
+    return applied
+  })
+
+  law('a rescue is taken only where something stays wrong without any', SEED + 40, 40, () => {
+    let applied = 0
+    for (const request of requests(400, SEED + 40)) {
+      const { options } = alterationsFor(garmentAsWorn(request.garment), request.limits ?? {})
+      const rescues = new Set(options.filter(({ rescue }) => rescue).map(({ key }) => key))
+      for (const plan of reckon(request, { outlook: false }).plans.filter(({ aim }) => aim === 'least-work')) {
+        const taken = plan.alterations.filter(({ id, direction }) => rescues.has(`${id}/${direction}`))
+        if (taken.length === 0) continue
+        const limits = { ...request.limits, ...Object.fromEntries(options.filter(({ rescue }) => rescue).map(({ id }) => [id, 0])) }
+        const without = reckon({ ...request, limits }, { outlook: false }).plans.find(({ aim }) => aim === 'least-work')
+        expect(misfitIn(without)).toBeGreaterThan((request.means.markMm ?? 2) - 0.5)
+        expect(weighed(without)).toBeGreaterThan(weighed(plan))
+        applied++
+        break
+      }
     }
     return applied
   })

@@ -271,7 +271,7 @@ export const panel = {
   'answers.count': '{n} {n|one:answer|other:answers}',
   'answers.label': 'The seller’s answer',
   'answers.read': 'Read the answer',
-  'answers.both': 'Both readings: near each other their mean counts, else the newer',
+  'answers.both': 'Both readings. Near each other, their mean counts; else the newer.',
   'answers.point': 'Point',
   'answers.first': 'First',
   'answers.newer': 'Newer',

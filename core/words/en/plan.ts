@@ -183,6 +183,7 @@ export const plan: Record<string, string> = {
   // other ways, and why not
   'not-taken.level': 'It is level {level} work, and you sew to {own}.',
   'not-taken.too-little': 'By itself it gives {holds|length} of the {needs|length} that are needed.',
+  'not-taken.rescue': 'It is a rescue, and what is done instead comes as near without one.',
   'not-taken.dearer': 'With what it risks it weighs as {minutes|time} of work; what is done instead, {instead|time}.',
   'not-taken.beside': 'It does not go together with what is done elsewhere.',
   'not-taken.no-gain': 'Beside the rest it would leave no less wrong.',

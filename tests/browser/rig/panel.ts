@@ -57,6 +57,23 @@ export class Panel {
     return form.getByRole('textbox', { name: `Stated ${point}` })
   }
 
+  /** Pastes what the seller answered, and has it read. */
+  async answered(text: string): Promise<void> {
+    const field = this.page.getByRole('textbox', { name: 'The seller’s answer' })
+    if (!(await field.isVisible())) await this.page.getByText('Add what the seller answered').click()
+    await field.fill(text)
+    await this.page.getByRole('button', { name: 'Read the answer' }).click()
+  }
+
+  /** A point's tape in words. */
+  tape = async (point: string): Promise<string> =>
+    (await this.page
+      .getByRole('article')
+      .filter({ has: this.page.getByRole('heading', { name: point, exact: true }) })
+      .getByRole('img')
+      .first()
+      .getAttribute('aria-label')) ?? ''
+
   async keep(notes: string): Promise<void> {
     await this.page.getByRole('textbox', { name: 'Notes' }).fill(notes)
     await this.page.getByRole('button', { name: /^Keep with/ }).click()

@@ -28,6 +28,14 @@ describe('other ways, and why not', () => {
     })
     expect(others['waist-in-side-seams']?.values).toEqual({ minutes: 63, instead: 42 })
   })
+  it('a rescue that would be less work than the seams is said to be one', () => {
+    const others = why({
+      garment: garment('jeans', { waist: 890, hip: 1045, thigh: 630 }, { backPocketGapMm: 70 }),
+      wearer: rowan,
+      means: homeSewer
+    })
+    expect(others['waist-in-elastic']).toMatchObject({ code: 'not-taken.rescue' })
+  })
   it('a job beyond one’s level says both levels', () => {
     const others = why({ garment: garment('trousers', { ...suits, hip: 1110 }), wearer: rowan, means: homeSewer })
     expect(others['seat-in']).toMatchObject({ code: 'not-taken.level', values: { level: 4, own: 3 } })

@@ -34,6 +34,8 @@ interface Listed {
 }
 interface Offer extends Listed {
   price: number
+  /** What it says of the listing as it stands. */
+  asTold: Reckoning
   /** What it says when three questions were answered. */
   whenAsked: Reckoning
   random: Random
@@ -97,11 +99,9 @@ const RULES_OF_THUMB: Choice = ({ told }) => ({
   alters: true
 })
 const bought = (verdict: Verdict): boolean => verdict === 'wears-as-is' || verdict === 'alters-to-fit'
-/** The verdict as it stands on what is told. */
-const THE_VERDICT: Choice = ({ told, price }) => ({
-  buys: bought(reckon(toldRequest(told, MEANS, { amount: price })).verdict),
-  alters: true
-})
+/** The verdict as it stands on what is told, and what it says of the price: no more than pays at the chance that is given. */
+const THE_VERDICT: Choice = ({ asTold }) => ({ buys: bought(asTold.verdict), alters: true })
+const THE_PRICE: Choice = ({ price, asTold }) => ({ buys: price <= (asTold.worth?.risk ?? 0), alters: true })
 
 const THE_VERDICT_WHEN_ASKED: Choice = ({ whenAsked }) => ({ buys: bought(whenAsked.verdict), alters: true })
 /** How far the seller's tape alone leads astray: the verdict where every figure, measure and fact of the make is told. */
@@ -115,7 +115,6 @@ const THE_VERDICT_ALL_TOLD: Choice = ({ told: toldFirst, truth, price, random })
   for (const about of all) told = answered(random, { truth, told }, about, PLAIN) ?? told
   return { buys: bought(reckon(toldRequest(told, MEANS, { amount: price })).verdict), alters: true }
 }
-/** What it says of the price: no more than pays at the chance that is given. */
 const THE_PRICE_WHEN_ASKED: Choice = ({ price, whenAsked }) => ({ buys: price <= (whenAsked.worth?.risk ?? 0), alters: true })
 
 /** With the small remainders that it calls close. */
@@ -123,6 +122,7 @@ const OR_CLOSE_WHEN_ASKED: Choice = ({ whenAsked: { verdict } }) => ({ buys: bou
 
 const CHOICES: Record<string, Choice> = {
   'the verdict': THE_VERDICT,
+  'the price it gives': THE_PRICE,
   'the verdict after three questions': THE_VERDICT_WHEN_ASKED,
   'the verdict after three questions, comes close bought too': OR_CLOSE_WHEN_ASKED,
   'the price it gives after three questions': THE_PRICE_WHEN_ASKED,
@@ -146,12 +146,13 @@ function regrets(seed: number): Record<string, Record<string, number>> {
     const known = reckon(trueRequest(truth, Object.keys(truth.garment) as PointId[], MEANS, { amount: price }), { outlook: false })
     const answers = () => randomFrom(seed * 100_000 + i)
     const whenAsked = askedThrough(answers(), truth, listed.told, MEANS, { amount: price }).answer
+    const asTold = reckon(toldRequest(listed.told, MEANS, { amount: price }))
     const payoffs = Object.entries(PAYOFFS).map(([payoff, kept]) => ({
       sums: lost[payoff] ?? {},
       worth: worthOfBuying(known, price, kept)
     }))
     for (const [name, choose] of Object.entries(CHOICES)) {
-      const { buys, alters } = choose({ ...listed, price, whenAsked, random: answers() })
+      const { buys, alters } = choose({ ...listed, price, asTold, whenAsked, random: answers() })
       for (const { sums, worth } of payoffs)
         sums[name] = (sums[name] ?? 0) + Math.max(0, worth.altered) - (buys ? (alters ? worth.altered : worth.asItIs) : 0)
     }

@@ -30,6 +30,9 @@ export interface Figure {
 }
 export type Aside = { quantity: Quantity; because: AsideReason }
 
+/** “W 34" L 31"”: long trousers are hardly so short outside; beside a W such an L is the inside leg, as on their labels. Common practice, no source. */
+const LONGEST_INSIDE_IN = 34.5
+
 /** One-letter names, by the garment and by what the figure can be; `chested`: the chest has a name of its own. Common practice, no source. */
 export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: number, chested = false): PointId | null {
   const legs = kind !== null && SHAPE[kind] === 'legs'
@@ -46,7 +49,7 @@ export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: 
     case 'il':
       return 'inseam'
     case 'l':
-      return pointOf('length', kind)
+      return (kind === 'trousers' || kind === 'jeans') && inches <= LONGEST_INSIDE_IN ? 'inseam' : pointOf('length', kind)
     case 'ol':
       return pointOf('outseam', kind)
     case 't':

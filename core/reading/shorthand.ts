@@ -15,15 +15,15 @@ const GAP_IN_LINE = 16
  * W: 16" H: 20" R: 11" I: 30"
  * ^       ^ one letter is a name only in a run of at least two different ones, or
  * P2P 21" L 28"
- *         ^ an L right behind the figure of a top
+ *         ^ an L right behind a figure with a name
  */
 export function shorthand(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[], own: Lexis['letters']): Label[] {
   const found: Label[] = []
-  let run: { label: Label; end: number; behindTop: boolean }[] = []
+  let run: { label: Label; end: number; behindWidth: boolean }[] = []
   const close = () => {
     const letters = new Set(run.map(({ label }) => label.letter))
     const bare = run.length === 2 && letters.has('s') && letters.size < 2
-    const length = run.length === 1 && run[0]?.behindTop === true
+    const length = run.length === 1 && run[0]?.behindWidth === true
     if (length || (letters.size >= 2 && !bare)) for (const { label } of run) found.push(label)
     run = []
   }
@@ -31,23 +31,23 @@ export function shorthand(tokens: readonly Token[], terms: Terms, quantities: re
     const label = letterBefore(tokens, one, own) ?? letterAfter(tokens, one, own)
     if (!label) continue
     const before = quantities[place - 1]
-    const behindTop =
-      label.letter === 'l' && label.from < one.from && before !== undefined && isTopsFigure(tokens, terms, before, label.from)
+    const behindWidth =
+      label.letter === 'l' && label.from < one.from && before !== undefined && isWidthBefore(tokens, terms, before, label.from)
     const last = run[run.length - 1]
     if (last && label.from - last.end > GAP && !isOneLine(tokens, last.end, label.from)) close()
-    run.push({ label, end: Math.max(one.spanTo, label.to), behindTop })
+    run.push({ label, end: Math.max(one.spanTo, label.to), behindWidth })
   }
   close()
   return found
 }
 
-const OF_TOPS = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength'])
-/** Is this figure named as one of a top, and does it stand right before the letter? */
-function isTopsFigure(tokens: readonly Token[], terms: Terms, { from, spanTo }: Quantity, letter: number): boolean {
+const BEFORE_L = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength', 'waist', 'hip'])
+/** Has this figure one of the names that a length is set beside, and does it stand right before the letter? */
+function isWidthBefore(tokens: readonly Token[], terms: Terms, { from, spanTo }: Quantity, letter: number): boolean {
   for (let at = spanTo; at < letter; at++) if (tokens[at]?.kind !== 'mark' && tokens[at]?.kind !== 'break') return false
   const named = termAt(terms, /^[:=~-]$/.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1)
   const name = meaning(named, 'point')?.point
-  return letter - spanTo <= 3 && name !== undefined && OF_TOPS.has(name)
+  return letter - spanTo <= 3 && name !== undefined && BEFORE_L.has(name)
 }
 
 function isOneLine(tokens: readonly Token[], from: number, to: number): boolean {

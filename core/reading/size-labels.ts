@@ -35,7 +35,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     if (token.kind === 'break' || token.kind === 'mark' || token.kind === 'fraction') continue
     const quantity = byFrom.get(at)
     if (quantity && found.taken.has(quantity)) continue
-    const pair = quantity || token.text === 'w' ? pairAt(around, byFrom, at) : null
+    const pair = quantity || token.text === 'w' || token.text === 'waist' ? pairAt(around, byFrom, at) : null
     if (pair) {
       if (pair.measured) found.pairs.push([pair.waist, pair.leg])
       else add(`W${pair.waist.value} L${pair.leg.value}`, pair.waist, pair.leg)

@@ -25,11 +25,11 @@ export const within = (value: number, { least, most }: { least: number; most: nu
 const wordAt = (tokens: readonly Token[], index: number): string | undefined =>
   tokens[index]?.kind === 'word' ? tokens[index]?.text : undefined
 
-/** W32 L34 · 32W 34L · 32x34 · 32/34 on legs; after “measures” the pair is measured. */
+/** W32 L34 · Waist 32 L 34 · 32W 34L · 32x34 · 32/34 on legs; after “measures” the pair is measured. */
 export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number) {
   const { tokens } = around
-  // W32 L34, W 32 / L 34
-  if (wordAt(tokens, at) === 'w') {
+  // W32 L34, W 32 / L 34, Waist 32 L 34
+  if (wordAt(tokens, at) === 'w' || (wordAt(tokens, at) === 'waist' && around.legs)) {
     const waist = byFrom.get(at + 1)
     if (!waist || waist.unit !== null || !within(waist.value, WAIST)) return null
     let next = waist.to

@@ -318,5 +318,29 @@ export const lessons: Case[] = [
       kind: 'coat',
       measures: [m('chest', '23.5"', 'in flat'), m('sleeveLength', '25.75"', 'in length'), m('bodyLength', '42"', 'in length')]
     }
+  },
+  {
+    name: 'a lone L behind a waist',
+    teaches: 'beside a waist an L is a length too, and on long trousers one so short is the inside leg',
+    listing: { title: 'Chinos', text: 'waist 34in, L 32in, leg opening 7in' },
+    expect: {
+      kind: 'trousers',
+      measures: [m('waist', '34in', 'in around judged'), m('inseam', '32in', 'in length'), m('legOpening', '7in', 'in flat judged')]
+    }
+  },
+  {
+    name: 'an L too long for an inside leg',
+    teaches: 'a longer L on trousers is the outside leg',
+    listing: { title: 'Trousers', text: 'W 16" H 20" L 41"' },
+    expect: {
+      kind: 'trousers',
+      measures: [m('waist', '16"', 'in flat judged'), m('hip', '20"', 'in flat judged'), m('outseam', '41"', 'in length')]
+    }
+  },
+  {
+    name: 'the waist of a size in full',
+    teaches: '“Waist 34 L 32” without a unit on jeans is their size',
+    listing: { title: 'Jeans', text: 'Waist 34 L 32' },
+    expect: { kind: 'jeans', sizeLabels: ['W34 L32'], leftAside: [aside('size-label', '34'), aside('size-label', '32')] }
   }
 ]

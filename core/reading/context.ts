@@ -159,29 +159,62 @@ function rightBefore(tokens: readonly Token[], terms: Terms, from: number, see: 
 export interface ListBasis {
   /** By token, rising. */
   at: { token: number; basis: 'flat' | 'around' }[]
+  /** “Thigh is measured flat”: notes on one name. */
+  of: Map<PointName, 'flat' | 'around'>
 }
 
 /** Headings and notes that say flat or around for a list: “Measurements (laid flat)”, “all taken flat”, “double the chest”. */
 export function listBasis(tokens: readonly Token[], terms: Terms, layout: Layout, used: (token: number) => boolean): ListBasis {
   const at: ListBasis['at'] = []
+  const of: ListBasis['of'] = new Map()
   for (let index = 0; index < terms.list.length; index++) {
     const term = terms.list[index] as Term
     const basis = meaning(term, 'basis')?.basis
     if (basis === undefined || used(term.from)) continue
     if (basis === 'doubled') {
-      // “taken flat and doubled”: whole girths; “measurements x2”: half ones
-      if (heading(terms, layout, index)) at.push({ token: term.from, basis: DONE.test(tokens[term.from]?.text ?? '') ? 'around' : 'flat' })
+      // “taken flat and doubled”: whole girths, whatever was flat before; “measurements x2”: half ones
+      const done = DONE.test(tokens[term.from]?.text ?? '')
+      if (!heading(terms, layout, index)) continue
+      const before = at[at.length - 1]
+      if (done && before && layout.sentence[before.token] === layout.sentence[term.from]) at.pop()
+      at.push({ token: term.from, basis: done ? 'around' : 'flat' })
       continue
     }
     if (basis === 'double') {
       at.push({ token: term.from, basis: 'flat' })
       continue
     }
+    const name = nameNoted(tokens, terms, layout, term)
+    if (name !== null) {
+      of.set(name, basis)
+      continue
+    }
     const alone = term.to === term.from + 1 && LOCAL_ONLY.test(tokens[term.from]?.text ?? '')
     if (heading(terms, layout, index) || (!alone && isShortLine(tokens, layout, term))) at.push({ token: term.from, basis })
   }
-  return { at }
+  return { at, of }
 }
+
+/** “Thigh is measured flat.”, “waist taken around”: a sentence of its own about one name, with no figure. */
+function nameNoted(tokens: readonly Token[], terms: Terms, layout: Layout, { from }: Term): PointName | null {
+  const sentence = layout.sentence[from]
+  let name: PointName | null = null
+  let measured = false
+  for (let at = from - 1; layout.sentence[at] === sentence && from - at < NOTE; at--) {
+    const its = termAt(terms, at)
+    if (tokens[at]?.kind === 'digits' || means(its, 'heading', 'all')) return null
+    if (means(its, 'measures') || TAKEN.test(tokens[at]?.text ?? '')) measured = true
+    const point = meaning(its, 'point')?.point
+    if (point !== undefined && point !== name) {
+      if (name !== null) return null
+      name = point
+    }
+  }
+  for (let at = from; layout.sentence[at] === sentence; at++) if (tokens[at]?.kind === 'digits') return null
+  return measured ? name : null
+}
+const NOTE = 8
+const TAKEN = /^(?:taken|is|are)$/
 
 /** A word of measuring in the same sentence, close by. */
 function heading(terms: Terms, layout: Layout, index: number): boolean {
@@ -202,8 +235,10 @@ function isShortLine(tokens: readonly Token[], layout: Layout, term: Term): bool
   return words <= 5 && tokens.slice(from, to).every(({ kind }) => kind !== 'digits')
 }
 
-/** What the list says for a figure: the last heading before it, else a note that follows. */
-export function basisOfList({ at }: ListBasis, token: number): 'flat' | 'around' | null {
+/** What the list says for a figure: a note on its name, else the last heading before it, else a note that follows. */
+export function basisOfList({ at, of }: ListBasis, token: number, name: PointName | null): 'flat' | 'around' | null {
+  const noted = name === null ? undefined : of.get(name)
+  if (noted !== undefined) return noted
   let low = 0
   let high = at.length
   while (low < high) {

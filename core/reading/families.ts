@@ -9,10 +9,11 @@ const FAMILIES: PointName[][] = [
   ['chest', 'width'],
   ['waist', 'waistband', 'topEdge', 'width'],
   ['hip', 'width'],
-  ['thigh', 'width', 'legLength'],
+  ['thigh', 'width', 'legLength', 'legWidth'],
   ['knee', 'width'],
   ['shoulderWidth', 'width'],
-  ['backWidth', 'width', 'shoulderWidth'],
+  // “across back (armhole to armhole)”
+  ['backWidth', 'width', 'shoulderWidth', 'chest'],
   ['hem', 'bottomEdge', 'sweep', 'width', 'legOpening', 'cuffEdge'],
   ['cuff', 'cuffEdge', 'width'],
   ['bicep', 'width', 'armhole'],
@@ -42,6 +43,7 @@ export const isFamily = (a: PointName, b: PointName): boolean => a === b || (KIN
 export function moreExact(a: PointName, b: PointName): PointName {
   if (a === b) return a
   if (a === 'inseam' || b === 'inseam') return 'inseam'
+  if (a === 'backWidth' && b === 'chest') return a
   if (GENERIC.has(a) && !(GENERIC.has(b) && !GENERIC.has(a))) return GENERIC.has(b) ? (a === 'length' || a === 'width' ? b : a) : b
   return a
 }

@@ -193,6 +193,14 @@ const isToldOf = (told: Figure, measured: Figure): boolean =>
 const isTwice = (a: Quantity, b: Quantity): boolean =>
   [0.5, 1, 2].some((times) => Math.abs(mmOf(a) * times - mmOf(b)) < (times === 1 ? 2 : 13))
 
+/** “27in to 33in stretched”: the range begins where it lies. */
+function asItLies(one: Figure): Figure {
+  const { quantity, qualifiers } = one
+  if (!quantity.range || !qualifiers.has('stretched')) return one
+  const relaxed = { ...quantity, value: quantity.low, high: quantity.low, range: false }
+  return { ...one, quantity: relaxed, qualifiers: new Set([...qualifiers].filter((word) => word !== 'stretched')) }
+}
+
 /** Of two figures of one name the garment as it lies is kept: relaxed before stretched, let down before cuffed, the first before others. */
 function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigures {
   const kept: Figure[] = []
@@ -202,7 +210,7 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
     if (group) group.push(one)
     else groups.set(one.label, [one])
   }
-  for (const group of groups.values()) {
+  for (const group of [...groups.values()].map((some) => some.map(asItLies))) {
     const joint = group.every(({ again }) => !again)
     const live = group.filter((one) => !one.qualifiers.has('stretched'))
     for (const one of group) if (one.qualifiers.has('stretched')) asides.push({ quantity: one.quantity, because: 'detail' })

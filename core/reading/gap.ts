@@ -1,4 +1,5 @@
 /** What it costs that a figure is of a name. */
+import { landmarkFrom } from './from-landmark.ts'
 import type { Label } from './label.ts'
 import { endsSentence } from './layout.ts'
 import type { Quantity } from './quantities.ts'
@@ -69,7 +70,8 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
         }
       }
       if (endsSentence(tokens, at)) cost += 2
-      else if (token.text === ',' && before && isWholePart(tokens, at, label, quantity)) cost += 0.2
+      else if (token.text === ',' && before && (isWholePart(tokens, at, label, quantity) || isFromItsTop(tokens, terms, label, quantity)))
+        cost += 0.2
       else if (/^[:=]$/.test(token.text)) {
         cost += before ? (joint ? 0 : -0.3) : 0.8
         joint = true
@@ -108,6 +110,10 @@ const isWholePart = (tokens: readonly Token[], at: number, label: Label, quantit
   at + 1 === quantity.from &&
   (startsLine(tokens, label.from) || endsSentence(tokens, label.from - 1)) &&
   (endsLine(tokens, quantity.spanTo) || endsSentence(tokens, quantity.spanTo))
+
+/** “Long sleeves, 60 cm from the shoulder”: where a sleeve starts is told behind its figure. */
+const isFromItsTop = (tokens: readonly Token[], terms: Terms, label: Label, { spanTo }: Quantity): boolean =>
+  label.points[0] === 'sleeveLength' && landmarkFrom(tokens, terms, spanTo) !== null
 
 /** In these languages “44 cm de cintura” is how the waist of 44 is told. */
 export const OF = /^(?:de|d|del|di|z)$/

@@ -3,6 +3,7 @@ import type { Label } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
 import { endsSentence, type Layout } from './layout.ts'
 import type { Quantity } from './quantities.ts'
+import { LETTERS } from './size-words.ts'
 import { means, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
@@ -165,6 +166,7 @@ function joins(tokens: readonly Token[], terms: Terms, from: number, to: number,
 }
 
 const SIZE_WORD = /^(?:x{0,4}[sl]|m|[2-6]xl|small|medium|large)$/
+const LONG_OR_SHORT = /^(?:regular|long|short|tall|petite|reg)$/
 
 /** Size | Bust | Waist, and below it rows of as many figures, each with its size before them. */
 function rows(around: Around, names: readonly Name[], last: Label, from: number, nextLabel: number, joint: Joint): boolean {
@@ -208,7 +210,9 @@ function sizeOf(tokens: readonly Token[], layout: Layout, row: readonly Quantity
     if (token.kind === 'digits' || before.length > 1) return undefined
     before.unshift(token.text)
   }
-  const [word] = before
+  const [word, long] = before
   if (word === undefined) return { label: null, figure: null, row: [...row] }
-  return before.length === 1 && SIZE_WORD.test(word) ? { label: word.toUpperCase(), figure: null, row: [...row] } : undefined
+  if (!SIZE_WORD.test(word) || (long !== undefined && !LONG_OR_SHORT.test(long))) return undefined
+  const letter = LETTERS[word] ?? word.toUpperCase()
+  return { label: long === undefined ? letter : `${letter} ${long}`, figure: null, row: [...row] }
 }

@@ -60,10 +60,13 @@ export function kindOf(title: Text | null, text: Text, names: readonly PointName
   const led = ledBy(text)
   if (led) return led
   const shape = shapeOfPoints(names)
-  if (shape === 'legs') return { kind: 'trousers', sureness: 0.5, made: {}, thing: false }
+  if (shape === 'legs') return { kind: [title, text].some(isDenim) ? 'jeans' : 'trousers', sureness: 0.5, made: {}, thing: false }
   if (shape === 'skirt') return { kind: 'skirt', sureness: 0.4, made: {}, thing: false }
   return { kind: null, sureness: 0, made: {}, thing: false }
 }
+
+/** “Selvedge denim, broken in”: legs of denim are jeans. */
+const isDenim = (text: Text | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => word === 'denim') ?? false
 
 /** The kind for figuring when no word tells one: what its points look like. */
 export const actsAs = (kind: GarmentKind | null, names: readonly PointName[]): GarmentKind | null => {

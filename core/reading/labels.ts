@@ -12,6 +12,7 @@ import type { Lexis } from './lexis.ts'
 import type { Quantity } from './quantities.ts'
 import { bothRises, RISES } from './rises.ts'
 import { shorthand } from './shorthand.ts'
+import { LETTER } from './size-words.ts'
 import { meaning, means, meansAny, type Term, type Terms, termAt, termsAs } from './terms.ts'
 import type { Token } from './tokens.ts'
 
@@ -100,8 +101,9 @@ function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | nu
   if (means(term, 'nothing') && !point) return null
   const rises = point && RISES.has(point.point) ? bothRises(tokens, terms, term, point.point) : null
   if (rises) return { ...rises, role: 'point', basis: null, weak: false, letter: null }
-  const before = termAt(terms, term.from - 1)
-  // “including waistband”, “without cuffs”, “no collar”: no label of its own
+  const before = termAt(terms, tokens[term.from - 1]?.text === '.' ? term.from - 2 : term.from - 1)
+  if (point && (isIncluded(tokens, terms, term.to) || isWithIt(tokens, terms, term))) return null
+  // “including waistband”, “inkl. Bund”, “without cuffs”, “no collar”: no label of its own
   if (
     point &&
     before &&
@@ -109,6 +111,7 @@ function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | nu
   )
     return null
   if (point?.point === 'strap' && means(before, 'light')) return null
+  if (isLongSize(tokens, term)) return null
   if (role === 'detail' && point === undefined && means(term, 'basis')) return null
   return {
     from: term.from,
@@ -120,6 +123,26 @@ function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | nu
     letter: null
   }
 }
+
+/** “collar not included”. */
+const isIncluded = (tokens: readonly Token[], terms: Terms, at: number): boolean =>
+  COUNTED.test(tokens[at]?.text ?? '') ||
+  (means(termAt(terms, at), 'not') && COUNTED.test(tokens[termAt(terms, at)?.to ?? at + 1]?.text ?? ''))
+const COUNTED = /^(?:included|excluded|inclus|incluse|exclu|compris|comprise|inbegriffen|eingeschlossen|incluso|inclusa|incluido|incluida)$/
+
+/** “Außenlänge mit Bund 106”, “rise with waistband 11”: a length, and what is counted into it. */
+function isWithIt(tokens: readonly Token[], terms: Terms, { from }: Term): boolean {
+  const name = meaning(termAt(terms, from - 2), 'point')?.point
+  return name !== undefined && LENGTHS_WITH.has(name) && WITH.test(tokens[from - 1]?.text ?? '')
+}
+const LENGTHS_WITH = new Set<PointName>(['outseam', 'inseam', 'rise', 'frontRise', 'backRise', 'skirtLength', 'legLength'])
+
+/** “M long | 32 | 34”: the size that heads a row. */
+const isLongSize = (tokens: readonly Token[], { from, to }: Term): boolean =>
+  tokens[from]?.text === 'long' &&
+  tokens[to]?.text === '|' &&
+  LETTER.test(tokens[from - 1]?.text ?? '') &&
+  (from < 2 || tokens[from - 2]?.kind === 'break')
 
 const saysAcross = (tokens: readonly Token[], term: Term): boolean => {
   for (let at = term.from; at < term.to; at++) if (ACROSS.test(tokens[at]?.text ?? '')) return true

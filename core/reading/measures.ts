@@ -89,7 +89,7 @@ function isWorn(one: WithUnit, told: Told, read: MeasuresRead): boolean {
 }
 
 function evidenceOf(one: WithUnit, told: Told): Evidence[] {
-  const list = basisOfList(told.basis, one.quantity.from)
+  const list = basisOfList(told.basis, one.quantity.from, one.name)
   return list === null ? one.evidence : [...one.evidence, list === 'flat' ? 'list-flat' : 'list-around']
 }
 

@@ -149,6 +149,7 @@ export function normalise(original: string): Plain {
       return plain === undefined ? entity : plain.padEnd(entity.length, FILLER)
     })
   }
+  if (text.includes('\t')) text = text.replace(LINE, columns)
   if (/^\p{ASCII}*$/u.test(text) && !/[\r\v\f\t`]/.test(text)) return { text: text.toLowerCase(), markup }
   const lower = text.toLowerCase()
   if (lower.length === text.length) return { text: lower.replace(NOT_PLAIN, plainCharacter), markup }
@@ -157,6 +158,14 @@ export function normalise(original: string): Plain {
   for (const character of text)
     parts.push(character.charCodeAt(0) < 0x80 ? character.toLowerCase().replace(NOT_PLAIN, plainCharacter) : plainCharacter(character))
   return { text: parts.join(''), markup }
+}
+const LINE = /[^\n]+/g
+const CELLS_APART = /\S[ ]*\t\s*(?=\S)/g
+
+/** Tabs part the columns of a line that has three or more, as a table on a page comes out in its text; one tab alone is a space. */
+function columns(line: string): string {
+  const parted = line.match(CELLS_APART)
+  return parted === null || parted.length < 2 ? line : line.replace(CELLS_APART, (between) => between.replace('\t', '|'))
 }
 const NOT_PLAIN = /[^ -_a-~\n]/gu
 

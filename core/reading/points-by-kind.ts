@@ -9,6 +9,8 @@ type By = Record<Shape, PointId | null>
 const BY_SHAPE: Partial<Record<PointName, By>> = {
   length: { legs: 'outseam', skirt: 'skirtLength', upper: 'bodyLength', whole: 'bodyLength', none: null },
   legLength: { legs: 'inseam', skirt: null, upper: null, whole: 'inseam', none: 'inseam' },
+  // how wide a leg is: at the top, but on shorts at its end
+  legWidth: { legs: 'thigh', skirt: null, upper: null, whole: 'thigh', none: 'thigh' },
   width: { legs: 'waist', skirt: 'waist', upper: 'chest', whole: 'chest', none: null },
   // a belt on all that has no waistband
   waistband: { legs: 'waist', skirt: 'waist', upper: null, whole: null, none: null },
@@ -38,6 +40,7 @@ const LEGGED: PointName[] = ['legOpening', 'outseam', 'cuffEdge', 'legLength', '
 export function pointOf(name: PointName, kind: GarmentKind | null): PointId | null {
   const by = BY_SHAPE[name]
   if (by === undefined) return name as PointId
+  if (name === 'legWidth' && kind === 'shorts') return 'legOpening'
   if (kind === 'jumpsuit') {
     if (name === 'length' || name === 'bodyLength') return 'bodyLength'
     if (name === 'bottomEdge' || name === 'hem' || name === 'sweep') return 'legOpening'
@@ -60,6 +63,7 @@ const SIGNS: Partial<Record<PointName, Shape>> = {
   backRise: 'legs',
   thigh: 'legs',
   legLength: 'legs',
+  legWidth: 'legs',
   knee: 'legs',
   calf: 'legs',
   skirtLength: 'skirt',

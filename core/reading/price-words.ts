@@ -8,6 +8,11 @@ const VALUE = new Map([
   ...ONES.split(' ').map((word, index) => [word, index + 1] as const),
   ...TENS.split(' ').map((word, index) => [word, 20 + index * 10] as const)
 ])
+/** What people call the notes. */
+const NOTES = new Map([
+  ['fiver', 5],
+  ['tenner', 10]
+])
 /** Less is a weight, or small change. */
 const LEAST = 3
 
@@ -23,7 +28,8 @@ export function pricesInWords(tokens: readonly Token[], terms: Terms): WordsPric
   const found: WordsPrice[] = []
   for (const term of termsAs(terms, 'currency')) {
     const currency = meaning(term, 'currency')?.currency
-    const sum = sumBefore(tokens, terms, term.from)
+    const note = NOTES.get(tokens[term.from]?.text ?? '')
+    const sum = note === undefined ? sumBefore(tokens, terms, term.from) : { value: note, from: term.from }
     if (currency === undefined || sum === null || sum.value < LEAST) continue
     const pence = tensAt(tokens, term.to)
     found.push({ amount: sum.value + pence.value / 100, currency, from: sum.from, to: pence.to })

@@ -98,9 +98,11 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
 }
 
 /** “postage is five pounds”: asked for something else. */
-function isFee({ tokens, terms, layout }: TextRead, from: number, to: number): boolean {
+function isFee(text: TextRead, from: number, to: number): boolean {
+  const { tokens, terms, layout } = text
   for (let near = from - 1; near >= Math.max(0, from - REACH) && layout.segment[near] === layout.segment[from]; near--)
     if (means(termAt(terms, near), 'retail')) return true
+  if (POST.test(tokens[to]?.text ?? '') && !isPostApart(text, to)) return true
   return EXTRA.test(tokens[to]?.text ?? '') || ON_TOP.test(tokens[from - 1]?.text ?? '')
 }
 
@@ -122,14 +124,20 @@ const isPostFree = ({ tokens }: TextRead, at: number): boolean => {
 const isPostApart = ({ tokens }: TextRead, at: number): boolean => {
   const next = tokens[at + 1]
   if (!POST.test(tokens[at]?.text ?? '') || next === undefined || next.kind === 'break') return false
-  return next.kind === 'digits' || CURRENCY_MARKS.has(next.text) || NOT_IN_IT.test(next.text)
+  if (next.kind === 'digits' || CURRENCY_MARKS.has(next.text) || NOT_IN_IT.test(next.text)) return true
+  // “frais de port en sus”
+  for (let near = at + 1; near < at + 6 && tokens[near]?.kind === 'word'; near++)
+    if (ON_TOP_OF_IT.test(tokens[near]?.text ?? '')) return true
+  return false
 }
+const ON_TOP_OF_IT = /^(?:sus|plus|supplement|aparte|apart|extra|parte)$/
 const NOT_IN_IT = /^(?:excluded|exclusive|excl|extra|esclusa|escluse|exclusief|exclu|apart|aparte|separat|exkl)$/
 const HENCE = /^(?:so|hence|therefore|daher|deshalb|donc|quindi|dus)$/
 /** “paid £165, accept £40”, “lo lascio a 50 €”. */
 const LETS_GO = /^(?:accept|accepting|lascio|cedo|laisse|cede|dejo|vendo|verkaufe|verkoop|sprzedam|saljer)$/
 const POST_PAID = /^(?:posted|shipped|delivered|free)$/
-const POST = /^(?:post|postage|shipping|ship|delivery|p|versand|porto|port|frais|envio|spedizione|verzending|verzendkosten|wysylka|frakt)$/
+const POST =
+  /^(?:post|postage|shipping|ship|delivery|p|versand|porto|port|frais|envoi|envio|spedizione|verzending|verzendkosten|wysylka|frakt)$/
 const INCLUDED =
   /^(?:free|paid|inc|incl|included|including|inclusive|inkl|inklusive|inbegriffen|inclus|compris|fdpin|incluido|incluidos|incluso|inclusa|inclusief|wliczona|ingar|med)$/
 

@@ -44,6 +44,8 @@ export function sizesOf(heads: readonly { from: number; label: string }[]): (tok
 
 /** Of the sizes that a text measures, the one that its title offers: null when the title names none of them, or several. */
 export function sizeOffered(measured: ReadonlySet<string>, titleLabels: readonly string[]): string | null {
-  const named = [...measured].filter((size) => titleLabels.some((label) => label === size || label.endsWith(` ${size}`)))
+  const named = [...measured].filter((size) =>
+    titleLabels.some((label) => label === size || label.endsWith(` ${size}`) || size.startsWith(`${label} `))
+  )
   return named.length === 1 ? (named[0] as string) : null
 }

@@ -15,30 +15,39 @@ const GAP_IN_LINE = 16
  * W: 16" H: 20" R: 11" I: 30"
  * ^       ^ one letter is a name only in a run of at least two different ones, or
  * P2P 21" L 28"
- *         ^ an L right behind a figure with a name
+ *         ^ an L right behind a figure with a name, or
+ * W 68cm      a W or an L that has a line to itself
  */
 export function shorthand(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[], own: Lexis['letters']): Label[] {
   const found: Label[] = []
-  let run: { label: Label; end: number; behindWidth: boolean }[] = []
+  let run: { label: Label; end: number; alone: boolean }[] = []
   const close = () => {
     const letters = new Set(run.map(({ label }) => label.letter))
     const bare = run.length === 2 && letters.has('s') && letters.size < 2
-    const length = run.length === 1 && run[0]?.behindWidth === true
-    if (length || (letters.size >= 2 && !bare)) for (const { label } of run) found.push(label)
+    const alone = run.length === 1 && run[0]?.alone === true
+    if (alone || (letters.size >= 2 && !bare)) for (const { label } of run) found.push(label)
     run = []
   }
   for (const [place, one] of quantities.entries()) {
     const label = letterBefore(tokens, one, own) ?? letterAfter(tokens, one, own)
     if (!label) continue
     const before = quantities[place - 1]
-    const behindWidth =
-      label.letter === 'l' && label.from < one.from && before !== undefined && isWidthBefore(tokens, terms, before, label.from)
+    const alone =
+      headsLine(tokens, label, one) ||
+      (label.letter === 'l' && label.from < one.from && before !== undefined && isWidthBefore(tokens, terms, before, label.from))
     const last = run[run.length - 1]
     if (last && label.from - last.end > GAP && !isOneLine(tokens, last.end, label.from)) close()
-    run.push({ label, end: Math.max(one.spanTo, label.to), behindWidth })
+    run.push({ label, end: Math.max(one.spanTo, label.to), alone })
   }
   close()
   return found
+}
+
+/** Is it a W or an L at the start of a line, with a length behind it that fills the line but for brackets? */
+function headsLine(tokens: readonly Token[], { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {
+  if (!(letter === 'w' || letter === 'l') || from > figure || unit === null) return false
+  const after = tokens[to]
+  return (from === 0 || tokens[from - 1]?.kind === 'break') && (after === undefined || after.kind === 'break' || after.text === '(')
 }
 
 const BEFORE_L = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength', 'waist', 'hip'])

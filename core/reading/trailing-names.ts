@@ -5,6 +5,7 @@ import { isFamily, moreExact } from './families.ts'
 import { landmarkFrom, STARTS_FROM } from './from-landmark.ts'
 import type { Label } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
+import { endsSentence } from './layout.ts'
 import type { Link } from './link.ts'
 import type { Quantity } from './quantities.ts'
 import { meaning, means, type Terms, termAt } from './terms.ts'
@@ -28,6 +29,24 @@ export function isOfUnknown(tokens: readonly Token[], terms: Terms, { label, qua
   const unknown = its === undefined || (means(its, 'nothing') && !means(its, 'point'))
   return word?.kind === 'word' && word.text.length > 2 && unknown && quantity.from - at < 4
 }
+
+/** “Balloon sleeves, 52 cm long”, “The sleeves are wide, 52 cm long”: what the sentence speaks of is so long. */
+function sleevesBefore(tokens: readonly Token[], labels: readonly Label[], index: number, label: Label, used: ReadonlySet<Label>): boolean {
+  let place = labels[index] === label ? index - 1 : index - 2
+  // “are wide”, “are long”: no name beside the sleeves
+  const said = labels[place]
+  if (said && !used.has(said) && said.to - said.from === 1 && ADJECTIVE.test(tokens[said.from]?.text ?? '')) place--
+  const before = labels[place]
+  if (before?.points[0] !== 'sleeveLength' || before.points.length > 1 || used.has(before)) return false
+  let from = before.from
+  while (from > 0 && before.from - from < OPENING && tokens[from - 1]?.kind === 'word' && !WITH.test(tokens[from - 1]?.text ?? '')) from--
+  const opens = from === 0 || tokens[from - 1]?.kind === 'break' || endsSentence(tokens, from - 1)
+  for (let at = before.to; at < label.from; at++) if (tokens[at]?.kind === 'break' || endsSentence(tokens, at)) return false
+  return opens
+}
+/** “The balloon sleeves”: so many words before the name at the most. */
+const OPENING = 2
+const WITH = /^(?:with|mit|avec|con|met|med|z|has)$/
 
 /** Wide at the cuff, the wrist, the hem, the opening. */
 function isWideAtEnd(tokens: readonly Token[], terms: Terms, at: number): boolean {
@@ -61,6 +80,8 @@ export function withTrailingNames(
     while (labels[index] && (labels[index] as Label).from < link.quantity.spanTo) index++
     const { label, quantity } = link
     const [a] = label.points
+    const sleeves = label.to - label.from === 1 && a === 'length' && !link.before && sleevesBefore(tokens, labels, index, label, used)
+    if (sleeves) return { ...link, label: { ...label, points: ['sleeveLength'] } }
     // “hem has 2" to let down”: cloth to spare, though the hem is named before it
     const spare = labels[index]
     if (

@@ -9,6 +9,7 @@ import { lessons } from './en/lessons.ts'
 import { letters } from './en/letters.ts'
 import { making } from './en/making.ts'
 import { misreadings } from './en/misreadings.ts'
+import { moreLessons } from './en/more-lessons.ts'
 import { moreLetters } from './en/more-letters.ts'
 import { traps } from './en/traps.ts'
 import { german } from './other/de.ts'
@@ -26,6 +27,7 @@ export const cases: Record<string, Case[]> = {
   traps,
   cloth,
   lessons,
+  'more lessons': moreLessons,
   misreadings,
   making,
   letters,

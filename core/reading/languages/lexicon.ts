@@ -7,7 +7,17 @@ import type { GarmentKind } from '../../garment/kinds.ts'
 import type { PointId } from '../../garment/points.ts'
 
 /** Points as sellers name them: some depend on the kind of garment (see points-by-kind.ts). */
-export type PointName = PointId | 'length' | 'width' | 'rise' | 'cuffEdge' | 'bottomEdge' | 'legLength' | 'topEdge' | 'waistband'
+export type PointName =
+  | PointId
+  | 'length'
+  | 'width'
+  | 'rise'
+  | 'cuffEdge'
+  | 'bottomEdge'
+  | 'legLength'
+  | 'legWidth'
+  | 'topEdge'
+  | 'waistband'
 export type Landmark = 'shoulder' | 'neck' | 'armpit' | 'waist' | 'hip' | 'crotch' | 'knee' | 'hem' | 'cuff' | 'elbow' | 'bust' | 'top'
 
 /**

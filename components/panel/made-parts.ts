@@ -12,6 +12,7 @@ export type Depth =
   | 'pocketDepthMm'
   | 'taperLengthMm'
   | 'overlapMm'
+  | 'waistStretchedMm'
 export type Shown = YesNo | Depth | 'hemKind' | 'skirtShape'
 
 const YES_NO: ReadonlySet<string> = new Set<YesNo>([
@@ -39,9 +40,21 @@ const BY_SHAPE: Record<Shape, readonly Shown[]> = {
     'taperLengthMm',
     'slantPockets',
     'elasticWaist',
+    'waistStretchedMm',
     'lined'
   ],
-  skirt: ['skirtShape', 'seamAllowanceMm', 'hemDepthMm', 'hemKind', 'outletMm', 'darts', 'hipDepthMm', 'elasticWaist', 'lined'],
+  skirt: [
+    'skirtShape',
+    'seamAllowanceMm',
+    'hemDepthMm',
+    'hemKind',
+    'outletMm',
+    'darts',
+    'hipDepthMm',
+    'elasticWaist',
+    'waistStretchedMm',
+    'lined'
+  ],
   upper: [
     'lined',
     'tailored',
@@ -54,7 +67,18 @@ const BY_SHAPE: Record<Shape, readonly Shown[]> = {
     'overlapMm',
     'workingCuffButtons'
   ],
-  whole: ['lined', 'backSeam', 'seamAllowanceMm', 'outletMm', 'hemDepthMm', 'hemKind', 'skirtShape', 'darts'],
+  whole: [
+    'lined',
+    'backSeam',
+    'seamAllowanceMm',
+    'outletMm',
+    'hemDepthMm',
+    'hemKind',
+    'skirtShape',
+    'darts',
+    'elasticWaist',
+    'waistStretchedMm'
+  ],
   none: []
 }
 export const HEM_KINDS = ['plain', 'original-edge', 'blind', 'knit'] as const
@@ -71,4 +95,6 @@ export const depthOf = (made: Made, part: Depth): number => {
 }
 const PLAIN_ALLOWANCE_MM = 10
 
-export const partsOf = (kind: GarmentKind): readonly Shown[] => BY_SHAPE[SHAPE[kind]]
+/** Only an elastic waist is pulled out. */
+export const partsOf = (kind: GarmentKind, { elasticWaist }: Made): readonly Shown[] =>
+  BY_SHAPE[SHAPE[kind]].filter((part) => part !== 'waistStretchedMm' || elasticWaist)

@@ -18,7 +18,7 @@ export function TakenAsGiven({ judged, onCorrections, onDraft, onMoney }: TakenA
   const { t } = useWords()
   const { kind, assumed, corrections } = judged
   if (kind === null) return null
-  const parts = partsOf(kind)
+  const parts = partsOf(kind, judged.made)
   const open = parts.filter((part) => assumed.includes(part)).length
   const taken = judged.reckoning?.assumed ?? []
   const hints = new Map(taken.map(({ values, text }) => [values.part, text]))

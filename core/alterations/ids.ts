@@ -4,6 +4,7 @@ export const ALTERATIONS = [
   'waist-in-side-seams',
   'waist-in-darts',
   'waist-in-elastic',
+  'waist-elastic-shorten',
   'waist-button-move',
   'waist-out-centre-back',
   'waist-out-side-seams',

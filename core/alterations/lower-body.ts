@@ -65,8 +65,11 @@ const centreBackIn = (garment: Garment): Line[] => {
   ]
 }
 
-const noBackSeam = (garment: Garment): Saying | undefined => (garment.made.backSeam ? undefined : limit('no-back-seam'))
-const backSeamThere = (garment: Garment): Saying | undefined => (garment.made.backSeam ? limit('has-back-seam') : undefined)
+/** Where elastic draws a waist in, its length makes the girth: seams and buttons do not (common practice). */
+const drawnIn = ({ made }: Garment): Saying | undefined => (made.elasticWaist ? limit('elastic-band') : undefined)
+const noBackSeam = (garment: Garment): Saying | undefined => drawnIn(garment) ?? (garment.made.backSeam ? undefined : limit('no-back-seam'))
+const backSeamThere = (garment: Garment): Saying | undefined =>
+  drawnIn(garment) ?? (garment.made.backSeam ? limit('has-back-seam') : undefined)
 
 /** Opening per mm of leg cut off: the slope from knee to hem, so many mm a mm. Unknown: none. */
 export function legSlope(garment: Garment): number {
@@ -135,6 +138,7 @@ export const lowerBody: Row[] = [
     id: 'waist-in-side-seams',
     direction: 'less',
     kinds: LEGS,
+    unless: drawnIn,
     lines: (garment) => [
       {
         point: 'waist',
@@ -175,6 +179,7 @@ export const lowerBody: Row[] = [
     id: 'waist-in-elastic',
     direction: 'less',
     kinds: WAISTED,
+    unless: drawnIn,
     lines: (garment) => [
       {
         point: 'waist',
@@ -190,9 +195,28 @@ export const lowerBody: Row[] = [
     source: 'CP: a tenth of the waist'
   },
   {
+    id: 'waist-elastic-shorten',
+    direction: 'less',
+    kinds: [...WAISTED, 'dress', 'jumpsuit'],
+    unless: ({ made }) => (made.elasticWaist ? undefined : limit('no-elastic')),
+    lines: (garment) => [
+      {
+        point: 'waist',
+        effects: { waist: -1 },
+        capMm: 0.2 * (garment.points.get('waist')?.mm ?? 0),
+        because: limit('elastic-shorten'),
+        seams: [{ seam: 'waistband', mmPerOffset: 1 }]
+      }
+    ],
+    level: 2,
+    minutes: [30, 0],
+    source: 'CP: the casing opened for a hand’s breadth, the elastic cut and joined; a fifth of the waist MEM'
+  },
+  {
     id: 'waist-button-move',
     direction: 'less',
     kinds: WAISTED,
+    unless: drawnIn,
     lines: () => [
       { point: 'waist', effects: { waist: -1 }, capMm: 25, because: limit('button-in'), seams: [{ seam: 'front-edge', mmPerOffset: 1 }] }
     ],
@@ -205,6 +229,7 @@ export const lowerBody: Row[] = [
     id: 'waist-button-move',
     direction: 'more',
     kinds: WAISTED,
+    unless: drawnIn,
     lines: (garment) => [
       {
         point: 'waist',
@@ -245,6 +270,7 @@ export const lowerBody: Row[] = [
     id: 'waist-out-side-seams',
     direction: 'more',
     kinds: LEGS,
+    unless: drawnIn,
     lines: (garment) => [
       {
         point: 'waist',

@@ -5,10 +5,21 @@ import type { Made } from './garment-input.ts'
 import { SHAPE } from './kinds.ts'
 
 const MATTERS: Record<'legs' | 'skirt' | 'upper' | 'whole' | 'none', (keyof Made)[]> = {
-  legs: ['backSeam', 'outletMm', 'seamAllowanceMm', 'felledSeams', 'hemDepthMm', 'hemKind', 'backPocketGapMm', 'slantPockets', 'overlapMm'],
-  skirt: ['backSeam', 'seamAllowanceMm', 'darts', 'hemDepthMm', 'lined', 'overlapMm'],
+  legs: [
+    'backSeam',
+    'outletMm',
+    'seamAllowanceMm',
+    'felledSeams',
+    'hemDepthMm',
+    'hemKind',
+    'backPocketGapMm',
+    'slantPockets',
+    'overlapMm',
+    'waistStretchedMm'
+  ],
+  skirt: ['backSeam', 'seamAllowanceMm', 'darts', 'hemDepthMm', 'lined', 'overlapMm', 'waistStretchedMm'],
   upper: ['lined', 'tailored', 'backSeam', 'seamAllowanceMm', 'felledSeams', 'hemDepthMm', 'workingCuffButtons', 'overlapMm'],
-  whole: ['lined', 'backSeam', 'seamAllowanceMm', 'darts', 'hemDepthMm'],
+  whole: ['lined', 'backSeam', 'seamAllowanceMm', 'darts', 'hemDepthMm', 'waistStretchedMm'],
   none: []
 }
 const ONLY: Partial<Record<keyof Made, readonly string[]>> = {
@@ -18,7 +29,7 @@ const ONLY: Partial<Record<keyof Made, readonly string[]>> = {
 
 export function assumptionsOf(garment: Garment): Saying[] {
   const parts = MATTERS[SHAPE[garment.kind]].filter(
-    (part) => garment.assumed.includes(part) && (ONLY[part]?.includes(garment.kind) ?? true)
+    (part) => garment.assumed.includes(part) && (ONLY[part]?.includes(garment.kind) ?? true) && matters(garment, part)
   )
   const made = parts.map(
     (part): Saying => ({ code: `assumed.${part}.${wordFor(garment, part)}`, values: { part, mm: lengthOf(garment, part) } })
@@ -31,6 +42,10 @@ export function assumptionsOf(garment: Garment): Saying[] {
   )
   return [...made, ...cloth]
 }
+
+/** An elastic waist has no overlap, and only it is pulled out. */
+const matters = ({ made }: Garment, part: keyof Made): boolean =>
+  part === 'waistStretchedMm' ? made.waistStretchedMm > 0 : part !== 'overlapMm' || !made.elasticWaist
 
 function wordFor(garment: Garment, part: keyof Made): string {
   const value = garment.made[part]

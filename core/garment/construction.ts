@@ -23,6 +23,7 @@ const EVERY: Made = {
   slantPockets: false,
   darts: false,
   elasticWaist: false,
+  waistStretchedMm: 0,
   skirtShape: 'straight',
   workingCuffButtons: false,
   overlapMm: 25,

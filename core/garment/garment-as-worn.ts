@@ -69,7 +69,8 @@ export function garmentAsWorn(input: GarmentInput): Garment {
     if (expected !== undefined) points.set(point, { ...taken, expected: { mm: expected.mm, sdMm: expected.sdMm } })
   }
   const cloth = clothTaken(input.kind, input.cloth)
-  const { made, assumed } = madeAs(input.kind, input.made)
+  const { made: plain, assumed } = madeAs(input.kind, input.made)
+  const made = assumed.includes('waistStretchedMm') ? { ...plain, waistStretchedMm: stretchedAs(plain, points.get('waist')) } : plain
   const ordered = new Map(
     POINTS.flatMap((point): [PointId, PointTaken][] => {
       const taken = points.get(point)
@@ -87,6 +88,11 @@ export function garmentAsWorn(input: GarmentInput): Garment {
     use: input.use ?? 'ordinary'
   }
 }
+
+/** An elastic waist goes so much further than it lies: a band with elastic at the back only a tenth, one all round a third (from memory). */
+export const ELASTIC_GOES = 0.25
+const stretchedAs = ({ elasticWaist }: Made, waist: PointTaken | undefined): number =>
+  elasticWaist && waist !== undefined ? waist.mm * (1 + ELASTIC_GOES) : 0
 
 /** Front and back rise together make the crotch length. */
 function bothRises(told: Map<PointId, PointTaken>, belongs: ReadonlySet<PointId>): void {

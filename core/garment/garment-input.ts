@@ -81,6 +81,8 @@ export interface Made {
   slantPockets: boolean
   darts: boolean
   elasticWaist: boolean
+  /** An elastic waist pulled out as far as it goes, around. Not told: a quarter more than it lies. */
+  waistStretchedMm: number
   skirtShape: 'straight' | 'flared' | 'circle' | 'pleated'
   workingCuffButtons: boolean
   overlapMm: number

@@ -114,6 +114,12 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
         const z = bands[p]
         return z === undefined || want?.measure === undefined || want.basedOn.length === 0 ? [] : [{ what: { body: want.measure }, z }]
       }),
+      // how far elastic goes is what leaves such a band unsure
+      ...drawn.flatMap(({ point, want }, p) => {
+        const z = bands[p]
+        const open = point === 'waist' && want?.from === 'body' && garment.made.elasticWaist && garment.assumed.includes('waistStretchedMm')
+        return open && z !== undefined ? [{ what: { about: 'waistStretchedMm' as const }, z }] : []
+      }),
       ...scenarios.uncertain
         .filter(({ about }) => canBeSeen(garment, about))
         .map(({ about, z }) => ({

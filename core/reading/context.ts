@@ -72,13 +72,16 @@ function scan(
     const term = termAt(terms, at)
     if (!term || meansAny(term, ENDS)) return
     // “(stretches to 21)” is of the figure behind it
-    if (step === 1 && LEADS_ON.test(tokens[term.to - 1]?.text ?? '') && means(term, 'stretched') && tokens[term.to]?.kind === 'digits')
-      return
+    if (step === 1 && means(term, 'stretched') && tokens[term.to]?.kind === 'digits' && leadsOn(tokens, term)) return
     see(term)
     if (!meansAny(term, STEPPED)) return
     at = step === 1 ? term.to : term.from - 1
   }
 }
+
+/** “stretches to 21”, “(stretched 90)”: said of the figure to come. */
+const leadsOn = (tokens: readonly Token[], { from, to }: Term): boolean =>
+  LEADS_ON.test(tokens[to - 1]?.text ?? '') || tokens[from - 1]?.text === '('
 
 /** “…, flat” and “…, laid flat.”: a part of a sentence that is nothing but the word. */
 function onlyBasisFollows(tokens: readonly Token[], terms: Terms, at: number): boolean {
@@ -136,7 +139,7 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     if (label.basis) evidence.add(label.basis === 'flat' ? 'name-flat' : 'name-around')
     // “stretches to 21” leads on to its figure, wherever words stand otherwise
     const led = termAt(terms, quantity.from - 1)
-    if (means(led, 'stretched') && LEADS_ON.test(tokens[quantity.from - 1]?.text ?? '')) inside.push('stretched')
+    if (led && means(led, 'stretched') && leadsOn(tokens, led)) inside.push('stretched')
     if (WIDE.test(tokens[quantity.spanTo]?.text ?? '')) {
       across = true
       // “leg hem 26" wide”: of the small girths a width is taken across; a wide skirt may be told around

@@ -127,6 +127,8 @@ const bySides = (point: PointId | null, back: Quantity, shoulders: Quantity | un
 
 export interface LinkedFigures {
   figures: Figure[]
+  /** Pulled out as far as it goes. */
+  stretched: Figure[]
   asides: Aside[]
 }
 
@@ -193,7 +195,9 @@ const isToldOf = (told: Figure, measured: Figure): boolean =>
 const isTwice = (a: Quantity, b: Quantity): boolean =>
   [0.5, 1, 2].some((times) => Math.abs(mmOf(a) * times - mmOf(b)) < (times === 1 ? 2 : 13))
 
-/** “27in to 33in stretched”: the range begins where it lies. */
+/** “27in to 33in stretched”: the range ends where it is pulled to. */
+const asItGoes = (one: Figure): Figure => ({ ...one, quantity: { ...one.quantity, value: one.quantity.high } })
+/** And it begins where it lies. */
 function asItLies(one: Figure): Figure {
   const { quantity, qualifiers } = one
   if (!quantity.range || !qualifiers.has('stretched')) return one
@@ -204,6 +208,7 @@ function asItLies(one: Figure): Figure {
 /** Of two figures of one name the garment as it lies is kept: relaxed before stretched, let down before cuffed, the first before others. */
 function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigures {
   const kept: Figure[] = []
+  const stretched = figures.filter(({ qualifiers }) => qualifiers.has('stretched')).map(asItGoes)
   const groups = new Map<Label, Figure[]>()
   for (const one of figures) {
     const group = groups.get(one.label)
@@ -230,5 +235,5 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
     }
   }
   kept.sort((a, b) => a.quantity.from - b.quantity.from)
-  return { figures: kept, asides }
+  return { figures: kept, stretched, asides }
 }

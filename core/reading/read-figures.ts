@@ -17,6 +17,7 @@ import { type Link, linksOf } from './link.ts'
 import { measuresOf } from './measures.ts'
 import { withoutRepeats } from './pairs.ts'
 import { pocketGap } from './pocket-gap.ts'
+import { isElastic, waistPulledOut } from './pulled-out.ts'
 import { type Quantity, quantitiesOf } from './quantities.ts'
 import type { ListingText, Reading } from './reading.ts'
 import { sameThere } from './same-there.ts'
@@ -136,11 +137,13 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   if (sizesMeasured.size > 1) issues.push(issue('reading.several-sizes', { sizes: [...sizesMeasured].join(', ') }, {}, words))
   nameless(listing.text, found, stated, measures.length > 0, leftAside, issues, words)
   const hemDepthMm = read.hemDepthMm ?? allowed.hemDepthMm
+  const pulledOut = waistPulledOut(linked.stretched, measures, told.common)
   return {
     kind,
     measures,
     made: {
       ...(hemDepthMm === null ? {} : { hemDepthMm }),
+      ...(pulledOut === null ? {} : { waistStretchedMm: pulledOut, ...(isElastic(acts) ? { elasticWaist: true } : {}) }),
       ...(allowed.outletMm === null ? {} : { outletMm: allowed.outletMm }),
       ...(apart === null ? {} : { backPocketGapMm: apart.mm }),
       ...(allowed.seamAllowanceMm === null ? {} : { seamAllowanceMm: allowed.seamAllowanceMm })

@@ -53,6 +53,7 @@ export const made: Of<Partial<Made>> = z.object({
   slantPockets: maybe(z.boolean()),
   darts: maybe(z.boolean()),
   elasticWaist: maybe(z.boolean()),
+  waistStretchedMm: maybe(amount),
   skirtShape: maybe(z.enum(['straight', 'flared', 'circle', 'pleated'])),
   workingCuffButtons: maybe(z.boolean()),
   overlapMm: maybe(amount),

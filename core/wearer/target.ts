@@ -8,6 +8,7 @@ import { girthAtBand } from './band-height.ts'
 import type { BodyMeasureId } from './body.ts'
 import { afterTrying } from './diary.ts'
 import { type EaseRow, easeFor, FREE_MM } from './ease.ts'
+import { elasticWaist } from './elastic-waist.ts'
 import { toleranceAt } from './tolerance.ts'
 import type { Target, Want } from './want.ts'
 import type { Favourite, Tried, Wearer } from './wearer.ts'
@@ -57,6 +58,8 @@ function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBod
   const band = row.point === 'waist' && SHAPE[garment.kind] === 'legs' ? girthAtBand(garment, body) : undefined
   const measure = band ?? body.get(row.body)
   if (measure === undefined) return undefined
+  const elastic = row.point === 'waist' ? elasticWaist(garment, wearer.fit, measure, row.body) : undefined
+  if (elastic !== undefined) return { ...elastic, because: [...elastic.because, ...(band?.because ?? [])] }
   if (row.point === 'hem' && !reachesHip(garment, body)) return undefined
   const [tableIdeal, tableMost] = row.fits[wearer.fit]
   const stated = wearer.ease?.[row.point]
@@ -116,7 +119,13 @@ function boundsOf(garment: Garment, body: WholeBody): [PointId, Want][] {
     must('neck', 'headGirth', 0)
     must('cuff', 'handGirth', 0)
   }
-  if (['trousers', 'jeans', 'shorts', 'skirt'].includes(garment.kind) && !garment.made.elasticWaist) must('waist', 'hipGirth', 0)
+  if (['trousers', 'jeans', 'shorts', 'skirt'].includes(garment.kind)) {
+    const { elasticWaist, waistStretchedMm } = garment.made
+    const lies = garment.points.get('waist')?.mm
+    if (!elasticWaist) must('waist', 'hipGirth', 0)
+    else if (garment.told.waistStretchedMm !== undefined && lies !== undefined)
+      must('waist', 'hipGirth', Math.min(0, lies - waistStretchedMm))
+  }
   return bounds
 }
 

@@ -80,6 +80,7 @@ function mostFor(job: Job, request: ReckonRequest, make: Make): number | undefin
     'waist-in-centre-back': Math.min(75, (2 * make.taper) / (4.5 * 1.2)),
     'waist-in-side-seams': 50,
     'waist-in-darts': 100,
+    'waist-elastic-shorten': 0.2 * (request.garment.measures.find(({ point }) => point === 'waist')?.mm ?? Number.POSITIVE_INFINITY),
     'waist-out-centre-back': out('centre-back', 1),
     'waist-out-side-seams': out('side', 2),
     'waist-out-panel': 75,

@@ -16,6 +16,7 @@ describe('options in many makes', () => {
         lined: random() < 0.5,
         backSeam: random() < 0.5,
         darts: random() < 0.5,
+        elasticWaist: random() < 0.3,
         tailored: random() < 0.5,
         felledSeams: random() < 0.5 ? true : ['side'],
         workingCuffButtons: random() < 0.5,

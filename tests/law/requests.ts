@@ -109,6 +109,10 @@ export function requestFrom(
   if (random() < 0.3) made.workingCuffButtons = random() < 0.5
   if (random() < 0.3) made.skirtShape = pick(random, ['straight', 'flared', 'circle', 'pleated'])
   if (random() < 0.2) made.taperLengthMm = pick(random, [100, 150, 260])
+  if (random() < 0.15 && ['trousers', 'jeans', 'shorts', 'skirt', 'dress', 'jumpsuit'].includes(kind)) {
+    made.elasticWaist = true
+    if (random() < 0.5) made.waistStretchedMm = Math.round((SUITS.waist ?? 800) * between(random, 0.9, 1.4))
+  }
   const traits: Trait[] = random() < 0.3 ? [pick(random, ['check', 'silk', 'fraying', 'pile', 'denim'])] : []
   const garment: GarmentInput = { kind, measures, made, cloth: { traits } }
   if (random() < 0.5) garment.price = { amount: Math.round(between(random, 5, 60)), postage: 4 }

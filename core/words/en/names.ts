@@ -113,6 +113,7 @@ export const names: Record<string, string> = {
   'alteration.waist-in-side-seams': 'waist in at the side seams',
   'alteration.waist-in-darts': 'waist in with darts',
   'alteration.waist-in-elastic': 'waist in with elastic',
+  'alteration.waist-elastic-shorten': 'elastic of the waist shortened',
   'alteration.waist-button-move': 'waist button moved',
   'alteration.waist-out-centre-back': 'waist out at the centre back',
   'alteration.waist-out-side-seams': 'waist out at the side seams',

@@ -226,6 +226,7 @@ export const panel = {
   'made.slantPockets': 'Slanting side pockets',
   'made.darts': 'Darts',
   'made.elasticWaist': 'Elastic in the waist',
+  'made.waistStretchedMm': 'Waist pulled out, around',
   'made.workingCuffButtons': 'Cuff buttons that open',
   'made.overlapMm': 'Overlap at the front',
   'made.hemKind': 'Hem',

@@ -133,7 +133,7 @@ export const basis: Case[] = [
     listing: { title: 'Skirt', text: 'Elastic waist: 26" relaxed, 36" stretched\nLength 30"' },
     expect: {
       kind: 'skirt',
-      made: { elasticWaist: true },
+      made: { elasticWaist: true, waistStretchedMm: 914.4 },
       measures: [m('waist', '26"', 'in around judged'), m('skirtLength', '30"', 'in length')],
       leftAside: [aside('detail', '36"', 'in')]
     }

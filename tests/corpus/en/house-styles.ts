@@ -431,6 +431,7 @@ Made for my uncle but I wear it like a coat. Size 14-20 depending how slouchy. f
     listing: { title: 'Summer dress', text: 'Waist 15" flat, stretchy to 17", hips free, length 40". Bust 17.5" flat, pulls to 19".' },
     expect: {
       kind: 'dress',
+      made: { waistStretchedMm: 863.6 },
       measures: [m('waist', '15"', 'in flat'), m('bodyLength', '40"', 'in length'), m('chest', '17.5"', 'in flat')],
       leftAside: [aside('detail', '17"', 'in'), aside('detail', '19"', 'in')]
     }

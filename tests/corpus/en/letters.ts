@@ -192,7 +192,7 @@ Two small moth nips on the right sleeve, priced accordingly. 100% wool shell. Ce
         ['linen', 55],
         ['viscose', 45]
       ],
-      made: { 'elasticWaist': true },
+      made: { 'elasticWaist': true, waistStretchedMm: 1117.6 },
       colour: 'beige',
       price: { amount: 14, currency: 'GBP' },
       sizeLabels: ['16'],

@@ -75,7 +75,12 @@ export const moreLessons: Case[] = [
     name: 'a range that ends stretched',
     teaches: 'it lies where the range begins',
     listing: { title: 'Linen mix trousers', text: 'waist 27in to 33in stretched' },
-    expect: { kind: 'trousers', measures: [m('waist', '27in to 33in', 'in around judged', { value: 27 })], fibres: [['linen', null]] }
+    expect: {
+      kind: 'trousers',
+      made: { elasticWaist: true, waistStretchedMm: 838.2 },
+      measures: [m('waist', '27in to 33in', 'in around judged', { value: 27 })],
+      fibres: [['linen', null]]
+    }
   },
   {
     name: 'three-quarter sleeves from the shoulder',
@@ -192,5 +197,36 @@ export const moreLessons: Case[] = [
     teaches: 'a sum before “postage” is no price',
     listing: { title: 'Skirt', text: 'Length 18", a fiver postage' },
     expect: { kind: 'skirt', measures: [m('skirtLength', '18"', 'in length')] }
+  },
+  {
+    name: 'pulled out in brackets',
+    teaches: 'a bracket that begins with “stretched” is of the figure in it; how far the waist pulls out is kept',
+    listing: { title: 'Shorts', text: 'elastic waist 70 cm (stretched 90)' },
+    expect: {
+      kind: 'shorts',
+      made: { elasticWaist: true, waistStretchedMm: 900 },
+      measures: [m('waist', '70 cm', 'cm around judged')],
+      leftAside: [aside('detail', '90')]
+    }
+  },
+  {
+    name: 'how far it pulls, and nothing else',
+    teaches: 'an answer may tell only how far the waist pulls out',
+    listing: { title: 'Skirt', text: 'waist stretches to 36 inches' },
+    expect: {
+      kind: 'skirt',
+      made: { elasticWaist: true, waistStretchedMm: 914.4 },
+      leftAside: [aside('detail', '36 inches', 'in')]
+    }
+  },
+  {
+    name: 'a stretch that no waist has',
+    teaches: 'two figures too far apart are not one waist pulled out',
+    listing: { title: 'Skirt', text: 'Waist 24" relaxed, 80" stretched' },
+    expect: {
+      kind: 'skirt',
+      measures: [m('waist', '24"', 'in around judged')],
+      leftAside: [aside('detail', '80"', 'in')]
+    }
   }
 ]

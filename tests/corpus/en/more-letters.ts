@@ -167,6 +167,7 @@ Strap: 15" total
     },
     expect: {
       kind: 'dress',
+      made: { waistStretchedMm: 914.4 },
       measures: [
         m('chest', '16"', 'in flat judged'),
         m('waist', '14"', 'in flat judged'),
@@ -317,6 +318,7 @@ They've got proper pockets you'd fit a phone in. I'm 5ft 3 and they sit on the a
     },
     expect: {
       kind: 'trousers',
+      made: { elasticWaist: true, waistStretchedMm: 965.2 },
       measures: [
         m('waist', '14"', 'in flat judged'),
         m('frontRise', '13"', 'in length'),

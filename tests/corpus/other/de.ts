@@ -62,7 +62,7 @@ export const german: Case[] = [
   }),
   de('gedehnt', 'relaxed first, stretched aside', 'Midirock', 'Gummibund: 34 cm ungedehnt, 50 cm gedehnt. Länge 70 cm', {
     kind: 'skirt',
-    made: { elasticWaist: true },
+    made: { elasticWaist: true, waistStretchedMm: 1000 },
     measures: [m('waist', '34 cm', 'cm flat judged'), m('skirtLength', '70 cm', 'cm length')],
     leftAside: [aside('detail', '50 cm', 'cm')]
   }),

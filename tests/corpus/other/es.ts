@@ -72,7 +72,7 @@ export const spanish: Case[] = [
   }),
   es('sin estirar', 'relaxed and stretched', 'Falda midi', 'Cintura elástica: 32 cm sin estirar, 46 cm estirada. Largo 76 cm', {
     kind: 'skirt',
-    made: { elasticWaist: true },
+    made: { elasticWaist: true, waistStretchedMm: 920 },
     measures: [m('waist', '32 cm', 'cm flat judged'), m('skirtLength', '76 cm', 'cm length')],
     leftAside: [aside('detail', '46 cm', 'cm')]
   }),

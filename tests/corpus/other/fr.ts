@@ -63,7 +63,7 @@ export const french: Case[] = [
   }),
   fr('étiré', 'relaxed and stretched', 'Jupe midi', 'Taille élastique : 33 cm au repos, 48 cm étiré. Longueur 75 cm.', {
     kind: 'skirt',
-    made: { elasticWaist: true },
+    made: { elasticWaist: true, waistStretchedMm: 960 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '75 cm', 'cm length')],
     leftAside: [aside('detail', '48 cm', 'cm')]
   }),

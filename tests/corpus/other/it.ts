@@ -72,7 +72,7 @@ export const italian: Case[] = [
   }),
   it('a riposo', 'relaxed and stretched', 'Gonna lunga', 'Vita elastica: 33 cm a riposo, 47 cm tirata. Lunghezza 88 cm', {
     kind: 'skirt',
-    made: { elasticWaist: true },
+    made: { elasticWaist: true, waistStretchedMm: 940 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '88 cm', 'cm length')],
     leftAside: [aside('detail', '47 cm', 'cm')]
   }),

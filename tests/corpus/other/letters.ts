@@ -40,7 +40,7 @@ export const lettersAbroad: Case[] = [
       measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '76', 'cm length list')],
       fibres: [['polyester', 100]],
       traits: ['pleated'],
-      made: { 'skirtShape': 'pleated', 'elasticWaist': true },
+      made: { 'skirtShape': 'pleated', 'elasticWaist': true, waistStretchedMm: 940 },
       language: 'de',
       colour: 'pink',
       price: { amount: 9.5, currency: 'EUR' },

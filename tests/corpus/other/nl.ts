@@ -58,7 +58,7 @@ export const dutch: Case[] = [
   }),
   nl('uitgerekt', 'relaxed and stretched', 'Rok', 'Elastische taille: 34 cm ongerekt, 48 cm uitgerekt. Lengte 70 cm', {
     kind: 'skirt',
-    made: { elasticWaist: true },
+    made: { elasticWaist: true, waistStretchedMm: 960 },
     measures: [m('waist', '34 cm', 'cm flat judged'), m('skirtLength', '70 cm', 'cm length')],
     leftAside: [aside('detail', '48 cm', 'cm')]
   }),

@@ -67,7 +67,7 @@ export const polish: Case[] = [
   }),
   pl('gumka', 'relaxed and stretched', 'Spódnica', 'Pas na gumce: 33 cm bez rozciągania, 48 cm po rozciągnięciu. Długość 74 cm', {
     kind: 'skirt',
-    made: { elasticWaist: true },
+    made: { elasticWaist: true, waistStretchedMm: 960 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '74 cm', 'cm length')],
     leftAside: [aside('detail', '48 cm', 'cm')]
   }),

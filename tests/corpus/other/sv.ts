@@ -65,7 +65,7 @@ export const swedish: Case[] = [
   }),
   sv('resår', 'relaxed and stretched', 'Kjol', 'Resår i midjan: 33 cm outsträckt, 48 cm utsträckt. Längd 72 cm', {
     kind: 'skirt',
-    made: { elasticWaist: true },
+    made: { elasticWaist: true, waistStretchedMm: 960 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '72 cm', 'cm length')],
     leftAside: [aside('detail', '48 cm', 'cm')]
   }),

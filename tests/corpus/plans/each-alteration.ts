@@ -96,6 +96,16 @@ export const pairs: Pair[] = [
     never: { why: 'darts do it without gathers', request: asked('skirt', { waist: 870 }, { level: 2 }) }
   },
   {
+    id: 'waist-elastic-shorten',
+    direction: 'less',
+    answer: {
+      why: 'as it lies it may be no larger than the body, 800: 850 − 800 = 50; a fifth of 850 is 170',
+      request: asked('shorts', { waist: 850 }, { made: { elasticWaist: true } }),
+      amount: [50, 104]
+    },
+    never: { why: 'no elastic there', request: asked('shorts', { waist: 890 }) }
+  },
+  {
     id: 'waist-button-move',
     direction: 'less',
     answer: { why: '860 − 845 = 15, a button gives 25', request: asked('trousers', { waist: 860 }), amount: [14, 25] },

@@ -53,8 +53,12 @@ export function notTaken({ garment, gaps, options, refusals, means, markMm }: Co
     const because = whyNot(option, gap, taken, own, preparations)
     return [{ id: option.id, direction: option.direction, point: gap.point, because: said({ ...because, alteration: option.id }, wording) }]
   })
-  return [...passedOver, ...refused]
+  return [...passedOver, ...refused.filter(worthNaming)]
 }
+
+/** Elastic that is not there is no way to do anything; that there is elastic is said once. */
+const worthNaming = ({ because: { code } }: NotTaken, place: number, all: readonly NotTaken[]): boolean =>
+  code !== 'limit.no-elastic' && (code !== 'limit.elastic-band' || all.findIndex(({ because }) => because.code === code) === place)
 
 const helps = (effect: number, gapMm: number): boolean => Math.sign(effect) === -Math.sign(gapMm) && Math.abs(effect) >= MEANT
 

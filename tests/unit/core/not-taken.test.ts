@@ -41,6 +41,13 @@ describe('other ways, and why not', () => {
     expect(others['seat-in']).toMatchObject({ code: 'not-taken.level', values: { level: 4, own: 3 } })
     expect(why({ garment: garment('trousers', { ...suits, hip: 1110 }), wearer: rowan, means: careful })['seat-in']).toBeUndefined()
   })
+  it('an elastic waist says once that its seams are left; a plain one says nothing of elastic', () => {
+    const asked = (elasticWaist: boolean) =>
+      reckon({ garment: garment('trousers', { ...suits, waist: 880 }, { elasticWaist }), wearer: rowan, means: homeSewer })
+    const codes = asked(true).notTaken.map(({ because }) => because.code)
+    expect(codes.filter((code) => code === 'limit.elastic-band')).toHaveLength(1)
+    expect(asked(false).notTaken.map(({ id }) => id)).not.toContain('waist-elastic-shorten')
+  })
   it('nothing is wrong: there are no other ways', () => {
     expect(reckon({ garment: garment('trousers', suits), wearer: rowan, means: homeSewer }).notTaken).toEqual([])
   })

@@ -14,6 +14,8 @@ export interface Quantity {
   low: number
   high: number
   unit: LengthUnit | null
+  /** The unit stands at the head of its column, not beside it. */
+  fromColumn?: true
   range: boolean
   problem: NumberProblem | 'negative' | null
   /** Feet and inches, metres and centimetres: somebody's height. */

@@ -28,16 +28,17 @@ import type { TextRead } from './text.ts'
 import { topPair } from './top-pair.ts'
 import { isCollarHeight, isOfUnknown, withTrailingNames } from './trailing-names.ts'
 import { listUnit, toldUnits } from './unit.ts'
+import { inColumns } from './unit-columns.ts'
 
 /** Reads the figures of one text; `listing.text` is what its places are in. */
 export function readFigures(text: TextRead, title: TextRead | null, listing: ListingText, language: string) {
   const words = listing.units ?? 'cm'
   const { tokens, terms, layout } = text
-  const found = quantitiesOf(tokens, terms, text.lexis.halves)
+  const found = inColumns(tokens, terms, layout, quantitiesOf(tokens, terms, text.lexis.halves))
   const stated = (one: Quantity) => {
     const start = tokens[one.from]?.start ?? 0
     const end = tokens[one.to - 1]?.end ?? start
-    return { text: listing.text.slice(start, end), start, end, value: one.value, unit: one.unit }
+    return { text: listing.text.slice(start, end), start, end, value: one.value, unit: one.fromColumn ? null : one.unit }
   }
   const look = kindOf(title, text, [], 'en').kind
   // 32/34 is a size where the words speak of a garment with legs

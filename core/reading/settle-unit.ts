@@ -36,10 +36,10 @@ export function withUnits(figures: readonly Figure[], told: Told, read: Findings
   const bare: Figure[] = []
   const counts = new Map<LengthUnit, number>()
   for (const one of figures) {
-    const { unit } = one.quantity
+    const { unit, fromColumn } = one.quantity
     if (unit !== null) {
       counts.set(unit, (counts.get(unit) ?? 0) + 1)
-      settled.push(Object.assign(one, { unit, unitFrom: 'stated' as const }))
+      settled.push(Object.assign(one, { unit, unitFrom: fromColumn ? ('list' as const) : ('stated' as const) }))
     } else bare.push(one)
   }
   const common = commonest(counts) ?? told.common

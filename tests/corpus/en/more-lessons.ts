@@ -228,5 +228,23 @@ export const moreLessons: Case[] = [
       measures: [m('waist', '24"', 'in around judged')],
       leftAside: [aside('detail', '80"', 'in')]
     }
+  },
+  {
+    name: 'a column a unit',
+    teaches: 'under “in | cm” the first bare figure of a line is inches, and the second says it again',
+    listing: { title: 'Trousers', text: 'Measure\tinches\tcm\nWaist\t32\t81\nInside leg\t30\t76' },
+    expect: {
+      kind: 'trousers',
+      measures: [m('waist', '32', 'in around judged list'), m('inseam', '30', 'in length list')]
+    }
+  },
+  {
+    name: 'the other unit in brackets, told above',
+    teaches: 'a line that names two units is a head of columns, brackets or not',
+    listing: { title: 'Trousers', text: 'Measured in inches (cm)\nWaist 32 (81)\nInside leg 30 (76)' },
+    expect: {
+      kind: 'trousers',
+      measures: [m('waist', '32', 'in around judged list'), m('inseam', '30', 'in length list')]
+    }
   }
 ]

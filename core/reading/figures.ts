@@ -196,7 +196,7 @@ const isTwice = (a: Quantity, b: Quantity): boolean =>
   [0.5, 1, 2].some((times) => Math.abs(mmOf(a) * times - mmOf(b)) < (times === 1 ? 2 : 13))
 
 /** “27in to 33in stretched”: the range ends where it is pulled to. */
-const asItGoes = (one: Figure): Figure => ({ ...one, quantity: { ...one.quantity, value: one.quantity.high } })
+const asItGoes = (one: Figure): Figure => (one.quantity.range ? { ...one, quantity: { ...one.quantity, value: one.quantity.high } } : one)
 /** And it begins where it lies. */
 function asItLies(one: Figure): Figure {
   const { quantity, qualifiers } = one

@@ -115,18 +115,24 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const dropped = new Set(offered === null ? [] : read.measures.filter((one) => !mine.includes(one)).map((one) => one.stated.start))
   const notOffered = offered === null ? [] : quantities.filter((one) => dropped.has(tokens[one.from]?.start ?? -1))
   const usedUp = new Set(quantities.filter((one) => starts.has(tokens[one.from]?.start ?? -1)))
+  const measures = oneSize(oneGarment(mine))
+  const pulledOut = waistPulledOut(linked.stretched, measures, told.common)
   const leftAside = leftAsideOf({
     tokens,
     quantities,
     sizes: new Set([...sizes.taken, ...joint.sizeFigures]),
     asides,
     links,
-    others: [...linked.asides, ...read.asides, ...notOffered.map((quantity) => ({ quantity, because: 'detail' as const }))],
+    others: [
+      ...(pulledOut === null || pulledOut.quantity.range ? [] : [{ quantity: pulledOut.quantity, because: 'pulled-out' as const }]),
+      ...linked.asides,
+      ...read.asides,
+      ...notOffered.map((quantity) => ({ quantity, because: 'detail' as const }))
+    ],
     used: new Set([...usedUp, ...read.repeats]),
     thing: kind.thing,
     stated
   })
-  const measures = oneSize(oneGarment(mine))
   const headed = measures.flatMap(({ size }) => (size === undefined ? [] : [size]))
   const sizesTold = [...sizes.labels, ...joint.sizes, ...headed].filter(
     (label) => offered === null || label === offered || !sizesRead.has(label)
@@ -138,13 +144,12 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   if (sizesMeasured.size > 1) issues.push(issue('reading.several-sizes', { sizes: [...sizesMeasured].join(', ') }, {}, words))
   nameless(listing.text, found, stated, measures.length > 0, leftAside, issues, words)
   const hemDepthMm = read.hemDepthMm ?? allowed.hemDepthMm
-  const pulledOut = waistPulledOut(linked.stretched, measures, told.common)
   return {
     kind,
     measures,
     made: {
       ...(hemDepthMm === null ? {} : { hemDepthMm }),
-      ...(pulledOut === null ? {} : { waistStretchedMm: pulledOut, ...(isElastic(acts) ? { elasticWaist: true } : {}) }),
+      ...(pulledOut === null ? {} : { waistStretchedMm: pulledOut.mm, ...(isElastic(acts) ? { elasticWaist: true } : {}) }),
       ...(allowed.outletMm === null ? {} : { outletMm: allowed.outletMm }),
       ...(apart === null ? {} : { backPocketGapMm: apart.mm }),
       ...(allowed.seamAllowanceMm === null ? {} : { seamAllowanceMm: allowed.seamAllowanceMm })

@@ -24,7 +24,7 @@ export interface MeasureReading {
   size?: string
 }
 
-export type AsideReason = 'model' | 'size-label' | 'parcel' | 'fits-advice' | 'detail' | 'unknown'
+export type AsideReason = 'model' | 'size-label' | 'parcel' | 'fits-advice' | 'detail' | 'pulled-out' | 'unknown'
 
 export interface Reading {
   /** sureness 0..1: how sure the kind is. */

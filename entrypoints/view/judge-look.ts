@@ -2,6 +2,7 @@
 import type { Judged } from '../../components/judged.ts'
 import type { Who } from '../../components/who-bar.tsx'
 import { madeAs } from '../../core/garment/construction.ts'
+import { garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
 import type { GarmentKind } from '../../core/garment/kinds.ts'
 import type { Units } from '../../core/length.ts'
 import { garmentFrom } from '../../core/reading/garment-from.ts'
@@ -108,7 +109,7 @@ export function judgedOf(
 ): Judged {
   const kind = kindOf(read.whole, look.corrections)
   const person = personFor(wardrobe.people, look.personId, wardrobe.settings.personId)
-  const told = kind === null ? {} : garmentFrom(read.whole, look.corrections).made
+  const { made, assumed } = kind === null ? madeAs('other') : garmentAsWorn(garmentFrom(read.whole, look.corrections))
   return {
     title: look.title,
     site: siteOf(look.address === '' ? look.pageAddress : look.address),
@@ -121,7 +122,8 @@ export function judgedOf(
     answers: read.answers,
     corrections: look.corrections,
     kind,
-    ...madeAs(kind ?? 'other', told),
+    made,
+    assumed,
     ...answer,
     aim: look.aim,
     level: person?.means.level ?? 3,

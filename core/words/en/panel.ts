@@ -266,6 +266,7 @@ export const panel = {
   'mark.aside.parcel': 'parcel, left aside',
   'mark.aside.fits-advice': 'advice on fit, left aside',
   'mark.aside.detail': 'a detail, left aside',
+  'mark.aside.pulled-out': 'how far it pulls out',
   'mark.aside.unknown': 'left aside',
 
   'answers.head': 'Add what the seller answered',

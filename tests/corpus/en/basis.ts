@@ -129,13 +129,13 @@ export const basis: Case[] = [
   },
   {
     name: 'relaxed and stretched',
-    teaches: 'the relaxed figure is the garment, the stretched one is left aside',
+    teaches: 'the relaxed figure is the garment, the stretched one is how far it pulls out',
     listing: { title: 'Skirt', text: 'Elastic waist: 26" relaxed, 36" stretched\nLength 30"' },
     expect: {
       kind: 'skirt',
       made: { elasticWaist: true, waistStretchedMm: 914.4 },
       measures: [m('waist', '26"', 'in around judged'), m('skirtLength', '30"', 'in length')],
-      leftAside: [aside('detail', '36"', 'in')]
+      leftAside: [aside('pulled-out', '36"', 'in')]
     }
   },
   {

@@ -433,7 +433,7 @@ Made for my uncle but I wear it like a coat. Size 14-20 depending how slouchy. f
       kind: 'dress',
       made: { waistStretchedMm: 863.6 },
       measures: [m('waist', '15"', 'in flat'), m('bodyLength', '40"', 'in length'), m('chest', '17.5"', 'in flat')],
-      leftAside: [aside('detail', '17"', 'in'), aside('detail', '19"', 'in')]
+      leftAside: [aside('pulled-out', '17"', 'in'), aside('detail', '19"', 'in')]
     }
   },
   {

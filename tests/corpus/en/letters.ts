@@ -196,7 +196,7 @@ Two small moth nips on the right sleeve, priced accordingly. 100% wool shell. Ce
       colour: 'beige',
       price: { amount: 14, currency: 'GBP' },
       sizeLabels: ['16'],
-      leftAside: [aside('detail', '22in', 'in')]
+      leftAside: [aside('pulled-out', '22in', 'in')]
     }
   },
   {

@@ -206,7 +206,7 @@ export const moreLessons: Case[] = [
       kind: 'shorts',
       made: { elasticWaist: true, waistStretchedMm: 900 },
       measures: [m('waist', '70 cm', 'cm around judged')],
-      leftAside: [aside('detail', '90')]
+      leftAside: [aside('pulled-out', '90')]
     }
   },
   {
@@ -216,7 +216,7 @@ export const moreLessons: Case[] = [
     expect: {
       kind: 'skirt',
       made: { elasticWaist: true, waistStretchedMm: 914.4 },
-      leftAside: [aside('detail', '36 inches', 'in')]
+      leftAside: [aside('pulled-out', '36 inches', 'in')]
     }
   },
   {

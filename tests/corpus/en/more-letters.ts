@@ -181,7 +181,7 @@ Strap: 15" total
       colour: 'orange',
       price: { amount: 38, currency: 'USD' },
       sizeLabels: ['M'],
-      leftAside: [aside('detail', '21"', 'in'), aside('detail', '18"', 'in')]
+      leftAside: [aside('detail', '21"', 'in'), aside('pulled-out', '18"', 'in')]
     }
   },
   {
@@ -332,7 +332,7 @@ They've got proper pockets you'd fit a phone in. I'm 5ft 3 and they sit on the a
       colour: 'green',
       price: { amount: 19, currency: 'GBP' },
       sizeLabels: ['M'],
-      leftAside: [aside('detail', '19"', 'in'), aside('model', '5ft 3', 'in', 1, 63)]
+      leftAside: [aside('pulled-out', '19"', 'in'), aside('model', '5ft 3', 'in', 1, 63)]
     }
   },
   {

@@ -64,7 +64,7 @@ export const german: Case[] = [
     kind: 'skirt',
     made: { elasticWaist: true, waistStretchedMm: 1000 },
     measures: [m('waist', '34 cm', 'cm flat judged'), m('skirtLength', '70 cm', 'cm length')],
-    leftAside: [aside('detail', '50 cm', 'cm')]
+    leftAside: [aside('pulled-out', '50 cm', 'cm')]
   }),
   de('keine Flecken', 'what is denied is no fault, what is admitted is', 'Leinenhemd', 'Keine Flecken. Ein Knopf fehlt.', {
     kind: 'shirt',

@@ -74,7 +74,7 @@ export const spanish: Case[] = [
     kind: 'skirt',
     made: { elasticWaist: true, waistStretchedMm: 920 },
     measures: [m('waist', '32 cm', 'cm flat judged'), m('skirtLength', '76 cm', 'cm length')],
-    leftAside: [aside('detail', '46 cm', 'cm')]
+    leftAside: [aside('pulled-out', '46 cm', 'cm')]
   }),
   es('composición', 'fibres with their shares', 'Abrigo', 'Composición: 60% lana, 40% poliéster. Sin forro.', {
     kind: 'coat',

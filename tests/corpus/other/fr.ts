@@ -65,7 +65,7 @@ export const french: Case[] = [
     kind: 'skirt',
     made: { elasticWaist: true, waistStretchedMm: 960 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '75 cm', 'cm length')],
-    leftAside: [aside('detail', '48 cm', 'cm')]
+    leftAside: [aside('pulled-out', '48 cm', 'cm')]
   }),
   fr('composition', 'fibres and the lining', 'Blazer', 'Composition : 70% laine, 30% polyester. Doublure : 100% viscose.', {
     kind: 'jacket',

@@ -74,7 +74,7 @@ export const italian: Case[] = [
     kind: 'skirt',
     made: { elasticWaist: true, waistStretchedMm: 940 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '88 cm', 'cm length')],
-    leftAside: [aside('detail', '47 cm', 'cm')]
+    leftAside: [aside('pulled-out', '47 cm', 'cm')]
   }),
   it('composizione', 'fibres with their shares', 'Abito', 'Composizione: 95% viscosa, 5% elastan. Sfoderato.', {
     kind: 'dress',

@@ -45,7 +45,7 @@ export const lettersAbroad: Case[] = [
       colour: 'pink',
       price: { amount: 9.5, currency: 'EUR' },
       faults: ['Ein kleiner Fadenzieher hinten'],
-      leftAside: [aside('detail', '47 cm', 'cm'), aside('detail', '4 cm', 'cm')]
+      leftAside: [aside('pulled-out', '47 cm', 'cm'), aside('detail', '4 cm', 'cm')]
     }
   },
   {

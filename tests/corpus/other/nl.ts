@@ -60,7 +60,7 @@ export const dutch: Case[] = [
     kind: 'skirt',
     made: { elasticWaist: true, waistStretchedMm: 960 },
     measures: [m('waist', '34 cm', 'cm flat judged'), m('skirtLength', '70 cm', 'cm length')],
-    leftAside: [aside('detail', '48 cm', 'cm')]
+    leftAside: [aside('pulled-out', '48 cm', 'cm')]
   }),
   nl('materiaal', 'fibres and lining', 'Mantel', 'Materiaal: 70% wol, 30% polyamide. Volledig gevoerd.', {
     kind: 'coat',

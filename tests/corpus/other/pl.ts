@@ -69,7 +69,7 @@ export const polish: Case[] = [
     kind: 'skirt',
     made: { elasticWaist: true, waistStretchedMm: 960 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '74 cm', 'cm length')],
-    leftAside: [aside('detail', '48 cm', 'cm')]
+    leftAside: [aside('pulled-out', '48 cm', 'cm')]
   }),
   pl('skład', 'fibres with their shares', 'Płaszcz', 'Skład: 60% wełna, 40% poliester. Bez podszewki.', {
     kind: 'coat',

@@ -67,7 +67,7 @@ export const swedish: Case[] = [
     kind: 'skirt',
     made: { elasticWaist: true, waistStretchedMm: 960 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '72 cm', 'cm length')],
-    leftAside: [aside('detail', '48 cm', 'cm')]
+    leftAside: [aside('pulled-out', '48 cm', 'cm')]
   }),
   sv('material', 'fibres and lining', 'Ullkappa', 'Material: 70% ull, 30% polyester. Helfodrad.', {
     kind: 'coat',

@@ -5,6 +5,7 @@ import { Facts } from '../facts.tsx'
 import { type Judged, verdictReasons } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { asSentences, useWords } from '../words.tsx'
+import { sizeIsOpen } from './size-for-sale.tsx'
 
 export interface AnswerProps {
   judged: Judged
@@ -22,7 +23,8 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer, onBody }
   const { reckoning } = judged
   if (reckoning === null) return null
   const { verdict, ask } = reckoning
-  const forSeller = ask.find(({ body }) => body === undefined)
+  // with a size to choose first, nothing need be asked yet
+  const forSeller = sizeIsOpen(judged) ? undefined : ask.find(({ body }) => body === undefined)
   const leave = verdict === 'leave-it'
   const little = verdict === 'too-little-told'
   const keep = (

@@ -1,5 +1,5 @@
 /** The listing as read: solid chalk what was read, dashed what needs a look, dotted what was left aside. */
-import { useId, useMemo, useState } from 'preact/hooks'
+import { useMemo, useState } from 'preact/hooks'
 import type { Issue, Stated } from '../../core/garment/issue.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import { say } from '../../core/words/say.ts'
@@ -22,6 +22,8 @@ export function ListingWords({ text, textCutFrom, reading, corrections, onCorrec
   const pieces = useMemo(() => piecesOf(text, marks, whole), [text, marks, whole])
   if (text === '') return null
   const used = new Set(marks.map(({ as }) => as))
+  // told at the head, where the size is chosen
+  const issues = reading.issues.filter(({ code }) => code !== 'reading.several-sizes')
   return (
     <section class="part" aria-labelledby="words-head">
       <h2 id="words-head">{t('words.head')}</h2>
@@ -52,46 +54,17 @@ export function ListingWords({ text, textCutFrom, reading, corrections, onCorrec
           </li>
         )}
       </ul>
-      {reading.issues.length > 0 && (
+      {issues.length > 0 && (
         <ul class="bullets issues">
-          {reading.issues.map((issue) => (
+          {issues.map((issue) => (
             <li key={`${issue.code} ${issue.stated?.start}`}>
               {issue.text}
-              {issue.code === 'reading.several-sizes' && (
-                <SizeSelect reading={reading} corrections={corrections} onCorrections={onCorrections} />
-              )}
               <Readings issue={issue} onTake={(stated, taken) => onCorrections(withReading({ corrections }, stated, taken))} />
             </li>
           ))}
         </ul>
       )}
     </section>
-  )
-}
-
-/** Of several sizes that the text measures, the one for sale. */
-function SizeSelect({ reading, corrections, onCorrections }: Pick<ListingWordsProps, 'reading' | 'corrections' | 'onCorrections'>) {
-  const { t } = useWords()
-  const id = useId()
-  const sizes = [...new Set(reading.measures.flatMap(({ size }) => size ?? []))]
-  const chosen = corrections.findLast((one) => 'size' in one)?.size ?? ''
-  const others = corrections.filter((one) => !('size' in one))
-  return (
-    <div class="row">
-      <label for={id}>{t('reading.size-for-sale')}</label>
-      <select
-        id={id}
-        value={chosen}
-        onChange={({ currentTarget: { value } }) => onCorrections(value === '' ? others : [...others, { size: value }])}
-      >
-        <option value="">{t('reading.size-open')}</option>
-        {sizes.map((size) => (
-          <option key={size} value={size}>
-            {size}
-          </option>
-        ))}
-      </select>
-    </div>
   )
 }
 

@@ -16,6 +16,7 @@ import { OtherWays } from './other-ways.tsx'
 import { Plans } from './plans.tsx'
 import { Points } from './points.tsx'
 import { SellerAnswers } from './seller-answer.tsx'
+import { SizeForSale } from './size-for-sale.tsx'
 import { KindSelect, KindUnknown, NobodyYet, NothingRead, PASTE_DRAFT } from './states.tsx'
 import { TakenAsGiven } from './taken-as-given.tsx'
 import { WhatMoves } from './what-moves.tsx'
@@ -112,6 +113,7 @@ function ListingHead({ judged, onCorrections }: { judged: Judged; onCorrections:
         {where.length > 0 && <p class="where grow">{where.join(', ')}</p>}
         {text !== '' && <KindSelect kind={kind} onKind={setKind} />}
       </div>
+      <SizeForSale reading={judged.reading} corrections={corrections} onCorrections={onCorrections} />
     </div>
   )
 }

@@ -13,7 +13,7 @@ import { DRAWS } from './draws.ts'
 import { Feasibility, Found } from './feasible.ts'
 import type { Means } from './means.ts'
 import { type PartOf, partsOf } from './parts.ts'
-import { bandDraws, figureDraws, secondReadings, sellersDraws } from './point-draws.ts'
+import { bandDraws, elasticDraws, figureDraws, secondReadings, sellersDraws } from './point-draws.ts'
 import { scenariosOf } from './scenarios.ts'
 import { type Answerable, unseen } from './unseen.ts'
 import type { Needs } from './useful.ts'
@@ -69,6 +69,7 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
   const likely = drawn.map(likelyFigure)
   const errors = drawn.map(({ point, from, readings }) => (from === 'seller' ? sellersDraws(point, readings) : figureDraws(point)))
   const bands = drawn.map(({ point }) => bandDraws(point))
+  const goes = elasticDraws()
   const count = { asItIs: 0, own: 0, tailor: 0 }
   const works: boolean[] = []
   for (let i = 0; i < DRAWS; i++) {
@@ -81,8 +82,10 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
         const figure = likely[p] ?? { mm: gap.garmentMm, sdMm: gap.sdMm }
         mineHere.at[place] = figure.mm + figure.sdMm * (errors[p]?.[i] ?? 0)
         const shift = gap.bandSdMm * (bands[p]?.[i] ?? 0)
-        mineHere.least[place] = gap.band.least + gap.slackMm + shift
-        mineHere.most[place] = gap.band.most - gap.slackMm + shift
+        const most = gap.band.most - gap.slackMm + shift
+        const least = gap.band.least + gap.slackMm + shift
+        mineHere.most[place] = most
+        mineHere.least[place] = gap.leastSdMm === undefined ? least : Math.min(most, least - gap.leastSdMm * (goes[i] ?? 0))
       }
     }
     const already = nobody.fit(0, figures)
@@ -115,11 +118,9 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
         return z === undefined || want?.measure === undefined || want.basedOn.length === 0 ? [] : [{ what: { body: want.measure }, z }]
       }),
       // how far elastic goes is what leaves such a band unsure
-      ...drawn.flatMap(({ point, want }, p) => {
-        const z = bands[p]
-        const open = point === 'waist' && want?.from === 'body' && garment.made.elasticWaist && garment.assumed.includes('waistStretchedMm')
-        return open && z !== undefined ? [{ what: { about: 'waistStretchedMm' as const }, z }] : []
-      }),
+      ...(drawn.some(({ leastSdMm }) => leastSdMm !== undefined) && garment.assumed.includes('waistStretchedMm')
+        ? [{ what: { about: 'waistStretchedMm' as const }, z: goes }]
+        : []),
       ...scenarios.uncertain
         .filter(({ about }) => canBeSeen(garment, about))
         .map(({ about, z }) => ({
@@ -188,7 +189,7 @@ const LOOKED_AT_MM = { girth: 75, length: 50 }
 /** As far out as the draws go: the outermost of 256 lies at 2.9 sd, with heavy tails at 4.4. */
 const FARTHEST_SD = 4.5
 
-function needsOf({ point, garmentMm, sdMm, band, slackMm, bandSdMm }: Gap): Needs {
-  const off = FARTHEST_SD * (sdMm + bandSdMm)
+function needsOf({ point, garmentMm, sdMm, band, slackMm, bandSdMm, leastSdMm = 0 }: Gap): Needs {
+  const off = FARTHEST_SD * (sdMm + bandSdMm + leastSdMm)
   return { point, lowMm: garmentMm - off, highMm: garmentMm + off, least: (band?.least ?? 0) + slackMm, most: (band?.most ?? 0) - slackMm }
 }

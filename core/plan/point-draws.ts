@@ -1,6 +1,6 @@
 /**
  * Which dimension of the draws is whose: two a point (its figure's error, then its band's), one for the seller's habit, those of the make
- * (core/plan/scenarios.ts), and one for a tape that is laid a second time.
+ * (core/plan/scenarios.ts), one for a tape that is laid a second time, and one for how far elastic goes.
  */
 import { COMMON_SHARE } from '../garment/garment-as-worn.ts'
 import { POINTS, type PointId } from '../garment/points.ts'
@@ -10,9 +10,12 @@ const SELLER = POINTS.length * 2
 export const FIRST_OF_MAKE = SELLER + 1
 const MOST_OF_MAKE = 8
 const AGAIN = FIRST_OF_MAKE + MOST_OF_MAKE
+const ELASTIC = AGAIN + 1
 
 const column = (dimension: number): Float64Array => normalDraws()[dimension] ?? new Float64Array(DRAWS)
 export const figureDraws = (point: PointId): Float64Array => column(POINTS.indexOf(point) * 2)
+/** How much further than thought elastic goes: it lets the garment be so much smaller. */
+export const elasticDraws = (): Float64Array => column(ELASTIC)
 export const bandDraws = (point: PointId): Float64Array => column(POINTS.indexOf(point) * 2 + 1)
 
 /** The same for every request: made once a point. */

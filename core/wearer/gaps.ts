@@ -27,6 +27,8 @@ export interface Gap {
   slackMm: number
   /** How unsure the band itself is (the body's sd, the cloth's), mm. */
   bandSdMm: number
+  /** How unsure its lower edge is beside that, mm (sd). */
+  leastSdMm?: number
   /** + too big, − too small, 0 inside. */
   gapMm: number
   /** May it decide? Only a told figure against a band may. */
@@ -65,6 +67,7 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
       aimMm: want.basedOn.length > 0 ? clamp(taken.mm, least, most) : ideal,
       slackMm: slack,
       bandSdMm: Math.hypot(want.sdMm, worn.sdMm),
+      ...(want.leastSdMm === undefined ? {} : { leastSdMm: want.leastSdMm }),
       gapMm: overshoot(taken.mm, least, most),
       judged: isTold(taken),
       ...(want.bound === undefined ? {} : { bound: onTape(want.bound) }),

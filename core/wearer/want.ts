@@ -10,6 +10,8 @@ export interface Want {
   most: number
   /** How unsure the whole band is, mm (sd): the body's own measuring and inferring. */
   sdMm: number
+  /** How unsure the lower edge is beside that, mm (sd): elastic may go further or less far. */
+  leastSdMm?: number
   from: 'body' | 'favourite' | 'bound'
   /** The body measure it stands on. */
   measure?: BodyMeasureId

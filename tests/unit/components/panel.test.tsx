@@ -281,6 +281,23 @@ describe('several sizes in one text', () => {
   })
 })
 
+describe('a size that is still to be chosen', () => {
+  const text = 'Size S: waist 78 cm, hips 96 cm\nSize M: waist 84 cm, hips 102 cm'
+  it('stands at the head with what to do, and nothing is asked of the seller before it is chosen', () => {
+    const reckoning = {
+      ...trousersJudged.reckoning,
+      ask: [{ point: 'waist' as const, worth: 1, unit: 'score' as const, question: 'How wide?' }]
+    }
+    const judged = { ...trousersJudged, text, reading: readListing({ title: 'Trousers', text }), reckoning } as Judged
+    show({ ...judged, corrections: [] })
+    expect(root.textContent).toContain('Choose the one for sale')
+    expect(root.textContent).not.toContain('How wide?')
+    show({ ...judged, corrections: [{ size: 'S' }] })
+    expect(root.textContent).not.toContain('Choose the one for sale')
+    expect(root.textContent).toContain('How wide?')
+  })
+})
+
 describe('the size on the label', () => {
   const field = (): HTMLInputElement => {
     const input = document.getElementById(

@@ -56,7 +56,7 @@ export function SellerAnswers({ judged, asked, onAnswer, onDraft }: SellerAnswer
         </button>
         {judged.answers.length > 0 && <BothReadings judged={judged} />}
         {judged.answers
-          .filter(({ reading }) => reading.measures.length === 0)
+          .filter(({ reading: { measures, made } }) => measures.length === 0 && Object.keys(made).length === 0)
           .map(({ id, on }) => (
             <p key={id} class="note">
               {t('answers.nothing-read', { on })}

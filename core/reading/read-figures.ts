@@ -19,7 +19,7 @@ import { withoutRepeats } from './pairs.ts'
 import { pocketGap } from './pocket-gap.ts'
 import { isElastic, waistPulledOut } from './pulled-out.ts'
 import { type Quantity, quantitiesOf } from './quantities.ts'
-import type { ListingText, Reading } from './reading.ts'
+import type { Asked, ListingText, Reading } from './reading.ts'
 import { sameThere } from './same-there.ts'
 import { garmentsOf, sizeOffered, sizesOf } from './sections.ts'
 import { commonest } from './settle-unit.ts'
@@ -71,9 +71,9 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   )
   const shared: Link[] = joint.shared.map(({ quantity, label }) => ({ quantity, label, before: true, again: false, cost: 0 }))
   const same = sameThere(tokens, terms, text.original, names, links)
-  const ofGarment = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...same, ...pairs].sort(
-    (a, b) => a.quantity.from - b.quantity.from
-  )
+  const named = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...same, ...pairs]
+  const answer = named.length === 0 && listing.asked !== undefined ? loneAnswer(open, listing.asked) : null
+  const ofGarment = (answer === null ? named : [answer]).sort((a, b) => a.quantity.from - b.quantity.from)
 
   const pointNames = ofGarment.flatMap(({ label }) => label.points)
   const kind = kindOf(title, text, pointNames, language, listing.kind)
@@ -81,6 +81,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const garments = garmentsOf(text, acts)
   const measured = kind.thing ? [] : ofGarment.filter((link) => !isOfAnother(tokens, terms, link, kind.kind))
   const { words: around, used } = wordsOf(tokens, terms, measured)
+  if (answer !== null && listing.asked === 'waistStretchedMm') around.get(answer)?.qualifiers.add('stretched')
   const rows = new Map(joint.shared.flatMap(({ quantity, size }) => (size === null ? [] : [[quantity, size] as const])))
   const sizeAt = sizesOf(sizes.heads)
   const linked = figuresOf(measured, around, garments.kindAt, (one) => rows.get(one) ?? sizeAt(one.from), tokens)
@@ -180,6 +181,23 @@ function oneSize(measures: Reading['measures']): Reading['measures'] {
   return measures.map(({ size: _, ...rest }) => rest)
 }
 
+/** “It’s 15.5 inches”: one figure and no name is of what was asked. */
+function loneAnswer(open: readonly Quantity[], asked: Asked): Link | null {
+  const [one, another] = open.filter(({ problem }) => problem === null)
+  if (one === undefined || another !== undefined) return null
+  return { quantity: one, label: labelAt(one, asked === 'waistStretchedMm' ? 'waist' : asked), before: true, again: false, cost: 0 }
+}
+
+const labelAt = ({ from }: Quantity, name: PointName): Link['label'] => ({
+  from,
+  to: from,
+  role: 'point',
+  points: [name],
+  basis: null,
+  weak: false,
+  letter: null
+})
+
 function pairLinks(pairs: readonly [Quantity, Quantity][], first: PointName, second: PointName): Link[] {
   return pairs.flatMap(([one, other]) =>
     (
@@ -189,7 +207,7 @@ function pairLinks(pairs: readonly [Quantity, Quantity][], first: PointName, sec
       ] as const
     ).map(([quantity, point]) => ({
       quantity,
-      label: { from: quantity.from, to: quantity.from, role: 'point' as const, points: [point], basis: null, weak: false, letter: null },
+      label: labelAt(quantity, point),
       before: true,
       again: false,
       cost: 0

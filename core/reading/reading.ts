@@ -56,6 +56,9 @@ export interface Reading {
   added?: string
 }
 
+/** A point, or how far an elastic waist pulls out. */
+export type Asked = PointId | 'waistStretchedMm'
+
 export interface ListingText {
   text: string
   title?: string
@@ -66,6 +69,8 @@ export interface ListingText {
   language?: string
   /** The kind when it is already known (a seller's answer about a listing that was read). */
   kind?: GarmentKind
+  /** What was asked, where the text is an answer: a lone figure without a name is of it. */
+  asked?: Asked
   /** Units for the sentences of issues. */
   units?: Units
 }

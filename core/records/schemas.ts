@@ -92,7 +92,8 @@ export const STATUSES = ['watching', 'asked', 'bought', 'passed'] as const
 export const VERDICTS = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told'] as const
 
 /** What the seller answered, pasted by the person. */
-const answer = z.object({ id, text: z.string(), at: time })
+/** `asked`: what the panel asked for when it came. */
+const answer = z.object({ id, text: z.string(), at: time, asked: maybe(z.union([point, z.literal('waistStretchedMm')])) })
 /** A price as the page told it. */
 const told = z.object({ amount, currency: z.string() })
 /** The person's own figures for this listing, in the person's currency; null: not typed. */

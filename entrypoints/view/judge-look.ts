@@ -8,8 +8,8 @@ import type { Units } from '../../core/length.ts'
 import { garmentFrom } from '../../core/reading/garment-from.ts'
 import { mergeReadings } from '../../core/reading/merge-readings.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
-import type { Correction, Reading } from '../../core/reading/reading.ts'
-import type { ReckonRequest } from '../../core/reckon.ts'
+import type { Asked, Correction, Reading } from '../../core/reading/reading.ts'
+import type { Reckoning, ReckonRequest } from '../../core/reckon.ts'
 import { siteOf } from '../../core/records/look-text.ts'
 import { personFor } from '../../core/records/owned.ts'
 import { bodyFrom, requestFor } from '../../core/records/request-for.ts'
@@ -38,11 +38,11 @@ export function readLook(
   const { text, title, structured, address, corrections } = look
   const reading = readListing({ text, title, structured, address, units })
   const kind = kindOf(reading, corrections)
-  const answers = look.answers.map(({ id, text: answer, at }) => ({
+  const answers = look.answers.map(({ id, text: answer, at, asked }) => ({
     id,
     text: answer,
     on: at.slice(0, 10),
-    reading: readAnswer(answer, kind, units)
+    reading: readAnswer(answer, kind, units, asked)
   }))
   return {
     reading,
@@ -52,8 +52,14 @@ export function readLook(
 }
 
 /** What a seller answered about a listing whose kind is known. */
-export const readAnswer = (text: string, kind: GarmentKind | null, units: Units): Reading =>
-  readListing({ text, units, ...(kind === null ? {} : { kind }) })
+export const readAnswer = (text: string, kind: GarmentKind | null, units: Units, asked?: Asked): Reading =>
+  readListing({ text, units, ...(kind === null ? {} : { kind }), ...(asked === undefined ? {} : { asked }) })
+
+/** What the seller was asked for last, as far as a figure can answer it. */
+export function askedOf(reckoning: Reckoning | null): Asked | undefined {
+  const first = reckoning?.ask.find(({ body }) => body === undefined)
+  return first?.point ?? (first?.about === 'waistStretchedMm' ? first.about : undefined)
+}
 
 /** The kind that counts: as the person says, else as read. */
 export const kindOf = (whole: Reading, corrections: readonly Correction[]): GarmentKind | null =>

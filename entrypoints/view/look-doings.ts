@@ -8,7 +8,7 @@ import { choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/r
 import { setSettings } from '../../core/records/owned.ts'
 import type { Look, LookChoices, Stamp } from '../../core/records/schemas.ts'
 import { platform } from '../platform/extension.ts'
-import { readAnswer } from './judge-look.ts'
+import { askedOf, readAnswer } from './judge-look.ts'
 import { keepPasteDraft } from './paste-draft.ts'
 import type { JudgedLook } from './use-judged.ts'
 
@@ -56,9 +56,10 @@ export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookP
     onAnswer: (text) => {
       if (look === null) return
       const now = stamp()
+      const asked = askedOf(judgedLook?.judged.reckoning ?? null)
       set({
-        answers: [...look.answers, { id: now.newId(), text, at: now.now }],
-        corrections: withoutAnswered(look, readAnswer(text, judgedLook?.judged.kind ?? null, 'cm'))
+        answers: [...look.answers, { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }],
+        corrections: withoutAnswered(look, readAnswer(text, judgedLook?.judged.kind ?? null, 'cm', asked))
       })
     },
     onKeep: () => void keep(),

@@ -90,6 +90,17 @@ test('what the seller answers: near the listed figure both count, far from it th
   expect(await panel.tape('Waist')).toContain('91.4 cm')
 })
 
+test('an answer of one figure and no name is of what was asked', async () => {
+  const popup = await Popup.over(rig, await rig.tab(shop.item('indigo-jeans')))
+  const panel = await popup.openBeside()
+  const first = await panel.settled()
+  expect(first).toContain('measure straight across it at the knee')
+  await panel.answered('It is 8 1/2 inches.')
+  await panel.changedFrom(first)
+  // 8 1/2 across is 43.2 around
+  expect(await panel.page.getByRole('main').innerText()).toMatch(/Knee\s+43\.2\s/)
+})
+
 test('where nothing is known of anybody, the popup says so and leads to the workroom', async () => {
   const stranger = await Rig.start()
   try {

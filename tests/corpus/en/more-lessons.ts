@@ -246,5 +246,14 @@ export const moreLessons: Case[] = [
       kind: 'trousers',
       measures: [m('waist', '32', 'in around judged list'), m('inseam', '30', 'in length list')]
     }
+  },
+  {
+    name: 'a line that has not all the columns',
+    teaches: 'one figure under two units is of neither for sure: what it can be decides',
+    listing: { title: 'Trousers', text: 'Measure\tinches\tcm\nWaist\t32\t81\nInside leg\t76' },
+    expect: {
+      kind: 'trousers',
+      measures: [m('waist', '32', 'in around judged list'), m('inseam', '76', 'cm length list')]
+    }
   }
 ]

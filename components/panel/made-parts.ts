@@ -2,7 +2,16 @@
 import type { Made } from '../../core/garment/garment-input.ts'
 import { type GarmentKind, SHAPE, type Shape } from '../../core/garment/kinds.ts'
 
-export type YesNo = 'felledSeams' | 'tailored' | 'lined' | 'backSeam' | 'slantPockets' | 'darts' | 'elasticWaist' | 'workingCuffButtons'
+export type YesNo =
+  | 'felledSeams'
+  | 'tailored'
+  | 'lined'
+  | 'backSeam'
+  | 'slantPockets'
+  | 'darts'
+  | 'elasticWaist'
+  | 'workingCuffButtons'
+  | 'shortSleeves'
 export type Depth =
   | 'seamAllowanceMm'
   | 'outletMm'
@@ -23,7 +32,8 @@ const YES_NO: ReadonlySet<string> = new Set<YesNo>([
   'slantPockets',
   'darts',
   'elasticWaist',
-  'workingCuffButtons'
+  'workingCuffButtons',
+  'shortSleeves'
 ])
 export const isYesNo = (part: Shown): part is YesNo => YES_NO.has(part)
 export const isDepth = (part: Shown): part is Depth => part.endsWith('Mm')
@@ -65,7 +75,8 @@ const BY_SHAPE: Record<Shape, readonly Shown[]> = {
     'darts',
     'backSeam',
     'overlapMm',
-    'workingCuffButtons'
+    'workingCuffButtons',
+    'shortSleeves'
   ],
   whole: [
     'lined',

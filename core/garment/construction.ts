@@ -26,6 +26,7 @@ const EVERY: Made = {
   waistStretchedMm: 0,
   skirtShape: 'straight',
   workingCuffButtons: false,
+  shortSleeves: false,
   overlapMm: 25,
   opens: []
 }

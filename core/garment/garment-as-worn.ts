@@ -56,6 +56,7 @@ export function garmentAsWorn(input: GarmentInput): Garment {
     if (taken !== undefined) told.set(point, taken)
   }
   bothRises(told, belongs)
+  sleeveAlone(told, belongs)
   const points = new Map(told)
   const sure = new Map([...told].filter(([, taken]) => isTold(taken)))
   for (const one of missingPoints(input.kind, sure)) {
@@ -87,6 +88,17 @@ export function garmentAsWorn(input: GarmentInput): Garment {
     worn: (point) => wornChange(input.kind, cloth, point),
     use: input.use ?? 'ordinary'
   }
+}
+
+/** A sleeve from the centre back is half the shoulders and the sleeve (how shirts are measured; common practice). */
+function sleeveAlone(told: Map<PointId, PointTaken>, belongs: ReadonlySet<PointId>): void {
+  const whole = told.get('sleeveFromCentreBack')
+  const shoulders = told.get('shoulderWidth')
+  if (whole === undefined || shoulders === undefined || told.has('sleeveLength') || !belongs.has('sleeveLength')) return
+  const mm = whole.mm - shoulders.mm / 2
+  if (!isLength(mm)) return
+  const from = isTold(whole) && isTold(shoulders) ? whole.from : 'label'
+  told.set('sleeveLength', { mm, sdMm: Math.hypot(whole.sdMm, shoulders.sdMm / 2), from })
 }
 
 /** An elastic waist goes so much further than it lies: a band with elastic at the back only a tenth, one all round a third (from memory). */

@@ -85,6 +85,8 @@ export interface Made {
   waistStretchedMm: number
   skirtShape: 'straight' | 'flared' | 'circle' | 'pleated'
   workingCuffButtons: boolean
+  /** Short, three-quarter or none: how long they are is the cut, and no fault. */
+  shortSleeves: boolean
   overlapMm: number
   /** Where it opens: zips, plackets, vents. */
   opens: PointId[]

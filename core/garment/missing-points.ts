@@ -53,7 +53,8 @@ export interface WorkedOut {
 
 /**
  * What can be worked out of the told points, each from the told point that leaves the least doubt (its own sd carried through the slope).
- * Geometry adds: outside leg = inside leg + front rise, give or take 30 mm (common practice, no source); front and back rise make the crotch length.
+ * Geometry adds: outside leg = inside leg + front rise, give or take 30 mm (common practice, no source); front and back rise make the crotch length;
+ * a sleeve from the centre back is half the shoulders and the sleeve.
  */
 export function missingPoints(kind: GarmentKind, told: ReadonlyMap<PointId, { mm: number; sdMm: number }>): WorkedOut[] {
   const found = new Map<PointId, WorkedOut>()
@@ -74,6 +75,15 @@ export function missingPoints(kind: GarmentKind, told: ReadonlyMap<PointId, { mm
     if (height !== undefined)
       offer({ point: 'inseam', mm: out.mm - height.mm, sdMm: Math.hypot(30, out.sdMm, height.sdMm), from: 'outseam' })
   }
+  const whole = told.get('sleeveFromCentreBack')
+  const shoulders = found.get('shoulderWidth')
+  if (whole !== undefined && shoulders !== undefined && !told.has('shoulderWidth'))
+    offer({
+      point: 'sleeveLength',
+      mm: whole.mm - shoulders.mm / 2,
+      sdMm: Math.hypot(whole.sdMm, shoulders.sdMm / 2),
+      from: 'sleeveFromCentreBack'
+    })
   if (rise !== undefined && !told.has('crotchLength')) {
     const back = told.get('backRise') ?? found.get('backRise')
     if (back !== undefined)

@@ -19,6 +19,7 @@ const ALL_OF_IT = /full|throughout|komplett|vollst|ganz|enti|total|interamente|c
 export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Partial<Made> {
   const made: Partial<Made> = {}
   const shape = kind === null ? 'none' : SHAPE[kind]
+  const sleeved = kind !== 'waistcoat' && (shape === 'upper' || shape === 'whole')
   // lined in part: what opening it costs stays untold, unless the text says somewhere that all of it is lined
   const partly = texts.some(({ terms }) => terms.by.has('partLined'))
   for (const text of texts) {
@@ -26,6 +27,7 @@ export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Pa
       const told = meaning(term, 'made')?.fact
       if (!told) continue
       const denied = isDenied(text, term)
+      if (told.fact === 'shortSleeves' && !sleeved) continue
       if (told.fact === 'lined' && partly && !ALL_OF_IT.test(slice(text, term.from, term.to))) continue
       if (told.fact === 'opens') {
         if (denied) continue

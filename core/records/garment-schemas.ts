@@ -56,6 +56,7 @@ export const made: Of<Partial<Made>> = z.object({
   waistStretchedMm: maybe(amount),
   skirtShape: maybe(z.enum(['straight', 'flared', 'circle', 'pleated'])),
   workingCuffButtons: maybe(z.boolean()),
+  shortSleeves: maybe(z.boolean()),
   overlapMm: maybe(amount),
   opens: maybe(z.array(point))
 })

@@ -1,6 +1,6 @@
 /** What is wanted at each point, before the cloth: from a body, from a favourite, or both (the favourite wins where it has the point). */
 import { stretchUsed } from '../garment/cloth.ts'
-import type { Garment } from '../garment/garment-as-worn.ts'
+import { type Garment, isTold } from '../garment/garment-as-worn.ts'
 import { SHAPE } from '../garment/kinds.ts'
 import { isGirth, POINTS, type PointId } from '../garment/points.ts'
 import { isLength, LONGEST_MM } from '../length.ts'
@@ -56,11 +56,13 @@ export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favouri
 
 function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBody): Want | undefined {
   const band = row.point === 'waist' && SHAPE[garment.kind] === 'legs' ? girthAtBand(garment, body) : undefined
-  const measure = band ?? body.get(row.body)
+  const drawnIn = row.point === 'hem' && isDrawnIn(garment)
+  const measure = drawnIn ? body.get('waistGirth') : (band ?? body.get(row.body))
   if (measure === undefined) return undefined
   const elastic = row.point === 'waist' ? elasticWaist(garment, wearer.fit, measure, row.body) : undefined
   if (elastic !== undefined) return { ...elastic, because: [...elastic.because, ...(band?.because ?? [])] }
   if (row.point === 'hem' && !reachesHip(garment, body)) return undefined
+  if ((row.point === 'sleeveLength' || row.point === 'cuff') && hasShortSleeves(garment, body)) return undefined
   const [tableIdeal, tableMost] = row.fits[wearer.fit]
   const stated = wearer.ease?.[row.point]
   const own = stated !== undefined && Number.isFinite(stated.mm) && Math.abs(stated.mm) <= LONGEST_MM ? stated : undefined
@@ -68,20 +70,41 @@ function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBod
   const leastEase = row.leastByFit?.[wearer.fit] ?? row.least
   const stretch = isGirth(row.point) ? stretchUsed(garment.cloth) : 0
   const least = stretch > 0 ? Math.min(measure.mm * (1 - stretch), measure.mm + leastEase) : measure.mm + Math.min(leastEase, idealEase)
+  const hip = drawnIn ? Math.max(0, (body.get('hipGirth')?.mm ?? measure.mm) - measure.mm) : 0
   const free = (row.point === 'hip' || row.point === 'sweep') && garment.kind === 'skirt' && garment.made.skirtShape !== 'straight'
   return {
     least,
-    ideal: free ? null : measure.mm + idealEase,
-    most: measure.mm + (free ? FREE_MM : idealEase + (tableMost - tableIdeal)),
+    ideal: free || drawnIn ? null : measure.mm + idealEase,
+    most: measure.mm + hip + (free ? FREE_MM : idealEase + (tableMost - tableIdeal)),
     sdMm: Math.hypot(measure.sdMm, own?.sdMm ?? 0),
     from: 'body',
-    measure: row.body,
+    measure: drawnIn ? 'waistGirth' : row.body,
     basedOn: measure.basedOn,
     because: [
-      { code: 'target.body', values: { body: row.body, mm: measure.mm, ease: idealEase, fit: wearer.fit }, point: row.point },
+      {
+        code: drawnIn ? 'target.drawn-in' : 'target.body',
+        values: { body: drawnIn ? 'waistGirth' : row.body, mm: measure.mm, ease: idealEase, fit: wearer.fit },
+        point: row.point
+      },
       ...(band?.because ?? [])
     ]
   }
+}
+
+/** A bottom edge this much narrower than the chest is drawn in: it sits where it holds, above the hip (blousons, ribs; common practice). */
+const DRAWN_IN = 0.92
+function isDrawnIn({ kind, points }: Garment): boolean {
+  const [hem, chest] = [points.get('hem'), points.get('chest')]
+  return MAY_BE_DRAWN_IN.has(kind) && isTold(hem) && isTold(chest) && hem.mm < DRAWN_IN * chest.mm
+}
+const MAY_BE_DRAWN_IN: ReadonlySet<string> = new Set(['jacket', 'coat', 'jumper', 'knit-top'])
+
+/** Told so, or told shorter than this share of the arm: the cut, and not an arm's length that is missing (three-quarter sleeves; common practice). */
+const LONG_SLEEVE = 0.8
+function hasShortSleeves({ made, points }: Garment, body: WholeBody): boolean {
+  const sleeve = points.get('sleeveLength')
+  const arm = body.get('armLength')
+  return made.shortSleeves || (isTold(sleeve) && arm !== undefined && sleeve.mm < LONG_SLEEVE * arm.mm)
 }
 
 /** Does a top's bottom edge come down to the hip? Not told: shirts, jackets, coats and knits do (common practice). */
@@ -117,7 +140,7 @@ function boundsOf(garment: Garment, body: WholeBody): [PointId, Want][] {
   if (['trousers', 'jeans', 'jumpsuit'].includes(garment.kind)) must('legOpening', 'heelGirth', HEEL_SPARE_MM)
   if (['shirt', 'knit-top', 'jumper', 'dress'].includes(garment.kind)) {
     must('neck', 'headGirth', 0)
-    must('cuff', 'handGirth', 0)
+    if (!hasShortSleeves(garment, body)) must('cuff', 'handGirth', 0)
   }
   if (['trousers', 'jeans', 'shorts', 'skirt'].includes(garment.kind)) {
     const { elasticWaist, waistStretchedMm } = garment.made

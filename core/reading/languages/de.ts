@@ -279,6 +279,10 @@ export const de: Lexicon = {
     },
     { fact: { fact: 'lined', value: false }, phrases: 'ungefüttert | nicht gefüttert | ohne futter | kein futter' },
     {
+      fact: { fact: 'shortSleeves', value: true },
+      phrases: 'kurzarm | kurze ärmel | kurzärmelig | kurzärmlig | dreiviertelarm | 3 4 arm | 3 4 ärmel | ärmellos | halbarm'
+    },
+    {
       fact: { fact: 'elasticWaist', value: true },
       phrases:
         'gummibund | elastischer bund | gummizug | bund mit gummizug | dehnbarer bund | gummizug im bund | bund elastisch | gummi im bund | elastischem bund'

@@ -357,6 +357,11 @@ export const en: Lexicon = {
       phrases: 'unlined | not lined | no lining | without lining | un lined | non lined | without a lining | has no lining'
     },
     {
+      fact: { fact: 'shortSleeves', value: true },
+      phrases:
+        'short sleeve | short sleeves | short sleeved | short-sleeved | short-sleeve | sleeveless | cap sleeve | cap sleeves | capped sleeves | three quarter sleeve | three quarter sleeves | 3 4 sleeve | 3 4 sleeves | 3 4 length sleeve | 3 4 length sleeves | bracelet sleeve | bracelet sleeves | elbow sleeves | elbow length sleeves | half sleeve | half sleeves | three quarter length sleeves'
+    },
+    {
       fact: { fact: 'elasticWaist', value: true },
       phrases:
         'elastic waist | elasticated waist | elastic waistband | elasticated waistband | elasticised waist | stretch waistband | stretchy waistband | elastic at waist | elastic at the waist | elasticated at the waist | elastic in waist | elastic back waist | elasticated back | shirred waist | elastic back | stretch waist | elasticized waist | elasticised waistband | elasticized waistband | stretchy waist | elastic in the waist | elastic drawstring waist | elasticated drawstring waist | waist is elastic | waist elastic | elastic waisted'

@@ -250,6 +250,7 @@ export const es: Lexicon = {
   made: [
     { fact: { fact: 'lined', value: true }, phrases: 'forrado | forrada | con forro | forro | totalmente forrado' },
     { fact: { fact: 'lined', value: false }, phrases: 'sin forro | sin forrar | no lleva forro | no forrado' },
+    { fact: { fact: 'shortSleeves', value: true }, phrases: 'manga corta | mangas cortas | manga francesa | sin mangas' },
     {
       fact: { fact: 'elasticWaist', value: true },
       phrases: 'cintura elástica | goma en la cintura | cinturilla elástica | goma en cintura | elástico en la cintura'

@@ -275,6 +275,10 @@ export const fr: Lexicon = {
       phrases: 'non doublé | non doublée | sans doublure | pas doublé | pas doublée | pas de doublure'
     },
     {
+      fact: { fact: 'shortSleeves', value: true },
+      phrases: 'manches courtes | manche courte | manches trois quarts | manches 3 4 | sans manches'
+    },
+    {
       fact: { fact: 'elasticWaist', value: true },
       phrases:
         'taille élastique | taille élastiquée | élastique à la taille | ceinture élastique | élastiqué à la taille | ceinture élastiquée | taille élastiqué'

@@ -261,6 +261,10 @@ export const it: Lexicon = {
     },
     { fact: { fact: 'lined', value: false }, phrases: 'sfoderato | sfoderata | senza fodera | non foderato | non foderata' },
     {
+      fact: { fact: 'shortSleeves', value: true },
+      phrases: 'maniche corte | manica corta | maniche a tre quarti | maniche 3 4 | senza maniche | smanicato | smanicata'
+    },
+    {
       fact: { fact: 'elasticWaist', value: true },
       phrases: 'vita elastica | elastico in vita | elastico alla vita | vita elasticizzata | vita con elastico'
     },

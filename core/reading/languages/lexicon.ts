@@ -106,7 +106,16 @@ export type WordRole =
 
 export type MadeFact =
   | {
-      fact: 'lined' | 'elasticWaist' | 'workingCuffButtons' | 'backSeam' | 'darts' | 'felledSeams' | 'slantPockets' | 'tailored'
+      fact:
+        | 'lined'
+        | 'elasticWaist'
+        | 'workingCuffButtons'
+        | 'shortSleeves'
+        | 'backSeam'
+        | 'darts'
+        | 'felledSeams'
+        | 'slantPockets'
+        | 'tailored'
       value: boolean
     }
   | { fact: 'skirtShape'; value: Made['skirtShape'] }

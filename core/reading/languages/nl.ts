@@ -237,6 +237,7 @@ export const nl: Lexicon = {
   made: [
     { fact: { fact: 'lined', value: true }, phrases: 'gevoerd | met voering | volledig gevoerd | voering | helemaal gevoerd' },
     { fact: { fact: 'lined', value: false }, phrases: 'ongevoerd | niet gevoerd | zonder voering | geen voering' },
+    { fact: { fact: 'shortSleeves', value: true }, phrases: 'korte mouwen | korte mouw | driekwart mouwen | driekwart mouw | mouwloos' },
     {
       fact: { fact: 'elasticWaist', value: true },
       phrases:

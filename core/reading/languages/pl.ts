@@ -239,6 +239,7 @@ export const pl: Lexicon = {
   made: [
     { fact: { fact: 'lined', value: true }, phrases: 'z podszewką | na podszewce | podszewka | w całości na podszewce' },
     { fact: { fact: 'lined', value: false }, phrases: 'bez podszewki | brak podszewki | nie ma podszewki' },
+    { fact: { fact: 'shortSleeves', value: true }, phrases: 'krótki rękaw | krótkie rękawy | bez rękawów | rękaw 3 4' },
     {
       fact: { fact: 'elasticWaist', value: true },
       phrases: 'gumka w pasie | elastyczny pas | gumka w talii | na gumce w pasie | pas na gumce | w pasie gumka | pas z gumką'

@@ -235,6 +235,7 @@ export const sv: Lexicon = {
   made: [
     { fact: { fact: 'lined', value: true }, phrases: 'fodrad | helfodrad | med foder | foder | fodrat' },
     { fact: { fact: 'lined', value: false }, phrases: 'ofodrad | utan foder | ej fodrad | inget foder' },
+    { fact: { fact: 'shortSleeves', value: true }, phrases: 'kort ärm | kortärmad | korta ärmar | trekvartsärm | ärmlös' },
     {
       fact: { fact: 'elasticWaist', value: true },
       phrases: 'resår i midjan | resår i midja | elastisk midja | resårmidja | resår i linningen'

@@ -227,6 +227,7 @@ export const panel = {
   'made.darts': 'Darts',
   'made.elasticWaist': 'Elastic in the waist',
   'made.waistStretchedMm': 'Waist pulled out, around',
+  'made.shortSleeves': 'Short or three-quarter sleeves',
   'made.workingCuffButtons': 'Cuff buttons that open',
   'made.overlapMm': 'Overlap at the front',
   'made.hemKind': 'Hem',

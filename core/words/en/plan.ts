@@ -198,6 +198,8 @@ export const plan: Record<string, string> = {
 
   // what made a band
   'target.body': 'From your {body|body} of {mm|length} with {ease|length} of ease, {fit|fit}.',
+  'target.drawn-in':
+    'The bottom edge is drawn in and sits above the hip: it must go round your {body|body} of {mm|length}, and may be as wide as your hip asks.',
   'target.favourite': 'From your favourite, which measures {mm|length}.',
   'target.must-pass': 'It must pass your {body|body}: at least {mm|length}.',
   'target.contradiction': 'What you like is smaller than the body can pass, so the least of {mm|length} stands.',

@@ -178,6 +178,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Wiggle dress', text: 'Hips, 19" flat. Length, 41" from nape. Cap sleeve, 4".' },
     expect: {
       kind: 'dress',
+      made: { shortSleeves: true },
       measures: [m('hip', '19"', 'in flat'), m('bodyLength', '41"', 'in length'), m('sleeveLength', '4"', 'in length')]
     }
   },

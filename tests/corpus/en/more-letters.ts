@@ -523,6 +523,7 @@ length from nape 21″
     },
     expect: {
       kind: 'jumpsuit',
+      made: { shortSleeves: true },
       measures: [
         m('chest', '18"', 'in flat'),
         m('waist', '15"', 'in flat judged'),

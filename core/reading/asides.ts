@@ -112,7 +112,7 @@ function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope
   const scopes: Scope[] = []
   let reached = 0
   for (const term of termsAs(terms, 'model', 'fits', 'parcel')) {
-    if (term.from < reached || measuresCloth(tokens, term) || isAtOnMe(tokens, term)) continue
+    if (term.from < reached || measuresCloth(tokens, term) || isAtOnMe(tokens, term) || isDoing(tokens, term)) continue
     const because: AsideReason | null = means(term, 'model')
       ? 'model'
       : means(term, 'fits')
@@ -143,6 +143,12 @@ const measuresCloth = (tokens: readonly Token[], { to }: Term): boolean =>
   (tokens[to]?.kind === 'word' || tokens[to - 3]?.text === 'but' || Number(tokens[to]?.text) < LEAST_BODY)
 /** “but I measure 4.75"”: no height and no girth of a body, in inches or cm. */
 const LEAST_BODY = 20
+
+/** “I’m giving you what it is after washing”: what the seller does. */
+const isDoing = (tokens: readonly Token[], { to }: Term): boolean =>
+  /^(?:m|im|am)$/.test(tokens[to - 1]?.text ?? '') &&
+  /^[a-z]{2,}ing$/.test(tokens[to]?.text ?? '') &&
+  !/^(?:wearing|standing)$/.test(tokens[to]?.text ?? '')
 
 /** “oversized on me”: how it falls on somebody, and no list of a body. */
 const isOnMe = (tokens: readonly Token[], { to }: Term): boolean => tokens[to - 1]?.text === 'me' && tokens[to - 2]?.text === 'on'
@@ -218,8 +224,11 @@ function endOfModel(tokens: readonly Token[], terms: Terms, layout: Layout, term
 
 /** Words of advice without a figure and without a name that the colon belongs to. */
 function isSaid(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+  // “I would say a 10-12: the bust is …”: the figures are a size
+  const sized = tokens[from - 1]?.text === 'say'
   for (let at = from; at < to; at++)
-    if (tokens[at]?.kind !== 'word' || means(termAt(terms, at), 'point', 'size', 'heading', 'model')) return false
+    if (sized && /^(?:digits|mark)$/.test(tokens[at]?.kind ?? '')) continue
+    else if (tokens[at]?.kind !== 'word' || means(termAt(terms, at), 'point', 'size', 'heading', 'model')) return false
   return true
 }
 

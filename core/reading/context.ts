@@ -129,6 +129,7 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
       const side = link.again ? undefined : IN_NAME.get(tokens[at]?.text ?? '')
       if (side) inside.push(side)
     }
+    if (link.before && !link.again) besideName(tokens, terms, label.to, quantity.from, take(inside))
     scan(tokens, terms, quantity.from - 1, -1, 6, take(ahead), false)
     if (link.before && !link.again) rightBefore(tokens, terms, label.from, take(inside))
     scan(tokens, terms, quantity.spanTo, 1, 7, take(after), true)
@@ -151,6 +152,16 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     words.set(link, { evidence: [...evidence], qualifiers: new Set([...inside, ...own]), across })
   }
   return { words, used }
+}
+
+/** “Rise (back) | 17"”, “Rise, back | 17"”: a side told beside the name, before the bar that parts the columns. */
+function besideName(tokens: readonly Token[], terms: Terms, at: number, figure: number, see: (term: Term) => void): void {
+  const opens = tokens[at]?.text
+  if (opens !== '(' && opens !== ',') return
+  const its = termAt(terms, at + 1)
+  if (!its || its.from !== at + 1 || !means(its, 'front', 'back')) return
+  const after = opens === '(' && tokens[its.to]?.text === ')' ? its.to + 1 : its.to
+  if (after < figure && tokens[after]?.text === '|') see(its)
 }
 
 /** “half chest”, “flat waist”: single words right before the name; phrases there head the list. */

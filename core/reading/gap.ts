@@ -72,7 +72,13 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
       if (endsSentence(tokens, at)) cost += 2
       else if (token.text === ',' && before && (isWholePart(tokens, at, label, quantity) || isFromItsTop(tokens, terms, label, quantity)))
         cost += 0.2
-      else if (/^[:=]$/.test(token.text)) {
+      else if (token.text === ',' && before && at === label.to && asideEnds(tokens, terms, at, to) > at) {
+        cost += 0.3
+        at = asideEnds(tokens, terms, at, to)
+      } else if (token.text === ';' && before && at === label.to && at + 1 === quantity.from && startsLine(tokens, label.from)) {
+        cost -= 0.15
+        joint = true
+      } else if (/^[:=]$/.test(token.text)) {
         cost += before ? (joint ? 0 : -0.3) : 0.8
         joint = true
       } else if (/^[-~>→⇒.<_"'"]$/.test(token.text)) {
@@ -103,6 +109,20 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
   if (label.role === 'fault' || label.role === 'thing') cost += before ? 0.6 : 0
   return cost
 }
+
+/** “the bust, tied the normal way, is 37”: the comma that ends an aside before the name’s own verb, else the same token. */
+function asideEnds(tokens: readonly Token[], terms: Terms, at: number, to: number): number {
+  for (let end = at + 2; end < Math.min(to - 1, at + ASIDE); end++) {
+    const token = tokens[end] as Token
+    if (token.text !== ',') {
+      if (token.kind !== 'word' || means(termAt(terms, end), 'point')) return at
+      continue
+    }
+    return VERB.test(tokens[end + 1]?.text ?? '') || means(termAt(terms, end + 1), 'measures') ? end : at
+  }
+  return at
+}
+const ASIDE = 9
 
 /** “Cap sleeve, 4".”: a sentence or a line that is a name, a comma and a figure. */
 const isWholePart = (tokens: readonly Token[], at: number, label: Label, quantity: Quantity): boolean =>

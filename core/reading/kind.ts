@@ -15,7 +15,7 @@ export interface KindRead {
 }
 
 /** Words after which a title speaks of something beside the garment. */
-const STOP = /^(?:with|for|by|w|from|style|mit|fur|avec|pour|con|para|per|met|voor|z|do|med|for|goes|under|over)$/
+const STOP = /^(?:with|for|by|in|en|w|from|style|mit|fur|avec|pour|con|para|per|met|voor|z|do|med|for|goes|under|over)$/
 /** Kinds that a text names in passing: top button, knit, a suit's name. */
 const PASSING = new Set([
   'top',

@@ -9,10 +9,10 @@ import type { Label, LabelRole } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
 import { endsSentence } from './layout.ts'
 import type { Lexis } from './lexis.ts'
+import { namesNothing, WITH } from './not-a-name.ts'
 import type { Quantity } from './quantities.ts'
 import { bothRises, RISES } from './rises.ts'
 import { shorthand } from './shorthand.ts'
-import { LETTER } from './size-words.ts'
 import { meaning, means, meansAny, type Term, type Terms, termAt, termsAs } from './terms.ts'
 import type { Token } from './tokens.ts'
 
@@ -45,7 +45,7 @@ export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: rea
     const one = last && !figures(last.to, label.from) ? together(tokens, terms, last, label, ended === true) : null
     if (one === 'drop') continue
     if (one) joined[joined.length - 1] = one
-    else if (!isStart(tokens, terms, label) && !(last && isRemark(tokens, last, label, figures))) joined.push(label)
+    else if (!isStart(tokens, terms, label) && !(last && isRemark(tokens, terms, last, label, figures))) joined.push(label)
   }
   return joined
 }
@@ -74,8 +74,16 @@ function isStart(tokens: readonly Token[], terms: Terms, label: Label): boolean 
 }
 
 /** “Chest (button to button) 42"”: what stands in brackets behind a name, with no figure of its own, only says how. */
-function isRemark(tokens: readonly Token[], last: Label, label: Label, figures: (from: number, to: number) => boolean): boolean {
-  if (last.role !== 'point' || label.role !== 'detail' || tokens[last.to]?.text !== '(') return false
+function isRemark(
+  tokens: readonly Token[],
+  terms: Terms,
+  last: Label,
+  label: Label,
+  figures: (from: number, to: number) => boolean
+): boolean {
+  if (last.role !== 'point' || (label.role !== 'detail' && label.role !== 'point') || tokens[last.to]?.text !== '(') return false
+  // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
+  if (label.role === 'point' && !means(termAt(terms, label.to), 'to')) return false
   for (let at = last.to + 1; at < last.to + 10; at++) {
     if (tokens[at]?.text !== ')') continue
     return at >= label.to && !figures(last.to, at)
@@ -101,8 +109,9 @@ function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | nu
   if (means(term, 'nothing') && !point) return null
   const rises = point && RISES.has(point.point) ? bothRises(tokens, terms, term, point.point) : null
   if (rises) return { ...rises, role: 'point', basis: null, weak: false, letter: null }
+  if (namesNothing(tokens, terms, term)) return null
   const before = termAt(terms, tokens[term.from - 1]?.text === '.' ? term.from - 2 : term.from - 1)
-  if (point && (isIncluded(tokens, terms, term.to) || isWithIt(tokens, terms, term))) return null
+  if (role === 'detail' && before && means(before, 'including')) return null
   // “including waistband”, “inkl. Bund”, “without cuffs”, “no collar”: no label of its own
   if (
     point &&
@@ -111,7 +120,6 @@ function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | nu
   )
     return null
   if (point?.point === 'strap' && means(before, 'light')) return null
-  if (isLongSize(tokens, term)) return null
   if (role === 'detail' && point === undefined && means(term, 'basis')) return null
   return {
     from: term.from,
@@ -123,26 +131,6 @@ function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | nu
     letter: null
   }
 }
-
-/** “collar not included”. */
-const isIncluded = (tokens: readonly Token[], terms: Terms, at: number): boolean =>
-  COUNTED.test(tokens[at]?.text ?? '') ||
-  (means(termAt(terms, at), 'not') && COUNTED.test(tokens[termAt(terms, at)?.to ?? at + 1]?.text ?? ''))
-const COUNTED = /^(?:included|excluded|inclus|incluse|exclu|compris|comprise|inbegriffen|eingeschlossen|incluso|inclusa|incluido|incluida)$/
-
-/** “Außenlänge mit Bund 106”, “rise with waistband 11”: a length, and what is counted into it. */
-function isWithIt(tokens: readonly Token[], terms: Terms, { from }: Term): boolean {
-  const name = meaning(termAt(terms, from - 2), 'point')?.point
-  return name !== undefined && LENGTHS_WITH.has(name) && WITH.test(tokens[from - 1]?.text ?? '')
-}
-const LENGTHS_WITH = new Set<PointName>(['outseam', 'inseam', 'rise', 'frontRise', 'backRise', 'skirtLength', 'legLength'])
-
-/** “M long | 32 | 34”: the size that heads a row. */
-const isLongSize = (tokens: readonly Token[], { from, to }: Term): boolean =>
-  tokens[from]?.text === 'long' &&
-  tokens[to]?.text === '|' &&
-  LETTER.test(tokens[from - 1]?.text ?? '') &&
-  (from < 2 || tokens[from - 2]?.kind === 'break')
 
 const saysAcross = (tokens: readonly Token[], term: Term): boolean => {
   for (let at = term.from; at < term.to; at++) if (ACROSS.test(tokens[at]?.text ?? '')) return true
@@ -223,7 +211,6 @@ function isParted(tokens: readonly Token[], terms: Terms, from: number, to: numb
   for (let at = from; at < to; at++) if (means(termAt(terms, at), 'and') || WITH.test(tokens[at]?.text ?? '')) return true
   return false
 }
-const WITH = /^(?:with|mit|avec|con|met|med|z)$/
 
 /** The same where the start is itself a name. */
 function fromThere(name: PointName, start: PointName): PointName {

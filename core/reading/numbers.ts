@@ -93,10 +93,38 @@ function fractionAfter(tokens: readonly Token[], at: number, halves: ReadonlySet
     const after = tokens[at + 1]
     if (after?.kind === 'fraction') return { value: FRACTION_GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
     if (isDigits(after)) return simpleFraction(tokens, at + 1)
-    const word = after?.kind === 'word' && ARTICLES.has(after.text) ? tokens[at + 2] : after
-    if (word?.kind === 'word' && halves.has(word.text)) return { value: 0.5, next: word === after ? at + 2 : at + 3, fraction: true }
+    const part = partInWords(tokens, at + 1, halves)
+    if (part !== null) return { ...part, fraction: true }
   }
   return null
+}
+/** a half · a quarter · three quarters · drei Viertel: the part of an inch that words tell. */
+export function partInWords(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): { value: number; next: number } | null {
+  const first = tokens[at]
+  if (first?.kind !== 'word') return null
+  const counted = COUNTS[first.text]
+  const word = counted !== undefined || ARTICLES.has(first.text) ? tokens[at + 1] : first
+  if (word?.kind !== 'word') return null
+  const next = word === first ? at + 1 : at + 2
+  if (counted === undefined && halves.has(word.text)) return { value: 0.5, next }
+  const part = PART[word.text]
+  if (part === undefined || (counted ?? 1) * part >= 1) return null
+  return { value: (counted ?? 1) * part, next }
+}
+const COUNTS: Record<string, number> = { three: 3, drei: 3, trois: 3, tres: 3, tre: 3, drie: 3, five: 5, seven: 7 }
+const PART: Record<string, number> = {
+  quarter: 1 / 4,
+  quarters: 1 / 4,
+  viertel: 1 / 4,
+  quart: 1 / 4,
+  quarts: 1 / 4,
+  cuarto: 1 / 4,
+  cuartos: 1 / 4,
+  quarto: 1 / 4,
+  quarti: 1 / 4,
+  kwart: 1 / 4,
+  eighth: 1 / 8,
+  eighths: 1 / 8
 }
 const JOINS = new Set(['and', 'n', 'und', 'et', 'y', 'e', 'en', 'i', 'och'])
 const ARTICLES = new Set(['a', 'one', 'ein', 'eine', 'un', 'una', 'een', 'en'])

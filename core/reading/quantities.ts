@@ -2,7 +2,7 @@
 import type { LengthUnit } from '../length.ts'
 import { inchWordsAt } from './inch-words.ts'
 import { inIsUnit, isNoLength } from './not-a-length.ts'
-import { type NumberProblem, numberAt } from './numbers.ts'
+import { type NumberProblem, numberAt, partInWords } from './numbers.ts'
 import { meaning, means, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 
@@ -69,7 +69,7 @@ const make = (from: number, to: number, value: number, unit: LengthUnit | null):
 function quantityAt(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<string>, at: number): Quantity | 'skip' | null {
   const token = tokens[at] as Token
   const term = termAt(terms, at)
-  if (token.kind === 'word') return inWords(tokens, terms, at) ?? inchesInWords(tokens, terms, at)
+  if (token.kind === 'word') return inWords(tokens, terms, halves, at) ?? inchesInWords(tokens, terms, at)
   if (token.kind !== 'digits' && token.kind !== 'fraction') return null
   if (term) return null // p2p, 3/4 sleeve, x2
   const height = heightAt(tokens, terms, at)
@@ -85,15 +85,29 @@ function quantityAt(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<
   return withSign(tokens, ranged ?? one)
 }
 
-/** “two inches”: numbers in words count only before a unit that is no preposition. */
-function inWords(tokens: readonly Token[], terms: Terms, at: number): Quantity | null {
+/** “two inches”, “twenty-two and a half inches”: numbers in words count only before a unit that is no preposition. */
+function inWords(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<string>, at: number): Quantity | null {
   const term = termAt(terms, at)
   const number = meaning(term, 'number')
   if (!term || !number || term.from !== at) return null
-  const next = termAt(terms, term.to)
+  let { value } = number
+  let to = term.to
+  // twenty-two, twenty two
+  const hyphen = tokens[to]?.text === '-' && !tokens[to]?.spaced ? to + 1 : to
+  const ones = value >= 20 && value % 10 === 0 ? meaning(termAt(terms, hyphen), 'number')?.value : undefined
+  if (ones !== undefined && ones < 10) {
+    value += ones
+    to = hyphen + 1
+  }
+  const part = means(termAt(terms, to), 'and') ? partInWords(tokens, to + 1, halves) : null
+  if (part) {
+    value += part.value
+    to = part.next
+  }
+  const next = termAt(terms, to)
   const unit = meaning(next, 'unit')
-  if (!next || next.from !== term.to || !unit || unit.unit === 'm' || unit.unit === 'ft' || tokens[next.from]?.text === 'in') return null
-  return make(at, next.to, number.value, unit.unit)
+  if (!next || next.from !== to || !unit || unit.unit === 'm' || unit.unit === 'ft' || tokens[next.from]?.text === 'in') return null
+  return make(at, next.to, value, unit.unit)
 }
 
 const INCHES_BEGIN = new Set(['a', 'an', 'another', 'one', 'two', 'three', 'four', 'half'])
@@ -202,7 +216,7 @@ function rangeFrom(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<s
   const word = termAt(terms, low.to)
   const joins = join.text === '-' || join.text === '~' || slash || means(word, 'to') || (between && means(word, 'and'))
   if (!joins) return null
-  let at = low.to + 1
+  let at = word && means(word, 'to') && word.from === low.to ? word.to : low.to + 1
   if (tokens[at]?.text === '-' && !tokens[at]?.spaced) at++ // 28--30
   const second = tokens[at]
   if (second?.kind !== 'digits' || termAt(terms, at)) return null

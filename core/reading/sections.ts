@@ -7,11 +7,13 @@ export interface Garments {
   kindAt: (token: number) => { kind: GarmentKind | null; of: GarmentKind | null }
 }
 
-/** By headings that name kinds of different halves of the body; with one kind only, every figure is of it. */
+/** By headings that name kinds of different halves of the body, or a waistcoat and a jacket; with one kind only, every figure is of it. */
 export function garmentsOf(text: TextRead, kind: GarmentKind | null): Garments {
   const sections = sectionsOf(text)
   const shapes = new Set(sections.map((section) => SHAPE[section.kind]))
-  if (shapes.size < 2) return { kindAt: () => ({ kind, of: null }) }
+  const kinds = new Set(sections.map((section) => section.kind))
+  // a waistcoat beside a jacket is a garment of its own
+  if (shapes.size < 2 && !(kinds.has('waistcoat') && kinds.size > 1)) return { kindAt: () => ({ kind, of: null }) }
   return {
     kindAt: (token) => {
       let low = 0

@@ -33,7 +33,7 @@ export function shorthand(tokens: readonly Token[], terms: Terms, quantities: re
     if (!label) continue
     const before = quantities[place - 1]
     const alone =
-      headsLine(tokens, label, one) ||
+      headsLine(tokens, terms, label, one) ||
       (label.letter === 'l' && label.from < one.from && before !== undefined && isWidthBefore(tokens, terms, before, label.from))
     const last = run[run.length - 1]
     if (last && label.from - last.end > GAP && !isOneLine(tokens, last.end, label.from)) close()
@@ -44,10 +44,11 @@ export function shorthand(tokens: readonly Token[], terms: Terms, quantities: re
 }
 
 /** Is it a W or an L at the start of a line, with a length behind it that fills the line but for brackets? */
-function headsLine(tokens: readonly Token[], { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {
+function headsLine(tokens: readonly Token[], terms: Terms, { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {
   if (!(letter === 'w' || letter === 'l') || from > figure || unit === null) return false
   const after = tokens[to]
-  return (from === 0 || tokens[from - 1]?.kind === 'break') && (after === undefined || after.kind === 'break' || after.text === '(')
+  const fills = after === undefined || after.kind === 'break' || after.text === '(' || meaning(termAt(terms, to), 'basis') !== undefined
+  return fills && (from === 0 || tokens[from - 1]?.kind === 'break')
 }
 
 const BEFORE_L = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength', 'waist', 'hip'])

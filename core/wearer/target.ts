@@ -92,7 +92,7 @@ function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBod
 }
 
 /** A bottom edge this much narrower than the chest is drawn in: it sits where it holds, above the hip (blousons, ribs; common practice). */
-const DRAWN_IN = 0.92
+const DRAWN_IN = 0.9
 function isDrawnIn({ kind, points }: Garment): boolean {
   const [hem, chest] = [points.get('hem'), points.get('chest')]
   return MAY_BE_DRAWN_IN.has(kind) && isTold(hem) && isTold(chest) && hem.mm < DRAWN_IN * chest.mm

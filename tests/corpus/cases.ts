@@ -1,5 +1,6 @@
 /** The corpus, a group a key. */
 import type { Case } from './case.ts'
+import { asidesAndParts } from './en/asides-and-parts.ts'
 import { basis } from './en/basis.ts'
 import { cloth } from './en/cloth.ts'
 import { houseStyles } from './en/house-styles.ts'
@@ -28,6 +29,7 @@ export const cases: Record<string, Case[]> = {
   cloth,
   lessons,
   'more lessons': moreLessons,
+  'asides and parts': asidesAndParts,
   misreadings,
   making,
   letters,

@@ -35,7 +35,7 @@ export const nl: Lexicon = {
       'schouder tot schouder | van schouder tot schouder | schouders | schouderbreedte | breedte schouders | schouder | schouder schouder | schouder naar schouder | schoudernaad tot schoudernaad | van schouder naar schouder | breedte schouder',
     sleeveLength: 'mouw | mouwen | mouwlengte | lengte mouw | lengte mouwen | armlengte | mouw lengte | lengte van de mouw',
     sleeveUnderarm:
-      'binnenmouw | mouw binnenkant | onderarm mouw | binnenkant mouw | mouwlengte binnenkant | mouw onderkant | lengte mouw binnenkant | binnenmouwlengte',
+      'binnenmouw | mouw binnenkant | onderarm mouw | binnenkant mouw | mouwlengte binnenkant | mouw onderkant | mouwlengte onderkant | onderkant mouw | mouwlengte aan de onderkant | lengte mouw binnenkant | binnenmouwlengte',
     length:
       'lengte | totale lengte | lang | ruglengte | lengte rug | lengte totaal | achterlengte | lengte achter | lengte voor | lengte achterkant | lengte voorkant',
     bodyLength: 'schouder tot zoom | lengte jurk | lengte jas | jurklengte',

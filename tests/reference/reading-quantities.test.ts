@@ -44,7 +44,8 @@ const NOT_RIGHT: { reads: string; after: RegExp; because: string }[] = [
   { reads: '12"', after: /"Size $/, because: 'the sign closes a quotation' },
   { reads: '- 9in', after: /waist $/, because: 'a dash between two measurements is no minus' },
   { reads: '- 12in', after: /inseam $/, because: 'a dash between two measurements is no minus' },
-  { reads: '- 11.5in', after: /opening $/, because: 'a dash between two measurements is no minus' }
+  { reads: '- 11.5in', after: /opening $/, because: 'a dash between two measurements is no minus' },
+  { reads: '- 19.5"', after: /washing $/, because: 'a dash before a measurement is no minus' }
 ]
 
 interface Found {

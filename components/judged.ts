@@ -58,5 +58,14 @@ export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>
 
 /** Reasons about money stand beside the money, all others under the verdict. */
 const aboutMoney = ({ code }: { code: string }): boolean => code.startsWith('worth.')
-export const verdictReasons = ({ because }: Reckoning): string[] => because.filter((reason) => !aboutMoney(reason)).map(({ text }) => text)
+export function verdictReasons({ reckoning, reading, corrections }: Pick<Judged, 'reckoning' | 'reading' | 'corrections'>): string[] {
+  const sizes = sizeToChoose({ reading, corrections })
+  if (sizes !== null) return [sizes]
+  return reckoning === null ? [] : reckoning.because.filter((reason) => !aboutMoney(reason)).map(({ text }) => text)
+}
+/** What to do where the text measures several sizes and the one for sale is not chosen yet; null: nothing. */
+export const sizeToChoose = ({ reading, corrections }: Pick<Judged, 'reading' | 'corrections'>): string | null =>
+  corrections.some((one) => 'size' in one && one.size !== '')
+    ? null
+    : (reading.issues.find(({ code }) => code === 'reading.several-sizes')?.text ?? null)
 export const moneyReasons = ({ because }: Reckoning): string[] => because.filter(aboutMoney).map(({ text }) => text)

@@ -2,10 +2,9 @@
 import { useState } from 'preact/hooks'
 import type { Ask } from '../../core/reckon.ts'
 import { Facts } from '../facts.tsx'
-import { type Judged, verdictReasons } from '../judged.ts'
+import { type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { asSentences, useWords } from '../words.tsx'
-import { sizeIsOpen } from './size-for-sale.tsx'
 
 export interface AnswerProps {
   judged: Judged
@@ -24,7 +23,7 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer, onBody }
   if (reckoning === null) return null
   const { verdict, ask } = reckoning
   // with a size to choose first, nothing need be asked yet
-  const forSeller = sizeIsOpen(judged) ? undefined : ask.find(({ body }) => body === undefined)
+  const forSeller = sizeToChoose(judged) !== null ? undefined : ask.find(({ body }) => body === undefined)
   const leave = verdict === 'leave-it'
   const little = verdict === 'too-little-told'
   const keep = (
@@ -43,7 +42,7 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer, onBody }
         <VerdictMark verdict={verdict} large />
         {t('answer.verdict', { verdict })}
       </h2>
-      <p class="why">{asSentences(verdictReasons(reckoning))}</p>
+      <p class="why">{asSentences(verdictReasons(judged))}</p>
       {!little && <Facts judged={judged} />}
       {judged.wouldChange.length > 0 && (
         <div class="note">

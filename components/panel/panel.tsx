@@ -211,7 +211,10 @@ function KeepWithNotes({ judged, onNotes, onDraft, onKeep }: { judged: Judged } 
 function Announcement({ judged }: { judged: Judged | null }) {
   const { t } = useWords()
   const reckoning = judged?.reckoning ?? null
-  const text = reckoning === null ? '' : t('announce.answer', { verdict: reckoning.verdict, why: asSentences(verdictReasons(reckoning)) })
+  const text =
+    judged === null || reckoning === null
+      ? ''
+      : t('announce.answer', { verdict: reckoning.verdict, why: asSentences(verdictReasons(judged)) })
   const [said, setSaid] = useState('')
   const before = useRef<{ title: string; text: string } | null>(null)
   useEffect(() => {

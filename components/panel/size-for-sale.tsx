@@ -7,10 +7,6 @@ import { useWords } from '../words.tsx'
 const severalIn = ({ issues }: Reading) => issues.find(({ code }) => code === 'reading.several-sizes')
 const chosenIn = (corrections: readonly Correction[]): string => corrections.findLast((one) => 'size' in one)?.size ?? ''
 
-/** Does the text measure several sizes, and none is chosen yet? */
-export const sizeIsOpen = ({ reading, corrections }: Pick<Judged, 'reading' | 'corrections'>): boolean =>
-  severalIn(reading) !== undefined && chosenIn(corrections) === ''
-
 export function SizeForSale({
   reading,
   corrections,
@@ -18,29 +14,25 @@ export function SizeForSale({
 }: Pick<Judged, 'reading' | 'corrections'> & { onCorrections: (corrections: Correction[]) => void }) {
   const { t } = useWords()
   const id = useId()
-  const several = severalIn(reading)
-  if (several === undefined) return null
+  if (severalIn(reading) === undefined) return null
   const sizes = [...new Set(reading.measures.flatMap(({ size }) => size ?? []))]
   const chosen = chosenIn(corrections)
   const others = corrections.filter((one) => !('size' in one))
   return (
-    <div>
-      <div class="row">
-        <label for={id}>{t('reading.size-for-sale')}</label>
-        <select
-          id={id}
-          value={chosen}
-          onChange={({ currentTarget: { value } }) => onCorrections(value === '' ? others : [...others, { size: value }])}
-        >
-          <option value="">{t('reading.size-open')}</option>
-          {sizes.map((size) => (
-            <option key={size} value={size}>
-              {size}
-            </option>
-          ))}
-        </select>
-      </div>
-      {chosen === '' && <p class="mind">{several.text}</p>}
+    <div class="row">
+      <label for={id}>{t('reading.size-for-sale')}</label>
+      <select
+        id={id}
+        value={chosen}
+        onChange={({ currentTarget: { value } }) => onCorrections(value === '' ? others : [...others, { size: value }])}
+      >
+        <option value="">{t('reading.size-open')}</option>
+        {sizes.map((size) => (
+          <option key={size} value={size}>
+            {size}
+          </option>
+        ))}
+      </select>
     </div>
   )
 }

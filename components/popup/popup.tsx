@@ -100,7 +100,7 @@ function Read(props: PopupProps & { judged: Judged }) {
             <VerdictMark verdict={reckoning.verdict} large />
             {t('answer.verdict', { verdict: reckoning.verdict })}
           </h2>
-          <p class="why">{asSentences(verdictReasons(reckoning).slice(0, MOST_REASONS))}</p>
+          <p class="why">{asSentences(verdictReasons(judged).slice(0, MOST_REASONS))}</p>
           {reckoning.verdict !== 'too-little-told' && <FourFacts judged={judged} />}
         </section>
       )}

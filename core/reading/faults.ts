@@ -20,7 +20,7 @@ export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): 
     let said = -1
     for (const term of termsAs(text.terms, 'fault')) {
       const fault = meaning(term, 'fault')
-      if (!fault || means(term, 'nothing') || isDenied(text, term) || isOfSize(text, term)) continue
+      if (!fault || means(term, 'nothing') || isDenied(text, term) || isOfSize(text, term) || isLook(text, term)) continue
       const done = fault.mending.length > 0 && isMended(text, term)
       for (const job of isOfPocket(text, term) ? POCKET : fault.mending)
         if (!done || NOT_SEWN.has(job)) mending.add(job === 'patch' && (kind === 'jumper' || kind === 'knit-top') ? 'darn' : job)
@@ -32,6 +32,13 @@ export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): 
   }
   return { faults: [...faults], mending: [...mending] }
 }
+
+/** “Faded black tee”, “bleached denim”: how it is meant to look. */
+const isLook = ({ tokens, terms }: TextRead, { from, to }: Term): boolean =>
+  to === from + 1 &&
+  /^(?:faded|bleached|verwaschen|verwaschenes|delave|delavee|desgastado|sbiadito)$/.test(tokens[from]?.text ?? '') &&
+  tokens[to]?.kind === 'word' &&
+  (means(termAt(terms, to), 'colour', 'kind', 'fibre') || tokens[to]?.text === 'denim')
 
 const POCKET: ConditionId[] = ['re-line-pocket']
 const HOLED = new Set<ConditionId>(['patch', 'darn', 'close-seam'])

@@ -156,5 +156,23 @@ export const asidesAndParts: Case[] = [
       ],
       issues: [{ code: 'reading.several-garments' }]
     }
+  },
+  {
+    name: 'faded as it is meant to be',
+    teaches: 'before a colour or a garment “faded” is a look, and needs no dye',
+    listing: { title: 'Faded black tee', text: 'Pit to pit 20 in. Some fading at the collar.' },
+    expect: {
+      kind: 'knit-top',
+      colour: 'black',
+      measures: [m('chest', '20 in', 'in flat')],
+      faults: ['Some fading at the collar'],
+      mending: ['dye']
+    }
+  },
+  {
+    name: 'only faded as it is meant to be',
+    teaches: 'the look alone is no fault',
+    listing: { title: 'Faded black tee', text: 'Pit to pit 20 in.' },
+    expect: { kind: 'knit-top', colour: 'black', measures: [m('chest', '20 in', 'in flat')] }
   }
 ]

@@ -3,7 +3,7 @@
 import { render } from 'preact'
 import { act } from 'preact/test-utils'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
-import type { Judged } from '../../../components/judged.ts'
+import { type Judged, verdictReasons } from '../../../components/judged.ts'
 import { Panel, type PanelDoes } from '../../../components/panel/panel.tsx'
 import { WordsOf } from '../../../components/words.tsx'
 import { readListing } from '../../../core/reading/read-listing.ts'
@@ -291,6 +291,8 @@ describe('a size that is still to be chosen', () => {
     const judged = { ...trousersJudged, text, reading: readListing({ title: 'Trousers', text }), reckoning } as Judged
     show({ ...judged, corrections: [] })
     expect(root.textContent).toContain('Choose the one for sale')
+    expect(verdictReasons({ ...judged, corrections: [] })).toHaveLength(1)
+    expect(verdictReasons({ ...judged, corrections: [{ size: 'S' }] })).toEqual(verdictReasons(trousersJudged))
     expect(root.textContent).not.toContain('How wide?')
     show({ ...judged, corrections: [{ size: 'S' }] })
     expect(root.textContent).not.toContain('Choose the one for sale')

@@ -181,6 +181,7 @@ export interface ListBasis {
 export function listBasis(tokens: readonly Token[], terms: Terms, layout: Layout, used: (token: number) => boolean): ListBasis {
   const at: ListBasis['at'] = []
   const of: ListBasis['of'] = new Map()
+  const lastFigures = terms.by.has('basis') ? lastFiguresOf(tokens, layout) : new Map<number, number>()
   for (let index = 0; index < terms.list.length; index++) {
     const term = terms.list[index] as Term
     const basis = meaning(term, 'basis')?.basis
@@ -198,7 +199,7 @@ export function listBasis(tokens: readonly Token[], terms: Terms, layout: Layout
       at.push({ token: term.from, basis: 'flat' })
       continue
     }
-    const name = nameNoted(tokens, terms, layout, term)
+    const name = nameNoted(tokens, terms, layout, lastFigures, term)
     if (name !== null) {
       of.set(name, basis)
       continue
@@ -210,8 +211,15 @@ export function listBasis(tokens: readonly Token[], terms: Terms, layout: Layout
 }
 
 /** “Thigh is measured flat.”, “waist taken around”: a sentence of its own about one name, with no figure. */
-function nameNoted(tokens: readonly Token[], terms: Terms, layout: Layout, { from }: Term): PointName | null {
-  const sentence = layout.sentence[from]
+function nameNoted(
+  tokens: readonly Token[],
+  terms: Terms,
+  layout: Layout,
+  lastFigures: ReadonlyMap<number, number>,
+  { from }: Term
+): PointName | null {
+  const sentence = layout.sentence[from] as number
+  if ((lastFigures.get(sentence) ?? -1) >= from) return null
   let name: PointName | null = null
   let measured = false
   for (let at = from - 1; layout.sentence[at] === sentence && from - at < NOTE; at--) {
@@ -224,10 +232,16 @@ function nameNoted(tokens: readonly Token[], terms: Terms, layout: Layout, { fro
       name = point
     }
   }
-  for (let at = from; layout.sentence[at] === sentence; at++) if (tokens[at]?.kind === 'digits') return null
   return measured ? name : null
 }
 const NOTE = 8
+
+/** By sentence, its last figure. */
+function lastFiguresOf(tokens: readonly Token[], layout: Layout): Map<number, number> {
+  const last = new Map<number, number>()
+  for (const [at, token] of tokens.entries()) if (token.kind === 'digits') last.set(layout.sentence[at] as number, at)
+  return last
+}
 const TAKEN = /^(?:taken|is|are)$/
 
 /** A word of measuring in the same sentence, close by. */

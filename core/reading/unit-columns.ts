@@ -10,27 +10,41 @@ const LENGTHS: ReadonlySet<string> = new Set<LengthUnit>(['in', 'cm', 'mm'])
 export function inColumns(tokens: readonly Token[], terms: Terms, layout: Layout, quantities: readonly Quantity[]): readonly Quantity[] {
   const heads = headsOf(tokens, terms, layout)
   if (heads.size === 0) return quantities
-  const byLine = new Map<number, Quantity[]>()
+  const rows = new Map<number, Quantity[]>()
   for (const one of quantities) {
     const line = layout.line[one.from] as number
-    byLine.set(line, [...(byLine.get(line) ?? []), one])
+    const row = rows.get(line)
+    if (row) row.push(one)
+    else rows.set(line, [one])
   }
   const units = new Map<Quantity, LengthUnit>()
-  for (const [head, { columns, paragraph }] of heads) {
-    for (const [line, row] of byLine) {
-      if (line <= head || row.length !== columns.length || layout.paragraph[row[0]?.from ?? 0] !== paragraph) continue
-      if (row.every(({ unit, problem }) => unit === null && problem === null))
-        for (const [at, one] of row.entries()) units.set(one, columns[at] as LengthUnit)
+  const above = [...heads]
+  // of as many columns, the head nearest above counts
+  const nearest = new Map<number, Head>()
+  let next = 0
+  for (const [line, row] of rows) {
+    for (; next < above.length && (above[next] as [number, Head])[0] < line; next++) {
+      const [, head] = above[next] as [number, Head]
+      nearest.set(head.columns.length, head)
     }
+    const head = nearest.get(row.length)
+    if (head === undefined || layout.paragraph[row[0]?.from ?? 0] !== head.paragraph) continue
+    if (row.every(({ unit, problem }) => unit === null && problem === null))
+      for (const [at, one] of row.entries()) units.set(one, head.columns[at] as LengthUnit)
   }
   return units.size === 0
     ? quantities
     : quantities.map((one) => (units.has(one) ? { ...one, unit: units.get(one) as LengthUnit, fromColumn: true as const } : one))
 }
 
+interface Head {
+  columns: LengthUnit[]
+  paragraph: number
+}
+
 /** Lines without a figure that name two units or more, each once. */
-function headsOf(tokens: readonly Token[], terms: Terms, layout: Layout): Map<number, { columns: LengthUnit[]; paragraph: number }> {
-  const heads = new Map<number, { columns: LengthUnit[]; paragraph: number }>()
+function headsOf(tokens: readonly Token[], terms: Terms, layout: Layout): Map<number, Head> {
+  const heads = new Map<number, Head>()
   for (const term of termsAs(terms, 'unit')) {
     const unit = meaning(term, 'unit')?.unit
     // “in inches”

@@ -2,7 +2,7 @@
 import type { LengthUnit } from '../length.ts'
 import type { Layout } from './layout.ts'
 import type { Quantity } from './quantities.ts'
-import { meaning, means, type Terms, termAt, termsAs } from './terms.ts'
+import { meaning, type Term, type Terms, termAt, termsAs } from './terms.ts'
 import type { Token } from './tokens.ts'
 
 const LENGTHS: ReadonlySet<string> = new Set<LengthUnit>(['in', 'cm', 'mm'])
@@ -42,13 +42,18 @@ interface Head {
   paragraph: number
 }
 
+/** “measured in cm (inches)”, “in inches”: not the inches of a column, as in “| in | cm |”. */
+function isPreposition(tokens: readonly Token[], terms: Terms, { from, to }: Term): boolean {
+  const next = meaning(termAt(terms, to), 'unit')?.unit
+  return tokens[from]?.text === 'in' && next !== undefined && (next === 'in' || tokens[from - 1]?.kind === 'word')
+}
+
 /** Lines without a figure that name two units or more, each once. */
 function headsOf(tokens: readonly Token[], terms: Terms, layout: Layout): Map<number, Head> {
   const heads = new Map<number, Head>()
   for (const term of termsAs(terms, 'unit')) {
     const unit = meaning(term, 'unit')?.unit
-    // “in inches”
-    if (unit === undefined || !LENGTHS.has(unit) || (tokens[term.from]?.text === 'in' && means(termAt(terms, term.to), 'unit'))) continue
+    if (unit === undefined || !LENGTHS.has(unit) || isPreposition(tokens, terms, term)) continue
     const line = layout.line[term.from] as number
     const head = heads.get(line) ?? { columns: [], paragraph: layout.paragraph[term.from] as number }
     head.columns.push(unit as LengthUnit)

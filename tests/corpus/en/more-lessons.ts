@@ -255,5 +255,14 @@ export const moreLessons: Case[] = [
       kind: 'trousers',
       measures: [m('waist', '32', 'in around judged list'), m('inseam', '76', 'cm length list')]
     }
+  },
+  {
+    name: 'inches at the head of a column',
+    teaches: 'under a corner that is empty “in” is a unit and no preposition',
+    listing: { title: 'Trousers', text: '\tin\tcm\nWaist\t32\t81\nHip\t40\t102' },
+    expect: {
+      kind: 'trousers',
+      measures: [m('waist', '32', 'in around judged list'), m('hip', '40', 'in around judged list')]
+    }
   }
 ]

@@ -65,7 +65,8 @@ export function verdictReasons({ reckoning, reading, corrections }: Pick<Judged,
 }
 /** What to do where the text measures several sizes and the one for sale is not chosen yet; null: nothing. */
 export const sizeToChoose = ({ reading, corrections }: Pick<Judged, 'reading' | 'corrections'>): string | null =>
-  corrections.some((one) => 'size' in one && one.size !== '')
-    ? null
-    : (reading.issues.find(({ code }) => code === 'reading.several-sizes')?.text ?? null)
+  sizeChosen(corrections) === '' ? (severalSizes(reading)?.text ?? null) : null
+export const severalSizes = ({ issues }: Judged['reading']) => issues.find(({ code }) => code === 'reading.several-sizes')
+/** '': none. */
+export const sizeChosen = (corrections: Judged['corrections']): string => corrections.findLast((one) => 'size' in one)?.size ?? ''
 export const moneyReasons = ({ because }: Reckoning): string[] => because.filter(aboutMoney).map(({ text }) => text)

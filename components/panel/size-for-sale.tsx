@@ -1,11 +1,8 @@
 /** Of several sizes that a text measures, the one for sale: chosen at the head, for until then nothing is counted. */
 import { useId } from 'preact/hooks'
-import type { Correction, Reading } from '../../core/reading/reading.ts'
-import type { Judged } from '../judged.ts'
+import type { Correction } from '../../core/reading/reading.ts'
+import { type Judged, severalSizes, sizeChosen } from '../judged.ts'
 import { useWords } from '../words.tsx'
-
-const severalIn = ({ issues }: Reading) => issues.find(({ code }) => code === 'reading.several-sizes')
-const chosenIn = (corrections: readonly Correction[]): string => corrections.findLast((one) => 'size' in one)?.size ?? ''
 
 export function SizeForSale({
   reading,
@@ -14,9 +11,9 @@ export function SizeForSale({
 }: Pick<Judged, 'reading' | 'corrections'> & { onCorrections: (corrections: Correction[]) => void }) {
   const { t } = useWords()
   const id = useId()
-  if (severalIn(reading) === undefined) return null
+  if (severalSizes(reading) === undefined) return null
   const sizes = [...new Set(reading.measures.flatMap(({ size }) => size ?? []))]
-  const chosen = chosenIn(corrections)
+  const chosen = sizeChosen(corrections)
   const others = corrections.filter((one) => !('size' in one))
   return (
     <div class="row">

@@ -55,8 +55,7 @@ export function garmentAsWorn(input: GarmentInput): Garment {
     const taken = belongs.has(point) ? onePoint(input.measures.filter((measure) => measure.point === point)) : undefined
     if (taken !== undefined) told.set(point, taken)
   }
-  bothRises(told, belongs)
-  sleeveAlone(told, belongs)
+  ofTwo(told, belongs)
   const points = new Map(told)
   const sure = new Map([...told].filter(([, taken]) => isTold(taken)))
   for (const one of missingPoints(input.kind, sure)) {
@@ -90,29 +89,27 @@ export function garmentAsWorn(input: GarmentInput): Garment {
   }
 }
 
-/** A sleeve from the centre back is half the shoulders and the sleeve (how shirts are measured; common practice). */
-function sleeveAlone(told: Map<PointId, PointTaken>, belongs: ReadonlySet<PointId>): void {
-  const whole = told.get('sleeveFromCentreBack')
-  const shoulders = told.get('shoulderWidth')
-  if (whole === undefined || shoulders === undefined || told.has('sleeveLength') || !belongs.has('sleeveLength')) return
-  const mm = whole.mm - shoulders.mm / 2
-  if (!isLength(mm)) return
-  const from = isTold(whole) && isTold(shoulders) ? whole.from : 'label'
-  told.set('sleeveLength', { mm, sdMm: Math.hypot(whole.sdMm, shoulders.sdMm / 2), from })
-}
-
 /** An elastic waist goes so much further than it lies: a band with elastic at the back only a tenth, one all round a third (from memory). */
 export const ELASTIC_GOES = 0.25
 const stretchedAs = ({ elasticWaist }: Made, waist: PointTaken | undefined): number =>
   elasticWaist && waist !== undefined ? waist.mm * (1 + ELASTIC_GOES) : 0
 
-/** Front and back rise together make the crotch length. */
-function bothRises(told: Map<PointId, PointTaken>, belongs: ReadonlySet<PointId>): void {
-  const front = told.get('frontRise')
-  const back = told.get('backRise')
-  if (front === undefined || back === undefined || told.has('crotchLength') || !belongs.has('crotchLength')) return
-  const from = isTold(front) && isTold(back) ? front.from : 'label'
-  told.set('crotchLength', { mm: front.mm + back.mm, sdMm: Math.hypot(front.sdMm, back.sdMm), from })
+/** What two told points make together: point = one + share × other (common practice). */
+const OF_TWO: { point: PointId; one: PointId; other: PointId; share: number }[] = [
+  { point: 'crotchLength', one: 'frontRise', other: 'backRise', share: 1 },
+  // a sleeve from the centre back is half the shoulders and the sleeve, as shirts are measured
+  { point: 'sleeveLength', one: 'sleeveFromCentreBack', other: 'shoulderWidth', share: -1 / 2 }
+]
+function ofTwo(told: Map<PointId, PointTaken>, belongs: ReadonlySet<PointId>): void {
+  for (const { point, one: first, other: second, share } of OF_TWO) {
+    const one = told.get(first)
+    const other = told.get(second)
+    if (one === undefined || other === undefined || told.has(point) || !belongs.has(point)) continue
+    const mm = one.mm + share * other.mm
+    if (mm <= 0) continue
+    const from = isTold(one) && isTold(other) ? one.from : 'label'
+    told.set(point, { mm, sdMm: Math.hypot(one.sdMm, share * other.sdMm), from })
+  }
 }
 
 /** Of the variance of one person's figures so much is common to all of them: the same tape, the same habit (from memory). */

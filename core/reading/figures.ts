@@ -210,12 +210,12 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
   const kept: Figure[] = []
   const stretched = figures.filter(({ qualifiers }) => qualifiers.has('stretched')).map(asItGoes)
   const groups = new Map<Label, Figure[]>()
-  for (const one of figures) {
+  for (const one of figures.map(asItLies)) {
     const group = groups.get(one.label)
     if (group) group.push(one)
     else groups.set(one.label, [one])
   }
-  for (const group of [...groups.values()].map((some) => some.map(asItLies))) {
+  for (const group of groups.values()) {
     const joint = group.every(({ again }) => !again)
     const live = group.filter((one) => !one.qualifiers.has('stretched'))
     for (const one of group) if (one.qualifiers.has('stretched')) asides.push({ quantity: one.quantity, because: 'detail' })

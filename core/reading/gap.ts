@@ -10,8 +10,9 @@ import type { Token } from './tokens.ts'
 export const NEVER = 1e9
 const FURTHEST = 40
 
+const COMMA = 0.7
 const SOFT: Record<string, number> = {
-  ',': 0.7,
+  ',': COMMA,
   ';': 1.2,
   '/': 0.5,
   '|': 1,
@@ -72,9 +73,10 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
       if (endsSentence(tokens, at)) cost += 2
       else if (token.text === ',' && before && (isWholePart(tokens, at, label, quantity) || isFromItsTop(tokens, terms, label, quantity)))
         cost += 0.2
-      else if (token.text === ',' && before && at === label.to && asideEnds(tokens, terms, at, to) > at) {
-        cost += 0.3
-        at = asideEnds(tokens, terms, at, to)
+      else if (token.text === ',' && before && at === label.to) {
+        const end = asideEnds(tokens, terms, at, to)
+        cost += end > at ? 0.3 : COMMA
+        at = end
       } else if (token.text === ';' && before && at === label.to && at + 1 === quantity.from && startsLine(tokens, label.from)) {
         cost -= 0.15
         joint = true

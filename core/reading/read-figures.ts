@@ -69,7 +69,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
       ? { ...link, label: { ...link.label, role: 'detail' as const, points: [] } }
       : link
   )
-  const shared: Link[] = joint.shared.map(({ quantity, label }) => ({ quantity, label, before: true, again: false, cost: 0 }))
+  const shared = joint.shared.map(({ quantity, label }) => surely(quantity, label))
   const same = sameThere(tokens, terms, text.original, names, links)
   const named = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...same, ...pairs]
   const answer = named.length === 0 && listing.asked !== undefined ? loneAnswer(open, listing.asked) : null
@@ -185,9 +185,11 @@ function oneSize(measures: Reading['measures']): Reading['measures'] {
 function loneAnswer(open: readonly Quantity[], asked: Asked): Link | null {
   const [one, another] = open.filter(({ problem }) => problem === null)
   if (one === undefined || another !== undefined) return null
-  return { quantity: one, label: labelAt(one, asked === 'waistStretchedMm' ? 'waist' : asked), before: true, again: false, cost: 0 }
+  return surely(one, labelAt(one, asked === 'waistStretchedMm' ? 'waist' : asked))
 }
 
+/** A link that nothing was weighed for. */
+const surely = (quantity: Quantity, label: Link['label']): Link => ({ quantity, label, before: true, again: false, cost: 0 })
 const labelAt = ({ from }: Quantity, name: PointName): Link['label'] => ({
   from,
   to: from,
@@ -205,13 +207,7 @@ function pairLinks(pairs: readonly [Quantity, Quantity][], first: PointName, sec
         [one, first],
         [other, second]
       ] as const
-    ).map(([quantity, point]) => ({
-      quantity,
-      label: labelAt(quantity, point),
-      before: true,
-      again: false,
-      cost: 0
-    }))
+    ).map(([quantity, point]) => surely(quantity, labelAt(quantity, point)))
   )
 }
 

@@ -7,6 +7,7 @@ import type { Label } from './label.ts'
 import type { PointName } from './languages/lexicon.ts'
 import { endsSentence } from './layout.ts'
 import type { Link } from './link.ts'
+import { WITH } from './not-a-name.ts'
 import type { Quantity } from './quantities.ts'
 import { meaning, means, type Terms, termAt } from './terms.ts'
 import type { Token } from './tokens.ts'
@@ -39,14 +40,15 @@ function sleevesBefore(tokens: readonly Token[], labels: readonly Label[], index
   const before = labels[place]
   if (before?.points[0] !== 'sleeveLength' || before.points.length > 1 || used.has(before)) return false
   let from = before.from
-  while (from > 0 && before.from - from < OPENING && tokens[from - 1]?.kind === 'word' && !WITH.test(tokens[from - 1]?.text ?? '')) from--
+  while (from > 0 && before.from - from < OPENING && tokens[from - 1]?.kind === 'word' && !hasThem(tokens[from - 1]?.text ?? '')) from--
   const opens = from === 0 || tokens[from - 1]?.kind === 'break' || endsSentence(tokens, from - 1)
   for (let at = before.to; at < label.from; at++) if (tokens[at]?.kind === 'break' || endsSentence(tokens, at)) return false
   return opens
 }
 /** “The balloon sleeves”: so many words before the name at the most. */
 const OPENING = 2
-const WITH = /^(?:with|mit|avec|con|met|med|z|has)$/
+/** “with balloon sleeves”, “has balloon sleeves”: the sentence speaks of what has them. */
+const hasThem = (word: string): boolean => word === 'has' || WITH.test(word)
 
 /** Wide at the cuff, the wrist, the hem, the opening. */
 function isWideAtEnd(tokens: readonly Token[], terms: Terms, at: number): boolean {

@@ -91,8 +91,7 @@ export const garmentOwned = z.object({
 export const STATUSES = ['watching', 'asked', 'bought', 'passed'] as const
 export const VERDICTS = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told'] as const
 
-/** What the seller answered, pasted by the person. */
-/** `asked`: what the panel asked for when it came. */
+/** What the seller answered, pasted by the person; `asked`: what the panel asked for when it came. */
 const answer = z.object({ id, text: z.string(), at: time, asked: maybe(z.union([point, z.literal('waistStretchedMm')])) })
 /** A price as the page told it. */
 const told = z.object({ amount, currency: z.string() })

@@ -18,14 +18,17 @@ const LOOSER_MM: Record<Fit, number> = { close: 0, regular: 0, loose: 25, oversi
 const TOLD_SD_MM = 12
 const ASSUMED_SD = ELASTIC_GOES * 0.4
 
+/** How much further than it lies an elastic waist goes, mm; 0 where there is none. */
+export const elasticGoes = ({ made, points }: Garment): number =>
+  made.elasticWaist ? Math.max(0, made.waistStretchedMm - (points.get('waist')?.mm ?? made.waistStretchedMm)) : 0
+
 /** undefined: no elastic, or no figure of how it lies. */
 export function elasticWaist(garment: Garment, fit: Fit, body: BodyTaken, measure: BodyMeasureId): Want | undefined {
   const { made, assumed } = garment
   const lies = garment.points.get('waist')?.mm
   if (!made.elasticWaist || lies === undefined) return undefined
-  const goes = Math.max(0, made.waistStretchedMm - lies)
   const most = body.mm + LOOSER_MM[fit]
-  const least = Math.min(most, body.mm + TO_SPARE_MM - goes)
+  const least = Math.min(most, body.mm + TO_SPARE_MM - elasticGoes(garment))
   return {
     least,
     ideal: Math.min(most, Math.max(least, body.mm - SHORTER_MM)),

@@ -8,7 +8,7 @@ import { girthAtBand } from './band-height.ts'
 import type { BodyMeasureId } from './body.ts'
 import { afterTrying } from './diary.ts'
 import { type EaseRow, easeFor, FREE_MM } from './ease.ts'
-import { elasticWaist } from './elastic-waist.ts'
+import { elasticGoes, elasticWaist } from './elastic-waist.ts'
 import { toleranceAt } from './tolerance.ts'
 import type { Target, Want } from './want.ts'
 import type { Favourite, Tried, Wearer } from './wearer.ts'
@@ -57,7 +57,8 @@ export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favouri
 function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBody): Want | undefined {
   const band = row.point === 'waist' && SHAPE[garment.kind] === 'legs' ? girthAtBand(garment, body) : undefined
   const drawnIn = row.point === 'hem' && isDrawnIn(garment)
-  const measure = drawnIn ? body.get('waistGirth') : (band ?? body.get(row.body))
+  const against = drawnIn ? 'waistGirth' : row.body
+  const measure = band ?? body.get(against)
   if (measure === undefined) return undefined
   const elastic = row.point === 'waist' ? elasticWaist(garment, wearer.fit, measure, row.body) : undefined
   if (elastic !== undefined) return { ...elastic, because: [...elastic.because, ...(band?.because ?? [])] }
@@ -78,12 +79,12 @@ function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBod
     most: measure.mm + hip + (free ? FREE_MM : idealEase + (tableMost - tableIdeal)),
     sdMm: Math.hypot(measure.sdMm, own?.sdMm ?? 0),
     from: 'body',
-    measure: drawnIn ? 'waistGirth' : row.body,
+    measure: against,
     basedOn: measure.basedOn,
     because: [
       {
         code: drawnIn ? 'target.drawn-in' : 'target.body',
-        values: { body: drawnIn ? 'waistGirth' : row.body, mm: measure.mm, ease: idealEase, fit: wearer.fit },
+        values: { body: against, mm: measure.mm, ease: idealEase, fit: wearer.fit },
         point: row.point
       },
       ...(band?.because ?? [])
@@ -142,13 +143,8 @@ function boundsOf(garment: Garment, body: WholeBody): [PointId, Want][] {
     must('neck', 'headGirth', 0)
     if (!hasShortSleeves(garment, body)) must('cuff', 'handGirth', 0)
   }
-  if (['trousers', 'jeans', 'shorts', 'skirt'].includes(garment.kind)) {
-    const { elasticWaist, waistStretchedMm } = garment.made
-    const lies = garment.points.get('waist')?.mm
-    if (!elasticWaist) must('waist', 'hipGirth', 0)
-    else if (garment.told.waistStretchedMm !== undefined && lies !== undefined)
-      must('waist', 'hipGirth', Math.min(0, lies - waistStretchedMm))
-  }
+  const goesTold = !garment.made.elasticWaist || garment.told.waistStretchedMm !== undefined
+  if (['trousers', 'jeans', 'shorts', 'skirt'].includes(garment.kind) && goesTold) must('waist', 'hipGirth', -elasticGoes(garment))
   return bounds
 }
 

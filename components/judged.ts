@@ -3,7 +3,7 @@ import type { Made } from '../core/garment/garment-input.ts'
 import type { GarmentKind } from '../core/garment/kinds.ts'
 import type { Aim, Plan } from '../core/plan/plan.ts'
 import type { Correction, Reading } from '../core/reading/reading.ts'
-import type { Reckoning } from '../core/reckon.ts'
+import type { Ask, Reckoning } from '../core/reckon.ts'
 
 /** Why a page gave no text; each has its own sentence. */
 export type PageProblem = 'browser-page' | 'store-page' | 'pdf' | 'empty' | 'other-origin-frame' | 'no-permission' | 'tab-gone' | 'failed'
@@ -69,4 +69,7 @@ export const sizeToChoose = ({ reading, corrections }: Pick<Judged, 'reading' | 
 export const severalSizes = ({ issues }: Judged['reading']) => issues.find(({ code }) => code === 'reading.several-sizes')
 /** '': none. */
 export const sizeChosen = (corrections: Judged['corrections']): string => corrections.findLast((one) => 'size' in one)?.size ?? ''
+/** What to ask the seller first; with a size to choose nothing need be asked yet. */
+export const questionForSeller = (judged: Pick<Judged, 'reckoning' | 'reading' | 'corrections'>): Ask | undefined =>
+  sizeToChoose(judged) === null ? judged.reckoning?.ask.find(({ body }) => body === undefined) : undefined
 export const moneyReasons = ({ because }: Reckoning): string[] => because.filter(aboutMoney).map(({ text }) => text)

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks'
 import type { Ask } from '../../core/reckon.ts'
 import { Facts } from '../facts.tsx'
-import { type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
+import { type Judged, questionForSeller, verdictReasons } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { asSentences, useWords } from '../words.tsx'
 
@@ -22,8 +22,7 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer, onBody }
   const { reckoning } = judged
   if (reckoning === null) return null
   const { verdict, ask } = reckoning
-  // with a size to choose first, nothing need be asked yet
-  const forSeller = sizeToChoose(judged) !== null ? undefined : ask.find(({ body }) => body === undefined)
+  const forSeller = questionForSeller(judged)
   const leave = verdict === 'leave-it'
   const little = verdict === 'too-little-told'
   const keep = (

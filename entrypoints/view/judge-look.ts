@@ -1,5 +1,5 @@
 /** From what is saved to what a page shows: the request of a look, and everything around its answer. Pure. */
-import type { Judged } from '../../components/judged.ts'
+import { type Judged, questionForSeller } from '../../components/judged.ts'
 import type { Who } from '../../components/who-bar.tsx'
 import { madeAs } from '../../core/garment/construction.ts'
 import { garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
@@ -9,7 +9,7 @@ import { garmentFrom } from '../../core/reading/garment-from.ts'
 import { mergeReadings } from '../../core/reading/merge-readings.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
 import type { Asked, Correction, Reading } from '../../core/reading/reading.ts'
-import type { Reckoning, ReckonRequest } from '../../core/reckon.ts'
+import type { ReckonRequest } from '../../core/reckon.ts'
 import { siteOf } from '../../core/records/look-text.ts'
 import { personFor } from '../../core/records/owned.ts'
 import { bodyFrom, requestFor } from '../../core/records/request-for.ts'
@@ -56,8 +56,8 @@ export const readAnswer = (text: string, kind: GarmentKind | null, units: Units,
   readListing({ text, units, ...(kind === null ? {} : { kind }), ...(asked === undefined ? {} : { asked }) })
 
 /** What the seller was asked for last, as far as a figure can answer it. */
-export function askedOf(reckoning: Reckoning | null): Asked | undefined {
-  const first = reckoning?.ask.find(({ body }) => body === undefined)
+export function askedOf(judged: Judged): Asked | undefined {
+  const first = questionForSeller(judged)
   return first?.point ?? (first?.about === 'waistStretchedMm' ? first.about : undefined)
 }
 

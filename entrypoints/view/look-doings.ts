@@ -56,7 +56,7 @@ export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookP
     onAnswer: (text) => {
       if (look === null) return
       const now = stamp()
-      const asked = askedOf(judgedLook?.judged.reckoning ?? null)
+      const asked = judgedLook === null ? undefined : askedOf(judgedLook.judged)
       set({
         answers: [...look.answers, { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }],
         corrections: withoutAnswered(look, readAnswer(text, judgedLook?.judged.kind ?? null, 'cm', asked))

@@ -99,6 +99,23 @@ for (const [thousands, times] of [
   })
   first ??= each
 }
+// texts made to hurt: one piece over and over, four times as often
+for (const [what, piece] of [
+  ['heads of columns', 'inch cm\n30 76\n'],
+  ['bare figures under one head', '1 2 3 4 '],
+  ['notes on a name', 'thigh is flat '],
+  ['rows of a table', 'waist\t30\t76\n']
+] as const) {
+  const [short, fourfold] = [2_000, 8_000].map((times) => median(() => readListing({ text: `inch cm\n${piece.repeat(times)}` }), 5, 1))
+  if (short === undefined || fourfold === undefined) throw new Error('no times')
+  rows.push({
+    name: `${what}, 8,000 in one text`,
+    value: fourfold,
+    unit: 'ms',
+    ratio: (4 * short) / fourfold,
+    against: 'four times 2,000 (1: linear)'
+  })
+}
 for (const { name, value, unit, ratio } of rows)
   console.log(`${name}: ${value.toFixed(3)} ${unit}${ratio === null ? '' : ` (ratio ${ratio.toFixed(2)})`}`)
 writeResults('reading', rows)

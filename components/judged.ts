@@ -1,6 +1,6 @@
 /** What a popup and a panel are given: a listing as read, what the person set right, and the answer. Made by the page, drawn by the components. */
 import type { Made } from '../core/garment/garment-input.ts'
-import type { GarmentKind } from '../core/garment/kinds.ts'
+import type { GarmentKind } from '../core/ids/kinds.ts'
 import type { Aim, Plan } from '../core/plan/plan.ts'
 import type { Correction, Reading } from '../core/reading/reading.ts'
 import type { Ask, Reckoning } from '../core/reckon.ts'

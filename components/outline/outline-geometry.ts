@@ -1,5 +1,5 @@
 /** The outline of a garment with the lines of a plan, to scale, in mm. Pure. */
-import type { GarmentKind } from '../../core/garment/kinds.ts'
+import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Job } from '../../core/plan/plan.ts'
 import type { Line, Spot } from './curve.ts'
 import { legsOutline } from './legs-outline.ts'

@@ -1,6 +1,6 @@
 /** A garment drawn to scale with the stitching lines a plan moves: those that go dotted, those that come tacked. */
 import { useId } from 'preact/hooks'
-import type { GarmentKind } from '../../core/garment/kinds.ts'
+import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Plan } from '../../core/plan/plan.ts'
 import { useWidth } from '../use-width.ts'
 import { useWords, type Words } from '../words.tsx'

@@ -1,6 +1,6 @@
 /** Correcting a stated figure under its own tape: value, unit, flat or around, "not this point", and the way back. */
 import { useState } from 'preact/hooks'
-import { isGirth, type PointId } from '../../core/garment/points.ts'
+import { isGirth, type PointId } from '../../core/ids/points.ts'
 import { type LengthUnit, parseLength } from '../../core/length.ts'
 import type { Basis } from '../../core/reading/reading.ts'
 import { LengthField } from '../length-field.tsx'

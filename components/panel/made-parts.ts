@@ -1,6 +1,6 @@
 /** The parts of a garment's make that a page shows and lets set, by shape. */
 import type { Made } from '../../core/garment/garment-input.ts'
-import { type GarmentKind, SHAPE, type Shape } from '../../core/garment/kinds.ts'
+import { type GarmentKind, SHAPE, type Shape } from '../../core/ids/kinds.ts'
 
 export type YesNo =
   | 'felledSeams'

@@ -1,6 +1,6 @@
 /** The listing's own words with what was read of them marked in place. Pure: places in, pieces out; text stays text. */
 import type { Stated } from '../../core/garment/issue.ts'
-import { isGirth } from '../../core/garment/points.ts'
+import { isGirth } from '../../core/ids/points.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import type { Saying } from '../../core/words/reason.ts'
 import { isQuoted } from './point-rows.ts'

@@ -1,6 +1,6 @@
 /** The panel beside a page: the answer first, then everything it stands on, in one column. */
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { GarmentKind } from '../../core/garment/kinds.ts'
+import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Aim } from '../../core/plan/plan.ts'
 import type { Correction } from '../../core/reading/reading.ts'
 import type { Fit } from '../../core/wearer/body.ts'

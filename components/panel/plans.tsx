@@ -1,5 +1,5 @@
 /** The plans side by side: least work, closest fit, a tailor; what is alike is shown once; doing nothing stands below. */
-import type { PointId } from '../../core/garment/points.ts'
+import type { PointId } from '../../core/ids/points.ts'
 import type { Aim, Plan } from '../../core/plan/plan.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import { LevelStitches } from '../tape/level-stitches.tsx'

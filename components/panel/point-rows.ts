@@ -1,10 +1,10 @@
 /** A row for every point there is something to say of: what was stated, where it lies, what the plan makes of it. Pure. */
 import type { Stated } from '../../core/garment/issue.ts'
-import { type GarmentKind, SHAPE } from '../../core/garment/kinds.ts'
-import { isGirth, POINTS_OF, type PointId } from '../../core/garment/points.ts'
+import { type GarmentKind, SHAPE } from '../../core/ids/kinds.ts'
+import { isGirth, POINTS_OF, type PointId } from '../../core/ids/points.ts'
 import { figure, type LengthUnit, toMm, type Units } from '../../core/length.ts'
 import type { Basis, Correction, MeasureReading } from '../../core/reading/reading.ts'
-import { countsToo } from '../../core/reading/second-look.ts'
+import { countsToo } from '../../core/reading/request/second-look.ts'
 import type { Reckoning } from '../../core/reckon.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import { gapState, type PointShown } from '../tape/tape-words.ts'

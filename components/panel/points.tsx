@@ -1,6 +1,6 @@
 /** The points of measure: a whole tape for what is outside or unsure, one line for what is inside; each can be corrected in place. */
 import { useId, useState } from 'preact/hooks'
-import { POINTS_OF, type PointId } from '../../core/garment/points.ts'
+import { POINTS_OF, type PointId } from '../../core/ids/points.ts'
 import type { Correction, MeasureReading } from '../../core/reading/reading.ts'
 import type { Judged } from '../judged.ts'
 import { Tape } from '../tape/tape.tsx'

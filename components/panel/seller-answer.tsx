@@ -1,8 +1,8 @@
 /** What the seller answered: pasted, read, and set beside the first reading. Both are kept; the newer leads. */
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { PointId } from '../../core/garment/points.ts'
+import type { PointId } from '../../core/ids/points.ts'
 import type { MeasureReading } from '../../core/reading/reading.ts'
-import { countsToo } from '../../core/reading/second-look.ts'
+import { countsToo } from '../../core/reading/request/second-look.ts'
 import type { Judged } from '../judged.ts'
 import { TypedText } from '../typed-text.tsx'
 import { useWords } from '../words.tsx'

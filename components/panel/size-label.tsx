@@ -1,8 +1,8 @@
 /** What stands on the size label: read, or typed from a picture. It makes measures likely, never certain. */
 import { useId, useState } from 'preact/hooks'
-import { labelsOf } from '../../core/reading/garment-from.ts'
-import { labelEvidence } from '../../core/reading/label-evidence.ts'
 import type { Correction } from '../../core/reading/reading.ts'
+import { labelsOf } from '../../core/reading/request/garment-from.ts'
+import { labelEvidence } from '../../core/reading/sizes/label-evidence.ts'
 import type { Judged } from '../judged.ts'
 import { useWords } from '../words.tsx'
 

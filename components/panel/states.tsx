@@ -1,6 +1,6 @@
 /** What a page shows when there is no answer yet: nothing to read, nobody to judge it for, a kind that is not known. Each says what to do next. */
 import { useState } from 'preact/hooks'
-import { GARMENT_KINDS, type GarmentKind } from '../../core/garment/kinds.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../core/ids/kinds.ts'
 import type { PageProblem } from '../judged.ts'
 import { TypedText } from '../typed-text.tsx'
 import { useWords } from '../words.tsx'

@@ -1,5 +1,5 @@
 /** What moves: the outline with its seams, the same in words, and the same as a table. */
-import type { PointId } from '../../core/garment/points.ts'
+import type { PointId } from '../../core/ids/points.ts'
 import type { Job } from '../../core/plan/plan.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import { movesOf } from '../outline/moves.ts'

@@ -1,5 +1,5 @@
 /** A tape in words: the aria-label of the drawing, the gap's words beside a point, and the table cell. */
-import { isGirth, type PointId } from '../../core/garment/points.ts'
+import { isGirth, type PointId } from '../../core/ids/points.ts'
 import type { GapShown } from '../../core/reckon.ts'
 import { uncapped, type Words } from '../words.tsx'
 import { NINE_IN_TEN } from './tape-geometry.ts'

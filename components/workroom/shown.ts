@@ -1,7 +1,7 @@
 /** What the workroom's pages are given. Records have these fields and more; a page asks for no other. */
-import type { AlterationId } from '../../core/alterations/ids.ts'
-import type { GarmentKind } from '../../core/garment/kinds.ts'
-import type { PointId } from '../../core/garment/points.ts'
+import type { AlterationId } from '../../core/ids/alterations.ts'
+import type { GarmentKind } from '../../core/ids/kinds.ts'
+import type { PointId } from '../../core/ids/points.ts'
 import type { Units } from '../../core/length.ts'
 import type { Means, OwnLimits } from '../../core/plan/means.ts'
 import type { Reckoning, Verdict } from '../../core/reckon.ts'

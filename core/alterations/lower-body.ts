@@ -1,8 +1,8 @@
 /** Trousers, jeans, shorts, and the waist of skirts. Amounts are around, all seams together. MEM from memory, CP common practice, no source. */
 import { allowanceAt, isFelled } from '../garment/construction.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../garment/kinds.ts'
-import type { PointId } from '../garment/points.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
+import type { PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
 import { letOutHolds, slopeBetween } from './geometry.ts'
 import type { Line, Row, SharedLimit } from './row.ts'

@@ -1,4 +1,4 @@
-import type { SeamId } from '../garment/seams.ts'
+import type { SeamId } from '../ids/seams.ts'
 
 /** What is opened first, and what stands against a job, in minutes. One table each; all from memory, settings. */
 export const PREPARATIONS = { waistband: 15, sides: 15, hem: 8, lining: 20, armhole: 25, cuff: 12, seat: 10, inseam: 8 } as const

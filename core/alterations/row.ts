@@ -1,10 +1,10 @@
 /** The shape of a row in the tables of alterations, and of the option it makes on one garment. */
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../garment/kinds.ts'
-import type { PointId } from '../garment/points.ts'
-import type { SeamId } from '../garment/seams.ts'
+import type { AlterationId } from '../ids/alterations.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
+import type { PointId } from '../ids/points.ts'
+import type { SeamId } from '../ids/seams.ts'
 import type { Saying } from '../words/reason.ts'
-import type { AlterationId } from './ids.ts'
 import type { Penalty, Preparation } from './minutes.ts'
 
 export type Effects = Partial<Record<PointId, number>>

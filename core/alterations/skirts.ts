@@ -1,6 +1,6 @@
 /** Skirts, and the skirts of dresses. */
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../garment/kinds.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
 import { CIRCLE_SLOPE, slopeBetween } from './geometry.ts'
 import { letOut } from './lower-body.ts'

@@ -1,6 +1,6 @@
 /** Sleeves and cuffs. MEM from memory, CP common practice, no source. */
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../garment/kinds.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
 import type { Effects, Row } from './row.ts'
 

@@ -1,8 +1,9 @@
 /** What was taken for granted of make and cloth: only what could change a plan for this kind, each with how to look for it. */
+
+import { SHAPE } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
 import type { Garment } from './garment-as-worn.ts'
 import type { Made } from './garment-input.ts'
-import { SHAPE } from './kinds.ts'
 
 const MATTERS: Record<'legs' | 'skirt' | 'upper' | 'whole' | 'none', (keyof Made)[]> = {
   legs: [

@@ -1,8 +1,9 @@
 /** What cloth does: grows, shrinks, keeps needle holes, stretches, slows the work. */
+
+import type { GarmentKind } from '../ids/kinds.ts'
+import { isGirth, type PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
 import type { Cloth, Structure, Trait } from './garment-input.ts'
-import type { GarmentKind } from './kinds.ts'
-import { isGirth, type PointId } from './points.ts'
 
 export interface ClothTaken {
   structure: Structure

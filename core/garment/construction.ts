@@ -2,10 +2,11 @@
  * How a garment is made, where it is not told: assumed by kind, always shown as assumed, each a figure the person can set.
  * Source of the table: common practice, from memory.
  */
+
+import type { GarmentKind } from '../ids/kinds.ts'
+import type { SeamId } from '../ids/seams.ts'
 import { isDepth } from '../length.ts'
 import type { Made } from './garment-input.ts'
-import type { GarmentKind } from './kinds.ts'
-import type { SeamId } from './seams.ts'
 
 const EVERY: Made = {
   tailored: false,

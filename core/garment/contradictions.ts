@@ -1,8 +1,9 @@
 /** Told figures that cannot all be true of one garment. Nothing is thrown away: the person is shown both and asked to look. */
+
+import type { PointId } from '../ids/points.ts'
 import { said, type Wording } from '../words/say.ts'
 import { type Garment, isTold } from './garment-as-worn.ts'
 import type { Issue } from './issue.ts'
-import type { PointId } from './points.ts'
 
 /** `small` is never larger than `large`, but for what a tape may be off. */
 const ORDER: { small: PointId; large: PointId; spareMm: number }[] = [

@@ -1,12 +1,12 @@
 /** GarmentInput → Garment: every point once, what is missing worked out and marked, construction and cloth made whole. */
 
+import type { GarmentKind } from '../ids/kinds.ts'
+import { isGirth, POINTS, POINTS_OF, type PointId } from '../ids/points.ts'
 import { isDepth, isLength } from '../length.ts'
 import { type ClothTaken, clothTaken, type WornChange, wornChange } from './cloth.ts'
 import { madeAs } from './construction.ts'
 import type { GarmentInput, GarmentMeasure, Made, Source, Use } from './garment-input.ts'
-import type { GarmentKind } from './kinds.ts'
 import { missingPoints } from './missing-points.ts'
-import { isGirth, POINTS, POINTS_OF, type PointId } from './points.ts'
 
 export interface PointTaken {
   mm: number

@@ -1,7 +1,7 @@
 /** What is told of a garment, from a listing, a label or one's own tape. All lengths mm, girths around. */
-import type { GarmentKind } from './kinds.ts'
-import type { PointId } from './points.ts'
-import type { SeamId } from './seams.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
+import type { PointId } from '../ids/points.ts'
+import type { SeamId } from '../ids/seams.ts'
 
 export const TRAITS = [
   'rigid',

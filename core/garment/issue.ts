@@ -1,7 +1,8 @@
 /** A doubt about what was told: where it stands, what it could mean, and a sentence that says what to do next. */
+
+import type { PointId } from '../ids/points.ts'
 import type { LengthUnit } from '../length.ts'
 import type { Values } from '../words/reason.ts'
-import type { PointId } from './points.ts'
 
 /** What was written, and where: text.slice(start, end) reproduces `text`. */
 export interface Stated {

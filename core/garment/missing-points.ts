@@ -9,8 +9,8 @@
  * the line lies between); T4 US Commercial Standard CS135-46, men's shirts, 8 sizes;
  * T5 a state police shirt; T7 a chino table, 7 sizes (its rises stand without the band: 40 mm added).
  */
-import type { GarmentKind } from './kinds.ts'
-import type { PointId } from './points.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
+import type { PointId } from '../ids/points.ts'
 
 interface Line {
   kinds: GarmentKind[]

@@ -1,5 +1,5 @@
 /** What the person can do and pay. */
-import type { AlterationId } from '../alterations/ids.ts'
+import type { AlterationId } from '../ids/alterations.ts'
 
 export type Level = 1 | 2 | 3 | 4 | 5
 export interface Means {

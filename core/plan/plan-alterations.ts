@@ -2,14 +2,14 @@
 
 import type { Option } from '../alterations/row.ts'
 import { timeFactor } from '../garment/cloth.ts'
-import { evaluate, isUsed, type Outcome } from './evaluate.ts'
-import { toMarks } from './marks.ts'
 import type { Aim, Plan } from './plan.ts'
 import { type PlanContext, planFrom } from './plan-from.ts'
-import { type Amounts, type PlanPoint, type Problem, pointsOf, problemFor } from './problem.ts'
-import { solve } from './solve.ts'
-import { usefulOptions, withoutIdleRescues } from './useful.ts'
-import { withinLevel } from './within-means.ts'
+import { evaluate, isUsed, type Outcome } from './solve/evaluate.ts'
+import { toMarks } from './solve/marks.ts'
+import { type Amounts, type PlanPoint, type Problem, pointsOf, problemFor } from './solve/problem.ts'
+import { solve } from './solve/solve.ts'
+import { usefulOptions, withoutIdleRescues } from './solve/useful.ts'
+import { withinLevel } from './solve/within-means.ts'
 
 /** The usual mark, mm. */
 export const MARK_MM = 2

@@ -1,16 +1,17 @@
 /** A solved problem as a plan that a person can read: jobs, lines, limits, what stays wrong and why, level, minutes, cost. */
-import { ALTERATIONS } from '../alterations/ids.ts'
+
 import type { Line, Option, Refusal } from '../alterations/row.ts'
 import { mendingOf } from '../garment/condition.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentInput } from '../garment/garment-input.ts'
-import type { PointId } from '../garment/points.ts'
+import { ALTERATIONS } from '../ids/alterations.ts'
+import type { PointId } from '../ids/points.ts'
 import { type Gap, overshoot } from '../wearer/gaps.ts'
 import { say, type Wording } from '../words/say.ts'
-import { effectOn, evaluate, isUsed } from './evaluate.ts'
 import type { Means } from './means.ts'
 import type { Aim, Job, Misfit, Plan } from './plan.ts'
-import { type Amounts, type Problem, softPast } from './problem.ts'
+import { effectOn, evaluate, isUsed } from './solve/evaluate.ts'
+import { type Amounts, type Problem, softPast } from './solve/problem.ts'
 
 export interface PlanContext {
   garment: Garment

@@ -1,7 +1,7 @@
 /** A plan: the jobs, what comes of them and what stays wrong. All lengths mm. */
-import type { AlterationId } from '../alterations/ids.ts'
-import type { PointId } from '../garment/points.ts'
-import type { SeamId } from '../garment/seams.ts'
+import type { AlterationId } from '../ids/alterations.ts'
+import type { PointId } from '../ids/points.ts'
+import type { SeamId } from '../ids/seams.ts'
 
 export type Aim = 'least-work' | 'closest-fit' | 'tailor'
 

@@ -1,6 +1,6 @@
 /** Issues of a reading: a code with values, its sentence made by say(). */
 import type { Issue, Stated } from '../garment/issue.ts'
-import type { PointId } from '../garment/points.ts'
+import type { PointId } from '../ids/points.ts'
 import type { Units } from '../length.ts'
 import type { Values } from '../words/reason.ts'
 import { say } from '../words/say.ts'

@@ -2,18 +2,18 @@
  * A listing's text and structured data, read: text → terms → quantities → names and figures → measures, and what else is told.
  * Never throws, whatever the text; time grows with its length. All places are in `listing.text` as given, and go on into `added`.
  */
-import { clothOf, wrongSum } from './cloth.ts'
-import { faultsOf } from './faults.ts'
+import { clothOf, wrongSum } from './facts/cloth.ts'
+import { faultsOf } from './facts/faults.ts'
+import { currencyOf, priceOf } from './facts/price.ts'
+import { colourOf, conditionOf, madeOf, useOf } from './facts/told.ts'
 import { issue } from './issues.ts'
-import { languageOf } from './language.ts'
-import { moreText } from './more-text.ts'
-import { currencyOf, priceOf } from './price.ts'
+import { moreText } from './page-data/more-text.ts'
+import { type StructuredRead, structuredOf } from './page-data/structured.ts'
 import { readFigures } from './read-figures.ts'
 import type { ListingText, Reading } from './reading.ts'
-import { sizeLabelsIn } from './size-labels-in.ts'
-import { type StructuredRead, structuredOf } from './structured.ts'
-import { readText, readTokens, tokenise } from './text.ts'
-import { colourOf, conditionOf, madeOf, useOf } from './told.ts'
+import { sizeLabelsIn } from './sizes/size-labels-in.ts'
+import { languageOf } from './text/language.ts'
+import { readText, readTokens, tokenise } from './text/text.ts'
 
 /** Longer than any listing; it is read all the same. */
 const LONG = 100_000

@@ -1,8 +1,8 @@
 /** What was read in a listing. Every figure carries its place in the text. */
 import type { ConditionId, GarmentInput, Made, Structure, Trait } from '../garment/garment-input.ts'
 import type { Issue, Stated } from '../garment/issue.ts'
-import type { GarmentKind } from '../garment/kinds.ts'
-import type { PointId } from '../garment/points.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
+import type { PointId } from '../ids/points.ts'
 import type { Units } from '../length.ts'
 
 export type Basis = 'flat' | 'around' | 'length'

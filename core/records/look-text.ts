@@ -3,7 +3,7 @@
  * of a record writes it whole. So: TEXT_KEPT characters of text (about a hundred printed pages), the rest is left out and
  * `textCutFrom` says how long it was; a structured block or an address that is longer than its bound is left out.
  */
-import { jsonBlock } from '../reading/json-block.ts'
+import { jsonBlock } from '../reading/page-data/json-block.ts'
 
 export const TEXT_KEPT = 200_000
 const STRUCTURED_KEPT = 100_000

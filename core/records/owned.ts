@@ -1,5 +1,5 @@
 /** Garments owned and people: the few rules that go past one record. */
-import type { GarmentKind } from '../garment/kinds.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
 import { patch, put } from './change.ts'
 import type { Records } from './database.ts'
 import { all, one } from './find.ts'

@@ -1,5 +1,5 @@
 import type { GarmentInput } from '../garment/garment-input.ts'
-import type { GarmentKind } from '../garment/kinds.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
 import type { Means } from '../plan/means.ts'
 import type { ReckonRequest } from '../reckon.ts'
 import type { Body, Fit } from '../wearer/body.ts'

@@ -7,8 +7,8 @@
  * TM227 US Army TM 10-227 · TM8400 US Army TM 10-8400-201-23 · THREADS a sewing periodical, set-in sleeves, 2021 ·
  * T2 a shirt table (GB/T 1335 style) · MEM from memory.
  */
-import type { GarmentKind } from '../garment/kinds.ts'
-import type { PointId } from '../garment/points.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
+import type { PointId } from '../ids/points.ts'
 import type { BodyMeasureId, Fit } from './body.ts'
 
 export interface EaseRow {

@@ -1,6 +1,6 @@
 /** Where the garment is beside what is wanted, on the tape of today: growth and shrinkage are taken into the band. */
 import { type Garment, isTold, type PointTaken } from '../garment/garment-as-worn.ts'
-import type { PointId } from '../garment/points.ts'
+import type { PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
 import type { Target, Want } from './want.ts'
 

@@ -1,8 +1,8 @@
 /** What is wanted at each point, before the cloth: from a body, from a favourite, or both (the favourite wins where it has the point). */
 import { stretchUsed } from '../garment/cloth.ts'
 import { type Garment, isTold } from '../garment/garment-as-worn.ts'
-import { SHAPE } from '../garment/kinds.ts'
-import { isGirth, POINTS, type PointId } from '../garment/points.ts'
+import { SHAPE } from '../ids/kinds.ts'
+import { isGirth, POINTS, type PointId } from '../ids/points.ts'
 import { isLength, LONGEST_MM } from '../length.ts'
 import { girthAtBand } from './band-height.ts'
 import type { BodyMeasureId } from './body.ts'

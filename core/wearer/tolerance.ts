@@ -3,7 +3,7 @@
  * narrower (common practice). Over: trade tolerances for finished garments (a maker's published woven-trouser and shirt
  * tolerances, half measures doubled to girths); where none was read, from memory.
  */
-import { isGirth, type PointId } from '../garment/points.ts'
+import { isGirth, type PointId } from '../ids/points.ts'
 
 const OVER_MM: Partial<Record<PointId, number>> = {
   waist: 25,

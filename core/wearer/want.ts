@@ -1,5 +1,5 @@
 /** What is wanted at a point, before the cloth. All mm. */
-import type { PointId } from '../garment/points.ts'
+import type { PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
 import type { BodyMeasureId } from './body.ts'
 

@@ -1,5 +1,5 @@
 /** Who it is for: a body, a fit, and garments that are liked. All lengths mm, girths around. */
-import type { PointId } from '../garment/points.ts'
+import type { PointId } from '../ids/points.ts'
 import type { Body, Fit } from './body.ts'
 
 export interface Wearer {

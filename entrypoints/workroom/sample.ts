@@ -1,8 +1,8 @@
 /** An invented person with a small wardrobe and three kept listings, to try things with: all marked "Sample", all removed in one press. */
-import type { GarmentKind } from '../../core/garment/kinds.ts'
-import type { PointId } from '../../core/garment/points.ts'
-import { garmentFrom } from '../../core/reading/garment-from.ts'
+import type { GarmentKind } from '../../core/ids/kinds.ts'
+import type { PointId } from '../../core/ids/points.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
+import { garmentFrom } from '../../core/reading/request/garment-from.ts'
 import { type ReckonRequest, reckon } from '../../core/reckon.ts'
 import { type Change, put, remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'

@@ -9,7 +9,7 @@
 import { readFileSync, writeFileSync } from 'node:fs'
 import { readListing } from '../../core/reading/read-listing.ts'
 import type { ListingText, Reading } from '../../core/reading/reading.ts'
-import { garmentFrom } from '../../core/reading/garment-from.ts'
+import { garmentFrom } from '../../core/reading/request/garment-from.ts'
 import { reckon, whatWouldChange } from '../../core/reckon.ts'
 import { cases } from '../corpus/cases.ts'
 import { randomFrom, requestFrom } from '../law/requests.ts'
@@ -68,7 +68,8 @@ if (what === 'keep') {
     const before = kept[n++] ?? ''
     if (line === before) continue
     const at = [...line].findIndex((letter, place) => letter !== before[place])
-    if (differ++ < 5) console.log(`${line.slice(0, 24)} …\n  before: ${before.slice(at - 60, at + 100)}\n  now:    ${line.slice(at - 60, at + 100)}`)
+    if (differ++ < 5)
+      console.log(`${line.slice(0, 24)} …\n  before: ${before.slice(at - 60, at + 100)}\n  now:    ${line.slice(at - 60, at + 100)}`)
   }
   console.log(`${n} answers, ${differ} differ`)
   process.exit(differ > 0 || n !== kept.length - 1 ? 1 : 0)

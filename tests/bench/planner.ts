@@ -2,11 +2,11 @@
  * The planner against HiGHS on the same problems in one run: the same optimum on 2,000 problems (any difference fails), times and their ratio,
  * growth with points and alterations, and the whole reckoning with and without outlook. Rows go into tests/bench/results.json.
  */
-import { evaluate } from '../../core/plan/evaluate.ts'
-import { toMarks } from '../../core/plan/marks.ts'
-import type { Problem } from '../../core/plan/problem.ts'
-import { solve } from '../../core/plan/solve.ts'
-import { usefulOptions } from '../../core/plan/useful.ts'
+import { evaluate } from '../../core/plan/solve/evaluate.ts'
+import { toMarks } from '../../core/plan/solve/marks.ts'
+import type { Problem } from '../../core/plan/solve/problem.ts'
+import { solve } from '../../core/plan/solve/solve.ts'
+import { usefulOptions } from '../../core/plan/solve/useful.ts'
 import { reckon } from '../../core/reckon.ts'
 import { AIMS, ours, problemOf } from '../law/problems.ts'
 import { randomFrom, requestFrom } from '../law/requests.ts'

@@ -2,7 +2,7 @@
  * Does following what it says pay? Simulated listings (tests/bench/simulator.ts), decided by the verdict, after up to three questions, by the price that
  * it gives, and by the ways that people have without it; each against knowing everything. Run by `npm run bench`; writes tests/bench/results.json.
  */
-import type { PointId } from '../../core/garment/points.ts'
+import type { PointId } from '../../core/ids/points.ts'
 import { type Reckoning, reckon, type Verdict } from '../../core/reckon.ts'
 import { type Row, writeResults } from './results.ts'
 import { myShare, sideBySide } from './side-by-side.ts'

@@ -1,7 +1,7 @@
 /** The simulated world put to the product: what is told becomes a request, what is true tells whether it works out. */
 
 import type { GarmentInput, Made } from '../../core/garment/garment-input.ts'
-import { POINTS, type PointId } from '../../core/garment/points.ts'
+import { POINTS, type PointId } from '../../core/ids/points.ts'
 import type { Means } from '../../core/plan/means.ts'
 import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
 import { BODY_MEASURES, type Body } from '../../core/wearer/body.ts'

@@ -1,7 +1,7 @@
 /** A corpus case: the text as a seller would write it, all that must be read in it, and what it teaches. */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../core/garment/garment-input.ts'
-import type { GarmentKind } from '../../core/garment/kinds.ts'
-import type { PointId } from '../../core/garment/points.ts'
+import type { GarmentKind } from '../../core/ids/kinds.ts'
+import type { PointId } from '../../core/ids/points.ts'
 import type { AsideReason, Basis, ListingText } from '../../core/reading/reading.ts'
 
 type Unit = 'in' | 'cm' | 'mm'

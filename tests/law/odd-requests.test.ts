@@ -1,8 +1,8 @@
 /** Whatever figures come in, the planner answers: it throws only on its own mistakes. */
 import { describe, expect, it } from 'vitest'
 import type { GarmentInput, Made } from '../../core/garment/garment-input.ts'
-import { GARMENT_KINDS } from '../../core/garment/kinds.ts'
-import { POINTS } from '../../core/garment/points.ts'
+import { GARMENT_KINDS } from '../../core/ids/kinds.ts'
+import { POINTS } from '../../core/ids/points.ts'
 import { type ReckonRequest, reckon, whatWouldChange } from '../../core/reckon.ts'
 import { BODY_MEASURES, FITS } from '../../core/wearer/body.ts'
 import { randomFrom } from './requests.ts'

@@ -1,9 +1,9 @@
 /** Laws of the reader: whatever the text. A failure prints its seed; a law that applied to nothing fails. */
 import fc from 'fast-check'
 import { expect, test } from 'vitest'
-import { garmentFrom } from '../../core/reading/garment-from.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
 import type { Reading } from '../../core/reading/reading.ts'
+import { garmentFrom } from '../../core/reading/request/garment-from.ts'
 import { cases } from '../corpus/cases.ts'
 
 const RUNS = 300

@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import { alterationsFor } from '../../core/alterations/alterations-for.ts'
 import { garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
-import { POINTS, type PointId } from '../../core/garment/points.ts'
+import { POINTS, type PointId } from '../../core/ids/points.ts'
 import type { Plan } from '../../core/plan/plan.ts'
 import { type Reckoning, type ReckonRequest, reckon, type Verdict } from '../../core/reckon.ts'
 import { faultsOf, misfitFaults } from './checker.ts'

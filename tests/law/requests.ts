@@ -1,8 +1,8 @@
 /** Invented requests of every kind from a seed: garments around what their wearer wants, made and woven every way. Prints nothing; the caller names the seed. */
 
 import type { GarmentInput, GarmentMeasure, Made, Trait } from '../../core/garment/garment-input.ts'
-import { GARMENT_KINDS, type GarmentKind } from '../../core/garment/kinds.ts'
-import { POINTS_OF, type PointId } from '../../core/garment/points.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../core/ids/kinds.ts'
+import { POINTS_OF, type PointId } from '../../core/ids/points.ts'
 import type { Means } from '../../core/plan/means.ts'
 import type { ReckonRequest } from '../../core/reckon.ts'
 import type { Wearer } from '../../core/wearer/wearer.ts'

@@ -6,8 +6,8 @@
  */
 import { describe, expect, it } from 'vitest'
 import { garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
-import type { GarmentKind } from '../../core/garment/kinds.ts'
-import type { PointId } from '../../core/garment/points.ts'
+import type { GarmentKind } from '../../core/ids/kinds.ts'
+import type { PointId } from '../../core/ids/points.ts'
 
 const rows: { table: string; kind: GarmentKind; told: [PointId, number]; other: [PointId, number] }[] = [
   { table: 'T1, size 30', kind: 'trousers', told: ['waist', 800.1], other: ['hip', 952.5] },

@@ -2,9 +2,9 @@
 import Fraction from 'fraction.js'
 import Qty from 'js-quantities'
 import { expect, test } from 'vitest'
-import { numberAt } from '../../core/reading/numbers.ts'
+import { numberAt } from '../../core/reading/quantities/numbers.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
-import { tokensOf } from '../../core/reading/tokens.ts'
+import { tokensOf } from '../../core/reading/text/tokens.ts'
 
 /** Lengths a skirt can have, so that each is read. */
 test.each([

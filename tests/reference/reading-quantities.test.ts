@@ -4,8 +4,8 @@
  */
 import Recognizers from '@microsoft/recognizers-text-suite'
 import { expect, test } from 'vitest'
-import { quantitiesOf } from '../../core/reading/quantities.ts'
-import { readText } from '../../core/reading/text.ts'
+import { quantitiesOf } from '../../core/reading/quantities/quantities.ts'
+import { readText } from '../../core/reading/text/text.ts'
 import { cases } from '../corpus/cases.ts'
 
 const CULTURES: Record<string, string> = { en: 'en-us', de: 'de-de', fr: 'fr-fr', es: 'es-es', it: 'it-it', nl: 'nl-nl' }

@@ -3,8 +3,8 @@ import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { expect, test } from 'vitest'
-import { WEARABLE } from '../../core/reading/schema-measures.ts'
-import { structuredOf } from '../../core/reading/structured.ts'
+import { WEARABLE } from '../../core/reading/page-data/schema-measures.ts'
+import { structuredOf } from '../../core/reading/page-data/structured.ts'
 
 const types = readFileSync(join(dirname(createRequire(import.meta.url).resolve('schema-dts')), 'schema.d.ts'), 'utf8')
 const declared = (type: string): string[] => {

@@ -6,8 +6,8 @@
  */
 import jstat from 'jstat'
 import { describe, expect, it } from 'vitest'
-import { valueOfKnowing } from '../../core/plan/ask.ts'
-import { DRAWS, heavyTailed, normalDraws, normalQuantile } from '../../core/plan/draws.ts'
+import { valueOfKnowing } from '../../core/plan/ask/ask.ts'
+import { DRAWS, heavyTailed, normalDraws, normalQuantile } from '../../core/plan/outlook/draws.ts'
 import { wholeBody } from '../../core/wearer/whole-body.ts'
 import { CONDITIONAL_BANDS } from './ansur-bands.ts'
 

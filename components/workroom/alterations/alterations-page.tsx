@@ -1,6 +1,6 @@
 /** Help: what can be altered, on which kinds, by how much, how hard and how long, as the reckoning itself has it. */
 import { useState } from 'preact/hooks'
-import { GARMENT_KINDS, type GarmentKind } from '../../../core/garment/kinds.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../../core/ids/kinds.ts'
 import { say } from '../../../core/words/say.ts'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { gapKind } from '../../tape/tape-words.ts'

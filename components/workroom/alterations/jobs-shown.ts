@@ -3,12 +3,12 @@
  * figures, since a limit follows the garment. Pure; lengths mm, girths around.
  */
 import { CATALOGUE } from '../../../core/alterations/catalogue.ts'
-import type { AlterationId } from '../../../core/alterations/ids.ts'
 import { RESCUES } from '../../../core/alterations/minutes.ts'
 import type { Row } from '../../../core/alterations/row.ts'
 import { type Garment, garmentAsWorn } from '../../../core/garment/garment-as-worn.ts'
-import { GARMENT_KINDS, type GarmentKind } from '../../../core/garment/kinds.ts'
-import { POINTS_OF, type PointId } from '../../../core/garment/points.ts'
+import type { AlterationId } from '../../../core/ids/alterations.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../../core/ids/kinds.ts'
+import { POINTS_OF, type PointId } from '../../../core/ids/points.ts'
 import type { Saying } from '../../../core/words/reason.ts'
 
 /** Where a figure comes from, without naming who printed it. */

@@ -1,7 +1,7 @@
 /** The person's own ease: how much larger than the body a kind is wanted at each point, in one fit, beside the table's. */
 import { useState } from 'preact/hooks'
-import { GARMENT_KINDS, type GarmentKind } from '../../../core/garment/kinds.ts'
-import { POINTS, type PointId } from '../../../core/garment/points.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../../core/ids/kinds.ts'
+import { POINTS, type PointId } from '../../../core/ids/points.ts'
 import { FITS, type Fit } from '../../../core/wearer/body.ts'
 import { easeFor } from '../../../core/wearer/ease.ts'
 import { useWords } from '../../words.tsx'

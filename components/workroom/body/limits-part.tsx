@@ -1,7 +1,7 @@
 /** The person's own limits: how far a job may go, instead of the usual limit; 0 rules it out. What is physically there stays the bound. */
 import { useState } from 'preact/hooks'
-import { ALTERATIONS, type AlterationId } from '../../../core/alterations/ids.ts'
-import { GARMENT_KINDS, type GarmentKind } from '../../../core/garment/kinds.ts'
+import { ALTERATIONS, type AlterationId } from '../../../core/ids/alterations.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../../core/ids/kinds.ts'
 import type { OwnLimits } from '../../../core/plan/means.ts'
 import { useWords } from '../../words.tsx'
 import { LimitWords } from '../alterations/alterations-page.tsx'

@@ -1,5 +1,5 @@
 /** What a tailor asks for each job, and what the notions for it cost: the person's own figures; a job without one stays without a price. */
-import { ALTERATIONS, type AlterationId } from '../../../core/alterations/ids.ts'
+import { ALTERATIONS, type AlterationId } from '../../../core/ids/alterations.ts'
 import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
 import { Field } from '../field.tsx'

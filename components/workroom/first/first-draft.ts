@@ -1,6 +1,6 @@
 /** Everything typed and chosen on the first visit: kept until it is saved. */
-import type { GarmentKind } from '../../../core/garment/kinds.ts'
-import type { PointId } from '../../../core/garment/points.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import type { PointId } from '../../../core/ids/points.ts'
 import type { Units } from '../../../core/length.ts'
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
 import type { GarmentFields, PersonFields } from '../shown.ts'

@@ -1,6 +1,6 @@
 /** What somebody shops for, and the fewest measures that matter for it: without these nothing is judged, or the commonest job is not seen. */
-import type { GarmentKind } from '../../../core/garment/kinds.ts'
-import type { PointId } from '../../../core/garment/points.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import type { PointId } from '../../../core/ids/points.ts'
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
 
 export const SHOPPED_FOR = ['legs', 'skirts', 'shirts', 'jackets', 'dresses'] as const

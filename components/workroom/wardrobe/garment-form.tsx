@@ -1,7 +1,7 @@
 /** A garment owned: its name, kind and measures, each flat or around. */
 import { useState } from 'preact/hooks'
-import { GARMENT_KINDS, type GarmentKind } from '../../../core/garment/kinds.ts'
-import { isGirth, type PointId } from '../../../core/garment/points.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../../core/ids/kinds.ts'
+import { isGirth, type PointId } from '../../../core/ids/points.ts'
 import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'

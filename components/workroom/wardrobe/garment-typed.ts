@@ -1,7 +1,7 @@
 /** A garment's measures as typed: text and flat or around for each point, and the way to figures and back. Pure. */
 
-import type { GarmentKind } from '../../../core/garment/kinds.ts'
-import { isGirth, POINTS_OF, type PointId } from '../../../core/garment/points.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import { isGirth, POINTS_OF, type PointId } from '../../../core/ids/points.ts'
 import type { Units } from '../../../core/length.ts'
 import type { GarmentFields } from '../shown.ts'
 import { typedLength } from '../typed.ts'

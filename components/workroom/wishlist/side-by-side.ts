@@ -1,5 +1,5 @@
 /** Two or three kept listings at the same points, on one stretch of tape each. Pure. */
-import { POINTS, POINTS_OF, type PointId } from '../../../core/garment/points.ts'
+import { POINTS, POINTS_OF, type PointId } from '../../../core/ids/points.ts'
 import type { Units } from '../../../core/length.ts'
 import type { Band, GapShown } from '../../../core/reckon.ts'
 import { tapeInput } from '../../tape/tape.tsx'

@@ -3,8 +3,8 @@
  * They are written as people write them; case, accents, hyphens and glued dots are evened out when the table is read.
  */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
-import type { GarmentKind } from '../../garment/kinds.ts'
-import type { PointId } from '../../garment/points.ts'
+import type { GarmentKind } from '../../ids/kinds.ts'
+import type { PointId } from '../../ids/points.ts'
 
 /** Points as sellers name them: some depend on the kind of garment (see points-by-kind.ts). */
 export type PointName =

@@ -8,10 +8,11 @@
  * waist 819–840–890, hip 1020–1040–1100; jacket chest 1010–1060–1105, waist 850–915–978, hem 1020–1080–1140; coat chest 1050–1110–1180, waist
  * 890–980–1070, hip 1060–1120–1220, sleeve 595–620–640; waistcoat chest 990–1020–1065, waist 820–850–900; skirt waist as trousers, hip 1020–1040–1100.
  */
-import type { AlterationId } from '../../../core/alterations/ids.ts'
+
 import type { GarmentInput, Made } from '../../../core/garment/garment-input.ts'
-import type { GarmentKind } from '../../../core/garment/kinds.ts'
-import type { PointId } from '../../../core/garment/points.ts'
+import type { AlterationId } from '../../../core/ids/alterations.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import type { PointId } from '../../../core/ids/points.ts'
 import type { Means } from '../../../core/plan/means.ts'
 import type { ReckonRequest, Verdict } from '../../../core/reckon.ts'
 import type { Wearer } from '../../../core/wearer/wearer.ts'

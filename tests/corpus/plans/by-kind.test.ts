@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { GARMENT_KINDS } from '../../../core/garment/kinds.ts'
+import { GARMENT_KINDS } from '../../../core/ids/kinds.ts'
 import { reckon } from '../../../core/reckon.ts'
 import { byKind } from './by-kind.ts'
 import { garment } from './plan-case.ts'

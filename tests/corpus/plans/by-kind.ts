@@ -2,9 +2,9 @@
  * For every kind three requests: one that wears as it is, one that alters, one to leave. Rowan's body, regular fit (core/wearer/ease.ts); a point
  * that a body does not judge is set against a favourite. The figures are realistic; the reason stands beside each, in figures.
  */
-import type { AlterationId } from '../../../core/alterations/ids.ts'
-import type { GarmentKind } from '../../../core/garment/kinds.ts'
-import type { PointId } from '../../../core/garment/points.ts'
+import type { AlterationId } from '../../../core/ids/alterations.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import type { PointId } from '../../../core/ids/points.ts'
 import type { Means } from '../../../core/plan/means.ts'
 import type { ReckonRequest, Verdict } from '../../../core/reckon.ts'
 import { garment } from './plan-case.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { CATALOGUE } from '../../../core/alterations/catalogue.ts'
-import { ALTERATIONS } from '../../../core/alterations/ids.ts'
+import { ALTERATIONS } from '../../../core/ids/alterations.ts'
 import { reckon } from '../../../core/reckon.ts'
 import { hasMessage } from '../../../core/words/say.ts'
 import { pairs } from './each-alteration.ts'

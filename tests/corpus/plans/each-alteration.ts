@@ -2,10 +2,11 @@
  * Each alteration twice: once where it is the answer, once where it is forbidden or useless. The bands are Rowan's, regular fit
  * (core/wearer/ease.ts); the arithmetic behind each amount stands beside it.
  */
-import type { AlterationId } from '../../../core/alterations/ids.ts'
+
 import type { GarmentInput, Made } from '../../../core/garment/garment-input.ts'
-import type { GarmentKind } from '../../../core/garment/kinds.ts'
-import type { PointId } from '../../../core/garment/points.ts'
+import type { AlterationId } from '../../../core/ids/alterations.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import type { PointId } from '../../../core/ids/points.ts'
 import type { Level } from '../../../core/plan/means.ts'
 import type { ReckonRequest } from '../../../core/reckon.ts'
 import { garment } from './plan-case.ts'

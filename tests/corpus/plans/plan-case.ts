@@ -1,7 +1,7 @@
-import type { AlterationId } from '../../../core/alterations/ids.ts'
 import type { GarmentInput, GarmentMeasure, Made } from '../../../core/garment/garment-input.ts'
-import type { GarmentKind } from '../../../core/garment/kinds.ts'
-import type { PointId } from '../../../core/garment/points.ts'
+import type { AlterationId } from '../../../core/ids/alterations.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import type { PointId } from '../../../core/ids/points.ts'
 import type { ReckonRequest, Verdict } from '../../../core/reckon.ts'
 
 /** One case: what is asked, what must come of it, and what it teaches. */

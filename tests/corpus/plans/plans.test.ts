@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import type { AlterationId } from '../../../core/alterations/ids.ts'
+import type { AlterationId } from '../../../core/ids/alterations.ts'
 import type { Job, Plan } from '../../../core/plan/plan.ts'
 import { reckon } from '../../../core/reckon.ts'
 import { cases } from './cases.ts'

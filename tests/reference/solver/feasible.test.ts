@@ -1,7 +1,7 @@
 /** The outlook's quick answers (by parts, with amounts and proofs kept) against HiGHS asked anew for every draw. */
 import { describe, expect, it } from 'vitest'
-import { Hands } from '../../../core/plan/outlook.ts'
-import { partsOf } from '../../../core/plan/parts.ts'
+import { Hands } from '../../../core/plan/outlook/outlook.ts'
+import { partsOf } from '../../../core/plan/solve/parts.ts'
 import { problemOf } from '../../law/problems.ts'
 import { randomFrom, requestFrom } from '../../law/requests.ts'
 import { leastOver } from './second-solver.ts'

@@ -1,6 +1,6 @@
 /** The problem written anew as a CPLEX LP text, sharing nothing with the planner's own model. */
 import type { Option } from '../../../core/alterations/row.ts'
-import type { Amounts, Problem } from '../../../core/plan/problem.ts'
+import type { Amounts, Problem } from '../../../core/plan/solve/problem.ts'
 
 const SOFT_BURDEN = 0.5
 const IDLE_BURDEN = 0.001

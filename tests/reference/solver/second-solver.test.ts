@@ -3,7 +3,7 @@
  * written anew. And the promise of the weights: misfit within one mark of the least there is, burden within a minute at equal misfit.
  */
 import { describe, expect, it } from 'vitest'
-import { evaluate } from '../../../core/plan/evaluate.ts'
+import { evaluate } from '../../../core/plan/solve/evaluate.ts'
 import { AIMS, ours, problemOf } from '../../law/problems.ts'
 import { randomFrom, requestFrom } from '../../law/requests.ts'
 import { leastMisfit, solveAgain } from './second-solver.ts'

@@ -1,7 +1,7 @@
 /** HiGHS (MIT, in WebAssembly) as a second, independent solver: presolve off, default tolerances, no gap. */
 import loadHighs from 'highs'
-import { evaluate } from '../../../core/plan/evaluate.ts'
-import type { Amounts, Problem } from '../../../core/plan/problem.ts'
+import { evaluate } from '../../../core/plan/solve/evaluate.ts'
+import type { Amounts, Problem } from '../../../core/plan/solve/problem.ts'
 import { lpText } from './lp.ts'
 
 const highs = await loadHighs()

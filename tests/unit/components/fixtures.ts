@@ -2,7 +2,7 @@
 import type { Judged } from '../../../components/judged.ts'
 import { madeAs } from '../../../core/garment/construction.ts'
 import type { Stated } from '../../../core/garment/issue.ts'
-import type { PointId } from '../../../core/garment/points.ts'
+import type { PointId } from '../../../core/ids/points.ts'
 import { type LengthUnit, toMm } from '../../../core/length.ts'
 import type { Job, Plan } from '../../../core/plan/plan.ts'
 import type { MeasureReading, Reading } from '../../../core/reading/reading.ts'

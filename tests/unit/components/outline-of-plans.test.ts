@@ -5,8 +5,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Measures, OutlineDrawing } from '../../../components/outline/outline-drawing.ts'
 import { outlineOf } from '../../../components/outline/outline-geometry.ts'
-import type { GarmentKind } from '../../../core/garment/kinds.ts'
-import type { PointId } from '../../../core/garment/points.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import type { PointId } from '../../../core/ids/points.ts'
 import { reckon } from '../../../core/reckon.ts'
 import type { Body } from '../../../core/wearer/body.ts'
 

@@ -1,7 +1,7 @@
 /** What is a cut of its own, and no fault: short sleeves, edges that are drawn in; and a sleeve told from the centre back. */
 import { describe, expect, it } from 'vitest'
-import type { GarmentKind } from '../../../core/garment/kinds.ts'
-import type { PointId } from '../../../core/garment/points.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import type { PointId } from '../../../core/ids/points.ts'
 import { reckon } from '../../../core/reckon.ts'
 import { garment } from '../../corpus/plans/plan-case.ts'
 import { rowan } from '../../corpus/plans/wearers.ts'

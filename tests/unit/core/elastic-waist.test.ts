@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { GarmentInput, Made } from '../../../core/garment/garment-input.ts'
-import { garmentFrom } from '../../../core/reading/garment-from.ts'
 import { readListing } from '../../../core/reading/read-listing.ts'
+import { garmentFrom } from '../../../core/reading/request/garment-from.ts'
 import { reckon } from '../../../core/reckon.ts'
 import type { Fit } from '../../../core/wearer/body.ts'
 import { rowan } from '../../corpus/plans/wearers.ts'

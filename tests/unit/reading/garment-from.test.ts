@@ -1,10 +1,10 @@
 /** From a reading to a request: corrections, doubts, labels, price; and a later answer beside a first reading. */
 import { describe, expect, test } from 'vitest'
-import { garmentFrom, priceFor } from '../../../core/reading/garment-from.ts'
-import { labelEvidence } from '../../../core/reading/label-evidence.ts'
-import { mergeReadings } from '../../../core/reading/merge-readings.ts'
 import { readListing } from '../../../core/reading/read-listing.ts'
 import type { Correction } from '../../../core/reading/reading.ts'
+import { garmentFrom, priceFor } from '../../../core/reading/request/garment-from.ts'
+import { mergeReadings } from '../../../core/reading/request/merge-readings.ts'
+import { labelEvidence } from '../../../core/reading/sizes/label-evidence.ts'
 
 const TEXT = 'Waist 16" flat, inseam 30", thigh 11" flat. £20'
 const reading = readListing({ title: 'Wool trousers', text: TEXT })

@@ -1,16 +1,16 @@
 /** Each stage of the reader alone. */
 import { describe, expect, test } from 'vitest'
-import { labelsOf } from '../../../core/reading/labels.ts'
-import { layoutOf } from '../../../core/reading/layout.ts'
-import { lexisOf } from '../../../core/reading/lexis.ts'
-import { linksOf } from '../../../core/reading/link.ts'
-import { normalise } from '../../../core/reading/normalise.ts'
-import { numberAt } from '../../../core/reading/numbers.ts'
-import { withoutRepeats } from '../../../core/reading/pairs.ts'
-import { quantitiesOf } from '../../../core/reading/quantities.ts'
-import { meaning, termsOf } from '../../../core/reading/terms.ts'
-import { isDenied, readText } from '../../../core/reading/text.ts'
-import { tokensOf } from '../../../core/reading/tokens.ts'
+import { linksOf } from '../../../core/reading/links/link.ts'
+import { labelsOf } from '../../../core/reading/names/labels.ts'
+import { numberAt } from '../../../core/reading/quantities/numbers.ts'
+import { withoutRepeats } from '../../../core/reading/quantities/pairs.ts'
+import { quantitiesOf } from '../../../core/reading/quantities/quantities.ts'
+import { layoutOf } from '../../../core/reading/text/layout.ts'
+import { lexisOf } from '../../../core/reading/text/lexis.ts'
+import { normalise } from '../../../core/reading/text/normalise.ts'
+import { meaning, termsOf } from '../../../core/reading/text/terms.ts'
+import { isDenied, readText } from '../../../core/reading/text/text.ts'
+import { tokensOf } from '../../../core/reading/text/tokens.ts'
 
 describe('normalise', () => {
   test.each([

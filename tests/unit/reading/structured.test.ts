@@ -1,9 +1,9 @@
 /** Structured data as pages really nest it. */
 import { expect, test } from 'vitest'
-import { jsonBlock } from '../../../core/reading/json-block.ts'
-import { currencyOf } from '../../../core/reading/price.ts'
+import { currencyOf } from '../../../core/reading/facts/price.ts'
+import { jsonBlock } from '../../../core/reading/page-data/json-block.ts'
+import { structuredOf } from '../../../core/reading/page-data/structured.ts'
 import { readListing } from '../../../core/reading/read-listing.ts'
-import { structuredOf } from '../../../core/reading/structured.ts'
 
 test('a block that is still a string is parsed', () => {
   expect(structuredOf(['{"@type":"Product","name":"Skirt"}'], undefined)).toMatchObject({ name: 'Skirt', broken: false })

@@ -1,0 +1,155 @@
+/** Everything found out, as the answer a page shows. */
+import type { Option, Refusal } from '../../alterations/row.ts'
+import { assumptionsOf } from '../../garment/assumptions.ts'
+import { mendingOf } from '../../garment/condition.ts'
+import { contradictions } from '../../garment/contradictions.ts'
+import type { Garment, PointTaken } from '../../garment/garment-as-worn.ts'
+import type { GarmentInput } from '../../garment/garment-input.ts'
+import type { Issue } from '../../garment/issue.ts'
+import type { PointId } from '../../ids/points.ts'
+import type { Band, Gap } from '../../wearer/gaps.ts'
+import type { Target } from '../../wearer/want.ts'
+import type { Reason } from '../../words/reason.ts'
+import { said, say, type Wording } from '../../words/say.ts'
+import { type Ask, asksFrom, questionFor } from '../ask/ask.ts'
+import type { ClothAnswers } from '../ask/cloth-answers.ts'
+import type { Means } from '../means.ts'
+import type { Outlook } from '../outlook/outlook.ts'
+import type { Misfit, Plan } from '../plan.ts'
+import { distinct, type Plans } from '../plan-alterations.ts'
+import { cautionsFor } from './cautions.ts'
+import { conversionsFor } from './conversions.ts'
+import { type NotTaken, notTaken } from './not-taken.ts'
+import { reasonsFor } from './reasons.ts'
+import { type Judged, judge, misfitAsItIs, missingFor, type Verdict } from './verdict.ts'
+import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
+
+export interface GapShown {
+  point: PointId
+  /** The tape today. */
+  garmentMm: number
+  from: PointTaken['from']
+  sdMm: number
+  band: Band | null
+  /** + too big, − too small, 0 inside. */
+  gapMm: number
+  because: Reason[]
+}
+
+export interface Reckoning {
+  verdict: Verdict
+  because: Reason[]
+  gaps: GapShown[]
+  /** Wanted, but neither told nor worked out. */
+  untold: { point: PointId; band: Band }[]
+  asItIs: { misfit: Misfit[]; chance: number | null }
+  plans: Plan[]
+  /** Other ways to move what is wrong, and why the advised plan does not take them. */
+  notTaken: NotTaken[]
+  chance: number | null
+  ask: Ask[]
+  worth: Worth | null
+  cautions: string[]
+  /** What is taken for granted of cloth and construction, and how to look for it. */
+  assumed: Reason[]
+  /** Changes of kind that would cut away all that stays wrong: offered apart, never part of a plan. */
+  conversions: Reason[]
+  issues: Issue[]
+}
+
+export interface Found {
+  input: GarmentInput
+  garment: Garment
+  target: Target
+  gaps: readonly Gap[]
+  options: readonly Option[]
+  refusals: readonly Refusal[]
+  plans: Plans
+  means: Means
+  outlook: Outlook | null
+  clothAnswers: readonly ClothAnswers[]
+  markMm: number
+}
+
+/** The verdict alone. */
+export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook }: Found): Verdict =>
+  judge({ garment, gaps, plans, means, markMm, chance: { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null } }).verdict
+
+export function answerFrom(
+  { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm }: Found,
+  wording: Wording
+): Reckoning {
+  const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
+  const judged: Judged = { garment, gaps, plans, means, markMm, chance }
+  const { verdict, advised } = judge(judged)
+  const missing = missingFor(garment, gaps)
+  const chanceOf = (plan: Plan | undefined): number | null =>
+    plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
+  const shown =
+    advised === undefined ? [] : distinct([advised, ...plans.own, ...(means.tailor && plans.tailor !== undefined ? [plans.tailor] : [])])
+  const worth = worthOf(
+    input.price,
+    advised === undefined ? mendingCost(input, means) : advised.cost,
+    means,
+    missing.length === 0 ? chanceOf(advised) : null,
+    verdict === 'wears-as-is' ? chance.own : null
+  )
+  const tailorCould =
+    !means.tailor &&
+    verdict !== 'alters-to-fit' &&
+    advised !== undefined &&
+    plans.tailor !== undefined &&
+    plans.tailor.misfit.length < advised.misfit.length
+  return {
+    verdict,
+    because: reasonsFor(
+      {
+        judged,
+        verdict,
+        advised,
+        tailorCould,
+        priced: input.price !== undefined,
+        mendingMinutes: mendingOf(input).minutes,
+        chanceAsItIs: chanceOf(undefined)
+      },
+      wording
+    ),
+    gaps: gaps.map(({ point, garmentMm, from, sdMm, band, gapMm, because }) => ({
+      point,
+      garmentMm,
+      from,
+      sdMm,
+      band,
+      gapMm,
+      because: because.map((one) => said(one, wording))
+    })),
+    untold: untold(garment, target),
+    asItIs: {
+      misfit: misfitAsItIs(gaps, ({ point, gapMm }) => say({ code: 'misfit.as-it-is', values: { mm: Math.abs(gapMm) }, point }, wording)),
+      chance: chanceOf(undefined)
+    },
+    plans: shown.map((plan) => ({ ...plan, chance: chanceOf(plan) })),
+    notTaken: advised === undefined ? [] : notTaken({ garment, gaps, options, refusals, means, markMm }, advised, wording),
+    chance: missing.length === 0 ? chanceOf(advised) : null,
+    ask:
+      missing.length > 0
+        ? askMissing(missing, wording)
+        : outlook === null
+          ? []
+          : asksFrom(outlook, clothAnswers, stakesOf(input.price, worth), wording),
+    worth,
+    cautions: cautionsFor(garment, input, advised).map((caution) => say(caution, wording)),
+    assumed: assumptionsOf(garment).map((one) => said(one, wording)),
+    conversions: conversionsFor(garment.kind, advised?.misfit ?? [], markMm).map((one) => said(one, wording)),
+    issues: contradictions(garment, wording)
+  }
+}
+
+const untold = (garment: Garment, target: Target): Reckoning['untold'] =>
+  [...target].flatMap(([point, { least, ideal, most }]) =>
+    garment.points.has(point) || ideal === null ? [] : [{ point, band: { least, ideal, most } }]
+  )
+
+/** What nothing can be judged without is asked first, whatever it is worth. */
+const askMissing = (missing: readonly PointId[][], wording: Wording): Ask[] =>
+  missing.flatMap((group) => group.slice(0, 1)).map((point) => ({ point, worth: 1, unit: 'score', question: questionFor(point, wording) }))

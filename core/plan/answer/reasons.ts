@@ -1,0 +1,114 @@
+/** Why: the sentences under the verdict, the most telling first. */
+import { edgeFold } from '../../alterations/geometry.ts'
+import type { Garment } from '../../garment/garment-as-worn.ts'
+import type { Gap } from '../../wearer/gaps.ts'
+import type { Reason, Saying } from '../../words/reason.ts'
+import { said, say, sayTogether, type Wording } from '../../words/say.ts'
+import type { Means } from '../means.ts'
+import type { Job, Plan } from '../plan.ts'
+import { type Judged, missingFor, unwantedFor, type Verdict } from './verdict.ts'
+
+export interface Judgement {
+  /** Is money of the question at all? */
+  priced: boolean
+  /** The chance that doing nothing fits; null without outlook. */
+  chanceAsItIs: number | null
+  /** Mending and care, in the plan's minutes. */
+  mendingMinutes: number
+  judged: Judged
+  verdict: Verdict
+  advised: Plan | undefined
+  /** A tailor is not at hand, and only one could do it. */
+  tailorCould: boolean
+}
+
+export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
+  const { judged, verdict, advised } = judgement
+  if (verdict === 'too-little-told') return missing(judged.garment, judged.gaps).map((saying) => said(saying, wording))
+  if (verdict === 'leave-it' && advised === undefined) return [said({ code: `verdict.never.${judged.garment.use}`, values: {} }, wording)]
+  const wrong = (advised?.misfit ?? [])
+    .filter(({ mm }) => Math.abs(mm) > judged.markMm)
+    .sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
+  return [
+    ...(verdict === 'wears-as-is' ? [said({ code: 'verdict.inside', values: {} }, wording)] : []),
+    ...(verdict === 'leave-it' ? [] : toDo(advised?.alterations ?? [], wording)),
+    ...wrong.map(({ point, mm }) => said({ code: 'verdict.stays', values: { mm: Math.abs(mm), way: wayOf(mm, point) }, point }, wording)),
+    // the worst one's own sentence, already made: what is needed and what the seams hold
+    ...wrong.slice(0, 1).map(({ point, because }): Reason => ({ code: 'verdict.why', values: {}, point, text: because })),
+    ...howSure(judgement).map((saying) => said(saying, wording))
+  ]
+}
+
+/** All the jobs in one sentence: do, amount, place. */
+function toDo(jobs: readonly Job[], wording: Wording): Reason[] {
+  if (jobs.length === 0) return []
+  const sentence = sayTogether(jobs.map(doing), wording)
+  return [{ code: 'verdict.do', values: { jobs: jobs.length }, text: say({ code: 'verdict.do', values: { sentence } }, wording) }]
+}
+
+/** Below this the chance is said as a warning. */
+const HALF = 0.5
+
+function howSure({ judged, verdict, advised, tailorCould, priced, mendingMinutes, chanceAsItIs }: Judgement): Saying[] {
+  const { chance, means } = judged
+  const sayings: Saying[] = []
+  const sure = advised === undefined ? null : advised.aim === 'tailor' ? chance.tailor : chance.own
+  const nothingWrong = advised?.misfit.every(({ mm }) => Math.abs(mm) <= judged.markMm) ?? false
+  if (verdict === 'wears-as-is' && chanceAsItIs !== null && chanceAsItIs < HALF)
+    sayings.push({ code: 'verdict.untold', values: { chance: chanceAsItIs } })
+  if (verdict === 'needs-a-tailor') sayings.push({ code: 'verdict.tailor', values: { level: advised?.level ?? 5, own: means.level } })
+  if (verdict === 'comes-close' && nothingWrong && sure !== null) sayings.push({ code: 'verdict.unlikely', values: { chance: sure } })
+  if (mendingMinutes > 0 && verdict !== 'leave-it') sayings.push({ code: 'verdict.mending', values: { minutes: mendingMinutes } })
+  if (tailorCould) sayings.push({ code: 'verdict.tailor-could', values: {} })
+  if (chance.own === null) sayings.push({ code: 'verdict.provisional', values: {} })
+  if (priced) sayings.push(...priceMissing(advised, means))
+  return sayings
+}
+
+/** A job as a sentence: do, amount, place. */
+export const doing = (job: Job): Saying => ({
+  code: `do.${job.id}.${job.direction}`,
+  values: { amount: job.amountMm, half: edgeFold(job.amountMm) },
+  alteration: job.id
+})
+
+const LONG: ReadonlySet<string> = new Set([
+  'inseam',
+  'outseam',
+  'sleeveLength',
+  'sleeveFromCentreBack',
+  'sleeveUnderarm',
+  'bodyLength',
+  'skirtLength',
+  'frontRise',
+  'backRise',
+  'crotchLength',
+  'napeToWaist',
+  'torsoLength',
+  'strap'
+])
+const WIDE: ReadonlySet<string> = new Set(['shoulderWidth', 'backWidth'])
+/** The word for being past an edge: too big or small, long or short, wide or narrow. */
+export function wayOf(mm: number, point: string): string {
+  if (LONG.has(point)) return mm > 0 ? 'long' : 'short'
+  if (WIDE.has(point)) return mm > 0 ? 'wide' : 'narrow'
+  return mm > 0 ? 'big' : 'small'
+}
+
+function missing(garment: Garment, gaps: readonly Gap[]): Saying[] {
+  const unwanted = unwantedFor(garment, gaps)
+  return missingFor(garment, gaps).map((group): Saying => {
+    if (garment.kind === 'other') return { code: 'verdict.kind-missing', values: {} }
+    const [first, second] = group
+    if (first === undefined) return { code: 'verdict.kind-missing', values: {} }
+    const code = unwanted.includes(group) ? 'verdict.wearer-missing' : 'verdict.missing'
+    return second === undefined ? { code, values: {}, point: first } : { code: `${code}-either`, values: { other: second }, point: first }
+  })
+}
+
+function priceMissing(plan: Plan | undefined, means: Means): Saying[] {
+  if (plan === undefined || plan.cost !== null) return []
+  if (plan.aim !== 'tailor') return [{ code: 'worth.hour-missing', values: {} }]
+  const job = plan.alterations.find(({ id }) => means.tailorPrices?.[id] === undefined)
+  return job === undefined ? [] : [{ code: 'worth.tailor-price-missing', values: {}, alteration: job.id }]
+}

@@ -1,0 +1,120 @@
+/** The verdict: one table, a case a row, read from the top; nothing else decides one. */
+import { NEVER } from '../../alterations/alterations-for.ts'
+import type { Garment } from '../../garment/garment-as-worn.ts'
+import { isTold } from '../../garment/garment-as-worn.ts'
+import type { GarmentKind } from '../../ids/kinds.ts'
+import { isGirth, type PointId } from '../../ids/points.ts'
+import { type Gap, overshoot } from '../../wearer/gaps.ts'
+import type { Means } from '../means.ts'
+import type { Misfit, Plan } from '../plan.ts'
+import type { Plans } from '../plan-alterations.ts'
+
+export type Verdict = 'wears-as-is' | 'alters-to-fit' | 'needs-a-tailor' | 'comes-close' | 'leave-it' | 'too-little-told'
+
+/** Worst first; too-little-told stands apart. */
+export const RANK: Partial<Record<Verdict, number>> = {
+  'leave-it': 0,
+  'comes-close': 1,
+  'needs-a-tailor': 2,
+  'alters-to-fit': 3,
+  'wears-as-is': 4
+}
+
+/** What the verdict looks at. Chances are null without the outlook: the verdict is then provisional and takes them as likely. */
+export interface Judged {
+  garment: Garment
+  gaps: readonly Gap[]
+  plans: Plans
+  means: Means
+  markMm: number
+  chance: { own: number | null; tailor: number | null }
+}
+
+/** Remainders that may still be called close, mm (from memory, settings). */
+const CLOSE_MM = { girth: 15, length: 25 }
+const LIKELY = 0.5
+const EPSILON = 1e-6
+
+const total = (misfit: readonly Misfit[]): number => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)
+const fits = (plan: Plan | undefined, markMm: number): boolean => plan !== undefined && total(plan.misfit) <= markMm + EPSILON
+const likely = (chance: number | null): boolean => chance === null || chance >= LIKELY
+const ownPlan = ({ plans }: Judged): Plan | undefined => plans.own[0]
+const tailorsPlan = ({ plans, means }: Judged): Plan | undefined => (means.tailor ? plans.tailor : undefined)
+
+const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged: Judged): Plan | undefined }[] = [
+  { when: ({ garment, gaps }) => missingFor(garment, gaps).length > 0, verdict: 'too-little-told' },
+  {
+    when: ({ gaps, markMm }) => gaps.reduce((sum, gap) => sum + (gap.judged ? Math.abs(gap.gapMm) : 0), 0) <= markMm + EPSILON,
+    verdict: 'wears-as-is'
+  },
+  { when: ({ garment }) => NEVER.has(garment.use), verdict: 'leave-it' },
+  { when: (judged) => fits(ownPlan(judged), judged.markMm) && likely(judged.chance.own), verdict: 'alters-to-fit', advised: ownPlan },
+  {
+    when: (judged) => fits(tailorsPlan(judged), judged.markMm) && likely(judged.chance.tailor),
+    verdict: 'needs-a-tailor',
+    advised: tailorsPlan
+  },
+  {
+    when: (judged) => fits(bestPlan(judged), judged.markMm) || comesClose(bestPlan(judged), judged.gaps),
+    verdict: 'comes-close',
+    advised: bestPlan
+  },
+  { when: () => true, verdict: 'leave-it', advised: bestPlan }
+]
+
+export function judge(judged: Judged): { verdict: Verdict; advised: Plan | undefined } {
+  const row = TABLE.find(({ when }) => when(judged))
+  return { verdict: row?.verdict ?? 'leave-it', advised: row?.advised?.(judged) }
+}
+
+/** The plan that leaves least wrong: one's own unless the tailor's leaves less by more than a mark. */
+function bestPlan(judged: Judged): Plan | undefined {
+  const own = ownPlan(judged)
+  const tailor = tailorsPlan(judged)
+  if (own === undefined || tailor === undefined) return own ?? tailor
+  return total(tailor.misfit) < total(own.misfit) - judged.markMm ? tailor : own
+}
+
+/** Small remainders only, none at the shoulders, none where the body could not pass or sit. */
+function comesClose(plan: Plan | undefined, gaps: readonly Gap[]): boolean {
+  if (plan === undefined) return false
+  return plan.misfit.every(({ point, mm }) => {
+    if (point === 'shoulderWidth') return false
+    const gap = gaps.find((one) => one.point === point)
+    const after = plan.after.find((one) => one.point === point)?.mm
+    if (gap?.bound !== undefined && after !== undefined && after < gap.bound - EPSILON) return false
+    return Math.abs(mm) <= CLOSE_MM[isGirth(point) ? 'girth' : 'length'] + EPSILON
+  })
+}
+
+/** Without these nothing is judged: each group needs one told and wanted point. */
+const NEEDED: Partial<Record<GarmentKind, PointId[][]>> = {
+  trousers: [['waist'], ['hip', 'thigh']],
+  jeans: [['waist'], ['hip', 'thigh']],
+  shorts: [['waist'], ['hip', 'thigh']],
+  jumpsuit: [['chest']],
+  skirt: [['waist', 'hip']],
+  other: [[]]
+}
+const TAILORED_NEEDS: PointId[][] = [['chest'], ['shoulderWidth']]
+
+const neededBy = (garment: Garment): PointId[][] =>
+  NEEDED[garment.kind] ?? (garment.kind === 'jacket' && garment.made.tailored ? TAILORED_NEEDS : [['chest']])
+
+/** The groups of points of which none is told (or wanted): empty when it can be judged. */
+export function missingFor(garment: Garment, gaps: readonly Gap[]): PointId[][] {
+  const judged = new Set(gaps.filter((gap) => gap.judged).map((gap) => gap.point))
+  return neededBy(garment).filter((group) => !group.some((point) => judged.has(point)))
+}
+
+/** Of those, the groups that the garment does tell: there it is the body or the favourite that is missing. */
+export const unwantedFor = (garment: Garment, gaps: readonly Gap[]): PointId[][] =>
+  missingFor(garment, gaps).filter((group) => group.length === 0 || group.some((point) => isTold(garment.points.get(point))))
+
+/** Misfit of doing nothing. */
+export const misfitAsItIs = (gaps: readonly Gap[], because: (gap: Gap) => string): Misfit[] =>
+  gaps.flatMap((gap): Misfit[] => {
+    if (!gap.judged || gap.band === null) return []
+    const mm = overshoot(gap.garmentMm, gap.band.least, gap.band.most)
+    return Math.abs(mm) < 0.5 ? [] : [{ point: gap.point, mm: Math.round(mm * 1000) / 1000, because: because(gap) }]
+  })

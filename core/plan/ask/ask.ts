@@ -1,0 +1,137 @@
+/**
+ * What is worth asking: the expected value of knowing one thing (EVPPI) — how much better the decision to buy or leave gets — from the
+ * same draws as the outlook. Buying is worth `gain` where it works out and `-loss` where it does not; leaving is worth nothing.
+ */
+import type { Made } from '../../garment/garment-input.ts'
+import type { PointId } from '../../ids/points.ts'
+import type { BodyMeasureId } from '../../wearer/body.ts'
+import { hasMessage, say, type Wording } from '../../words/say.ts'
+import type { Outlook } from '../outlook/outlook.ts'
+import type { Answerable } from '../outlook/unseen.ts'
+import type { ClothAnswers } from './cloth-answers.ts'
+
+export interface Ask {
+  point?: PointId
+  about?: keyof Made | 'stretch' | 'fibre'
+  /** Told, but so near an edge that a second look at the tape is worth it. */
+  again?: true
+  /** Not the seller's to answer: a measure of the person's own. */
+  body?: BodyMeasureId
+  worth: number
+  unit: 'money' | 'score'
+  question: string
+}
+
+export interface Stakes {
+  gain: number
+  loss: number
+  unit: 'money' | 'score'
+}
+/** Without money: a garment that works out counts 1, one that does not costs 1. */
+export const PLAIN_STAKES: Stakes = { gain: 1, loss: 1, unit: 'score' }
+
+/** Draws on either side that the expectation at one draw is smoothed over. */
+const WINDOW = 20
+/** So many times the spread that chance alone makes is taken for chance (from memory). */
+const CERTAINTY = 1.5
+const WORTH_SAYING = 0.005
+/** Past this chance nothing is asked for its own sake (from memory). */
+const SURE = 0.9
+
+/** Draws are made once, so their order is too. */
+const orders = new WeakMap<Float64Array, Uint16Array>()
+function orderOf(z: Float64Array): Uint16Array {
+  const known = orders.get(z)
+  if (known !== undefined) return known
+  const order = Uint16Array.from(z.keys()).sort((one, other) => (z[one] ?? 0) - (z[other] ?? 0))
+  orders.set(z, order)
+  return order
+}
+
+/**
+ * EVPPI from draws: the mean over answers z of the better of buying and leaving (0), less the better of both as things stand. What is expected at
+ * an answer is the mean over its neighbours, drawn in towards the mean of all by as much of their spread as chance alone would make: without
+ * that, every answer looks worth something where the decision hangs in the balance.
+ */
+export function valueOfKnowing(z: Float64Array, utility: readonly number[]): number {
+  const order = orderOf(z)
+  const draws = order.length
+  const upTo = new Float64Array(draws + 1)
+  for (let place = 0; place < draws; place++) upTo[place + 1] = (upTo[place] ?? 0) + (utility[order[place] ?? 0] ?? 0)
+  const all = (upTo[draws] ?? 0) / draws
+  const expected = new Float64Array(draws)
+  let spread = 0
+  let within = 0
+  for (let place = 0; place < draws; place++) {
+    const from = Math.max(0, place - WINDOW)
+    const to = Math.min(draws, place + WINDOW + 1)
+    const mean = ((upTo[to] ?? 0) - (upTo[from] ?? 0)) / (to - from)
+    expected[place] = mean
+    spread += (mean - all) ** 2
+    within += ((utility[order[place] ?? 0] ?? 0) - mean) ** 2
+  }
+  const byChance = within / (2 * WINDOW + 1)
+  const kept = spread > 0 ? Math.sqrt(Math.max(0, 1 - (CERTAINTY * byChance) / spread)) : 0
+  if (kept === 0) return 0
+  let known = 0
+  for (const mean of expected) known += Math.max(0, all + kept * (mean - all))
+  return Math.max(0, known / draws - Math.max(0, all))
+}
+
+export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], stakes: Stakes, wording: Wording): Ask[] {
+  const least = WORTH_SAYING * (stakes.gain + stakes.loss)
+  const { works, likely } = outlook
+  // where nothing works out no answer makes it
+  const uncertain = likely === 0 ? [] : outlook.uncertain()
+  const asked = [...valued(uncertain, works, stakes), ...valuedCloth(cloth, stakes)].filter(({ worth }) => worth > least)
+  const toAsk = ({ what, worth }: Valued): Ask => ({ ...what, worth, unit: stakes.unit, question: questionOf(what, wording) })
+  if (asked.length > 0 || likely > SURE) return asked.sort(byWorth).map(toAsk)
+  // nothing alone would change the decision: what would at the price where it hangs in the balance comes first, and is worth nothing at this one
+  return valued(uncertain, works, inTheBalance(likely, stakes))
+    .filter(({ worth }) => worth > least)
+    .sort(byWorth)
+    .map(({ what }) => toAsk({ what, worth: 0 }))
+}
+
+interface Valued {
+  what: Answerable['what']
+  worth: number
+}
+const byWorth = (one: Valued, other: Valued): number => other.worth - one.worth
+
+function valued(uncertain: readonly Answerable[], works: readonly boolean[], { gain, loss }: Stakes): Valued[] {
+  return uncertain.map(({ what, z, suits }) => {
+    const utility = works.map((one, i) => (one && suits?.[i] !== false ? gain : -loss))
+    return { what, worth: utility.every((one) => one === utility[0]) ? 0 : valueOfKnowing(z, utility) }
+  })
+}
+
+/** A few answers, each reckoned through by itself. */
+const valuedCloth = (cloth: readonly ClothAnswers[], { gain, loss }: Stakes): { what: Answerable['what']; worth: number }[] =>
+  cloth.map(({ about, answers }) => {
+    const worths = answers.map(({ share, likely }) => ({ share, buying: likely * gain - (1 - likely) * loss }))
+    const known = worths.reduce((sum, { share, buying }) => sum + share * Math.max(0, buying), 0)
+    const blind = worths.reduce((sum, { share, buying }) => sum + share * buying, 0)
+    return { what: { about }, worth: Math.max(0, known - Math.max(0, blind)) }
+  })
+
+/** As much at stake in all, shared so that buying is worth nothing as things stand. */
+function inTheBalance(likely: number, { gain, loss, unit }: Stakes): Stakes {
+  return { gain: (1 - likely) * (gain + loss), loss: likely * (gain + loss), unit }
+}
+
+function questionOf(what: Answerable['what'], wording: Wording): string {
+  if ('point' in what) {
+    const question = questionFor(what.point, wording)
+    return what.again === true ? say({ code: 'ask.again', values: { question } }, wording) : question
+  }
+  return 'about' in what
+    ? say({ code: `ask.about.${what.about}`, values: { span: 100 } }, wording)
+    : say({ code: 'ask.body', values: { body: what.body } }, wording)
+}
+
+/** A ready, polite question about one point. */
+export const questionFor = (point: PointId, wording: Wording): string =>
+  hasMessage(`ask.${point}`, wording.language)
+    ? say({ code: `ask.${point}`, values: { hipDepth: 200 }, point }, wording)
+    : say({ code: 'ask.any', values: {}, point }, wording)

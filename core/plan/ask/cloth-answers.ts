@@ -1,0 +1,77 @@
+/**
+ * What the seller could say of the cloth: each answer in turn is reckoned through. Only where it can matter: a knit of untold stretch that is worn
+ * closer than it would be without, and cloth that was never washed of which no fibre is told.
+ */
+import { type Garment, isTold } from '../../garment/garment-as-worn.ts'
+import type { Cloth } from '../../garment/garment-input.ts'
+import { isGirth } from '../../ids/points.ts'
+import type { Gap } from '../../wearer/gaps.ts'
+import type { Outlook } from '../outlook/outlook.ts'
+import type { ReckonRequest } from '../request.ts'
+
+export interface ClothAnswers {
+  about: 'stretch' | 'fibre'
+  /** How often it is so (from memory, settings), and the share of draws that then work out. */
+  answers: { share: number; likely: number }[]
+}
+
+/** null: as it is assumed where nothing is told. */
+interface Answer {
+  share: number
+  cloth: Cloth | null
+}
+const STRETCHES: Answer[] = [
+  { share: 0.25, cloth: { stretchPercent: 10 } },
+  { share: 0.5, cloth: null },
+  { share: 0.25, cloth: { stretchPercent: 50 } }
+]
+const fibre = (name: string): Cloth => ({ fibres: [{ fibre: name, percent: 100 }] })
+const FIBRES: Answer[] = [
+  // one that does not shrink
+  { share: 0.4, cloth: null },
+  { share: 0.4, cloth: fibre('cotton') },
+  { share: 0.2, cloth: fibre('viscose') }
+]
+/** A told figure may lie this many sd off. */
+const REACH_SD = 3
+
+/** A request set beside the wearer, and its outlook when it is asked for. */
+export interface Weighed {
+  garment: Garment
+  gaps: readonly Gap[]
+  outlook(): Outlook
+}
+
+/** `asAssumed` is the outlook with nothing told of the cloth; `weigh` goes through a request with an answer in it. */
+export function clothAnswers(
+  request: ReckonRequest,
+  { cloth }: Garment,
+  asAssumed: Outlook,
+  weigh: (changed: ReckonRequest) => Weighed
+): ClothAnswers[] {
+  const asked: ClothAnswers[] = []
+  const through = (about: ClothAnswers['about'], some: readonly Answer[]) =>
+    asked.push({
+      about,
+      answers: some.map(({ share, cloth: answer }) => ({
+        share,
+        likely: (answer === null ? asAssumed : weigh(withCloth(request, answer)).outlook()).likely
+      }))
+    })
+  if (cloth.structure === 'knit' && cloth.assumed.includes('stretch') && leansOnStretch(weigh(withCloth(request, { stretchPercent: 0 }))))
+    through('stretch', STRETCHES)
+  if (!cloth.washed && cloth.fibres.length === 0) through('fibre', FIBRES)
+  return asked
+}
+
+const withCloth = (request: ReckonRequest, cloth: Cloth): ReckonRequest => ({
+  ...request,
+  garment: { ...request.garment, cloth: { ...request.garment.cloth, ...cloth } }
+})
+
+/** Without any stretch, is some told girth so close that it is right only because the cloth gives? */
+const leansOnStretch = ({ garment, gaps }: Weighed): boolean =>
+  gaps.some(
+    ({ point, garmentMm, sdMm, band }) =>
+      band !== null && isGirth(point) && isTold(garment.points.get(point)) && garmentMm - REACH_SD * sdMm < band.least
+  )

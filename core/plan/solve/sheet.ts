@@ -1,0 +1,96 @@
+/** Rows and columns of one model, written down as they come; and what every model of alterations has in common. */
+import type { Constraint, Model } from 'yalps'
+import type { Option } from '../../alterations/row.ts'
+import type { PointId } from '../../ids/points.ts'
+import { excludeEachOther } from './problem.ts'
+
+export class Sheet {
+  readonly constraints = new Map<string, Constraint>()
+  readonly variables = new Map<string, [string, number][]>()
+  readonly binaries = new Set<string>()
+
+  limit(row: string, bound: Constraint): void {
+    this.constraints.set(row, bound)
+  }
+
+  put(variable: string, row: string, coefficient: number): void {
+    if (coefficient === 0) return
+    const rows = this.variables.get(variable)
+    if (rows === undefined) this.variables.set(variable, [[row, coefficient]])
+    else rows.push([row, coefficient])
+  }
+
+  model(): Model<string, string> {
+    return { direction: 'minimize', objective: 'cost', constraints: this.constraints, variables: this.variables, binaries: this.binaries }
+  }
+}
+
+/** An option's k-th amount, and whether it is used. */
+export const amountOf = (a: number, k: number): string => `x${a}.${k}`
+export const useOf = (a: number): string => `y${a}`
+export const capRow = (a: number, k: number): string => `cap.${a}.${k}`
+
+/** The rows in which a point's own figure stands, each with its factor. */
+export type RowsOf = (point: PointId) => readonly [string, number][]
+
+/**
+ * One option's amounts: what each moves, its cap (up to where a tier begins), its one fixed step, and its smoothness beside the amount before.
+ * With `binary` it is used or not; without, only bounded.
+ */
+export function writeAmounts(
+  sheet: Sheet,
+  option: Option,
+  a: number,
+  rowsOf: RowsOf,
+  binary: boolean,
+  plainMm: (k: number) => number
+): void {
+  if (binary) sheet.binaries.add(useOf(a))
+  for (const [k, line] of option.lines.entries()) {
+    const amount = amountOf(a, k)
+    for (const [point, effect] of Object.entries(line.effects) as [PointId, number][]) {
+      for (const [row, factor] of rowsOf(point)) sheet.put(amount, row, factor * effect)
+    }
+    const cap = option.fixedMm ?? plainMm(k)
+    sheet.limit(capRow(a, k), option.fixedMm === undefined ? { max: binary ? 0 : cap } : { equal: 0 })
+    sheet.put(amount, capRow(a, k), 1)
+    if (binary) sheet.put(useOf(a), capRow(a, k), -cap)
+    if (k === 0) continue
+    const smooth = `smooth.${a}.${k}`
+    sheet.limit(smooth, { min: -option.smoothMm, max: option.smoothMm })
+    sheet.put(amount, smooth, 1)
+    sheet.put(amountOf(a, k - 1), smooth, -1)
+  }
+}
+
+/** The options that this one never goes with, by place. */
+export const rivalsOf = (options: readonly Option[], a: number): number[] => {
+  const option = options[a]
+  return option === undefined ? [] : options.flatMap((other, b) => (excludeEachOther(option, other) ? [b] : []))
+}
+
+/** y_a + y_b ≤ 1 for each pair. */
+export function writeExclusions(sheet: Sheet, options: readonly Option[]): void {
+  for (const a of options.keys()) {
+    for (const b of rivalsOf(options, a)) {
+      if (b < a) continue
+      const row = `not.${a}.${b}`
+      sheet.limit(row, { max: 1 })
+      sheet.put(useOf(a), row, 1)
+      sheet.put(useOf(b), row, 1)
+    }
+  }
+}
+
+/** Σ share × amount ≤ budget, by group; of several budgets for one group the least holds. */
+export function writeShared(sheet: Sheet, options: readonly Option[]): void {
+  for (const [a, option] of options.entries()) {
+    for (const limit of option.shared) {
+      const row = `shared.${limit.group}`
+      sheet.limit(row, { max: Math.min(sheet.constraints.get(row)?.max ?? Number.POSITIVE_INFINITY, limit.budgetMm) })
+      limit.shares.forEach((share, k) => {
+        sheet.put(amountOf(a, k), row, share)
+      })
+    }
+  }
+}

@@ -1,0 +1,94 @@
+/** The problem as yalps wants it, solved exactly. No time limit is given: yalps would read the clock. */
+import { solve as solveModel } from 'yalps'
+import { SOFT_MINUTES_PER_MM } from '../../alterations/minutes.ts'
+import type { Option } from '../../alterations/row.ts'
+import { type Amounts, idleMinutes, type Problem } from './problem.ts'
+import { amountOf, capRow, type RowsOf, Sheet, useOf, writeAmounts, writeExclusions, writeShared } from './sheet.ts'
+
+/** The best amounts, before marks. Doing nothing is always feasible, so anything but "optimal" is a programming error. */
+export function solve(problem: Problem): Amounts {
+  if (problem.options.length === 0 || problem.points.length === 0) return problem.options.map((option) => option.lines.map(() => 0))
+  const solution = solveModel(sheetOf(problem).model())
+  if (solution.status !== 'optimal') throw new Error(`the planner's problem came back ${solution.status}`)
+  const values = new Map(solution.variables)
+  return problem.options.map((option, a) => option.lines.map((_, k) => Math.max(0, values.get(amountOf(a, k)) ?? 0)))
+}
+
+/** The whole model, for this solver or another. */
+export function sheetOf(problem: Problem): Sheet {
+  const sheet = new Sheet()
+  writeMisfit(sheet, problem)
+  const wanted = new Set<string>(problem.points.map(({ point }) => point))
+  const rowsOf: RowsOf = (point) =>
+    wanted.has(point)
+      ? [
+          [`over.${point}`, 1],
+          [`under.${point}`, 1],
+          [`far.${point}`, 1],
+          [`near.${point}`, 1],
+          [`over3.${point}`, 3],
+          [`under3.${point}`, 3]
+        ]
+      : []
+  for (const [a, option] of problem.options.entries()) writeOption(sheet, problem, option, a, rowsOf)
+  for (const [what, minutes] of Object.entries(problem.preparations)) {
+    if (sheet.variables.has(`z.${what}`)) sheet.put(`z.${what}`, 'cost', minutes)
+  }
+  writeExclusions(sheet, problem.options)
+  writeShared(sheet, problem.options)
+  return sheet
+}
+
+function writeMisfit(sheet: Sheet, problem: Problem): void {
+  for (const { point, mm, least, ideal, most } of problem.points) {
+    sheet.limit(`over.${point}`, { max: most - mm })
+    sheet.limit(`over3.${point}`, { max: 3 * (most - mm) + 30 })
+    sheet.limit(`under.${point}`, { min: least - mm })
+    sheet.limit(`under3.${point}`, { min: 3 * (least - mm) - 30 })
+    sheet.limit(`far.${point}`, { max: ideal - mm })
+    sheet.limit(`near.${point}`, { min: ideal - mm })
+    const f = `f.${point}`
+    sheet.put(f, 'cost', problem.misfitWeight)
+    for (const row of ['over', 'over3']) sheet.put(f, `${row}.${point}`, -1)
+    for (const row of ['under', 'under3']) sheet.put(f, `${row}.${point}`, 1)
+    const d = `d.${point}`
+    sheet.put(d, 'cost', problem.distanceWeight)
+    sheet.put(d, `far.${point}`, -1)
+    sheet.put(d, `near.${point}`, 1)
+  }
+}
+
+/** Used or not, at least one mark when used; what it opens; a tier past which it costs more; a soft limit past which it burdens. */
+function writeOption(sheet: Sheet, problem: Problem, option: Option, a: number, rowsOf: RowsOf): void {
+  const tierOn = (k: number) =>
+    option.tier !== undefined && option.tier.line === k && option.tier.beyondMm < (option.lines[k]?.capMm ?? 0) ? option.tier : undefined
+  writeAmounts(sheet, option, a, rowsOf, true, (k) => tierOn(k)?.beyondMm ?? option.lines[k]?.capMm ?? 0)
+  sheet.put(useOf(a), 'cost', option.setupMinutes + option.penaltyMinutes)
+  sheet.limit(`used.${a}`, { min: 0 })
+  sheet.put(useOf(a), `used.${a}`, -problem.markMm)
+  for (const [k, line] of option.lines.entries()) {
+    const amount = amountOf(a, k)
+    sheet.put(amount, 'cost', idleMinutes(line, problem.points))
+    sheet.put(amount, `used.${a}`, 1)
+    const tier = tierOn(k)
+    if (tier !== undefined) {
+      sheet.binaries.add(`t${a}`)
+      sheet.put(`t${a}`, capRow(a, k), -(line.capMm - tier.beyondMm))
+      sheet.put(`t${a}`, 'cost', tier.minutes)
+      sheet.limit(`tier.${a}`, { max: 0 })
+      sheet.put(`t${a}`, `tier.${a}`, 1)
+      sheet.put(useOf(a), `tier.${a}`, -1)
+    }
+    if (line.softMm !== undefined && line.softMm < line.capMm) {
+      sheet.limit(`soft.${a}.${k}`, { max: line.softMm })
+      sheet.put(amount, `soft.${a}.${k}`, 1)
+      sheet.put(`s${a}.${k}`, `soft.${a}.${k}`, -1)
+      sheet.put(`s${a}.${k}`, 'cost', SOFT_MINUTES_PER_MM)
+    }
+  }
+  for (const what of option.opens) {
+    sheet.limit(`opens.${a}.${what}`, { max: 0 })
+    sheet.put(useOf(a), `opens.${a}.${what}`, 1)
+    sheet.put(`z.${what}`, `opens.${a}.${what}`, -1)
+  }
+}

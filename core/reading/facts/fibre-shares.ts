@@ -1,0 +1,101 @@
+/**
+ * Shares of fibres told without a sign: 65/35 poly cotton, acrylic/wool (60/40), cotton 95 elastane 5, pure wool.
+ * “Pure” and “all” say a hundred: Regulation (EU) 1007/2011, Article 7.
+ */
+import type { Layout } from '../text/layout.ts'
+import { means, type Terms, termAt } from '../text/terms.ts'
+import type { Token } from '../text/tokens.ts'
+
+export interface FibreAt {
+  fibre: string
+  from: number
+  to: number
+}
+interface Text {
+  tokens: readonly Token[]
+  terms: Terms
+  layout: Layout
+}
+
+const PURE =
+  /^(?:pure|all|pur|purs|reine|reiner|reines|reinem|rein|puro|pura|puri|pure|zuiver|zuivere|czysty|czysta|czystej|ren|rent|helt)$/
+const BETWEEN = /^(?:and|und|et|y|e|i|och|en|blend|mix|mixed|mischung|mezcla|melange|misto|with|mit|x)$/
+/** “feels like pure wool” is no share. */
+const FEELS = /^(?:like|feels|wie|comme|como|come|als|jak|som)$/
+const CLOSE = 4
+/** Words that may stand between the names and their shares. */
+const BESIDE = /^(?:blend|mix|mixed|mischung|gemisch|mezcla|melange|melangee|misto|mista|is|of|about|approx|fabric|in|a)$/
+
+/** Shares by fibre, where the numbers beside a run of names are as many as they and make a hundred. Linear. */
+export function sharesOf(text: Text, found: readonly FibreAt[]): Map<string, number> {
+  const shares = new Map<string, number>()
+  for (let first = 0; first < found.length; ) {
+    let last = first
+    while (last + 1 < found.length && isRun(text, found[last] as FibreAt, found[last + 1] as FibreAt)) last++
+    const run = found.slice(first, last + 1)
+    const told = sharesOfRun(text, run)
+    if (told) for (const [index, { fibre }] of run.entries()) if (!shares.has(fibre)) shares.set(fibre, told[index] as number)
+    first = last + 1
+  }
+  return shares
+}
+
+function isRun({ tokens, layout }: Text, a: FibreAt, b: FibreAt): boolean {
+  if (b.from - a.to > CLOSE || a.fibre === b.fibre || layout.line[a.from] !== layout.line[b.from]) return false
+  for (let at = a.to; at < b.from; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'digits' || (token.kind === 'mark' && /^[,/&+-]$/.test(token.text))) continue
+    if (token.kind !== 'word' || !BETWEEN.test(token.text)) return false
+  }
+  return true
+}
+
+function sharesOfRun({ tokens, terms }: Text, run: readonly FibreAt[]): number[] | null {
+  const first = run[0] as FibreAt
+  const last = run[run.length - 1] as FibreAt
+  const whole = (numbers: (number | null)[]): number[] | null => {
+    const told = numbers.filter((one) => one !== null)
+    return told.length === run.length && told.reduce((sum, one) => sum + one, 0) === 100 ? told : null
+  }
+  const after = whole(run.map(({ to }) => numberAt(tokens, tokens[to]?.text === ':' ? to + 1 : to)))
+  const before = whole(run.map(({ from }) => numberAt(tokens, from - 1)))
+  if (after ?? before) return after ?? before
+  if (run.length === 1)
+    return PURE.test(tokens[first.from]?.text ?? '') ||
+      (PURE.test(tokens[first.from - 1]?.text ?? '') && !means(termAt(terms, first.from - 1), 'not'))
+      ? FEELS.test(tokens[first.from - 2]?.text ?? '') || FEELS.test(tokens[first.from - 1]?.text ?? '')
+        ? null
+        : [100]
+      : null
+  return whole(ratioBefore(tokens, first.from, run.length)) ?? whole(ratioAfter(tokens, last.to, run.length))
+}
+
+const numberAt = (tokens: readonly Token[], at: number): number | null => {
+  const token = tokens[at]
+  return token?.kind === 'digits' && token.text.length <= 3 ? Number(token.text) : null
+}
+const isJoint = (token: Token | undefined): boolean => token !== undefined && /^[/-]$/.test(token.text)
+
+/** 65/35 poly cotton */
+function ratioBefore(tokens: readonly Token[], from: number, wanted: number): (number | null)[] {
+  let at = from - 1
+  while (from - at < 3 && (tokens[at]?.text === '%' || BESIDE.test(tokens[at]?.text ?? ''))) at--
+  const numbers: (number | null)[] = []
+  for (; numbers.length < wanted; at -= 2) {
+    numbers.unshift(numberAt(tokens, at))
+    if (numbers.length < wanted && !isJoint(tokens[at - 1])) return []
+  }
+  return numbers
+}
+
+/** wool poly blend 55/45 · mohair & wool (30/70) */
+function ratioAfter(tokens: readonly Token[], to: number, wanted: number): (number | null)[] {
+  let at = to
+  while (at - to < 3 && (/^[(:,-]$/.test(tokens[at]?.text ?? '') || BESIDE.test(tokens[at]?.text ?? ''))) at++
+  const numbers: (number | null)[] = []
+  for (; numbers.length < wanted; at += 2) {
+    numbers.push(numberAt(tokens, at))
+    if (numbers.length < wanted && !isJoint(tokens[at + 1])) return []
+  }
+  return numbers
+}

@@ -1,0 +1,258 @@
+/** The asking price: not the price when new, not the postage. */
+import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
+import type { Reading } from '../reading.ts'
+import { meaning, means, termAt, termsAs } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
+import type { Token } from '../text/tokens.ts'
+import { isWeight, pricesInWords } from './price-words.ts'
+
+/** ISO 4217 of a sign; a dollar and a crown are those of the page's country. */
+const DOLLARS: Record<string, string> = { AU: 'AUD', CA: 'CAD', NZ: 'NZD', SG: 'SGD', HK: 'HKD' }
+export function currencyOf(sign: string, locale: string, text = ''): string {
+  const country = /[-_]([a-z]{2})\b/i.exec(locale)?.[1]?.toUpperCase() ?? (sign === '$' ? postedIn(text) : '')
+  if (sign === '£') return 'GBP'
+  if (sign === '€') return 'EUR'
+  if (sign === '¥') return country === 'CN' ? 'CNY' : 'JPY'
+  if (sign === '₹') return 'INR'
+  return DOLLARS[country] ?? 'USD'
+}
+
+/** Where it is posted tells whose dollars they are; where it was made does not. */
+const PLACES: [RegExp, string][] = [
+  [/\b(?:within|around|across|throughout|anywhere in|post(?:age|ed)? (?:to|in)) (?:aus|aust|australia|oz)\b/i, 'AU'],
+  [/\b(?:aus|aust|australia)[- ]?(?:wide|post)\b|\bauspost\b/i, 'AU'],
+  [/\b(?:within|across|throughout|anywhere in) (?:nz|new zealand)\b|\b(?:nz|new zealand)[- ]?(?:wide|post)\b/i, 'NZ'],
+  [/\b(?:within|across|throughout|anywhere in) canada\b|\bcanada[- ]?(?:wide|post)\b/i, 'CA']
+]
+/** Sizes of one country, and of no other. */
+const SIZED_AU = /\b(?:AU|Aus) (?:size )?\d{1,2}\b/
+const SIZED_ELSEWHERE = /\b(?:US|UK|EU|EUR|IT|FR|DE|JP) ?(?:size )?\d/
+const postedIn = (text: string): string =>
+  PLACES.find(([words]) => words.test(text))?.[1] ?? (SIZED_AU.test(text) && !SIZED_ELSEWHERE.test(text) ? 'AU' : '')
+
+interface Found {
+  amount: number
+  currency: string
+  /** How surely it is what is asked: by a word, alone in its part of the text, else by its place. */
+  rank: number
+}
+const REACH = 4
+const ASKED = 4
+const ALONE = 2
+const PLAIN = 1
+const ASIDE = 0
+
+export function priceOf(texts: readonly TextRead[], locale: string): Reading['price'] {
+  let best: Found | null = null
+  for (const text of texts) {
+    const elsewhere = new Set(termsAs(text.terms, 'elsewhere').map(({ from }) => text.layout.sentence[from] as number))
+    for (let at = 0; at < text.tokens.length; at++) {
+      if (text.tokens[at]?.kind !== 'digits') continue
+      const found = priceAt(text, at, locale, elsewhere)
+      if (!found || (best && found.rank <= best.rank)) continue
+      if (found.rank === ASKED) return { amount: found.amount, currency: found.currency }
+      best = found
+    }
+    for (const sum of best && best.rank > PLAIN ? [] : pricesInWords(text.tokens, text.terms)) {
+      if (isWeight(text.tokens, text.terms, sum) || wasPaid(text, sum.from) || isFee(text, sum.from, sum.to)) continue
+      const alone = opensPart(text, sum.from)
+      if (best === null || alone) best = { amount: sum.amount, currency: sum.currency, rank: alone ? ALONE : PLAIN }
+      break
+    }
+  }
+  return best && { amount: best.amount, currency: best.currency }
+}
+
+function priceAt(text: TextRead, at: number, locale: string, elsewhere: ReadonlySet<number>): Found | null {
+  const { tokens, terms } = text
+  const token = tokens[at] as Token
+  if (
+    isThousand(text, at - 1) ||
+    (tokens[at - 1]?.kind === 'mark' && /^[.,]$/.test(tokens[at - 1]?.text ?? '') && !token.spaced && tokens[at - 2]?.kind === 'digits')
+  )
+    return null
+  const amount = amountAt(text, at)
+  if (!amount || amount.value <= 0) return null
+  const told = currencyAt(text, at, amount.to, locale)
+  if (told === null) return null
+  // “fees are silly, so £26 here”: what stands before it is about something else
+  const hence = HENCE.test(tokens[told.from - 1]?.text ?? '')
+  let asked = hence
+  for (let near = told.from - 1; near >= Math.max(0, told.from - REACH); near--) {
+    if (hence || text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
+    const term = termAt(terms, near)
+    if (means(term, 'price') || LETS_GO.test(tokens[near]?.text ?? '')) asked = true
+    // “cost: £29” asks it, “cost £90” was paid
+    else if (means(term, 'retail') && !(tokens[near]?.text === 'cost' && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
+  }
+  const next = termAt(terms, told.to)
+  if (means(next, 'price')) asked = true
+  if (next && means(next, 'retail') && !means(next, 'currency') && !isPostFree(text, told.to) && !isPostApart(text, told.to)) return null
+  if (!asked && wasPaid(text, at)) return null
+  const { currency } = told
+  if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: amount.value, currency, rank: ASIDE }
+  if (asked) return { amount: amount.value, currency, rank: ASKED }
+  if (EXTRA.test(tokens[told.to]?.text ?? '') || ON_TOP.test(tokens[told.from - 1]?.text ?? '') || isTagPrice(text, told.from))
+    return { amount: amount.value, currency, rank: ASIDE }
+  return { amount: amount.value, currency, rank: opensPart(text, told.from) && closesPart(text, told.to) ? ALONE : PLAIN }
+}
+
+/** “postage is five pounds”: asked for something else. */
+function isFee(text: TextRead, from: number, to: number): boolean {
+  const { tokens, terms, layout } = text
+  for (let near = from - 1; near >= Math.max(0, from - REACH) && layout.segment[near] === layout.segment[from]; near--)
+    if (means(termAt(terms, near), 'retail')) return true
+  if (POST.test(tokens[to]?.text ?? '') && !isPostApart(text, to)) return true
+  return EXTRA.test(tokens[to]?.text ?? '') || ON_TOP.test(tokens[from - 1]?.text ?? '')
+}
+
+/** “£5 more”, “3 € extra”: on top of what is asked. */
+const EXTRA = /^(?:more|extra|mehr|dazu|mas|piu|meer|wiecej|till|ship)$/
+const ON_TOP = /^(?:[+]|plus|zzgl|zuzuglich|mas|piu)$/
+const NEW = /^(?:nwt|bnwt|tags|tag|rrp|msrp|neupreis|np|uvp|neuf)$/
+
+/** “NWT $128”: what it was to cost when new. */
+const isTagPrice = ({ tokens }: TextRead, from: number): boolean => NEW.test(tokens[from - 1]?.text ?? '')
+
+/** “£45 posted”, “$70 shipped”, “£20 post free”: the postage is in the price. */
+const isPostFree = ({ tokens }: TextRead, at: number): boolean => {
+  const word = tokens[at]?.text ?? ''
+  const next = tokens[at + 1]?.text ?? ''
+  return POST_PAID.test(word) || (POST.test(word) && INCLUDED.test(next)) || (INCLUDED.test(word) && POST.test(next))
+}
+/** “£45 postage £3”, “70 euro spedizione esclusa”: the postage is told by itself behind the price. */
+const isPostApart = ({ tokens }: TextRead, at: number): boolean => {
+  const next = tokens[at + 1]
+  if (!POST.test(tokens[at]?.text ?? '') || next === undefined || next.kind === 'break') return false
+  if (next.kind === 'digits' || CURRENCY_MARKS.has(next.text) || NOT_IN_IT.test(next.text)) return true
+  // “frais de port en sus”
+  for (let near = at + 1; near < at + 6 && tokens[near]?.kind === 'word'; near++)
+    if (ON_TOP_OF_IT.test(tokens[near]?.text ?? '')) return true
+  return false
+}
+const ON_TOP_OF_IT = /^(?:sus|plus|supplement|aparte|apart|extra|parte)$/
+const NOT_IN_IT = /^(?:excluded|exclusive|excl|extra|esclusa|escluse|exclusief|exclu|apart|aparte|separat|exkl)$/
+const HENCE = /^(?:so|hence|therefore|daher|deshalb|donc|quindi|dus)$/
+/** “paid £165, accept £40”, “lo lascio a 50 €”. */
+const LETS_GO = /^(?:accept|accepting|lascio|cedo|laisse|cede|dejo|vendo|verkaufe|verkoop|sprzedam|saljer)$/
+const POST_PAID = /^(?:posted|shipped|delivered|free)$/
+const POST =
+  /^(?:post|postage|shipping|ship|delivery|p|versand|porto|port|frais|envoi|envio|spedizione|verzending|verzendkosten|wysylka|frakt)$/
+const INCLUDED =
+  /^(?:free|paid|inc|incl|included|including|inclusive|inkl|inklusive|inbegriffen|inclus|compris|fdpin|incluido|incluidos|incluso|inclusa|inclusief|wliczona|ingar|med)$/
+
+const opensPart = ({ tokens, layout }: TextRead, from: number): boolean =>
+  from === 0 || layout.segment[from - 1] !== layout.segment[from] || /^[.,;!?•·|*(-]$/.test(tokens[from - 1]?.text ?? '')
+const closesPart = ({ tokens, layout }: TextRead, to: number): boolean =>
+  tokens[to] === undefined ||
+  tokens[to]?.kind === 'break' ||
+  layout.segment[to] !== layout.segment[to - 1] ||
+  /^[.,;!+(-]$/.test(tokens[to]?.text ?? '')
+
+/** The currency a word names. */
+function wordOf({ tokens, terms }: TextRead, at: number): string | undefined {
+  const term = termAt(terms, at)
+  return tokens[at]?.kind === 'word' && term?.from === at ? meaning(term, 'currency')?.currency : undefined
+}
+
+/** The currency of an amount: its sign, its word, a word behind its sign (“$110 CAD”); and where all of it begins and ends. */
+function currencyAt(text: TextRead, at: number, to: number, locale: string): { currency: string; from: number; to: number } | null {
+  const { tokens, terms } = text
+  const before = tokens[at - 1]
+  const after = tokens[to]
+  if (before && CURRENCY_MARKS.has(before.text)) {
+    const country = before.text === '$' && !before.spaced ? DOLLAR_OF[tokens[at - 2]?.text ?? ''] : undefined
+    if (country !== undefined) return { currency: country, from: at - 2, to }
+    const named =
+      wordOf(text, to) ?? (before.text === '$' && (tokens[to]?.text.length ?? 0) > 1 ? DOLLAR_OF[tokens[to]?.text ?? ''] : undefined)
+    return named === undefined
+      ? { currency: currencyOf(before.text, locale, text.original), from: at - 1, to }
+      : { currency: named, from: at - 1, to: termAt(terms, to)?.to ?? to + 1 }
+  }
+  if (after && CURRENCY_MARKS.has(after.text)) return { currency: currencyOf(after.text, locale, text.original), from: at, to: to + 1 }
+  const behind = wordOf(text, to)
+  if (behind !== undefined)
+    return {
+      currency: behind === 'USD' && DOLLAR.test(after?.text ?? '') ? currencyOf('$', locale, text.original) : behind,
+      from: at,
+      to: termAt(terms, to)?.to ?? to + 1
+    }
+  const home = HOME[locale.slice(0, 2).toLowerCase()] ?? ''
+  // 8e: the sign's letter in French
+  if (after?.text === 'e' && !after.spaced && home === 'EUR') return { currency: home, from: at, to: to + 1 }
+  // “size EUR 36” is no price
+  if (before?.kind === 'word' && means(termAt(terms, at - 1), 'region') && isSized(text, at - 1)) return null
+  const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
+  if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
+  const sign = /^[:=]$/.test(before?.text ?? '') ? at - 2 : at - 1
+  const bare =
+    (SAYS_PRICE.test(tokens[sign]?.text ?? '') || HAGGLED.test(after?.text ?? '')) &&
+    after?.text !== '"' &&
+    !means(termAt(terms, to), 'unit', 'point')
+  return bare ? { currency: home, from: at, to } : null
+}
+
+const isSized = ({ terms }: TextRead, at: number): boolean => [at - 1, at - 2, at - 3].some((near) => means(termAt(terms, near), 'size'))
+
+const DOLLAR = /^(?:dollars?|bucks)$/
+/** AU$35, C$40. */
+const DOLLAR_OF: Record<string, string> = {
+  au: 'AUD',
+  a: 'AUD',
+  aud: 'AUD',
+  c: 'CAD',
+  ca: 'CAD',
+  cad: 'CAD',
+  nz: 'NZD',
+  nzd: 'NZD',
+  us: 'USD',
+  usd: 'USD',
+  s: 'SGD',
+  sg: 'SGD',
+  hk: 'HKD'
+}
+
+/** Where no currency is told: “VB 15”, “price: 20”. In English it could be any. */
+const HOME: Record<string, string> = { de: 'EUR', fr: 'EUR', es: 'EUR', it: 'EUR', nl: 'EUR', pl: 'PLN', sv: 'SEK' }
+const SAYS_PRICE = /^(?:vb|vhb|festpreis|fp|price|preis|prix|precio|prezzo|prijs|vraagprijs|cena|pris)$/
+const HAGGLED = /^(?:vb|vhb|ono|obo|ovno|ophalen|afhalen|abholung|selbstabholung|abholen|selbstabholer)$/
+
+const FAR = 20
+
+/** “I bought these in 2019 for £80”: earlier in its sentence somebody paid it. */
+function wasPaid({ tokens, layout }: TextRead, at: number): boolean {
+  for (let near = at - 1; near >= Math.max(0, at - FAR) && layout.sentence[near] === layout.sentence[at]; near--)
+    if (PAID.test(tokens[near]?.text ?? '')) return true
+  return false
+}
+
+/** 38.50 · 38,50 · 1,250 · 1.250,00 · 1 250 */
+function amountAt(text: TextRead, at: number): { value: number; to: number } | null {
+  const { tokens } = text
+  let digits = tokens[at]?.text ?? ''
+  let to = at + 1
+  if (isThousand(text, at)) digits += tokens[to++]?.text ?? ''
+  if (digits.length > 7) return null
+  while (
+    /^[.,]$/.test(tokens[to]?.text ?? '') &&
+    !tokens[to]?.spaced &&
+    tokens[to + 1]?.kind === 'digits' &&
+    !tokens[to + 1]?.spaced &&
+    to - at < 6
+  ) {
+    const part = tokens[to + 1]?.text ?? ''
+    if (part.length === 3) digits += part
+    else return part.length <= 2 ? { value: Number(`${digits}.${part}`), to: to + 2 } : null
+    to += 2
+  }
+  return { value: Number(digits), to }
+}
+
+/** 1 250: a narrow or hard space parts thousands; a plain one only behind a single figure (38 250 may be a size and a price). */
+function isThousand({ tokens, original }: TextRead, at: number): boolean {
+  const first = tokens[at]
+  const next = tokens[at + 1]
+  if (first?.kind !== 'digits' || next?.kind !== 'digits' || next.text.length !== 3 || first.text.length > 3) return false
+  const between = original.slice(first.end, next.start)
+  return /^[\u00a0\u2009\u202f]$/.test(between) || (between === ' ' && first.text.length === 1 && first.text !== '0')
+}

@@ -1,0 +1,176 @@
+/** What kind of garment it is: the head of its title, else the word that leads its text, else its points. */
+import type { Made } from '../../garment/garment-input.ts'
+import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
+import type { PointName } from '../languages/lexicon.ts'
+import { meaning, means, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
+import type { Token } from '../text/tokens.ts'
+import { shapeOfPoints } from './points-by-kind.ts'
+
+export interface KindRead {
+  kind: GarmentKind | null
+  sureness: number
+  made: Partial<Made>
+  /** A thing that is no garment: a bag, boots, cloth by the metre. */
+  thing: boolean
+}
+
+/** Words after which a title speaks of something beside the garment. */
+const STOP = /^(?:with|for|by|in|en|w|from|style|mit|fur|avec|pour|con|para|per|met|voor|z|do|med|for|goes|under|over)$/
+/** Kinds that a text names in passing: top button, knit, a suit's name. */
+const PASSING = new Set([
+  'top',
+  'tops',
+  'knit',
+  'fleece',
+  'slip',
+  'crop',
+  'tank',
+  'polo',
+  'jersey',
+  'flares',
+  'suit',
+  'robe',
+  'body',
+  'vest',
+  'denims',
+  'cords',
+  'kimono',
+  'cape',
+  'shorts',
+  'tee',
+  'shirt'
+])
+/** In these languages the head of a compound stands first. */
+const HEAD_FIRST = new Set(['fr', 'es', 'it', 'pl'])
+const EARLY = 60
+const FURTHEST = 4000
+
+interface Text {
+  tokens: readonly Token[]
+  terms: Terms
+}
+
+export function kindOf(title: Text | null, text: Text, names: readonly PointName[], language: string, known?: GarmentKind): KindRead {
+  if (known !== undefined) return { kind: known, sureness: 1, made: {}, thing: false }
+  if (title) {
+    const head = headOf(title, language)
+    if (head) return { ...head, sureness: 0.95, thing: false }
+    if (title.terms.by.has('thing')) return { kind: null, sureness: 0.9, made: {}, thing: true }
+  }
+  const led = ledBy(text)
+  if (led) return led
+  const shape = shapeOfPoints(names)
+  if (shape === 'legs') return { kind: [title, text].some(isDenim) ? 'jeans' : 'trousers', sureness: 0.5, made: {}, thing: false }
+  if (shape === 'skirt') return { kind: 'skirt', sureness: 0.4, made: {}, thing: false }
+  return { kind: null, sureness: 0, made: {}, thing: false }
+}
+
+/** “Selvedge denim, broken in”: legs of denim are jeans. */
+const isDenim = (text: Text | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => word === 'denim') ?? false
+
+/** The kind for figuring when no word tells one: what its points look like. */
+export const actsAs = (kind: GarmentKind | null, names: readonly PointName[]): GarmentKind | null => {
+  if (kind !== null) return kind
+  const shape = shapeOfPoints(names)
+  return shape === 'legs' ? 'trousers' : shape === 'skirt' ? 'skirt' : shape === 'whole' ? 'dress' : shape === 'upper' ? 'knit-top' : null
+}
+
+/** “Denim shirt dress with jacket”: the last kind before what stands beside it. */
+function headOf({ tokens, terms }: Text, language: string): { kind: GarmentKind; made: Partial<Made> } | null {
+  let best: Term | null = null
+  for (const term of termsAs(terms, 'kind')) {
+    if (!meaning(term, 'kind')) continue
+    if (best && HEAD_FIRST.has(language)) break
+    if (best && stops(tokens, best.to, term.from)) break
+    if (best && isPart(tokens, best, term)) continue
+    best = term
+  }
+  const sense = meaning(best ?? undefined, 'kind')
+  return sense ? { kind: sense.kind, made: sense.made ?? {} } : null
+}
+
+/** “sundress, full skirt”, “jumpsuit with halter, flares”: a word further on that names a part of what was named, or a cut of it. */
+function isPart(tokens: readonly Token[], named: Term, term: Term): boolean {
+  if (term.from === named.to) return false
+  const first = meaning(named, 'kind')?.kind
+  const then = meaning(term, 'kind')?.kind
+  const whole = first !== undefined && SHAPE[first] === 'whole' && (then === undefined || SHAPE[then] !== 'whole')
+  return (whole && !isPassing(tokens, named)) || (isPassing(tokens, term) && !isPassing(tokens, named))
+}
+const isPassing = (tokens: readonly Token[], { from, to }: Term): boolean => to === from + 1 && PASSING.has(tokens[from]?.text ?? '')
+
+const stops = (tokens: readonly Token[], from: number, to: number): boolean => {
+  for (let at = from; at < to; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'mark' ? /^[,(|/+&;:.-]$/.test(token.text) && token.spaced !== false : STOP.test(token.text)) return true
+    if (token.kind === 'mark' && /^[,;|]$/.test(token.text)) return true
+  }
+  return false
+}
+
+function ledBy({ tokens, terms }: Text): KindRead | null {
+  const score = new Map<GarmentKind, { points: number; made: Partial<Made> }>()
+  let thing = 0
+  for (const term of termsAs(terms, 'kind', 'thing')) {
+    if (term.from > FURTHEST) break
+    const before = tokens[term.from - 1]?.text ?? ''
+    const early = term.from < EARLY ? 2 : 1
+    if (means(term, 'thing') && !means(term, 'nothing')) thing += term.from < 4 ? 3 : 0.5
+    const sense = meaning(term, 'kind')
+    if (
+      !sense ||
+      STOP.test(before) ||
+      (/^(?:matching|any|a|your|my|other|favourite)$/.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))
+    )
+      continue
+    const passing = isPassing(tokens, term)
+    const now = score.get(sense.kind) ?? { points: 0, made: sense.made ?? {} }
+    now.points += early * (passing ? 0.5 : 1) * (score.size === 0 ? 1.5 : 1)
+    score.set(sense.kind, now)
+  }
+  const [first, second] = [...score].sort((a, b) => b[1].points - a[1].points)
+  if (thing >= 3 && thing > (first?.[1].points ?? 0)) return { kind: null, sureness: 0.7, made: {}, thing: true }
+  if (!first) return thing >= 3 ? { kind: null, sureness: 0.7, made: {}, thing: true } : null
+  const lead = first[1].points / (first[1].points + (second?.[1].points ?? 0))
+  return { kind: first[0], sureness: Math.min(0.8, lead * 0.8), made: first[1].made, thing: false }
+}
+
+/** Words in a remark beside a heading, at most: “Trousers (free, well worn)”. */
+const REMARK = 14
+function pastRemark(tokens: readonly Token[], at: number): number {
+  if (tokens[at]?.text !== '(') return at
+  for (let end = at + 1; end < at + REMARK; end++) {
+    const token = tokens[end]
+    if (token === undefined || token.kind === 'break') return at
+    if (token.text === ')') return end + 1
+  }
+  return at
+}
+
+/** Headings that name a garment: “Jacket:”, “Trousers measurements”. The figures below are of it. */
+export function sectionsOf({ tokens, terms }: Text): { from: number; kind: GarmentKind }[] {
+  const sections: { from: number; kind: GarmentKind }[] = []
+  for (const term of termsAs(terms, 'kind')) {
+    const kind = meaning(term, 'kind')?.kind
+    if (!kind) continue
+    const before = tokens[term.from - 1]
+    const starts =
+      before === undefined ||
+      before.kind === 'break' ||
+      /^[.!?;•*|-]$/.test(before.text) ||
+      before.text === 'the' ||
+      (before.kind === 'mark' && before.spaced)
+    let at = term.to
+    if (means(termAt(terms, at), 'heading', 'measures')) at = termAt(terms, at)?.to ?? at
+    const measures = at > term.to
+    at = pastRemark(tokens, at)
+    const after = tokens[at]
+    // “Jacket bust 36", … Skirt waist 26"”
+    const names = before?.kind !== 'mark' || !before.spaced ? means(termAt(terms, at), 'point') : false
+    const heads =
+      names || after === undefined || after.kind === 'break' || after.text === ':' || measures || (after.text === '-' && after.spaced)
+    const last = sections[sections.length - 1]
+    if (starts && heads && last?.kind !== kind) sections.push({ from: term.from, kind })
+  }
+  return sections
+}

@@ -1,0 +1,259 @@
+/** Figures that are about something else: the model's body, who it would fit, the parcel, a place on the garment. */
+
+import type { Label } from '../names/label.ts'
+import type { Quantity } from '../quantities/quantities.ts'
+import type { AsideReason } from '../reading.ts'
+import type { Layout } from '../text/layout.ts'
+import { meaning, means, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
+import type { Token } from '../text/tokens.ts'
+import { secondPieceAt } from './another-piece.ts'
+import { gap, OF } from './gap.ts'
+
+interface Scope {
+  because: AsideReason
+  from: number
+  to: number
+}
+
+/** Names that bodies have too; any other name shows that the garment is measured again. */
+const BODY = new Set(['chest', 'waist', 'hip', 'underbust'])
+
+/** What stands aside, and why. Linear: each word opens at most one stretch, stretches don't overlap. */
+export function asidesOf(
+  tokens: readonly Token[],
+  terms: Terms,
+  layout: Layout,
+  labels: readonly Label[],
+  quantities: readonly Quantity[],
+  original: string
+): Map<Quantity, AsideReason> {
+  const asides = new Map<Quantity, AsideReason>()
+  const scopes = scopesOf(tokens, terms, layout)
+  const faulty = new Set(termsAs(terms, 'fault').map(({ from }) => layout.sentence[from] as number))
+  const elsewhere = elsewhereIn(tokens, terms, layout)
+  const second = secondPieceAt(tokens, original)
+  let scope = 0
+  let label = 0
+  for (const one of quantities) {
+    while (scopes[scope] && (scopes[scope] as Scope).to <= one.from) scope++
+    while (labels[label + 1] && (labels[label + 1] as Label).from < one.from) label++
+    const inside = scopes[scope]
+    if (one.height || isHeight(terms, one)) asides.set(one, 'model')
+    else if (FITS.test(tokens[one.from - 1]?.text ?? '')) asides.set(one, 'fits-advice')
+    else if (one.from > second || elsewhere(one.from)) asides.set(one, 'detail')
+    else if (isOfSize(tokens, terms, labels, label, one)) asides.set(one, 'fits-advice')
+    else if (inside && inside.from <= one.from) asides.set(one, inside.because)
+    else if (isPlace(tokens, terms, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
+      asides.set(one, 'detail')
+  }
+  return asides
+}
+
+/** What is told of another listing: its sentence, or its line where the words stand in brackets behind a name. */
+function elsewhereIn(tokens: readonly Token[], terms: Terms, layout: Layout): (token: number) => boolean {
+  const sentences = new Set<number>()
+  const lines = new Set<number>()
+  for (const { from } of termsAs(terms, 'elsewhere')) {
+    if (closingBracket(tokens, from) < tokens.length && layout.line[from] !== undefined) lines.add(layout.line[from] as number)
+    else sentences.add(layout.sentence[from] as number)
+  }
+  return (token) => sentences.has(layout.sentence[token] as number) || lines.has(layout.line[token] as number)
+}
+
+/** “size 16 pattern (bust 34)” where the bust is measured elsewhere: what the size stands for. */
+function isOfSize(tokens: readonly Token[], terms: Terms, labels: readonly Label[], index: number, one: Quantity): boolean {
+  const label = labels[index]
+  const point = label?.points[0]
+  if (point === undefined || !BODY.has(point) || label === undefined || label.to > one.from) return false
+  let open = label.from - 1
+  while (open > label.from - 5 && tokens[open]?.kind === 'word') open--
+  if (tokens[open]?.text !== '(') return false
+  const sized = [2, 3].some((back) => means(termAt(terms, open - back), 'size'))
+  return sized && labels.some((other, at) => at > index && other.points[0] === point)
+}
+
+/** “fits 28-29" waist”. */
+const FITS = /^(?:fits|passt|past|pasuje|passar)$/
+
+/** “170 cm tall”. */
+const isHeight = (terms: Terms, one: Quantity): boolean =>
+  one.unit !== null && one.value * (one.unit === 'in' ? 25.4 : 10) > 1300 && means(termAt(terms, one.to), 'height')
+
+const SMALL_MM = 200
+/** A tear or a mark is smaller than what is measured on a garment. */
+const FAULT_MM = 100
+const isSmall = ({ value, unit }: Quantity): boolean => unit !== null && value * (unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1) < FAULT_MM
+
+/**
+ * thigh (1" below crotch): 12"   ·   taken 13" from the crotch   ·   mark 7 inches below the waist
+ *        ^^ a place                         ^^^                            ^^^^^^^^
+ */
+function isPlace(tokens: readonly Token[], terms: Terms, label: Label | undefined, one: Quantity): boolean {
+  let at = one.to
+  let after = termAt(terms, at)
+  for (let steps = 0; steps < 2 && after && means(after, 'light', 'unit') && !means(after, 'position', 'from'); steps++) {
+    at = after.to
+    after = termAt(terms, at)
+  }
+  if (!after || after.from !== at) return false
+  const mm = Math.abs(one.value) * (one.unit === 'cm' ? 10 : one.unit === 'mm' ? 1 : 25.4)
+  const named = label && label.to <= one.from && label.role === 'point' ? gap(tokens, terms, label, one, true) : 9
+  if (means(after, 'position')) return mm < SMALL_MM ? named > -0.1 : named > 0.15
+  if (!means(after, 'from') || one.unit === null) return false
+  // “44 cm de cintura” is a waist of 44, “a 20 cm de la axila” a place
+  if (OF.test(tokens[after.from]?.text ?? '') && !/^(?:a|at)$/.test(tokens[one.from - 1]?.text ?? '')) return false
+  let place = after.to
+  while (means(termAt(terms, place), 'light') && place < after.to + 3) place++
+  const landmark = termAt(terms, place)
+  return meaning(landmark, 'landmark') !== undefined && named > 0.75 && !means(landmark, 'to')
+}
+
+function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope[] {
+  const scopes: Scope[] = []
+  let reached = 0
+  for (const term of termsAs(terms, 'model', 'fits', 'parcel')) {
+    if (term.from < reached || measuresCloth(tokens, term) || isAtOnMe(tokens, term) || isDoing(tokens, term)) continue
+    const because: AsideReason | null = means(term, 'model')
+      ? 'model'
+      : means(term, 'fits')
+        ? 'fits-advice'
+        : means(term, 'parcel')
+          ? 'parcel'
+          : null
+    if (because === null) continue
+    const to =
+      because === 'model'
+        ? isOnMe(tokens, term)
+          ? endOf(layout.sentence, term.from)
+          : endOfModel(tokens, terms, layout, term)
+        : because === 'fits-advice'
+          ? endOfAdvice(tokens, terms, layout, term)
+          : endOf(layout.sentence, term.from)
+    const end = Math.min(to, closingBracket(tokens, term.from))
+    scopes.push({ because, from: term.from, to: end })
+    reached = end
+  }
+  return scopes
+}
+
+/** “I measure with the garment zipped”: what the seller does, not how large they are. */
+const measuresCloth = (tokens: readonly Token[], { to }: Term): boolean =>
+  tokens[to - 1]?.text === 'measure' &&
+  tokens[to - 2]?.text === 'i' &&
+  (tokens[to]?.kind === 'word' || tokens[to - 3]?.text === 'but' || Number(tokens[to]?.text) < LEAST_BODY)
+/** “but I measure 4.75"”: no height and no girth of a body, in inches or cm. */
+const LEAST_BODY = 20
+
+/** “I’m giving you what it is after washing”: what the seller does. */
+const isDoing = (tokens: readonly Token[], { to }: Term): boolean =>
+  /^(?:m|im|am)$/.test(tokens[to - 1]?.text ?? '') &&
+  /^[a-z]{2,}ing$/.test(tokens[to]?.text ?? '') &&
+  !/^(?:wearing|standing)$/.test(tokens[to]?.text ?? '')
+
+/** “oversized on me”: how it falls on somebody, and no list of a body. */
+const isOnMe = (tokens: readonly Token[], { to }: Term): boolean => tokens[to - 1]?.text === 'me' && tokens[to - 2]?.text === 'on'
+/** “sleeves are long on me at 61 cm”: the figure is of the garment. */
+const isAtOnMe = (tokens: readonly Token[], term: Term): boolean =>
+  isOnMe(tokens, term) && tokens[term.to]?.text === 'at' && tokens[term.to + 1]?.kind === 'digits'
+
+/** Inside brackets a remark ends with them. */
+function closingBracket(tokens: readonly Token[], from: number): number {
+  let open = false
+  for (let at = from - 1; at >= Math.max(0, from - 12); at--) {
+    const token = tokens[at] as Token
+    if (token.kind === 'break' || token.text === ')') break
+    if (token.text === '(') {
+      open = true
+      break
+    }
+  }
+  if (!open) return tokens.length
+  for (let at = from; at < Math.min(tokens.length, from + 60); at++) if (tokens[at]?.text === ')') return at + 1
+  return tokens.length
+}
+
+/** The first token after the stretch in which `of` stays the same. */
+function endOf(of: Int32Array, at: number): number {
+  let end = at
+  while (end < of.length && of[end] === of[at]) end++
+  return end
+}
+
+/** A word alone with its colon on a line heads the lines below it, to the next blank line or heading. */
+function headsList(tokens: readonly Token[], layout: Layout, term: Term): boolean {
+  const end = endOf(layout.line, term.from)
+  for (let at = term.to; at < end; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'digits' || token.kind === 'fraction') return false
+  }
+  const last = tokens[end - 2]
+  return tokens[end - 1]?.kind === 'break' && (last?.text === ':' || end - 1 === term.to)
+}
+
+function endOfList(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
+  const paragraph = layout.paragraph[term.from]
+  let at = term.to
+  for (; at < tokens.length && layout.paragraph[at] === paragraph; at++) {
+    if (layout.line[at] !== layout.line[term.from] && means(termAt(terms, at), 'heading')) break
+  }
+  return at
+}
+
+/** The model's figures go on over the sentences of a line until something only a garment has is named. */
+function endOfModel(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
+  if (headsList(tokens, layout, term)) return endOfList(tokens, terms, layout, term)
+  const line = layout.line[term.from]
+  let sentence = layout.sentence[term.from]
+  let begins = term.to
+  for (let at = term.to; at < tokens.length && layout.line[at] === line; at++) {
+    if (layout.sentence[at] !== sentence) {
+      sentence = layout.sentence[at]
+      begins = at
+    }
+    const its = termAt(terms, at)
+    if (!its || its.from !== at) continue
+    const point = meaning(its, 'point')
+    const garment = point && (point.basis === 'flat' || !BODY.has(point.point))
+    const later = layout.sentence[at] !== layout.sentence[term.from]
+    if (later && (garment || means(its, 'heading', 'measures') || meaning(its, 'basis')?.basis === 'flat' || means(its, 'kind')))
+      return begins
+    if (!later && means(its, 'heading') && !means(its, 'model') && its.from > term.to + 2) return its.from
+  }
+  return endOf(layout.line, term.from)
+}
+
+/** Words of advice without a figure and without a name that the colon belongs to. */
+function isSaid(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+  // “I would say a 10-12: the bust is …”: the figures are a size
+  const sized = tokens[from - 1]?.text === 'say'
+  for (let at = from; at < to; at++)
+    if (sized && /^(?:digits|mark)$/.test(tokens[at]?.kind ?? '')) continue
+    else if (tokens[at]?.kind !== 'word' || means(termAt(terms, at), 'point', 'size', 'heading', 'model')) return false
+  return true
+}
+
+/** Advice ends with its sentence, or with the part in which measuring begins. */
+function endOfAdvice(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
+  const end = endOf(layout.sentence, term.from)
+  const colon = tokens[term.to]?.text === ':'
+  if (colon) return headsList(tokens, layout, term) ? endOfList(tokens, terms, layout, term) : endOf(layout.line, term.from)
+  let begins = term.to
+  let segment = layout.segment[term.from]
+  for (let at = term.to; at < end; at++) {
+    if (layout.segment[at] !== segment) {
+      segment = layout.segment[at]
+      begins = at
+    }
+    // “runs small: bust 34"”: what stands before the colon is all the advice
+    if (tokens[at]?.text === ':' && at > term.to && isSaid(tokens, terms, term.to, at)) return at
+    const its = termAt(terms, at)
+    const measured =
+      its &&
+      its.from === at &&
+      (means(its, 'measures', 'heading') || meaning(its, 'basis') !== undefined || (meaning(its, 'point')?.basis ?? null) !== null)
+    const later = segment !== layout.segment[term.from]
+    const point = its && its.from === at ? meaning(its, 'point') : undefined
+    if (later && (measured || tokens[at]?.text === ':' || (point && !BODY.has(point.point)))) return begins
+  }
+  return end
+}

@@ -1,0 +1,219 @@
+/** Several names, then as many figures: bust/waist/hips 36/28/38, and tables with a row a size. */
+
+import type { PointName } from '../languages/lexicon.ts'
+import type { Label } from '../names/label.ts'
+import type { Quantity } from '../quantities/quantities.ts'
+import { LETTERS } from '../sizes/size-words.ts'
+import { endsSentence, type Layout } from '../text/layout.ts'
+import { means, type Terms, termAt } from '../text/terms.ts'
+import type { Token } from '../text/tokens.ts'
+
+export interface Shared {
+  quantity: Quantity
+  label: Label
+  point: PointName
+  size: string | null
+}
+export interface Joint {
+  shared: Shared[]
+  labels: Set<Label>
+  quantities: Set<Quantity>
+  sizes: string[]
+  /** Sizes in number that head the rows of a table. */
+  sizeFigures: Quantity[]
+}
+interface Around {
+  tokens: readonly Token[]
+  terms: Terms
+  layout: Layout
+  labels: readonly Label[]
+  quantities: readonly Quantity[]
+}
+const LONGEST = 12
+
+/** What joint names and tables share out; the rest is linked one by one. Linear. */
+export function jointOf(around: Around): Joint {
+  const joint: Joint = { shared: [], labels: new Set(), quantities: new Set(), sizes: [], sizeFigures: [] }
+  const { labels, quantities } = around
+  let quantity = 0
+  for (let first = 0; first < labels.length; ) {
+    const chain = chainFrom(around, first)
+    const last = chain[chain.length - 1] as Label
+    while (quantities[quantity] && (quantities[quantity] as Quantity).from < last.to) quantity++
+    const names = chain.flatMap((label) => label.points.map((point) => ({ label, point })))
+    if (names.length >= 2 && chain.every((label) => label.role === 'point' && !label.weak)) {
+      const next = first + chain.length
+      const done =
+        rows(around, names, last, quantity, next, joint) ||
+        figures(around, names, last, quantity, next, standsClose(chain), joint) ||
+        figuresBefore(around, names, chain[0] as Label, quantity, labels[first - 1], joint)
+      if (done) for (const label of chain) joint.labels.add(label)
+    }
+    first += chain.length
+  }
+  return joint
+}
+interface Name {
+  label: Label
+  point: PointName
+}
+
+/** Labels one after another with nothing but commas, slashes, bars and “and” between. */
+function chainFrom({ tokens, terms, labels }: Around, first: number): Label[] {
+  const chain = [labels[first] as Label]
+  for (let next = first + 1; next < labels.length && chain.length < LONGEST; next++) {
+    const before = chain[chain.length - 1] as Label
+    const label = labels[next] as Label
+    if (label.from - before.to > 6 || before.letter || label.letter) break
+    let joins = true
+    for (let at = before.to; at < label.from && joins; at++) {
+      const token = tokens[at] as Token
+      const term = termAt(terms, at)
+      if (token.kind === 'mark' ? !/^[,/|&+()\][-]$/.test(token.text) : token.text !== 'x' && !means(term, 'and', 'unit')) joins = false
+    }
+    if (!joins) break
+    chain.push(label)
+  }
+  return chain
+}
+
+/** “chest waist hips”: names with nothing between; then marks must part their figures. */
+const standsClose = (chain: readonly Label[]): boolean =>
+  chain.some((label, index) => index > 0 && (chain[index - 1] as Label).to === label.from)
+
+/** Exactly as many figures as names, in the names' order. */
+function figures(
+  { tokens, terms, labels, quantities }: Around,
+  names: readonly Name[],
+  last: Label,
+  from: number,
+  nextLabel: number,
+  adjacent: boolean,
+  joint: Joint
+): boolean {
+  const limit = labels[nextLabel]?.from ?? tokens.length
+  const row: (Quantity | null)[] = []
+  let reached = last.to
+  for (let index = from; index < quantities.length && row.length <= names.length; index++) {
+    const one = quantities[index] as Quantity
+    while (row.length < names.length && opens(tokens, reached)) {
+      row.push(null)
+      reached += 2
+    }
+    if (one.from >= limit || !joins(tokens, terms, reached, one.from, row.length === 0)) break
+    if (adjacent && row.length > 0 && tokens[reached]?.kind !== 'mark') return false
+    row.push(one)
+    reached = one.spanTo
+  }
+  while (row.length > 0 && row.length < names.length && opens(tokens, reached)) {
+    row.push(null)
+    reached += 2
+  }
+  if (row.length !== names.length) return false
+  // a figure that runs straight into the next name is that name's
+  const next = labels[nextLabel]
+  if (next && next.from === reached && names.length > 1 && !/^[:=-]$/.test(tokens[last.to]?.text ?? '')) return false
+  row.forEach((quantity, index) => {
+    if (quantity !== null) share(joint, names[index] as Name, quantity, null)
+  })
+  return true
+}
+
+/** 35/26/free · full/28/40: a girth that nothing bounds stands in the row as a word. */
+const OPEN = /^(?:free|full|open|loose|na|n|any|stretchy|frei|weit|libre|libres|suelta|libero|liberi|vrij|wijd|luzne|luzny|fri|vid|x|tbc)$/
+const opens = (tokens: readonly Token[], at: number): boolean => {
+  const [sign, word] = tokens[at]?.kind === 'word' ? [undefined, tokens[at]] : [tokens[at], tokens[at + 1]]
+  return sign?.kind === 'mark' && /^[/,:-]$/.test(sign.text) && word?.kind === 'word' && OPEN.test(word.text)
+}
+
+/** 22 x 27 (chest x length): the figures first, the names in brackets behind them. */
+function figuresBefore(
+  { tokens, quantities }: Around,
+  names: readonly Name[],
+  first: Label,
+  next: number,
+  before: Label | undefined,
+  joint: Joint
+): boolean {
+  if (tokens[first.from - 1]?.text !== '(') return false
+  const row = quantities.slice(Math.max(0, next - names.length), next)
+  if (row.length !== names.length || (before && before.to > (row[0] as Quantity).from)) return false
+  if ((row[row.length - 1] as Quantity).spanTo < first.from - 2) return false
+  for (let index = 1; index < row.length; index++) {
+    const sign = tokens[(row[index - 1] as Quantity).spanTo]?.text
+    if ((row[index] as Quantity).from - (row[index - 1] as Quantity).spanTo !== 1 || !/^[x/,-]$/.test(sign ?? '')) return false
+  }
+  row.forEach((quantity, index) => {
+    share(joint, names[index] as Name, quantity, null)
+  })
+  return true
+}
+
+function share(joint: Joint, { label, point }: Name, quantity: Quantity, size: string | null): void {
+  joint.quantities.add(quantity)
+  joint.shared.push({ quantity, label: { ...label, points: [point] }, point, size })
+}
+
+function joins(tokens: readonly Token[], terms: Terms, from: number, to: number, head: boolean): boolean {
+  if (to - from > 6) return false
+  for (let at = from; at < to; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'break' || endsSentence(tokens, at)) return false
+    if (token.kind === 'mark') continue
+    const term = termAt(terms, at)
+    if (token.text !== 'x' && !means(term, 'and', 'light', 'unit', ...(head ? (['measures', 'basis'] as const) : []))) return false
+  }
+  return true
+}
+
+const SIZE_WORD = /^(?:x{0,4}[sl]|m|[2-6]xl|small|medium|large)$/
+const LONG_OR_SHORT = /^(?:regular|long|short|tall|petite|reg)$/
+
+/** Size | Bust | Waist, and below it rows of as many figures, each with its size before them. */
+function rows(around: Around, names: readonly Name[], last: Label, from: number, nextLabel: number, joint: Joint): boolean {
+  const { tokens, layout, labels, quantities } = around
+  const head = layout.line[last.from]
+  let line = -1
+  let index = from
+  const limit = labels[nextLabel]?.from ?? tokens.length
+  let any = false
+  while (index < quantities.length && (quantities[index] as Quantity).from < limit) {
+    const first = quantities[index] as Quantity
+    const its = layout.line[first.from] as number
+    if (its === head || (line >= 0 && its > line + 2) || (line < 0 && its > (head as number) + 2)) break
+    const row: Quantity[] = []
+    while (index < quantities.length && layout.line[(quantities[index] as Quantity).from] === its) row.push(quantities[index++] as Quantity)
+    const size = sizeOf(tokens, layout, row, names.length)
+    if (size === undefined) break
+    line = its
+    any = true
+    if (size.label !== null) joint.sizes.push(size.label)
+    if (size.figure) {
+      joint.sizeFigures.push(size.figure)
+      joint.quantities.add(size.figure)
+    }
+    size.row.forEach((quantity, at) => {
+      share(joint, names[at] as Name, quantity, size.label)
+    })
+  }
+  return any
+}
+
+function sizeOf(tokens: readonly Token[], layout: Layout, row: readonly Quantity[], wanted: number) {
+  const first = row[0] as Quantity
+  if (row.length === wanted + 1 && first.unit === null && Number.isInteger(first.value))
+    return { label: String(first.value), figure: first, row: row.slice(1) }
+  if (row.length !== wanted) return undefined
+  const before: string[] = []
+  for (let at = first.from - 1; at >= 0 && layout.line[at] === layout.line[first.from] && tokens[at]?.kind !== 'break'; at--) {
+    const token = tokens[at] as Token
+    if (token.kind === 'mark') continue
+    if (token.kind === 'digits' || before.length > 1) return undefined
+    before.unshift(token.text)
+  }
+  const [word, long] = before
+  if (word === undefined) return { label: null, figure: null, row: [...row] }
+  if (!SIZE_WORD.test(word) || (long !== undefined && !LONG_OR_SHORT.test(long))) return undefined
+  const letter = LETTERS[word] ?? word.toUpperCase()
+  return { label: long === undefined ? letter : `${letter} ${long}`, figure: null, row: [...row] }
+}

@@ -1,0 +1,42 @@
+/** “21" across the chest, the same at the waist”: a figure told of a second name without being written again. */
+import type { Label } from '../names/label.ts'
+import { means, type Terms, termAt } from '../text/terms.ts'
+import type { Token } from '../text/tokens.ts'
+import type { Link } from './link.ts'
+
+/** A quick look: most texts say it nowhere. */
+const MAYBE = /\bsame (?:at|for|across|around|on|in)\b/i
+const FURTHEST = 4
+
+/** Girths that the figure before them holds for too. `links`: what is linked, in order of its figures. */
+export function sameThere(
+  tokens: readonly Token[],
+  terms: Terms,
+  original: string,
+  labels: readonly Label[],
+  links: readonly Link[]
+): Link[] {
+  if (!MAYBE.test(original)) return []
+  const taken = new Set(links.map(({ label }) => label))
+  return labels.flatMap((label) => {
+    if (label.role !== 'point' || label.points.length !== 1 || taken.has(label) || !isSame(tokens, terms, label.from)) return []
+    const before = links.filter(({ quantity }) => quantity.spanTo <= label.from).at(-1)
+    if (before?.label.role !== 'point' || isParted(tokens, before.quantity.spanTo, label.from)) return []
+    return [{ ...before, label: { ...label, basis: label.basis ?? before.label.basis }, again: false, before: true }]
+  })
+}
+
+/** “the same at the hip”. */
+function isSame(tokens: readonly Token[], terms: Terms, from: number): boolean {
+  for (let at = from - 1; at >= from - FURTHEST; at--) {
+    if (tokens[at]?.text === 'same') return at < from - 1
+    if (!means(termAt(terms, at), 'light', 'basis')) return false
+  }
+  return false
+}
+
+const FAR = 16
+function isParted(tokens: readonly Token[], from: number, to: number): boolean {
+  for (let at = from; at < to; at++) if (tokens[at]?.kind === 'break' || tokens[at]?.kind === 'digits') return true
+  return to - from > FAR
+}

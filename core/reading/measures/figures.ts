@@ -1,0 +1,239 @@
+/** From links to figures of points: which garment, which point, which words, or why it is left aside. */
+import type { GarmentKind } from '../../ids/kinds.ts'
+import { SHAPE } from '../../ids/kinds.ts'
+import type { PointId } from '../../ids/points.ts'
+import { pointOf } from '../garment/points-by-kind.ts'
+import type { PointName } from '../languages/lexicon.ts'
+import { isBottomBand } from '../links/bottom-band.ts'
+import type { Link } from '../links/link.ts'
+import { isNear } from '../links/measured.ts'
+import { BACK, DROP, pointOfBack, SHORTEST_DROP_IN } from '../names/back-name.ts'
+import type { Label } from '../names/label.ts'
+import type { Quantity } from '../quantities/quantities.ts'
+import type { AsideReason } from '../reading.ts'
+import type { Token } from '../text/tokens.ts'
+import type { Evidence } from './basis.ts'
+import type { Qualifier, Words } from './context.ts'
+
+export interface Figure {
+  quantity: Quantity
+  label: Label
+  point: PointId
+  name: PointName | null
+  kind: GarmentKind | null
+  of: GarmentKind | null
+  size: string | null
+  evidence: Evidence[]
+  qualifiers: ReadonlySet<Qualifier>
+  again: boolean
+  cost: number
+}
+export type Aside = { quantity: Quantity; because: AsideReason }
+
+/** “W 34" L 31"”: long trousers are hardly so short outside; beside a W such an L is the inside leg, as on their labels. Common practice, no source. */
+const LONGEST_INSIDE_IN = 34.5
+
+/** One-letter names, by the garment and by what the figure can be; `chested`: the chest has a name of its own. Common practice, no source. */
+export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: number, chested = false): PointId | null {
+  const legs = kind !== null && SHAPE[kind] === 'legs'
+  if (letter === BACK) return pointOfBack(kind, inches)
+  if (letter === DROP) return kind === 'skirt' && inches > SHORTEST_DROP_IN ? 'skirtLength' : null
+  switch (letter) {
+    case 'w':
+      return kind !== null && SHAPE[kind] === 'upper' && !chested ? 'chest' : 'waist'
+    case 'h':
+      return 'hip'
+    case 'r':
+      return 'frontRise'
+    case 'i':
+    case 'il':
+      return 'inseam'
+    case 'l':
+      return (kind === 'trousers' || kind === 'jeans') && inches <= LONGEST_INSIDE_IN ? 'inseam' : pointOf('length', kind)
+    case 'ol':
+      return pointOf('outseam', kind)
+    case 't':
+      return 'thigh'
+    case 'k':
+      return 'knee'
+    case 'lo':
+      return 'legOpening'
+    case 'b':
+      return legs ? 'legOpening' : kind === 'skirt' ? 'waist' : 'chest'
+    case 'c':
+      return legs ? null : 'chest'
+    case 'sl':
+      return 'sleeveLength'
+    case 'sh':
+      return 'shoulderWidth'
+    case 's':
+      return legs ? null : inches >= 21.5 || inches < 11 ? 'sleeveLength' : 'shoulderWidth'
+    default:
+      return null
+  }
+}
+
+const inchesOf = ({ value, unit }: Quantity): number =>
+  unit === 'cm' ? value / 2.54 : unit === 'mm' ? value / 25.4 : unit === null && value > 45 ? value / 2.54 : value
+
+/** The point a name means here, its words taken into account (rise at the back, sleeve underarm). */
+export function resolve(name: PointName, kind: GarmentKind | null, qualifiers: ReadonlySet<Qualifier>): PointId | null {
+  if (name === 'rise' && qualifiers.has('back')) return 'backRise'
+  if (name === 'frontRise' && qualifiers.has('back') && !qualifiers.has('front')) return 'backRise'
+  if (name === 'sleeveLength' && qualifiers.has('inner')) return 'sleeveUnderarm'
+  return pointOf(name, kind)
+}
+
+const mmOf = ({ value, unit }: Quantity): number =>
+  unit === 'cm' ? value * 10 : unit === 'mm' ? value : unit === 'in' || value < 50 ? value * 25.4 : value * 10
+
+/** No upper sleeve and no leg of trousers lies wider (finished tables: sleeves to 464 around, widened). */
+const WIDEST_SLEEVE_MM = 280
+const WIDEST_LEG_MM = 420
+
+/** “arm 7" across”, “leg 13" across”: not how long it is. */
+function acrossOf(name: PointName, quantity: Quantity, kind: GarmentKind | null, around: boolean): PointId | null {
+  const flat = mmOf(quantity) / (around ? 2 : 1)
+  const legs = kind !== null && SHAPE[kind] === 'legs'
+  if (name === 'sleeveLength' && !legs && flat <= WIDEST_SLEEVE_MM) return 'bicep'
+  return (name === 'inseam' || name === 'legLength') && legs && flat <= WIDEST_LEG_MM ? 'legOpening' : null
+}
+
+/** No arm is longer from the shoulder (ANSUR II: sleeve outseam of men at most 709 mm); a longer sleeve was taken from the centre back. */
+const LONGEST_SLEEVE_MM = 780
+
+/** An inner sleeve is shorter than nearly any trouser leg (ANSUR II: sleeve inseam of men at most 570 mm). */
+const LONGEST_INNER_SLEEVE_MM = 570
+
+/** Long trousers have no shorter inside leg (common practice, no source). */
+const SHORTEST_LEG_MM = 340
+
+/** Names that the size of the figure settles: a very long sleeve, an inseam on a garment with sleeves. */
+function bySize(point: PointId | null, quantity: Quantity, kind: GarmentKind | null, weak: boolean): PointId | null {
+  const mm = mmOf(quantity)
+  // “leg 9"” on long trousers is how wide it ends
+  if (point === 'inseam' && weak && (kind === 'trousers' || kind === 'jeans') && mm < SHORTEST_LEG_MM) return 'legOpening'
+  if (point === 'sleeveLength' && mm > LONGEST_SLEEVE_MM) return 'sleeveFromCentreBack'
+  if (point === 'inseam' && kind !== null && SHAPE[kind] === 'upper' && mm < LONGEST_INNER_SLEEVE_MM) return 'sleeveUnderarm'
+  return point
+}
+
+/** How much wider than the shoulders a back is at most (common practice, no source). */
+const WIDER_BACK = 1.12
+
+/** “Back 20"” beside shoulders of 15 3/4 is how long the back is. */
+const bySides = (point: PointId | null, back: Quantity, shoulders: Quantity | undefined): PointId | null =>
+  point === 'backWidth' && shoulders && mmOf(back) > mmOf(shoulders) * WIDER_BACK ? 'bodyLength' : point
+
+export interface LinkedFigures {
+  figures: Figure[]
+  /** Pulled out as far as it goes. */
+  stretched: Figure[]
+  asides: Aside[]
+}
+
+/** Every linked figure, or its reason to stand aside. `kindAt`: the garment whose section a token lies in. */
+export function figuresOf(
+  links: readonly Link[],
+  words: Map<Link, Words>,
+  kindAt: (token: number) => { kind: GarmentKind | null; of: GarmentKind | null },
+  sizeOf: (quantity: Quantity) => string | null,
+  tokens: readonly Token[]
+): LinkedFigures {
+  const figures: Figure[] = []
+  const asides: Aside[] = []
+  const shoulders = links.find(({ label: { points } }) => points[0] === 'shoulderWidth')
+  // a width beside a chest is the waist
+  const chested = links.some(({ label: { letter, points } }) => letter === 'b' || letter === 'c' || points[0] === 'chest')
+  for (const link of links) {
+    const { label, quantity } = link
+    if (label.role !== 'point') continue
+    const { evidence, qualifiers, across } = words.get(link) as Words
+    const { kind, of } = kindAt(quantity.from)
+    const points: [PointName | null, PointId | null][] =
+      label.letter && label.points.length === 0
+        ? [[null, bySides(pointOfLetter(label.letter, kind, inchesOf(quantity), chested), quantity, shoulders?.quantity)]]
+        : label.points.map((name) => [
+            name,
+            (isBottomBand(tokens, label, kind, links) ? 'hem' : null) ??
+              (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ??
+              resolve(name, kind, qualifiers)
+          ])
+    const seen = new Set<PointId>()
+    for (const [name, named] of points) {
+      const point = bySize(named, quantity, kind, label.weak)
+      if (point === null || seen.has(point)) continue
+      seen.add(point)
+      figures.push({
+        quantity,
+        label,
+        point,
+        name,
+        kind,
+        of,
+        size: sizeOf(quantity),
+        evidence,
+        qualifiers,
+        again: link.again,
+        cost: link.cost
+      })
+    }
+    if (seen.size === 0) asides.push({ quantity, because: 'detail' })
+  }
+  return relaxedFirst(figures, asides)
+}
+
+/** What a label or a name tells of a point that was measured too. */
+const isToldOf = (told: Figure, measured: Figure): boolean =>
+  told !== measured &&
+  told.point === measured.point &&
+  !told.qualifiers.has('measured') &&
+  isNear(mmOf(told.quantity), mmOf(measured.quantity)) &&
+  !isTwice(told.quantity, measured.quantity)
+
+/** “15" flat, goes round 30"”: the same figure again, or whole and half. */
+const isTwice = (a: Quantity, b: Quantity): boolean =>
+  [0.5, 1, 2].some((times) => Math.abs(mmOf(a) * times - mmOf(b)) < (times === 1 ? 2 : 13))
+
+/** “27in to 33in stretched”: the range ends where it is pulled to. */
+const asItGoes = (one: Figure): Figure => (one.quantity.range ? { ...one, quantity: { ...one.quantity, value: one.quantity.high } } : one)
+/** And it begins where it lies. */
+function asItLies(one: Figure): Figure {
+  const { quantity, qualifiers } = one
+  if (!quantity.range || !qualifiers.has('stretched')) return one
+  const relaxed = { ...quantity, value: quantity.low, high: quantity.low, range: false }
+  return { ...one, quantity: relaxed, qualifiers: new Set([...qualifiers].filter((word) => word !== 'stretched')) }
+}
+
+/** Of two figures of one name the garment as it lies is kept: relaxed before stretched, let down before cuffed, the first before others. */
+function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigures {
+  const kept: Figure[] = []
+  const stretched = figures.filter(({ qualifiers }) => qualifiers.has('stretched')).map(asItGoes)
+  const groups = new Map<Label, Figure[]>()
+  for (const one of figures.map(asItLies)) {
+    const group = groups.get(one.label)
+    if (group) group.push(one)
+    else groups.set(one.label, [one])
+  }
+  for (const group of groups.values()) {
+    const joint = group.every(({ again }) => !again)
+    const live = group.filter((one) => !one.qualifiers.has('stretched'))
+    for (const one of group) if (one.qualifiers.has('stretched')) asides.push({ quantity: one.quantity, because: 'detail' })
+    const down = live.some(({ qualifiers }) => qualifiers.has('uncuffed'))
+    const taken = live.find((one) => one.qualifiers.has('measured') && live.some((other) => isToldOf(other, one)))
+    const seen = new Set<PointId>()
+    for (const one of live) {
+      if (down && one.qualifiers.has('cuffed') && !one.qualifiers.has('uncuffed'))
+        asides.push({ quantity: one.quantity, because: 'detail' })
+      else if (taken && one !== taken && isToldOf(one, taken)) asides.push({ quantity: one.quantity, because: 'unknown' })
+      else if (!joint && seen.has(one.point))
+        asides.push({ quantity: one.quantity, because: one.qualifiers.size > 0 ? 'detail' : 'unknown' })
+      else {
+        kept.push(one)
+        seen.add(one.point)
+      }
+    }
+  }
+  kept.sort((a, b) => a.quantity.from - b.quantity.from)
+  return { figures: kept, stretched, asides }
+}

@@ -1,0 +1,138 @@
+/** Numbers that are no lengths by what stands glued to them or right beside them: prices, dates, percents, counts, times, degrees. */
+import { meaning, means, meansAny, type Terms, termAt } from '../text/terms.ts'
+import type { Token } from '../text/tokens.ts'
+
+/** Behind an “in” that is a unit stands one of these, or no word at all. */
+const LENGTHS_BEHIND: Parameters<typeof meansAny>[1] = [
+  'point',
+  'basis',
+  'detail',
+  'letDown',
+  'letOut',
+  'to',
+  'position',
+  'and',
+  'or',
+  'relaxed',
+  'stretched',
+  'landmark',
+  'inner',
+  'model',
+  'thing'
+]
+
+const SMALL_BEHIND: Parameters<typeof meansAny>[1] = ['light', 'from', 'front', 'back', 'measures', 'not', 'stretch', 'height']
+
+export const CURRENCY_MARKS = new Set(['£', '€', '$', '¥', '₹'])
+/** “pagato 190”: what somebody gave for it. */
+export const PAID =
+  /^(?:bought|paid|purchased|gekauft|bezahlt|achete|achetee|achetes|paye|payee|comprado|comprada|compre|pagado|pagato|pagata|acquistato|acquistata|gekocht|betaald|kupilam|kupiona|kupione|kupiony|kopte|kopt|inkopt)$/
+const AFTER = new Set(['%', '°', '£', '€', '$', '¥'])
+const SHORTHAND = /^(?:w|l|h|r|i|t|b|c|s|k|lo|sl|sh|il|ol|fr|br|ptp|x)$/
+
+/** Is the number at tokens from..to none of a length? `unit`: a unit of length was found after it. */
+export function isNoLength(tokens: readonly Token[], terms: Terms, from: number, to: number, unit: boolean, value: number): boolean {
+  const before = tokens[from - 1]
+  const after = tokens[to]
+  const first = tokens[from] as Token
+  if (before && !first.spaced && before.kind !== 'break') {
+    if (before.text === '#' || CURRENCY_MARKS.has(before.text)) return true
+    // w32, waist30: a name glued to its figure; anything else is a code
+    if (before.kind === 'word' && !SHORTHAND.test(before.text) && !means(termAt(terms, from - 1), 'point')) return true
+    // 10:30, 12/05/2023, 3-4-5-6, 1.234.567
+    if (before.text === ':' && isDigits(tokens[from - 2]) && !before.spaced && !unit) return true
+    if (before.text === '.' && isDigits(tokens[from - 2]) && !before.spaced) return true
+  }
+  if (before && CURRENCY_MARKS.has(before.text)) return true
+  if (before?.text === 'no' || (before?.text === '.' && tokens[from - 2]?.text === 'no') || before?.text === '№') return true
+  if (
+    before &&
+    /^(?:style|item|ref|sku|lot|model|code|art|article|line|chapter|class|since|from|circa|in|year)$/.test(before.text) &&
+    value >= 1900 &&
+    value <= 2035
+  )
+    return true
+  if (unit) return false
+  if (PAID.test(before?.text ?? '')) return true
+  if (value >= 400 || (first.text.length > 1 && first.text.startsWith('0'))) return true
+  if (isDate(tokens, from) || isPhone(tokens, from)) return true
+  // 9/10: the ten of a score
+  if (
+    before?.text === '/' &&
+    !first.spaced &&
+    (value === 10 || value === 5) &&
+    isDigits(tokens[from - 2]) &&
+    Number(tokens[from - 2]?.text) <= value
+  )
+    return true
+  if (after === undefined) return false
+  if (!after.spaced && after.text === 's' && value >= 20 && value % 10 === 0) return true
+  if (!after.spaced && after.kind === 'word' && !SHORTHAND.test(after.text) && !means(termAt(terms, to), 'point')) return true
+  if (AFTER.has(after.text)) return true
+  if (after.text === '+' && !after.spaced) return true
+  if (after.text === ':' && !after.spaced && isDigits(tokens[to + 1]) && !tokens[to + 1]?.spaced) return true
+  if (after.text === '/' && !after.spaced && /^(?:10|5|100)$/.test(tokens[to + 1]?.text ?? '') && value <= 10) return true
+  if (after.text === "'" && tokens[to + 1]?.text === 's') return true
+  const term = termAt(terms, to)
+  // S-17 C-21: a name of one letter, no degrees
+  if (term && means(term, 'otherUnit') && !means(term, 'point') && !isLetterName(tokens, to)) return true
+  // “8 small buttons”, “2 front pockets”: a count of details two words on
+  const further = termAt(terms, term ? term.to : to + 1)
+  if (after.kind === 'word' && !means(term, 'point', 'basis', 'light', 'unit', 'measures') && means(further, 'otherUnit') && value <= 12)
+    return true
+  return false
+}
+
+const isLetterName = (tokens: readonly Token[], at: number): boolean =>
+  SHORTHAND.test(tokens[at]?.text ?? '') && /^[:=-]$/.test(tokens[at + 1]?.text ?? '')
+
+const isDigits = (token: Token | undefined): boolean => token?.kind === 'digits'
+
+/** 12/05/2023, 12.05.23, 2023-05-12. */
+function isDate(tokens: readonly Token[], at: number): boolean {
+  for (const first of [at, at - 2, at - 4]) {
+    const [a, s, b, t, c] = tokens.slice(Math.max(0, first), Math.max(0, first) + 5)
+    if (first < 0 || !a || !s || !b || !t || !c) continue
+    if (!isDigits(a) || !isDigits(b) || !isDigits(c) || s.text !== t.text || s.spaced || t.spaced || b.spaced || c.spaced) continue
+    if (!/^[/.-]$/.test(s.text)) continue
+    const years = [a.text, c.text].some((text) => /^(?:19|20)\d\d$/.test(text))
+    if (years || (s.text !== '-' && /^\d\d$/.test(c.text) && Number(a.text) <= 31 && Number(b.text) <= 12 && /^0/.test(a.text + b.text)))
+      return true
+  }
+  return false
+}
+
+const joins = (token: Token | undefined): boolean => token?.text === '-' || token?.text === '(' || token?.text === ')'
+
+/** 0555 010 203 · (555) 010-2030: groups of digits, one of them long or with a leading nought. */
+function isPhone(tokens: readonly Token[], at: number): boolean {
+  let from = at
+  let to = at
+  while (at - from < 8 && (isDigits(tokens[from - 1]) || (joins(tokens[from - 1]) && isDigits(tokens[from - 2])))) from--
+  while (to - at < 8 && (isDigits(tokens[to + 1]) || (joins(tokens[to + 1]) && isDigits(tokens[to + 2])))) to++
+  const groups = tokens.slice(from, to + 1).filter((token) => token.kind === 'digits')
+  if (groups.length < 2) return false
+  const digits = groups.reduce((sum, token) => sum + token.text.length, 0)
+  return digits >= 9 && groups.some((token) => token.text.length >= 3)
+}
+
+/** Is this 'in' a unit after a number, or the preposition? “30 in, …” against “2 in the back”, “size 8 in women's”. */
+export function inIsUnit(tokens: readonly Token[], terms: Terms, at: number): boolean {
+  const word = tokens[at]
+  if (word?.text !== 'in') return true
+  if (!word.spaced) return true
+  const next = tokens[at + 1]
+  if (next === undefined || next.kind !== 'word') return true
+  const term = termAt(terms, at + 1)
+  if (meansAny(term, LENGTHS_BEHIND)) return true
+  if (/^(?:the|a|an|my|our|his|her|your|this|that|each|total|all|very|both)$/.test(next.text)) return false
+  if (
+    meaning(term, 'colour') ||
+    meaning(term, 'conditionWord') ||
+    meaning(term, 'use') ||
+    meaning(term, 'region') ||
+    meaning(term, 'condition')
+  )
+    return false
+  return meansAny(term, SMALL_BEHIND)
+}

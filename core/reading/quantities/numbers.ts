@@ -1,0 +1,130 @@
+/** One number in a run of tokens: plain, decimal (point or comma), mixed (30 1/2, 30-1/2, 30½, 30 and a half). */
+import { FRACTION_GLYPHS } from '../../length.ts'
+import type { Token } from '../text/tokens.ts'
+
+export type NumberProblem = 'divided-by-zero' | 'unclear-number'
+export interface NumberRead {
+  value: number
+  /** The token after it. */
+  next: number
+  problem?: NumberProblem
+  /** A fraction is part of it. */
+  fraction: boolean
+}
+
+/** Denominators that a tape has. */
+const PARTS = new Set([2, 3, 4, 5, 8, 16, 32])
+const LONGEST_DIGITS = 6
+
+const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
+const isDigits = (token: Token | undefined): boolean => token?.kind === 'digits'
+
+/** The number that begins at token `at`, or null. `halves`: words for one half (“and a half”). */
+export function numberAt(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): NumberRead | null {
+  const first = tokens[at]
+  if (first === undefined) return null
+  if (first.kind === 'fraction') return { value: FRACTION_GLYPHS[first.text] ?? 0, next: at + 1, fraction: true }
+  if (first.kind !== 'digits' || first.text.length > LONGEST_DIGITS) return null
+
+  const alone = simpleFraction(tokens, at)
+  if (alone !== null && (alone.problem !== undefined || alone.value < 1)) return alone
+
+  const whole = decimal(tokens, at)
+  if (whole.problem !== undefined || !Number.isInteger(whole.value)) return whole
+  const part = fractionAfter(tokens, whole.next, halves)
+  if (part === null) return whole
+  if (part.problem !== undefined) return part
+  return { value: whole.value + part.value, next: part.next, fraction: true }
+}
+
+/**
+ * 30.5 · 30,5 · but not 30. Next · 30, 40 · 36,28,38 · 1.234.567
+ *   ^        ^
+ */
+function decimal(tokens: readonly Token[], at: number): NumberRead {
+  const first = tokens[at] as Token
+  const value = Number(first.text)
+  const plain: NumberRead = { value, next: at + 1, fraction: false }
+  const point = tokens[at + 1]
+  if (point === undefined || point.spaced || (point.text !== '.' && point.text !== ',')) return plain
+  const after = tokens[at + 2]
+  if (after === undefined || after.spaced) return plain
+  if (isMark(after, '.') && isDigits(tokens[at + 3]) && !tokens[at + 3]?.spaced) {
+    // 3..5: two dots between digits
+    return { value, next: at + 4, fraction: false, problem: 'unclear-number' }
+  }
+  if (!isDigits(after)) return plain
+  // 36,28,38 is a list; 1.234.567 is nothing of ours
+  const again = tokens[at + 3]
+  if (point.text === ',' && again?.text === ',' && !again.spaced && isDigits(tokens[at + 4]) && !tokens[at + 4]?.spaced) return plain
+  if (point.text === ',' && tokens[at - 1]?.text === ',' && !point.spaced && isDigits(tokens[at - 2])) return plain
+  if (after.text.length > (point.text === ',' ? 2 : 4)) return plain
+  return { value: Number(`${first.text}.${after.text}`), next: at + 3, fraction: false }
+}
+
+/** 1/2 · 3/4 · 1/0: a fraction without a whole. Only those a tape has; 32/34 is a pair. */
+function simpleFraction(tokens: readonly Token[], at: number): NumberRead | null {
+  const above = tokens[at]
+  const below = tokens[at + 2]
+  if (!above || !below || !isDigits(above) || !isMark(tokens[at + 1], '/') || !isDigits(below)) return null
+  if (above.text.length > 2 || below.text.length > 2) return null
+  if (Number(below.text) === 0) return { value: 0, next: at + 3, fraction: true, problem: 'divided-by-zero' }
+  // 12/05/2023, 1/2/3
+  if (isMark(tokens[at + 3], '/') && isDigits(tokens[at + 4])) return null
+  if (isMark(tokens[at - 1], '/') && isDigits(tokens[at - 2])) return null
+  if (!PARTS.has(Number(below.text)) || Number(above.text) >= Number(below.text) || Number(above.text) === 0) return null
+  return { value: Number(above.text) / Number(below.text), next: at + 3, fraction: true }
+}
+
+/** What makes a whole number mixed: ` 1/2`, `-1/2`, `½`, ` and a half`, ` & 1/2`. */
+function fractionAfter(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): NumberRead | null {
+  const next = tokens[at]
+  if (next === undefined || next.kind === 'break') return null
+  if (next.kind === 'fraction') return { value: FRACTION_GLYPHS[next.text] ?? 0, next: at + 1, fraction: true }
+  if (isDigits(next)) return simpleFraction(tokens, at)
+  if (isMark(next, '-') || isMark(next, '&') || isMark(next, '+') || isMark(next, '.')) {
+    const after = tokens[at + 1]
+    // 30 - 1/2 in two halves of a list is rare: a spaced hyphen before a fraction still joins them
+    if (after?.kind === 'fraction' && !isMark(next, '.')) return { value: FRACTION_GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
+    if (isDigits(after) && !isMark(next, '.')) return simpleFraction(tokens, at + 1)
+    return null
+  }
+  if (next.kind === 'word' && JOINS.has(next.text)) {
+    const after = tokens[at + 1]
+    if (after?.kind === 'fraction') return { value: FRACTION_GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
+    if (isDigits(after)) return simpleFraction(tokens, at + 1)
+    const part = partInWords(tokens, at + 1, halves)
+    if (part !== null) return { ...part, fraction: true }
+  }
+  return null
+}
+/** a half · a quarter · three quarters · drei Viertel: the part of an inch that words tell. */
+export function partInWords(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): { value: number; next: number } | null {
+  const first = tokens[at]
+  if (first?.kind !== 'word') return null
+  const counted = COUNTS[first.text]
+  const word = counted !== undefined || ARTICLES.has(first.text) ? tokens[at + 1] : first
+  if (word?.kind !== 'word') return null
+  const next = word === first ? at + 1 : at + 2
+  if (counted === undefined && halves.has(word.text)) return { value: 0.5, next }
+  const part = PART[word.text]
+  if (part === undefined || (counted ?? 1) * part >= 1) return null
+  return { value: (counted ?? 1) * part, next }
+}
+const COUNTS: Record<string, number> = { three: 3, drei: 3, trois: 3, tres: 3, tre: 3, drie: 3, five: 5, seven: 7 }
+const PART: Record<string, number> = {
+  quarter: 1 / 4,
+  quarters: 1 / 4,
+  viertel: 1 / 4,
+  quart: 1 / 4,
+  quarts: 1 / 4,
+  cuarto: 1 / 4,
+  cuartos: 1 / 4,
+  quarto: 1 / 4,
+  quarti: 1 / 4,
+  kwart: 1 / 4,
+  eighth: 1 / 8,
+  eighths: 1 / 8
+}
+const JOINS = new Set(['and', 'n', 'und', 'et', 'y', 'e', 'en', 'i', 'och'])
+const ARTICLES = new Set(['a', 'one', 'ein', 'eine', 'un', 'una', 'een', 'en'])

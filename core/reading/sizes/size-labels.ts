@@ -1,0 +1,228 @@
+/** Sizes as the label has them: W32 L34, 32 x 34, UK 12, size M, age 7-8. What they take is no measurement. */
+import type { Quantity } from '../quantities/quantities.ts'
+import { meaning, means, type Term, type Terms, termAt } from '../text/terms.ts'
+import type { Token } from '../text/tokens.ts'
+import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
+import { agesFrom, isMark, isShort40, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
+
+export interface SizeLabels {
+  labels: string[]
+  /** Quantities that are sizes. */
+  taken: Set<Quantity>
+  /** Sizes that head a line: what follows is of them. */
+  heads: { from: number; label: string }[]
+  /** Pairs after “measures”: waist and inside leg. */
+  pairs: [Quantity, Quantity][]
+}
+
+const BY_CAPITALS = new Set(['it', 'de', 'us', 'int', 'au'])
+
+const ALSO = /^(?:also|auch|aussi|tambien|anche|ook|takze|ocksa)$/
+
+/** Size labels, left to right, each once. Linear. */
+export function sizeLabelsOf(around: Around): SizeLabels {
+  const { tokens, terms } = around
+  const byFrom = new Map(around.quantities.map((one) => [one.from, one]))
+  const found: SizeLabels = { labels: [], taken: new Set(), heads: [], pairs: [] }
+  const add = (label: string, ...taken: (Quantity | undefined)[]) => {
+    if (!found.labels.includes(label)) found.labels.push(label)
+    for (const one of taken) if (one) found.taken.add(one)
+  }
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at] as Token
+    // “size small (also have medium)”: what a title offers besides
+    if (around.title && ALSO.test(token.text)) break
+    if (token.kind === 'break' || token.kind === 'mark' || token.kind === 'fraction') continue
+    const quantity = byFrom.get(at)
+    if (quantity && found.taken.has(quantity)) continue
+    const pair = quantity || token.text === 'w' || token.text === 'waist' ? pairAt(around, byFrom, at) : null
+    if (pair) {
+      if (pair.measured) found.pairs.push([pair.waist, pair.leg])
+      else add(`W${pair.waist.value} L${pair.leg.value}`, pair.waist, pair.leg)
+      at = Math.max(pair.waist.to, pair.leg.to) - 1
+      continue
+    }
+    // W34 glued, alone, on legs: the label
+    const glued = token.text === 'w' && around.legs ? byFrom.get(at + 1) : undefined
+    if (
+      glued &&
+      glued.unit === null &&
+      within(glued.value, WAIST) &&
+      tokens[at + 1]?.spaced === false &&
+      !moreShorthand(tokens, glued.to)
+    ) {
+      add(`W${glued.value}`, glued)
+      continue
+    }
+    const region = regionAt(around, byFrom, at)
+    if (region) {
+      add(region.label, ...region.taken)
+      at = region.to - 1
+      continue
+    }
+    if (isShort40(around, at)) {
+      add(`${token.text}S`)
+      at++
+      continue
+    }
+    const suit = token.kind === 'digits' && quantity && quantity.unit === null && suitSize(around, quantity)
+    if (suit) {
+      add(suit, quantity)
+      at = quantity.to
+      continue
+    }
+    const term = termAt(terms, at)
+    if (term?.from === at && means(term, 'age')) {
+      const years = byFrom.get(term.to)
+      if (years && years.unit === null) add(`age ${agesFrom(tokens, years)}`, years)
+      continue
+    }
+    if (
+      !around.title &&
+      startsLine(tokens, at) &&
+      LETTER.test(token.text) &&
+      /^[:-]$/.test(tokens[at + 1]?.text ?? '') &&
+      tokens[at + 2]?.kind === 'word'
+    )
+      found.heads.push({ from: at, label: LETTERS[token.text] ?? token.text.toUpperCase() })
+    if (
+      around.title &&
+      token.kind === 'word' &&
+      LETTER.test(token.text) &&
+      capital(around, token) &&
+      (token.text.length <= 3 || (around.language === 'en' && standsAlone(tokens, terms, at))) &&
+      (token.text.length > 1 || !(isMark(tokens[at + 1], ':') || byFrom.has(at + 1)))
+    )
+      add(LETTERS[token.text] ?? token.text.toUpperCase())
+    if (term?.from === at && means(term, 'size') && !(means(term, 'point') && isListed(around, byFrom, term))) {
+      const after = sizeAfter(around, byFrom, term.to, at)
+      if (after) {
+        add(after.label, ...after.taken)
+        if (startsLine(tokens, at) || headsPart(around, at, Math.max(term.to, ...after.taken.map(({ to }) => to))))
+          found.heads.push({ from: at, label: after.label })
+        at = Math.max(at, ...after.taken.map(({ to }) => to - 1))
+      }
+    }
+  }
+  return found
+}
+
+/** “…, size 10 measures bust 36”: in the middle of a line a size heads what is measured right behind it. */
+function headsPart({ tokens, terms }: Around, from: number, to: number): boolean {
+  if (!/^[,;.]$/.test(tokens[from - 1]?.text ?? '')) return false
+  let at = /^[:=(-]$/.test(tokens[to]?.text ?? '') ? to + 1 : to
+  while (at < to + 3 && means(termAt(terms, at), 'measures', 'light', 'heading')) at++
+  return means(termAt(terms, at), 'point')
+}
+
+/** “épaules 41, taille 46, hauteur 68”, “taille 38 x2”: between measures, or doubled, the word is the waist. */
+function isListed({ tokens, terms }: Around, byFrom: ReadonlyMap<number, Quantity>, term: Term): boolean {
+  const its = byFrom.get(/^[:=-]$/.test(tokens[term.to]?.text ?? '') ? term.to + 1 : term.to)
+  if (its === undefined) return false
+  if (means(termAt(terms, its.to), 'basis')) return true
+  if (!/^[,;/|•-]$/.test(tokens[term.from - 1]?.text ?? '')) return false
+  for (let at = term.from - 2; at >= Math.max(0, term.from - 6); at--) {
+    const before = byFrom.get(at)
+    const name = before && termAt(terms, /^[:=-]$/.test(tokens[at - 1]?.text ?? '') ? at - 2 : at - 1)
+    if (before) return means(name, 'point') && !means(name, 'size')
+  }
+  return false
+}
+
+const startsLine = (tokens: readonly Token[], at: number): boolean =>
+  at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && /^[.;•*/)|-]$/.test(tokens[at - 1]?.text ?? ''))
+/** “Wool coat, large”, “Mens medium shirt”: in a title a size in letters stands at an end or beside whom it is for. */
+const standsAlone = (tokens: readonly Token[], terms: Terms, at: number): boolean =>
+  tokens[at + 1] === undefined ||
+  tokens[at + 1]?.kind === 'mark' ||
+  tokens[at - 1]?.kind === 'mark' ||
+  means(termAt(terms, at - 1), 'size', 'use') ||
+  /^(?:mens|womens|ladies|s)$/.test(tokens[at - 1]?.text ?? '')
+const capital = ({ original }: Around, token: Token): boolean =>
+  /^\P{Ll}+$/u.test(original.slice(token.start, token.end)) || token.text.length > 4
+
+/** The word of a size: the labels of tags are sizes even with a unit, “size 30" waist” is not. */
+function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, word: number): { label: string; taken: Quantity[] } | null {
+  const { tokens, terms } = around
+  const said = tokens.slice(word, from).map(({ text }) => text)
+  const tag = said.some((text) => /^(?:tag|tagged|label|labelled|labeled|marked|etikett|etiqueta|etichetta|metka|metce)$/.test(text))
+  const waist = said.includes('waist')
+  let at = from
+  for (let steps = 0; steps < 6; steps++, at++) {
+    const token = tokens[at]
+    if (token === undefined || token.kind === 'break') return null
+    const quantity = byFrom.get(at)
+    if (quantity) {
+      if (pairAt(around, byFrom, at)) return null // found on its own
+      if (quantity.unit !== null && !tag) return null
+      if (quantity.value > 64 || quantity.problem || quantity.height) return null
+      const next = termAt(terms, quantity.to)
+      if (quantity.unit !== null && means(next, 'point') && !waist) return null
+      const suit = suitSize(around, quantity)
+      if (suit) return { label: suit, taken: [quantity] }
+      // “size 34 waist, 32 length”: the waist and the leg of a label
+      const named = quantity.unit === null && meaning(next, 'point')?.point === 'waist' && next?.from === quantity.to ? next : null
+      const inside = named ? legAfter(around, byFrom, named.to) : null
+      if (inside) return { label: `W${quantity.value} L${inside.value}`, taken: [quantity, inside] }
+      const second = tag && !waist ? pairedWith(around, byFrom, quantity) : null
+      if (second) return { label: `${quantity.value}x${second.value}`, taken: [quantity, second] }
+      if (!waist) return { label: quantity.range ? `${quantity.low}-${quantity.high}` : String(quantity.value), taken: [quantity] }
+      const leg = legAfter(around, byFrom, quantity.to)
+      return leg
+        ? { label: `W${quantity.value} L${leg.value}`, taken: [quantity, leg] }
+        : { label: `W${quantity.value}`, taken: [quantity] }
+    }
+    if (token.kind === 'word') {
+      const letters = letterSize(around, at)
+      if (letters) return { label: letters, taken: [] }
+      const term = termAt(terms, at)
+      if (means(term, 'not', 'basis')) return null
+      if (means(term, 'size', 'light') && term) {
+        at = term.to - 1
+        continue
+      }
+      if (regionAt(around, byFrom, at)) return null // found on its own
+      return null
+    }
+    if (token.kind === 'digits') return null
+    if (!/^[:\-"'=(.]$/.test(token.text)) return null
+  }
+  return null
+}
+
+const written = (one: Quantity): string => (one.range ? `${one.low}-${one.high}` : String(one.value))
+
+function regionNamed(around: Around, at: number): string | null {
+  const word = around.tokens[at]
+  if (word?.kind !== 'word' || !means(termAt(around.terms, at), 'region')) return null
+  if (BY_CAPITALS.has(word.text) && !capital(around, word)) return null
+  return word.text.length <= 3 ? word.text.toUpperCase() : word.text[0]?.toUpperCase() + word.text.slice(1)
+}
+
+/** UK 12 · EU38 · 12 UK · US 8-10. */
+function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): { label: string; taken: Quantity[]; to: number } | null {
+  const { tokens, terms } = around
+  const token = tokens[at] as Token
+  const region = regionNamed(around, at)
+  if (region !== null) {
+    let next = at + 1
+    while (
+      /^[:.-]$/.test(tokens[next]?.text ?? '') ||
+      (tokens[next]?.kind === 'word' && means(termAt(terms, next), 'size') && next < at + 3)
+    )
+      next++
+    const quantity = byFrom.get(next)
+    if (quantity && quantity.unit === null && quantity.value <= 64)
+      return { label: `${region} ${written(quantity)}`, taken: [quantity], to: quantity.to }
+    const letters = tokens[next]?.kind === 'word' ? letterSize(around, next) : null
+    if (letters && capital(around, tokens[next] as Token)) return { label: `${region} ${letters}`, taken: [], to: next + 1 }
+    return null
+  }
+  if (token.kind !== 'digits') return null
+  const quantity = byFrom.get(at)
+  if (!quantity || quantity.unit !== null || quantity.value > 64) return null
+  const after = regionNamed(around, quantity.to)
+  // “36 eu” but not “UK 12 EU 40”: the region belongs to the number behind it
+  if (after === null || byFrom.has(quantity.to + 1)) return null
+  return { label: `${after} ${written(quantity)}`, taken: [quantity], to: quantity.to + 1 }
+}

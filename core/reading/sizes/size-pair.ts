@@ -1,0 +1,117 @@
+/** A waist and a leg as a pair: W32 L34, 32W 34L, 32x34; a label, or measured. */
+import type { Quantity } from '../quantities/quantities.ts'
+import { meaning, means, type Terms, termAt } from '../text/terms.ts'
+import type { Token } from '../text/tokens.ts'
+
+/** The text that size labels are looked for in. */
+export interface Around {
+  tokens: readonly Token[]
+  terms: Terms
+  quantities: readonly Quantity[]
+  /** As typed: M is a size, m is a metre. */
+  original: string
+  /** A pair of bare numbers can only be a size on a garment with legs. */
+  legs: boolean
+  /** A title: a letter alone is a size. */
+  title: boolean
+  language: string
+}
+
+export const WAIST = { least: 22, most: 56 }
+export const LEG = { least: 24, most: 40 }
+export const within = (value: number, { least, most }: { least: number; most: number }) =>
+  Number.isInteger(value) && value >= least && value <= most
+
+const wordAt = (tokens: readonly Token[], index: number): string | undefined =>
+  tokens[index]?.kind === 'word' ? tokens[index]?.text : undefined
+
+/** W32 L34 · Waist 32 L 34 · 32W 34L · 32x34 · 32/34 on legs; after “measures” the pair is measured. */
+export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number) {
+  const { tokens } = around
+  // W32 L34, W 32 / L 34, Waist 32 L 34
+  if (wordAt(tokens, at) === 'w' || (wordAt(tokens, at) === 'waist' && around.legs)) {
+    const waist = byFrom.get(at + 1)
+    if (!waist || waist.unit !== null || !within(waist.value, WAIST)) return null
+    let next = waist.to
+    if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
+    const leg = byFrom.get(next + 1)
+    if (wordAt(tokens, next) === 'l' && leg && leg.unit === null && within(leg.value, LEG) && !moreShorthand(tokens, leg.to))
+      return { waist, leg, measured: false }
+    return null
+  }
+  const first = byFrom.get(at)
+  if (!first || first.range || first.problem) return null
+  const measured = measuredPair(around, first, byFrom)
+  if (measured !== null) return measured
+  if (!within(first.value, WAIST)) return null
+  // 32W 34L
+  if (wordAt(tokens, first.to) === 'w' && !tokens[first.to]?.spaced) {
+    let next = first.to + 1
+    if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
+    const leg = byFrom.get(next)
+    if (leg && leg.unit === null && within(leg.value, LEG) && wordAt(tokens, leg.to) === 'l') return { waist: first, leg, measured: false }
+    return null
+  }
+  const sign = tokens[first.to]
+  const times =
+    sign?.text === 'x' ||
+    (sign?.text === '/' && first.unit === null) ||
+    (sign?.text === '-' && around.legs && first.unit === null && around.title)
+  const second = byFrom.get(first.to + 1)
+  if (!times || !second || second.range || !within(second.value, LEG)) return null
+  const third = tokens[second.to]
+  if (third && third.text === sign?.text && byFrom.has(second.to + 1)) return null // 30 x 20 x 10: a parcel
+  const prefix = saidBefore(around, at)
+  if (labelled(around, at, second.to)) return null
+  if (prefix === 'measures') return { waist: first, leg: second, measured: true }
+  // 36/38 on a dress is between two sizes
+  if (!around.legs && (prefix !== 'size' || sign?.text === '/')) return null
+  if (first.unit === 'cm' || second.unit === 'cm') return null
+  return { waist: first, leg: second, measured: false }
+}
+
+/** “measures 33 x 30.5”, “actual measurements 33" x 30 1/2"” on legs: with a half a pair is no size. */
+function measuredPair(around: Around, waist: Quantity, byFrom: Map<number, Quantity>) {
+  const { tokens } = around
+  const leg = tokens[waist.to]?.text === 'x' ? byFrom.get(waist.to + 1) : undefined
+  if (!around.legs || !leg || leg.range || leg.problem || saidBefore(around, waist.from) !== 'measures') return null
+  if (waist.unit === 'cm' || leg.unit === 'cm' || !between(waist.value, WAIST) || !between(leg.value, LEG)) return null
+  if (tokens[leg.to]?.text === 'x' || labelled(around, waist.from, leg.to)) return null
+  return { waist, leg, measured: true }
+}
+const between = (value: number, { least, most }: { least: number; most: number }) => value >= least && value <= most
+
+/** A name right before the pair or right behind it claims it: waist/length 32/34. */
+function labelled({ tokens, terms }: Around, from: number, to: number): boolean {
+  for (let at = from - 1; at >= Math.max(0, from - 3); at--) {
+    const term = termAt(terms, at)
+    if (tokens[at]?.kind === 'break') break
+    if (means(term, 'size')) return false
+    if (means(term, 'point') && !meaning(term, 'point')?.weak) return true
+    if (tokens[at]?.kind === 'word' && !means(term, 'light')) break
+  }
+  const next = termAt(terms, to)
+  return means(next, 'point') && tokens[to]?.kind === 'word' && !meaning(next, 'point')?.weak
+}
+
+function saidBefore({ tokens, terms }: Around, from: number): 'size' | 'measures' | null {
+  for (let at = from - 1; at >= Math.max(0, from - 5); at--) {
+    if (tokens[at]?.kind === 'break') return null
+    const term = termAt(terms, at)
+    const text = tokens[at]?.text ?? ''
+    if (
+      /^(?:measures|measured|measuring|actual|actually|measure|misst|gemessen|mesure|mesurent|mide|miden|misura|misurano|meet|meten|mierza|mierzone|mater|mater)$/.test(
+        text
+      )
+    )
+      return 'measures'
+    if (means(term, 'size')) return 'size'
+  }
+  return null
+}
+
+/** More one-letter names follow: then W and L are measurements in a list. */
+export const moreShorthand = (tokens: readonly Token[], at: number): boolean => {
+  const next = /^[,/-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at
+  return /^(?:h|r|i|t|lo|fr)$/.test(tokens[next]?.text ?? '') && tokens[next]?.kind === 'word'
+}

@@ -1,0 +1,87 @@
+/** Sizes in words and letters: S/M, extra large, 42R, ages; what follows a waist on a label. */
+import type { Quantity } from '../quantities/quantities.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { Token } from '../text/tokens.ts'
+import { type Around, LEG, within } from './size-pair.ts'
+
+export const LETTERS: Record<string, string> = {
+  small: 'S',
+  medium: 'M',
+  large: 'L',
+  xlarge: 'XL',
+  xxlarge: 'XXL',
+  xsmall: 'XS',
+  petite: 'petite',
+  os: 'one size',
+  osfa: 'one size'
+}
+export const LETTER = /^(?:x{0,4}[sl]|m|[2-6]xl|xs|small|medium|large|xlarge|xxlarge|xsmall|os|osfa)$/
+
+export const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
+
+/** 8 · 8-9 (years) */
+export function agesFrom(tokens: readonly Token[], one: Quantity): string {
+  if (one.range) return `${one.low}-${one.high}`
+  const last = tokens[one.to + 1]
+  return /^[-/]$/.test(tokens[one.to]?.text ?? '') && last?.kind === 'digits' ? `${one.value}-${last.text}` : String(one.value)
+}
+
+/** M · S/M · extra large · one size, after the word size. */
+export function letterSize({ tokens }: Around, at: number): string | null {
+  const word = tokens[at]?.text ?? ''
+  const next = tokens[at + 1]?.text ?? ''
+  if (word === 'one' && next === 'size') return 'one size'
+  if (/^(?:extra|x)$/.test(word) && /^(?:large|small)$/.test(next)) return next === 'large' ? 'XL' : 'XS'
+  // the tag's 32: no size S
+  if (!LETTER.test(word) || isMark(tokens[at + 1], "'") || (isMark(tokens[at - 1], "'") && !tokens[at]?.spaced)) return null
+  const first = LETTERS[word] ?? word.toUpperCase()
+  const second = tokens[at + 2]
+  if (isMark(tokens[at + 1], '/') && second?.kind === 'word' && LETTER.test(second.text))
+    return `${first}/${LETTERS[second.text] ?? second.text.toUpperCase()}`
+  return first
+}
+
+/** “…, leg 34” after a waist size. */
+export function legAfter({ tokens, terms }: Around, byFrom: Map<number, Quantity>, from: number): Quantity | null {
+  let at = from
+  for (let steps = 0; steps < 5; steps++, at++) {
+    const quantity = byFrom.get(at)
+    if (quantity) return quantity.unit === null && within(quantity.value, LEG) ? quantity : null
+    const token = tokens[at]
+    const point = meaning(termAt(terms, at), 'point')
+    const leg = point && ['inseam', 'length', 'legLength'].includes(point.point)
+    if (
+      !token ||
+      token.kind === 'break' ||
+      (token.kind === 'word' && !leg && token.text !== 'l' && !means(termAt(terms, at), 'light', 'and'))
+    )
+      return null
+  }
+  return null
+}
+
+/** 42R · 40 L: a suit size, chest and length. */
+export function suitSize({ tokens, original, legs, title }: Around, one: Quantity): string | null {
+  const letter = tokens[one.to]
+  if (legs || one.range || letter?.kind !== 'word' || !Number.isInteger(one.value) || one.value < 34 || one.value > 58) return null
+  // “42 R” in a title, with no figure of its own behind it
+  const alone = title && letter.text.length === 1 && !/^(?:\d.*|[:=-])$/.test(tokens[one.to + 1]?.text ?? '')
+  if (letter.spaced && !alone && !/^(?:long|regular|short|tall|reg)$/.test(letter.text)) return null
+  if (letter.spaced && !alone && !/^[.,;)]?$/.test(tokens[one.to + 1]?.text.slice(0, 1) ?? '')) return null
+  if (!/^(?:r|l|s|xl|reg|regular|long|short|t|tall)$/.test(letter.text) || !/^[A-Z]/.test(original.slice(letter.start, letter.end)))
+    return null
+  return `${one.value}${letter.text.charAt(0).toUpperCase()}`
+}
+
+/** “jacket 40S”: a chest of 40, short; “40s” and a title all in capitals speak of the years. */
+export function isShort40({ tokens, original, legs }: Around, at: number): boolean {
+  const letter = tokens[at + 1]
+  if (legs || !/^[45]0$/.test(tokens[at]?.text ?? '') || letter?.text !== 's' || letter.spaced) return false
+  return original.slice(letter.start, letter.end) === 'S' && /\p{Ll}/u.test(original) && !/^\p{L}/u.test(original.slice(letter.end))
+}
+
+/** “tag says 13 x 36”: the second figure of a label. */
+export function pairedWith({ tokens }: Around, byFrom: ReadonlyMap<number, Quantity>, one: Quantity): Quantity | null {
+  const second = /^[x/]$/.test(tokens[one.to]?.text ?? '') ? byFrom.get(one.to + 1) : undefined
+  return second && second.unit === null && Number.isInteger(second.value) && within(second.value, LEG) ? second : null
+}

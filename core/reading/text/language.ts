@@ -1,0 +1,51 @@
+/** The language of a text, by its commonest words and by the words of its trade. */
+import type { Lexicon } from '../languages/lexicon.ts'
+import { LEXICONS } from './lexis.ts'
+import { normalise } from './normalise.ts'
+import { type Token, tokensOf } from './tokens.ts'
+
+let table: Map<string, number[]> | null = null
+
+/** Word → the places of the languages in which it is common; a word of many languages tells little. */
+function commonWords(): Map<string, number[]> {
+  if (table) return table
+  table = new Map()
+  for (const [place, lexicon] of LEXICONS.entries()) {
+    for (const { kind, text } of tokensOf(normalise(tellingOf(lexicon)).text)) {
+      if (kind !== 'word' || text.length < 2) continue
+      const languages = table.get(text)
+      if (!languages) table.set(text, [place])
+      else if (!languages.includes(place)) languages.push(place)
+    }
+  }
+  return table
+}
+
+/** What a language has of its own: small words, names of points, garments, fibres, colours. */
+function tellingOf({ common, points, kinds, fibres, colours, words }: Lexicon): string {
+  const trade = [...Object.values(points), ...kinds.map(({ phrases }) => phrases), ...Object.values(fibres), ...Object.values(colours)]
+  return [common, ...trade, words.heading ?? '', words.condition ?? '', words.conditionWord ?? '', words.not ?? ''].join(' \n ')
+}
+
+/** So many words tell it. */
+const SAMPLE = 400
+
+/** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
+export function languageOf(texts: readonly (readonly Token[])[], told: string | undefined): string {
+  const words = commonWords()
+  const scores: number[] = LEXICONS.map(({ language }) => (language === 'en' ? 0.6 : 0))
+  const hint = told?.slice(0, 2).toLowerCase()
+  const hinted = LEXICONS.findIndex(({ language }) => language === hint)
+  if (hinted >= 0) scores[hinted] = (scores[hinted] as number) + 1.5
+  for (const tokens of texts) {
+    for (let at = 0; at < tokens.length && at < SAMPLE; at++) {
+      const token = tokens[at] as Token
+      const languages = token.kind === 'word' ? words.get(token.text) : undefined
+      if (languages === undefined) continue
+      for (const place of languages) scores[place] = (scores[place] as number) + 1 / languages.length
+    }
+  }
+  let best = LEXICONS.findIndex(({ language }) => language === 'en')
+  for (const [place, score] of scores.entries()) if (score > (scores[best] as number)) best = place
+  return LEXICONS[best]?.language ?? 'en'
+}

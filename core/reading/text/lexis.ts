@@ -1,0 +1,164 @@
+/** The phrases of the language files in one tree, so that the longest phrase at a token is found in one walk. */
+import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
+import type { GarmentKind } from '../../ids/kinds.ts'
+import { de } from '../languages/de.ts'
+import { en } from '../languages/en.ts'
+import { es } from '../languages/es.ts'
+import { fr } from '../languages/fr.ts'
+import { it } from '../languages/it.ts'
+import type { Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
+import { nl } from '../languages/nl.ts'
+import { pl } from '../languages/pl.ts'
+import { sv } from '../languages/sv.ts'
+import { normalise } from './normalise.ts'
+import { tokensOf } from './tokens.ts'
+
+export const LEXICONS: readonly Lexicon[] = [en, de, fr, es, it, nl, pl, sv]
+
+export type Sense =
+  | { role: 'point'; point: PointName; basis: 'flat' | 'around' | null; weak: boolean; rank?: number }
+  | { role: 'landmark'; landmark: Landmark }
+  | { role: 'basis'; basis: 'flat' | 'around' | 'doubled' | 'double' }
+  | { role: 'unit'; unit: 'in' | 'cm' | 'mm' | 'm' | 'ft' }
+  | { role: 'number'; value: number }
+  | { role: 'kind'; kind: GarmentKind; made: Partial<Made> | null }
+  | { role: 'fibre'; fibre: string }
+  | { role: 'structure'; structure: Structure }
+  | { role: 'trait'; trait: Trait }
+  | { role: 'made'; fact: MadeFact }
+  | { role: 'use'; use: Use }
+  | { role: 'fault'; mending: ConditionId[] }
+  | { role: 'colour'; colour: string }
+  | { role: 'currency'; currency: string }
+  | { role: WordRole }
+
+export interface Node {
+  next: Map<string, Node>
+  meaning: Meaning | null
+}
+/** All that a phrase can mean; shared by its terms. */
+export interface Meaning {
+  senses: Sense[]
+  roles: Set<Sense['role']>
+  /** With what its words tell each for itself, once that was worked out (see terms.ts). */
+  whole: Meaning | null
+}
+export const meaningOf = (senses: Sense[]): Meaning => ({ senses, roles: new Set(senses.map(({ role }) => role)), whole: null })
+export interface Lexis {
+  root: Node
+  /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
+  heads: ReadonlyMap<string, Meaning>
+  halves: ReadonlySet<string>
+  /** One-letter names of the language, beside the common ones. */
+  letters: Readonly<Partial<Record<string, PointName>>>
+}
+
+const made = new Map<string, Lexis>()
+
+/** The lexis of a language with English beside it (sellers mix them). */
+export function lexisOf(language: string): Lexis {
+  const known = made.get(language)
+  if (known) return known
+  const lexis = compile(LEXICONS.filter((one) => one.language === language || one.language === 'en').reverse())
+  made.set(language, lexis)
+  return lexis
+}
+
+function compile(lexicons: readonly Lexicon[]): Lexis {
+  const root: Node = { next: new Map(), meaning: null }
+  const halves = new Set<string>()
+  const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => falseFriends?.split(' | ') ?? []))
+  lexicons.forEach((lexicon, rank) => {
+    const add = (phrases: string | undefined, sense: Sense) => {
+      for (const phrase of (phrases ?? '').split(' | ')) {
+        if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
+        for (const words of variants(phrase, lexicon.endings)) put(root, words, sense, rank)
+      }
+    }
+    for (const [key, phrases] of Object.entries(lexicon.points)) {
+      const [point, how] = key.split(' ') as [PointName, string | undefined]
+      add(phrases, { role: 'point', point, basis: how === 'flat' || how === 'around' ? how : null, weak: how === 'weak' })
+    }
+    for (const [landmark, phrases] of Object.entries(lexicon.landmarks)) add(phrases, { role: 'landmark', landmark: landmark as Landmark })
+    for (const [basis, phrases] of Object.entries(lexicon.basis)) add(phrases, { role: 'basis', basis: basis as keyof Lexicon['basis'] })
+    for (const [unit, phrases] of Object.entries(lexicon.units)) add(phrases, { role: 'unit', unit: unit as keyof Lexicon['units'] })
+    for (const [word, value] of Object.entries(lexicon.numbers)) add(word, { role: 'number', value })
+    for (const { kind, phrases, made: told } of lexicon.kinds) add(phrases, { role: 'kind', kind, made: told ?? null })
+    for (const [fibre, phrases] of Object.entries(lexicon.fibres)) add(phrases, { role: 'fibre', fibre })
+    for (const [structure, phrases] of Object.entries(lexicon.structures))
+      add(phrases, { role: 'structure', structure: structure as Structure })
+    for (const [trait, phrases] of Object.entries(lexicon.traits)) add(phrases, { role: 'trait', trait: trait as Trait })
+    for (const { fact, phrases } of lexicon.made) {
+      add(phrases, { role: 'made', fact })
+      if (fact.fact === 'opens') add(phrases, { role: 'detail' })
+      // an elastic waist is still the waist, when a figure stands by it
+      if (fact.fact === 'elasticWaist') add(phrases, { role: 'point', point: 'waist', basis: null, weak: false })
+    }
+    for (const [use, phrases] of Object.entries(lexicon.uses)) add(phrases, { role: 'use', use: use as Use })
+    for (const { mending, phrases } of lexicon.faults) add(phrases, { role: 'fault', mending })
+    for (const [colour, phrases] of Object.entries(lexicon.colours)) add(phrases, { role: 'colour', colour })
+    for (const [currency, phrases] of Object.entries(lexicon.currencies)) add(phrases, { role: 'currency', currency })
+    for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
+    // they are pockets like others, to be counted or measured
+    for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
+    for (const word of wordsOf(lexicon.words.half ?? '')) halves.add(word)
+  })
+  return { root, halves, heads: headsOf(lexicons, root), letters: lexicons[0]?.letters ?? {} }
+}
+
+/** Languages that write several words as one. */
+const JOINING = new Set(['de', 'nl', 'sv'])
+const SHORTEST_HEAD = 4
+
+function headsOf(lexicons: readonly Lexicon[], root: Node): Map<string, Meaning> {
+  const heads = new Map<string, Meaning>()
+  for (const { language, kinds, words } of lexicons) {
+    if (!JOINING.has(language)) continue
+    for (const phrases of [...kinds.map(({ phrases }) => phrases), words.thing ?? ''])
+      for (const phrase of phrases.split(' | ')) {
+        const [word, more] = wordsOf(phrase)
+        const meaning = word === undefined || more !== undefined || word.length < SHORTEST_HEAD ? null : root.next.get(word)?.meaning
+        if (word !== undefined && meaning) heads.set(word, meaning)
+      }
+  }
+  return heads
+}
+
+const wordsOf = (phrase: string): string[] =>
+  tokensOf(normalise(phrase).text)
+    .filter(({ kind }) => kind === 'word' || kind === 'digits')
+    .map(({ text }) => text)
+
+/** A phrase with and without what people leave out: ä as a or ae, ß as ss, the endings of its last word. */
+function variants(phrase: string, endings: readonly string[]): string[][] {
+  const spelled = new Set([phrase])
+  if (/[äöüæœ]/i.test(phrase)) spelled.add(phrase.replace(/[äæ]/gi, 'ae').replace(/[öœ]/gi, 'oe').replace(/ü/gi, 'ue'))
+  for (const one of [...spelled]) if (one.includes('ß')) spelled.add(one.replaceAll('ß', 'ss'))
+  const all: string[][] = []
+  for (const one of spelled) {
+    const words = wordsOf(one)
+    const last = words[words.length - 1]
+    if (last === undefined) continue
+    all.push(words)
+    if (last.length >= 3) for (const ending of endings) if (!last.endsWith(ending)) all.push([...words.slice(0, -1), last + ending])
+  }
+  return all
+}
+
+function put(root: Node, words: readonly string[], sense: Sense, rank: number): void {
+  let node = root
+  for (const word of words) {
+    let next = node.next.get(word)
+    if (next === undefined) {
+      next = { next: new Map(), meaning: null }
+      node.next.set(word, next)
+    }
+    node = next
+  }
+  let senses = node.meaning?.senses ?? []
+  // the language of the text comes after English (rank) and replaces an English point of the same words
+  if (rank > 0 && sense.role === 'point') senses = senses.filter((one) => one.role !== 'point' || one.rank === rank)
+  if (senses.some((one) => same(one, sense))) return
+  node.meaning = meaningOf([...senses, sense.role === 'point' ? { ...sense, rank } : sense])
+}
+const same = (a: Sense, b: Sense): boolean => a.role === b.role && JSON.stringify({ ...a, rank: 0 }) === JSON.stringify({ ...b, rank: 0 })

@@ -1,0 +1,253 @@
+/** The words of a text that mean something, longest phrase first, each with its place and all it can mean. */
+
+import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
+import { compoundWord, INNER } from './compound-word.ts'
+import { type Lexis, type Meaning, meaningOf, type Node, type Sense } from './lexis.ts'
+import type { Token } from './tokens.ts'
+
+export interface Term {
+  /** Its first token, and the one after its last. */
+  from: number
+  to: number
+  its: Meaning
+}
+export interface Terms {
+  list: Term[]
+  /** For each token the term that covers it, or −1. */
+  at: Int32Array
+  /** Those that mean something in a role, in order. */
+  by: Map<Sense['role'], Term[]>
+}
+
+type SenseOf<R extends Sense['role']> = Extract<Sense, { role: R }>
+/** What a term means in this role, or undefined. */
+export function meaning<R extends Sense['role']>(term: Term | undefined, role: R): SenseOf<R> | undefined {
+  return term?.its.roles.has(role) ? term.its.senses.find((sense): sense is SenseOf<R> => sense.role === role) : undefined
+}
+/** Does a term mean something in one of these roles? Asked for every token, so without a list of them. */
+export function means(term: Term | undefined, a: Role, b?: Role, c?: Role, d?: Role, e?: Role, f?: Role): boolean {
+  if (term === undefined) return false
+  const { roles } = term.its
+  if (roles.has(a)) return true
+  if (b === undefined) return false
+  if (roles.has(b)) return true
+  if (c === undefined) return false
+  if (roles.has(c)) return true
+  if (d === undefined) return false
+  return roles.has(d) || (e !== undefined && roles.has(e)) || (f !== undefined && roles.has(f))
+}
+type Role = Sense['role']
+/** The same for a list that is made once, where it is asked often. */
+export function meansAny(term: Term | undefined, roles: readonly Sense['role'][]): boolean {
+  if (term === undefined) return false
+  for (let index = 0; index < roles.length; index++) if (term.its.roles.has(roles[index] as Sense['role'])) return true
+  return false
+}
+const NONE: readonly Term[] = []
+/** The terms that mean something in one of these roles, in order; one with two of the roles stands once. */
+export function termsAs({ by }: Terms, ...roles: Sense['role'][]): readonly Term[] {
+  const [first] = roles
+  if (first !== undefined && roles.length === 1) return by.get(first) ?? NONE
+  const all = new Set<Term>()
+  for (const role of roles) for (const term of by.get(role) ?? NONE) all.add(term)
+  return [...all].sort((a, b) => a.from - b.from)
+}
+/** The term that covers a token. */
+export const termAt = (terms: Terms, token: number): Term | undefined => {
+  const index = terms.at[token]
+  return index === undefined || index < 0 ? undefined : terms.list[index]
+}
+
+const GLUE = new Set(['-', '.', "'", '_', '/'])
+const DEEPEST = 9
+
+/** Every phrase of the lexis in the tokens, then the points that two landmarks and “to” make. Linear. */
+export function termsOf(tokens: readonly Token[], lexis: Lexis): Terms {
+  const list: Term[] = []
+  for (let from = 0; from < tokens.length; ) {
+    // 12in leg: glued to its figure, “in” is the unit and begins no phrase
+    const unit =
+      tokens[from]?.spaced === false && tokens[from - 1]?.kind === 'digits' && tokens[from]?.kind === 'word' && tokens[from]?.text !== 'x'
+    const found = longest(tokens, from, lexis.root, unit ? from + 1 : undefined)
+    if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, lexis.root) : found)
+    else if (lexis.heads.size > 0) {
+      const its = compoundWord(tokens[from] as Token, lexis)
+      if (its) list.push({ from, to: from + 1, its })
+    }
+    from = found?.to ?? from + 1
+  }
+  const joined = withLandmarkPairs(tokens, list)
+  const at = new Int32Array(tokens.length).fill(-1)
+  joined.forEach((term, index) => {
+    at.fill(index, term.from, term.to)
+  })
+  const by: Terms['by'] = new Map()
+  for (const term of joined) {
+    for (const role of term.its.roles) {
+      const list = by.get(role)
+      if (list) list.push(term)
+      else by.set(role, [term])
+    }
+  }
+  return { list: joined, at, by }
+}
+
+/**
+ * pit-to-pit · t-shirt · p.t.p · 3/4 sleeve
+ *    ^ ^       ^ glue is stepped over where no space stands beside it
+ */
+function longest(tokens: readonly Token[], from: number, root: Node, limit = tokens.length): Term | null {
+  let node: Node | undefined = root
+  let best: Term | null = null
+  let at = from
+  for (let depth = 0; depth < DEEPEST; depth++) {
+    const token: Token | undefined = at < limit ? tokens[at] : undefined
+    if (token === undefined || (token.kind !== 'word' && token.kind !== 'digits')) break
+    node = node.next.get(token.text)
+    if (node === undefined) break
+    at++
+    if (node.meaning !== null) best = { from, to: at, its: node.meaning }
+    const glue = tokens[at]
+    if (glue?.kind === 'mark' && !glue.spaced && glue.text === "'" && tokens[at + 1]?.kind === 'word' && token.kind === 'word') {
+      at++ // girls' dress
+      continue
+    }
+    if (glue?.kind === 'mark' && !glue.spaced && GLUE.has(glue.text) && tokens[at + 1]?.spaced === false) {
+      const digits = token.kind === 'digits'
+      if (glue.text === '/' && !(digits && tokens[at + 1]?.kind === 'digits')) break
+      at++
+    }
+  }
+  return best
+}
+
+const OUTER = ['kind', 'made', 'use', 'trait'] as const
+const IMITATED = /^(?:faux|vegan|imitation|fake|pu|mock)$/
+
+/** “denim jacket” is a jacket and still denim: what the words of a garment's name tell each for itself is kept. */
+function withInner(tokens: readonly Token[], term: Term, root: Node): Term {
+  if (!means(term, ...OUTER)) return term
+  term.its.whole ??= innerOf(tokens, term, root)
+  return { ...term, its: term.its.whole }
+}
+
+function innerOf(tokens: readonly Token[], term: Term, root: Node): Meaning {
+  if (IMITATED.test(tokens[term.from]?.text ?? '')) return term.its
+  const senses = [...term.its.senses]
+  for (let at = term.from; at < term.to; at++) {
+    const inner = longest(tokens, at, root, at === term.from ? term.to - 1 : term.to)
+    for (const sense of inner?.its.senses ?? []) {
+      if (!INNER.has(sense.role) || (sense.role === 'kind' && senses.some(({ role }) => role === 'kind'))) continue
+      senses.push(sense)
+    }
+  }
+  return meaningOf(senses)
+}
+
+const PAIRS: Partial<Record<`${Landmark} ${Landmark}`, { point: PointName; basis: 'flat' | null }>> = {
+  'armpit armpit': { point: 'chest', basis: 'flat' },
+  'shoulder shoulder': { point: 'shoulderWidth', basis: null },
+  'shoulder hem': { point: 'bodyLength', basis: null },
+  'neck hem': { point: 'bodyLength', basis: null },
+  'top hem': { point: 'length', basis: null },
+  'shoulder cuff': { point: 'sleeveLength', basis: null },
+  'neck cuff': { point: 'sleeveFromCentreBack', basis: null },
+  'armpit cuff': { point: 'sleeveUnderarm', basis: null },
+  'neck waist': { point: 'napeToWaist', basis: null },
+  'shoulder waist': { point: 'napeToWaist', basis: null },
+  'waist hem': { point: 'skirtLength', basis: null },
+  'crotch hem': { point: 'inseam', basis: null },
+  'crotch cuff': { point: 'inseam', basis: null },
+  'waist crotch': { point: 'frontRise', basis: null },
+  'waist cuff': { point: 'outseam', basis: null },
+  'neck crotch': { point: 'torsoLength', basis: null },
+  'shoulder crotch': { point: 'torsoLength', basis: null },
+  'waist waist': { point: 'waist', basis: 'flat' },
+  'hip hip': { point: 'hip', basis: 'flat' },
+  'knee knee': { point: 'knee', basis: 'flat' },
+  'bust bust': { point: 'chest', basis: 'flat' }
+}
+/** Shoulders are shoulders; elbows and the rest name no point of ours together. */
+const pairOf = (a: Landmark, b: Landmark) => PAIRS[`${a} ${b}`] ?? PAIRS[`${b} ${a}`] ?? null
+
+const pairMeanings = new Map<string, Meaning>()
+function pairMeaning(a: Landmark, b: Landmark): Meaning {
+  const known = pairMeanings.get(`${a} ${b}`)
+  if (known) return known
+  const pair = pairOf(a, b)
+  const its = meaningOf(pair === null ? [{ role: 'detail' }] : [{ role: 'point', ...pair, weak: false }])
+  pairMeanings.set(`${a} ${b}`, its)
+  return its
+}
+
+const STEPPED: WordRole[] = ['light', 'front', 'back', 'from']
+const FURTHEST = 5
+
+/** “from the shoulder down to the bottom hem”: landmark, small words, to, small words, landmark. */
+function withLandmarkPairs(tokens: readonly Token[], list: readonly Term[]): Term[] {
+  const joined: Term[] = []
+  for (let index = 0; index < list.length; index++) {
+    const first = list[index] as Term
+    const start = meaning(first, 'landmark')
+    const end = start && secondLandmark(tokens, list, index)
+    if (!start || !end) {
+      joined.push(first)
+      continue
+    }
+    const last = list[end.index] as Term
+    joined.push({
+      from: first.from,
+      to: last.to,
+      its: pairMeaning(start.landmark, end.landmark)
+    })
+    index = end.index
+  }
+  return joined
+}
+
+function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: number) {
+  let seenTo = false
+  let reached = (list[first] as Term).to
+  for (let index = first + 1; index <= first + FURTHEST; index++) {
+    const term = list[index]
+    if (term === undefined) return null
+    for (let at = reached; at < term.from; at++) {
+      const text = tokens[at]?.text ?? ''
+      if (!/^[->.']$/.test(text)) return null
+      // armpit-armpit, shoulder-hem: a glued hyphen is the “to”
+      if (text !== '-' || at !== reached || at + 1 !== term.from || index !== first + 1) continue
+      if (!tokens[at]?.spaced && !tokens[at + 1]?.spaced) seenTo = true
+      // “collar - hem 25"” too, where the two name a length and the figure follows
+      else if (isNamedPair(list[first], term) && isFigure(tokens, term.to)) seenTo = true
+    }
+    reached = term.to
+    if (!seenTo && means(term, 'to')) {
+      seenTo = true
+      continue
+    }
+    const landmark = meaning(term, 'landmark')
+    if (seenTo && landmark) {
+      // “bottom of the sleeve”, “end of cuff”: the later landmark says more
+      const after = list[index + 1]
+      const further = after && means(after, 'light') ? list[index + 2] : undefined
+      const named = meaning(further, 'landmark')
+      const glued = further && after && gapless(tokens, term.to, after.from) && gapless(tokens, after.to, further.from)
+      if (named && glued && tokens[after.from]?.text === 'of') return { landmark: named.landmark, index: index + 2 }
+      return { landmark: landmark.landmark, index }
+    }
+    if (!STEPPED.some((role) => means(term, role)) && !(!seenTo && landmark)) return null
+  }
+  return null
+}
+
+const isNamedPair = (a: Term | undefined, b: Term): boolean => {
+  const [from, to] = [meaning(a, 'landmark'), meaning(b, 'landmark')]
+  return from !== undefined && to !== undefined && from.landmark !== to.landmark && pairOf(from.landmark, to.landmark) !== null
+}
+const isFigure = (tokens: readonly Token[], at: number): boolean =>
+  tokens[/^[:=-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at]?.kind === 'digits'
+
+function gapless(tokens: readonly Token[], from: number, to: number): boolean {
+  for (let at = from; at < to; at++) if (tokens[at]?.kind !== 'word') return false
+  return true
+}

@@ -1,35 +1,37 @@
 /** What cloth does: grows, shrinks, keeps needle holes, stretches, slows the work. */
 
+import type { Cut } from '../ids/cut.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import { isGirth, type PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
 import type { Cloth, Structure, Trait } from './garment-input.ts'
+import { type Stretch, stretchOf, usableAt } from './stretch.ts'
 
 export interface ClothTaken {
   structure: Structure
+  /** A pull by hand, %. */
   stretchPercent: number
+  stretch: Stretch
   washed: boolean
   traits: ReadonlySet<Trait>
   fibres: { fibre: string; percent: number | null }[]
   assumed: ('structure' | 'stretch' | 'washed')[]
 }
 
-/** The most that any cloth stretches, %. */
-const MOST_STRETCH = 400
 const KNIT_KINDS: ReadonlySet<GarmentKind> = new Set<GarmentKind>(['knit-top', 'jumper'])
 
-/** The cloth with what is not told assumed: knits stretch 25 % (stable knits 18–25, STRETCHC), all else 0; washed. */
-export function clothTaken(kind: GarmentKind, told: Cloth = {}): ClothTaken {
-  const stretch =
-    told.stretchPercent !== undefined && told.stretchPercent >= 0 && told.stretchPercent <= MOST_STRETCH ? told.stretchPercent : undefined
+/** The cloth with what is not told assumed, by kind and cut; washed. */
+export function clothTaken(kind: GarmentKind, told: Cloth = {}, cut: Cut = {}): ClothTaken {
   const structure = told.structure ?? (KNIT_KINDS.has(kind) ? 'knit' : 'woven')
+  const stretch = stretchOf(kind, structure, told, cut)
   const assumed: ClothTaken['assumed'] = []
   if (told.structure === undefined) assumed.push('structure')
-  if (stretch === undefined) assumed.push('stretch')
+  if (stretch.from !== 'told') assumed.push('stretch')
   if (told.washed === undefined) assumed.push('washed')
   return {
     structure,
-    stretchPercent: stretch ?? (structure === 'knit' ? 25 : 0),
+    stretchPercent: stretch.percent,
+    stretch,
     washed: told.washed ?? true,
     traits: new Set(told.traits ?? []),
     fibres: told.fibres ?? [],
@@ -50,12 +52,10 @@ const AWKWARD: Trait[] = ['fraying', 'sheer', 'slippery', 'beaded', 'pleated']
 /** Fraying, sheer, slippery, beaded and pleated cloth is a level harder (common practice, no source). */
 export const levelMore = (cloth: ClothTaken): 0 | 1 => (AWKWARD.some((trait) => cloth.traits.has(trait)) ? 1 : 0)
 
-/**
- * How far a knit may be asked to stretch in wear, as a share of the body: at most half of 1 − 1/(1 + stretch)
- * (the whole is the limit at full stretch; half of it is common practice).
- */
-export const stretchUsed = (cloth: ClothTaken): number =>
-  cloth.structure === 'knit' ? 0.5 * (1 - 1 / (1 + cloth.stretchPercent / 100)) : 0
+/** What the cloth may be asked to give at a point in wear, share of the body. */
+export const stretchAt = ({ stretch, structure }: ClothTaken, point: PointId): number => usableAt(stretch, structure, point)
+/** Pulled on over something larger it reaches four fifths of a pull by hand: the share of the girth that is then wanted. */
+export const pulledOver = ({ stretch }: ClothTaken): number => 1 / (1 + (0.8 * stretch.percent) / 100)
 
 /** What wear and the first wash do to a point: worn = tape × (1 − shrink) + growMm. */
 export interface WornChange {

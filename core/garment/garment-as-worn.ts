@@ -5,6 +5,7 @@ import { isGirth, POINTS, POINTS_OF, type PointId } from '../ids/points.ts'
 import { isDepth, isLength } from '../length.ts'
 import { type ClothTaken, clothTaken, type WornChange, wornChange } from './cloth.ts'
 import { madeAs } from './construction.ts'
+import { type CutRead, cutAs, knownCut } from './cut.ts'
 import type { GarmentInput, GarmentMeasure, Made, Source, Use } from './garment-input.ts'
 import { missingPoints } from './missing-points.ts'
 
@@ -31,6 +32,8 @@ export interface Garment {
   told: Partial<Made>
   assumed: (keyof Made)[]
   cloth: ClothTaken
+  /** As told, else as such a kind is usually cut; what shows on a body is seen later. */
+  cut: CutRead
   worn(point: PointId): WornChange
   use: Use
 }
@@ -68,7 +71,8 @@ export function garmentAsWorn(input: GarmentInput): Garment {
     const expected = missingPoints(input.kind, others).find((one) => one.point === point)
     if (expected !== undefined) points.set(point, { ...taken, expected: { mm: expected.mm, sdMm: expected.sdMm } })
   }
-  const cloth = clothTaken(input.kind, input.cloth)
+  const cut = cutAs(input.kind, input.cut, input.made)
+  const cloth = clothTaken(input.kind, input.cloth, knownCut(cut))
   const { made: plain, assumed } = madeAs(input.kind, input.made)
   const made = assumed.includes('waistStretchedMm') ? { ...plain, waistStretchedMm: stretchedAs(plain, points.get('waist')) } : plain
   const ordered = new Map(
@@ -84,6 +88,7 @@ export function garmentAsWorn(input: GarmentInput): Garment {
     told: input.made ?? {},
     assumed,
     cloth,
+    cut,
     worn: (point) => wornChange(input.kind, cloth, point),
     use: input.use ?? 'ordinary'
   }

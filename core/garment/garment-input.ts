@@ -1,4 +1,5 @@
 /** What is told of a garment, from a listing, a label or one's own tape. All lengths mm, girths around. */
+import type { Cut } from '../ids/cut.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { SeamId } from '../ids/seams.ts'
@@ -106,6 +107,8 @@ export interface GarmentInput {
   measures: GarmentMeasure[]
   cloth?: Cloth
   made?: Partial<Made>
+  /** As told or set by the person; else seen in the figures, else assumed by kind. */
+  cut?: Cut
   use?: Use
   condition?: { job: ConditionId; minutes?: number; cost?: number }[]
   price?: { amount: number; postage?: number }

@@ -1,53 +1,138 @@
 /**
- * Where the band of trousers sits, and what the wearer measures there. The rise puts it: front and back rise together are the garment's crotch
- * length, which less its ease is the length from band to band through the fork on the body. The girth there is read on the line through
- * (band to band, waistband) and (waist to waist, natural waist), never above the natural waist, and towards the hip below the band.
+ * Where the band of trousers sits, and what the wearer measures there. The front rise alone places it: how far below the navel it ends. The girth
+ * runs from the natural waist to the hip along share(d) = 1 − (1 − d/D)^1.6, d below the natural waist, D from there to the hip.
+ *
+ * A2: lines over ANSUR II (US Army 2012; 1,986 women, 4,082 men), worked out for this table. BD: over Heinz, Peterson, Johnson and Kerk 2003,
+ * Exploring relationships in body dimensions, J. Statistics Education 11(2) (260 women, 247 men). CP common practice, MEM from memory.
  */
-import type { Garment } from '../garment/garment-as-worn.ts'
+import { isCut } from '../garment/cut.ts'
+import { type Garment, isTold } from '../garment/garment-as-worn.ts'
 import type { Saying } from '../words/reason.ts'
-import type { BodyTaken, WholeBody } from './whole-body.ts'
+import type { Sex } from './body.ts'
+import { type BodyTaken, sexesOf, type WholeBody } from './whole-body.ts'
 
-/** Ease along the crotch (a wearing-ease chart: 1 in). */
-const CROTCH_EASE_MM = 25
-/** The hip lies this much further down from a worn band, front and back together (common practice: 150 each). */
-const BAND_TO_HIP_MM = 300
-/** With one pair only the slope is a guess: so many mm of girth for each mm of rise are doubt (from memory). */
-const SLOPE_DOUBT = 0.25
-/** Nearer than this the band sits where it is worn. */
-const SAME_MM = 12
+interface Levels {
+  /** The front rise that reaches the navel: room in the fork and the body's own front fork length; intercept, stature, hip (A2; room 8 and 35 MEM). */
+  navelRise: [number, number, number]
+  /** Round the fork from navel to navel (A2), and the room in it. */
+  whole: [number, number, number]
+  roomMm: number
+  /** The natural waist above the navel (A2). */
+  waistAboveNavelMm: number
+  /** From the natural waist down to the hip: intercept, stature (A2). */
+  toHip: [number, number]
+  /** Where a band is usually worn: below the natural waist (women at the top of the hip bone, men 25 below the navel; CP). */
+  wornMm: number
+  /** Of the way from waist to hip, sd of the girth at one height (BD). */
+  shapeSd: number
+}
+const LEVELS: Record<Sex, Levels> = {
+  women: {
+    navelRise: [27, 0.038, 0.194],
+    whole: [52, 0.157, 0.307],
+    roomMm: 25,
+    waistAboveNavelMm: 46,
+    toHip: [-5.5, 0.121],
+    wornMm: 40,
+    shapeSd: 0.18
+  },
+  men: {
+    navelRise: [1, 0.001, 0.293],
+    whole: [-7, 0.129, 0.395],
+    roomMm: 60,
+    waistAboveNavelMm: 35,
+    toHip: [18.2, 0.105],
+    wornMm: 60,
+    shapeSd: 0.3
+  }
+}
+const POWER = 1.6
+/** The back of a band hangs less than its front (CP). */
+const BACK_SHARE = 0.7
+const RISE_SD_MM = 25
+/** What a word alone says of the band, mm below the natural waist (edges CP; names of a shop guide). */
+const BY_WORD: Record<string, number> = { 'ultra-low': 140, low: 95, mid: 70, high: 25, waist: 0 }
+const WORD_SD_MM = 20
+/** Nearer than this to where the wearer's own band sits, it is the same place. */
+const SAME_MM = 6
+/** Bands are bought snug on soft flesh: below the waist they lie up to so much of the girth under the tape (250 second-hand pairs of one size). */
+const SNUG = 0.04
+const SNUG_FROM_MM = 60
 
 export interface BandTaken extends BodyTaken {
   because: Saying[]
+  /** How much under the girth the band may lie without being too small, mm. */
+  snugMm: number
+  /** How far below the natural waist it sits, mm. */
+  belowMm: number
+}
+export interface BandDrop {
+  /** Below the navel, mm: the front edge, and the mean of front and back. */
+  frontMm: number
+  meanMm: number
+  sdMm: number
 }
 
-/** undefined: the rise, or where the wearer wears a band, is not told. */
-export function girthAtBand(garment: Garment, body: WholeBody): BandTaken | undefined {
-  const crotch = garment.points.get('crotchLength')
-  const band = body.get('waistbandGirth')
-  const bandAt = body.get('bandCrotchLength')
-  if (crotch === undefined || band === undefined || bandAt === undefined || band.basedOn.length > 0) return undefined
-  const at = crotch.mm - CROTCH_EASE_MM
-  const off = at - bandAt.mm
-  if (Math.abs(off) < SAME_MM) return undefined
-  const waist = body.get('waistGirth')
-  const waistAt = body.get('totalCrotchLength')
+const line = ([intercept, byStature, byHip]: [number, number, number], stature: number, hip: number): number =>
+  intercept + byStature * stature + byHip * hip
+const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
+const halfApart = (values: readonly number[]): number => (Math.max(...values) - Math.min(...values)) / 2
+
+/** How far below the navel the band lies, by its rise; undefined where no rise, stature or hip is told. */
+export function bandDrop(garment: Garment, body: WholeBody): BandDrop | undefined {
+  const front = garment.points.get('frontRise')
+  const back = garment.points.get('backRise')
+  const stature = body.get('stature')
   const hip = body.get('hipGirth')
-  const because: Saying[] = [
-    { code: off > 0 ? 'target.band-higher' : 'target.band-lower', values: { mm: Math.abs(off) / 2 }, point: 'waist' }
-  ]
-  const heightSd = Math.hypot(crotch.sdMm, bandAt.sdMm)
-  const toldWaist =
-    waist !== undefined &&
-    waistAt !== undefined &&
-    waist.basedOn.length === 0 &&
-    waistAt.basedOn.length === 0 &&
-    waistAt.mm - bandAt.mm > SAME_MM
-  if (off > 0 && !toldWaist) {
-    because.push({ code: 'target.one-pair', values: {}, point: 'waist' })
-    return { mm: band.mm, sdMm: Math.hypot(band.sdMm, SLOPE_DOUBT * off), basedOn: band.basedOn, because }
+  if (!isTold(front) || stature === undefined || hip === undefined) return undefined
+  const sexes = sexesOf(body.sizes)
+  const fronts = sexes.map((sex) => line(LEVELS[sex].navelRise, stature.mm, hip.mm) - front.mm)
+  const means = isTold(back)
+    ? sexes.map((sex) => (line(LEVELS[sex].whole, stature.mm, hip.mm) + LEVELS[sex].roomMm - front.mm - back.mm) / 2)
+    : fronts.map((mm) => BACK_SHARE * mm)
+  return { frontMm: mean(fronts), meanMm: mean(means), sdMm: Math.hypot(RISE_SD_MM, front.sdMm, halfApart(means)) }
+}
+
+/** Girth at d below the natural waist, through (0, waist), (D, hip) and, where told, the wearer's own band. */
+function girthAt(d: number, toHip: number, waist: number, hip: number, own?: { d: number; mm: number }): number {
+  const along = (share: number) => 1 - (1 - Math.min(1, Math.max(0, share))) ** POWER
+  if (own === undefined || own.d <= 0) return waist + along(d / toHip) * (hip - waist)
+  return d <= own.d ? waist + along(d / own.d) * (own.mm - waist) : own.mm + along((d - own.d) / (toHip - own.d)) * (hip - own.mm)
+}
+
+/** undefined: neither the rise nor a word places the band, so that it is worn where the wearer wears one. */
+export function girthAtBand(garment: Garment, body: WholeBody): BandTaken | undefined {
+  const drop = bandDrop(garment, body)
+  const word = garment.cut.rise
+  const own = body.get('waistbandGirth')
+  const toldOwn = own !== undefined && own.basedOn.length === 0
+  const waist = body.get('waistGirth')
+  const hip = body.get('hipGirth')
+  if (waist === undefined || hip === undefined) return undefined
+  if (drop === undefined && toldOwn && !isCut(garment.cut, 'rise', 'ultra-low', 'low', 'high', 'waist')) return undefined
+  const stature = body.get('stature')?.mm
+  const sexes = sexesOf(body.sizes)
+  const each = sexes.map((sex) => {
+    const levels = LEVELS[sex]
+    const toHip = stature === undefined ? (sex === 'women' ? 192 : 203) : levels.toHip[0] + levels.toHip[1] * stature
+    const d = drop === undefined ? (BY_WORD[word?.value ?? 'mid'] ?? levels.wornMm) : Math.max(0, drop.meanMm + levels.waistAboveNavelMm)
+    const band = toldOwn && own !== undefined ? { d: levels.wornMm, mm: own.mm } : undefined
+    const mm = girthAt(d, toHip, waist.mm, hip.mm, band)
+    const step = girthAt(d + 10, toHip, waist.mm, hip.mm, band) - mm
+    const shape = band === undefined ? levels.shapeSd * Math.abs(hip.mm - waist.mm) : 0
+    return { d, mm, off: d - levels.wornMm, sdMm: Math.hypot(shape, (step / 10) * (drop?.sdMm ?? WORD_SD_MM)) }
+  })
+  const d = mean(each.map((one) => one.d))
+  const off = mean(each.map((one) => one.off))
+  if (toldOwn && own !== undefined && Math.abs(off) < SAME_MM) return undefined
+  const mm = mean(each.map((one) => one.mm))
+  const from = toldOwn && own !== undefined ? own : waist
+  return {
+    mm,
+    sdMm: Math.hypot(from.sdMm, Math.sqrt(mean(each.map((one) => one.sdMm ** 2))), halfApart(each.map((one) => one.mm))),
+    basedOn: from.basedOn,
+    because: toldOwn ? [{ code: off > 0 ? 'target.band-lower' : 'target.band-higher', values: { mm: Math.abs(off) }, point: 'waist' }] : [],
+    snugMm: SNUG * mm * Math.min(1, d / SNUG_FROM_MM),
+    belowMm: d
   }
-  const [otherMm, otherAt] = off > 0 && toldWaist ? [waist.mm, waistAt.mm] : [hip?.mm ?? band.mm, bandAt.mm - BAND_TO_HIP_MM]
-  const share = Math.min(1, off / (otherAt - bandAt.mm))
-  const slope = (otherMm - band.mm) / (otherAt - bandAt.mm)
-  return { mm: band.mm + share * (otherMm - band.mm), sdMm: Math.hypot(band.sdMm, slope * heightSd), basedOn: band.basedOn, because }
 }

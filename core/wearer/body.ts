@@ -22,9 +22,18 @@ export const BODY_MEASURES = [
   'insideLegLength',
   'totalCrotchLength',
   'bandCrotchLength',
-  'bodyRise'
+  'bodyRise',
+  'trunkGirth'
 ] as const
 export type BodyMeasureId = (typeof BODY_MEASURES)[number]
-export const FITS = ['close', 'regular', 'loose', 'oversized'] as const
+/** Fits that a person may wish for, the closest first. */
+export const WISHES = ['close', 'regular', 'loose', 'oversized'] as const
+export type Wish = (typeof WISHES)[number]
+/** As it is cut: as its maker meant it to be worn. */
+export const FITS = ['as-cut', ...WISHES] as const
 export type Fit = (typeof FITS)[number]
+/** Whose sizes a person wears; it may stay unsaid: then both women's and men's lines are weighed alike, their difference is doubt. */
+export const SIZES = ['women', 'men', 'children'] as const
+export type Sizes = (typeof SIZES)[number]
+export type Sex = 'women' | 'men'
 export type Body = Partial<Record<BodyMeasureId, { mm: number; sdMm?: number }>>

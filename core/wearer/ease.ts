@@ -7,9 +7,9 @@
  * TM227 US Army TM 10-227 · TM8400 US Army TM 10-8400-201-23 · THREADS a sewing periodical, set-in sleeves, 2021 ·
  * T2 a shirt table (GB/T 1335 style) · MEM from memory.
  */
-import type { GarmentKind } from '../ids/kinds.ts'
+import { type GarmentKind, SHAPE } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
-import type { BodyMeasureId, Fit } from './body.ts'
+import type { BodyMeasureId, Fit, Wish } from './body.ts'
 
 export interface EaseRow {
   kinds: GarmentKind[]
@@ -18,9 +18,9 @@ export interface EaseRow {
   body: BodyMeasureId
   least: number
   /** ideal, most */
-  fits: Record<Fit, [number, number]>
+  fits: Record<Wish, [number, number]>
   /** A length: least follows the fit too (it is taste, not physics). */
-  leastByFit?: Record<Fit, number>
+  leastByFit?: Record<Wish, number>
   source: string
 }
 
@@ -89,9 +89,9 @@ export const EASE: EaseRow[] = [
     kinds: ['trousers', 'jeans', 'jumpsuit'],
     point: 'inseam',
     body: 'insideLegLength',
-    least: -40,
-    fits: { close: [-25, -10], regular: [-25, -10], loose: [-25, -10], oversized: [-25, 0] },
-    source: 'MEM: inside leg − 25, give or take 15'
+    least: -45,
+    fits: { close: [-15, 5], regular: [-15, 5], loose: [-15, 10], oversized: [-10, 30] },
+    source: 'tailors on breaks of trousers (half a break; −35 to −5 in practice); mm MEM'
   },
   {
     kinds: ['trousers', 'jeans', 'shorts'],
@@ -229,24 +229,24 @@ export const EASE: EaseRow[] = [
     kinds: ['coat'],
     point: 'chest',
     body: 'bustGirth',
-    least: 90,
-    fits: { close: [120, 160], regular: [150, 220], loose: [200, 300], oversized: [280, 440] },
-    source: 'MEM: a jacket goes under it'
+    least: 75,
+    fits: { close: [95, 150], regular: [120, 220], loose: [180, 300], oversized: [260, 440] },
+    source: 'a coat guide and a vintage sizing note (75–100 over a shirt); over a jacket see the cut; the edges MEM'
   },
   {
     kinds: ['coat'],
     point: 'waist',
     body: 'waistGirth',
-    least: 90,
-    fits: { close: [130, 190], regular: [180, 270], loose: [240, 350], oversized: [320, 500] },
+    least: 75,
+    fits: { close: [110, 190], regular: [140, 270], loose: [220, 350], oversized: [320, 500] },
     source: 'MEM'
   },
   {
     kinds: ['coat'],
     point: 'hip',
     body: 'hipGirth',
-    least: 80,
-    fits: { close: [110, 160], regular: [140, 240], loose: [200, 320], oversized: [280, 460] },
+    least: 65,
+    fits: { close: [90, 160], regular: [130, 240], loose: [200, 320], oversized: [280, 460] },
     source: 'MEM'
   },
   // shoulders, arms
@@ -265,17 +265,17 @@ export const EASE: EaseRow[] = [
     body: 'shoulderWidth',
     least: 5,
     leastByFit: { close: 0, regular: 5, loose: 10, oversized: 30 },
-    fits: { close: [15, 35], regular: [25, 50], loose: [40, 80], oversized: [80, 180] },
-    source: 'MEM: as a jacket’s, and up to 20 wider to go over one'
+    fits: { close: [20, 50], regular: [32, 70], loose: [45, 100], oversized: [80, 180] },
+    source: 'J. Rasband, Guidelines for a fabulous fit (1–1½ in each side over a jacket); over a shirt MEM'
   },
   {
     kinds: ['jacket'],
     point: 'shoulderWidth',
     body: 'shoulderWidth',
-    least: 5,
-    leastByFit: { close: 0, regular: 5, loose: 10, oversized: 30 },
-    fits: { close: [10, 22], regular: [18, 30], loose: [35, 60], oversized: [80, 160] },
-    source: 'MEM: 10–30 over the nape'
+    least: 0,
+    leastByFit: { close: 0, regular: 0, loose: 10, oversized: 30 },
+    fits: { close: [15, 40], regular: [28, 55], loose: [45, 90], oversized: [80, 160] },
+    source: 'J. Rasband, Guidelines for a fabulous fit (½–1 in beyond each joint: 25–50); the edges MEM'
   },
   {
     kinds: ['coat'],
@@ -287,13 +287,22 @@ export const EASE: EaseRow[] = [
     source: 'MEM: as a jacket’s, and up to 15 longer to cover its cuff'
   },
   {
-    kinds: ['shirt', ...TOPS, 'jacket'],
+    kinds: ['jacket'],
+    point: 'sleeveLength',
+    body: 'armLength',
+    least: -12,
+    leastByFit: { close: -12, regular: -12, loose: -12, oversized: -20 },
+    fits: { close: [3, 18], regular: [3, 18], loose: [8, 30], oversized: [10, 60] },
+    source: 'tailors on sleeves (¼–½ in of the shirt shows); TM 10-227 4-11'
+  },
+  {
+    kinds: ['shirt', ...TOPS],
     point: 'sleeveLength',
     body: 'armLength',
     least: -5,
     leastByFit: { close: -5, regular: -5, loose: -5, oversized: -20 },
-    fits: { close: [10, 25], regular: [10, 25], loose: [15, 35], oversized: [15, 60] },
-    source: 'MEM: arm length + 10, give or take 15'
+    fits: { close: [10, 30], regular: [15, 40], loose: [18, 45], oversized: [20, 70] },
+    source: 'CP: to the root of the thumb with a cuff; a knit to between wrist and thumb joint'
   },
   {
     kinds: ['shirt', 'dress', 'jacket'],
@@ -333,3 +342,34 @@ export const easeFor = (kind: GarmentKind): EaseRow[] => EASE.filter((row) => ro
 
 /** Most ease at the hip or hem of a cut that stands away from the body: flared, circle or pleated skirts are not too big there (common practice). */
 export const FREE_MM = 1200
+
+/** Kinds that are mostly worn as they are cut: untold, the cut may be anything from regular to loose. */
+const CASUAL: ReadonlySet<GarmentKind> = new Set<GarmentKind>([
+  'jeans',
+  'trousers',
+  'shorts',
+  'skirt',
+  'shirt',
+  'knit-top',
+  'jumper',
+  'coat',
+  'dress',
+  'jumpsuit'
+])
+
+export interface FitEdges {
+  least: number
+  ideal: number
+  most: number
+}
+/** least, ideal and most of a row over the body, mm. As it is cut, with the cut not known: from regular on, and in casual kinds as far as loose. */
+export function edgesFor(row: EaseRow, kind: GarmentKind, fit: Fit): FitEdges {
+  const wish: Wish = fit === 'as-cut' ? 'regular' : fit
+  const [ideal, most] = row.fits[wish]
+  const least = row.leastByFit?.[wish] ?? row.least
+  if (fit !== 'as-cut' || !CASUAL.has(kind) || row.leastByFit !== undefined || isHeld(row, kind)) return { least, ideal, most }
+  return { least, ideal, most: Math.max(most, row.fits.loose[1]) }
+}
+/** What holds a garment up or in place is wanted alike by everyone. */
+const HELD: ReadonlySet<PointId> = new Set<PointId>(['inseam', 'neck', 'sleeveLength', 'cuff'])
+const isHeld = ({ point }: EaseRow, kind: GarmentKind): boolean => HELD.has(point) || (point === 'waist' && SHAPE[kind] !== 'upper')

@@ -13,7 +13,7 @@ const SHORTER_MM = 50
 /** So much is left before it is pulled out all the way, mm (from memory). */
 const TO_SPARE_MM = 10
 /** By fit, as far above the body as it may lie: a drawstring takes that up (from memory). */
-const LOOSER_MM: Record<Fit, number> = { close: 0, regular: 0, loose: 25, oversized: 50 }
+const LOOSER_MM: Record<Fit, number> = { 'as-cut': 0, close: 0, regular: 0, loose: 25, oversized: 50 }
 /** How far it goes is unsure: told by a seller, mm; not told, a share of how it lies (from memory). */
 const TOLD_SD_MM = 12
 const ASSUMED_SD = ELASTIC_GOES * 0.4

@@ -1,51 +1,48 @@
-/** What is wanted at each point, before the cloth: from a body, from a favourite, or both (the favourite wins where it has the point). */
-import { stretchUsed } from '../garment/cloth.ts'
-import { type Garment, isTold } from '../garment/garment-as-worn.ts'
-import { SHAPE } from '../ids/kinds.ts'
+/** What is wanted at each point, before the cloth's changes: from a body, from a favourite, or both (the favourite wins where it has the point). */
+import { clothTaken } from '../garment/cloth.ts'
+import { type CutRead, cutAs, knownCut } from '../garment/cut.ts'
+import type { Garment } from '../garment/garment-as-worn.ts'
+import { stretchOf } from '../garment/stretch.ts'
+import type { Facet } from '../ids/cut.ts'
 import { isGirth, POINTS, type PointId } from '../ids/points.ts'
-import { isLength, LONGEST_MM } from '../length.ts'
-import { girthAtBand } from './band-height.ts'
-import type { BodyMeasureId } from './body.ts'
+import { isLength } from '../length.ts'
+import { rowsOf } from './cut/cut-table.ts'
+import { cutOn } from './cut/seen.ts'
 import { afterTrying } from './diary.ts'
-import { type EaseRow, easeFor, FREE_MM } from './ease.ts'
-import { elasticGoes, elasticWaist } from './elastic-waist.ts'
+import { cutWants, skippedIn, wantsFromBody } from './from-body.ts'
+import { boundsOf, settle } from './must-pass.ts'
 import { toleranceAt } from './tolerance.ts'
 import type { Target, Want } from './want.ts'
 import type { Favourite, Tried, Wearer } from './wearer.ts'
-import { type WholeBody, wholeBody } from './whole-body.ts'
+import { wholeBody } from './whole-body.ts'
 
-/** A band this wide, from the bound, where a wish and a physical bound contradict. */
-const SETTLED_MM = 10
-/** A closed leg opening must pass heel and ankle with this to spare (common practice). */
-const HEEL_SPARE_MM = 10
+/** The garment as it is on this wearer: its cut as told or seen on the body, and its cloth where the cut says what cloth it is of. */
+export function seenOn(garment: Garment, wearer?: Wearer): Garment {
+  const cut = cutOn(garment, wearer === undefined ? undefined : wholeBody(wearer.body, wearer.sizes))
+  const { cloth } = garment
+  const stretch = stretchOf(garment.kind, cloth.structure, toldCloth(garment), knownCut(cut))
+  return { ...garment, cut, cloth: { ...cloth, stretch, stretchPercent: stretch.percent } }
+}
 
+const toldCloth = ({ cloth }: Garment) => ({
+  fibres: cloth.fibres,
+  structure: cloth.structure,
+  traits: [...cloth.traits],
+  ...(cloth.stretch.from === 'told' ? { stretchPercent: cloth.stretchPercent } : {})
+})
+
+/** `garment` as seenOn gives it. */
 export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favourite, tried: readonly Tried[] = []): Target {
-  const body = wearer === undefined ? undefined : wholeBody(wearer.body)
-  const wants = new Map<PointId, Want>()
-  if (wearer !== undefined && body !== undefined) {
-    for (const row of easeFor(garment.kind)) {
-      const want = fromBody(row, garment, wearer, body)
-      if (want !== undefined) wants.set(row.point, want)
-    }
-  }
-  for (const { point, mm } of favourite?.measures ?? []) {
-    if (!isLength(mm)) continue
-    const { under, over } = toleranceAt(point, favourite?.toleranceMm?.[point])
-    wants.set(point, {
-      least: mm - under,
-      ideal: mm,
-      most: mm + over,
-      sdMm: 4,
-      from: 'favourite',
-      basedOn: [],
-      because: [{ code: 'target.favourite', values: { mm }, point }]
-    })
-  }
+  const body = wearer === undefined ? undefined : wholeBody(wearer.body, wearer.sizes)
+  const cut = cutWants(garment, knownCut(garment.cut))
+  const skipped = skippedIn(cut)
+  const wants = wearer === undefined || body === undefined ? new Map<PointId, Want>() : wantsFromBody(garment, wearer, body, cut)
+  for (const [point, want] of fromFavourite(garment, favourite, skipped, wants)) wants.set(point, want)
   for (const one of tried) {
     const want = wants.get(one.point)
     if (want !== undefined) wants.set(one.point, afterTrying(want, garment, one))
   }
-  if (body !== undefined) for (const [point, bound] of boundsOf(garment, body)) wants.set(point, settle(wants.get(point), bound))
+  if (body !== undefined) for (const [point, bound] of boundsOf(garment, body, skipped)) wants.set(point, settle(wants.get(point), bound))
   return new Map(
     POINTS.flatMap((point): [PointId, Want][] => {
       const want = wants.get(point)
@@ -54,114 +51,46 @@ export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favouri
   )
 }
 
-function fromBody(row: EaseRow, garment: Garment, wearer: Wearer, body: WholeBody): Want | undefined {
-  const band = row.point === 'waist' && SHAPE[garment.kind] === 'legs' ? girthAtBand(garment, body) : undefined
-  const drawnIn = row.point === 'hem' && isDrawnIn(garment)
-  const against = drawnIn ? 'waistGirth' : row.body
-  const measure = band ?? body.get(against)
-  if (measure === undefined) return undefined
-  const elastic = row.point === 'waist' ? elasticWaist(garment, wearer.fit, measure, row.body) : undefined
-  if (elastic !== undefined) return { ...elastic, because: [...elastic.because, ...(band?.because ?? [])] }
-  if (row.point === 'hem' && !reachesHip(garment, body)) return undefined
-  if ((row.point === 'sleeveLength' || row.point === 'cuff') && hasShortSleeves(garment, body)) return undefined
-  const [tableIdeal, tableMost] = row.fits[wearer.fit]
-  const stated = wearer.ease?.[row.point]
-  const own = stated !== undefined && Number.isFinite(stated.mm) && Math.abs(stated.mm) <= LONGEST_MM ? stated : undefined
-  const idealEase = own?.mm ?? tableIdeal
-  const leastEase = row.leastByFit?.[wearer.fit] ?? row.least
-  const stretch = isGirth(row.point) ? stretchUsed(garment.cloth) : 0
-  const least = stretch > 0 ? Math.min(measure.mm * (1 - stretch), measure.mm + leastEase) : measure.mm + Math.min(leastEase, idealEase)
-  const hip = drawnIn ? Math.max(0, (body.get('hipGirth')?.mm ?? measure.mm) - measure.mm) : 0
-  const free = (row.point === 'hip' || row.point === 'sweep') && garment.kind === 'skirt' && garment.made.skirtShape !== 'straight'
-  return {
-    least,
-    ideal: free || drawnIn ? null : measure.mm + idealEase,
-    most: measure.mm + hip + (free ? FREE_MM : idealEase + (tableMost - tableIdeal)),
-    sdMm: Math.hypot(measure.sdMm, own?.sdMm ?? 0),
-    from: 'body',
-    measure: against,
-    basedOn: measure.basedOn,
-    because: [
-      {
-        code: drawnIn ? 'target.drawn-in' : 'target.body',
-        values: { body: against, mm: measure.mm, ease: idealEase, fit: wearer.fit },
-        point: row.point
-      },
-      ...(band?.because ?? [])
-    ]
-  }
+/** How sure one's liking of a favourite's figure is, mm (sd). */
+const LIKED_SD_MM = 4
+
+function fromFavourite(
+  garment: Garment,
+  favourite: Favourite | undefined,
+  skipped: ReadonlySet<PointId>,
+  fromBody: ReadonlyMap<PointId, Want>
+): [PointId, Want][] {
+  if (favourite === undefined) return []
+  const unlike = pointsCutOtherwise(garment, favourite)
+  return favourite.measures.flatMap(({ point, mm: measured }): [PointId, Want][] => {
+    if (!isLength(measured) || skipped.has(point)) return []
+    const cloth = clothFactor(garment, favourite, point)
+    // unlike cloth or unlike cut is not like for like: where the body tells, the body is asked
+    if ((cloth !== 1 || unlike.has(point)) && fromBody.has(point)) return []
+    if (unlike.has(point)) return []
+    const mm = measured * cloth
+    const { under, over } = toleranceAt(point, favourite.toleranceMm?.[point])
+    const because = [{ code: 'target.favourite', values: { mm }, point }]
+    return [[point, { least: mm - under, ideal: mm, most: mm + over, sdMm: LIKED_SD_MM, from: 'favourite', basedOn: [], because }]]
+  })
 }
 
-/** A bottom edge this much narrower than the chest is drawn in: it sits where it holds, above the hip (blousons, ribs; common practice). */
-const DRAWN_IN = 0.9
-function isDrawnIn({ kind, points }: Garment): boolean {
-  const [hem, chest] = [points.get('hem'), points.get('chest')]
-  return MAY_BE_DRAWN_IN.has(kind) && isTold(hem) && isTold(chest) && hem.mm < DRAWN_IN * chest.mm
-}
-const MAY_BE_DRAWN_IN: ReadonlySet<string> = new Set(['jacket', 'coat', 'jumper', 'knit-top'])
-
-/** Told so, or told shorter than this share of the arm: the cut, and not an arm's length that is missing (three-quarter sleeves; common practice). */
-const LONG_SLEEVE = 0.8
-function hasShortSleeves({ made, points }: Garment, body: WholeBody): boolean {
-  const sleeve = points.get('sleeveLength')
-  const arm = body.get('armLength')
-  return made.shortSleeves || (isTold(sleeve) && arm !== undefined && sleeve.mm < LONG_SLEEVE * arm.mm)
+/** Points that a facet judges which was told of both and differs: a wide leg beside a favourite skinny one. */
+function pointsCutOtherwise(garment: Garment, favourite: Favourite): ReadonlySet<PointId> {
+  const liked = favourite.cut ?? {}
+  const known: CutRead = garment.cut
+  const rows = rowsOf(knownCut(known), garment.kind).filter(({ facet }) => {
+    const mine = known[facet as Facet]
+    return liked[facet] !== undefined && mine?.from === 'told' && mine.value !== liked[facet]
+  })
+  return new Set(rows.flatMap(({ wants }) => Object.keys(wants) as PointId[]))
 }
 
-/** Does a top's bottom edge come down to the hip? Not told: shirts, jackets, coats and knits do (common practice). */
-const HIP_BELOW_WAIST_MM = 130
-function reachesHip(garment: Garment, body: WholeBody): boolean {
-  const length = garment.points.get('bodyLength')
-  const back = body.get('backWaistLength')
-  return length === undefined || back === undefined || length.mm >= back.mm + HIP_BELOW_WAIST_MM
-}
-
-/** What the body must pass or sit in, whatever is liked. */
-function boundsOf(garment: Garment, body: WholeBody): [PointId, Want][] {
-  const bounds: [PointId, Want][] = []
-  const give = 1 - 2 * stretchUsed(garment.cloth)
-  const must = (point: PointId, measure: BodyMeasureId, spare: number) => {
-    const taken = body.get(measure)
-    if (taken === undefined || !garment.points.has(point) || garment.made.opens.includes(point)) return
-    const bound = taken.mm * give + spare
-    bounds.push([
-      point,
-      {
-        least: bound,
-        ideal: null,
-        most: bound + FREE_MM,
-        sdMm: taken.sdMm,
-        from: 'bound',
-        basedOn: taken.basedOn,
-        bound,
-        because: [{ code: 'target.must-pass', values: { body: measure, mm: bound }, point }]
-      }
-    ])
-  }
-  if (['trousers', 'jeans', 'jumpsuit'].includes(garment.kind)) must('legOpening', 'heelGirth', HEEL_SPARE_MM)
-  if (['shirt', 'knit-top', 'jumper', 'dress'].includes(garment.kind)) {
-    must('neck', 'headGirth', 0)
-    if (!hasShortSleeves(garment, body)) must('cuff', 'handGirth', 0)
-  }
-  const goesTold = !garment.made.elasticWaist || garment.told.waistStretchedMm !== undefined
-  if (['trousers', 'jeans', 'shorts', 'skirt'].includes(garment.kind) && goesTold) must('waist', 'hipGirth', -elasticGoes(garment))
-  return bounds
-}
-
-/** A wish under a bound: the bound holds, and a wish that lies wholly below it becomes a narrow band from it. */
-function settle(wish: Want | undefined, bound: Want): Want {
-  if (wish === undefined) return bound
-  const least = Math.max(wish.least, bound.least)
-  const because = wish.least < bound.least ? [...wish.because, ...bound.because] : wish.because
-  if (wish.most >= least)
-    return { ...wish, least, ideal: wish.ideal === null ? null : Math.max(wish.ideal, least), bound: bound.least, because }
-  return {
-    ...wish,
-    least,
-    ideal: least,
-    most: least + SETTLED_MM,
-    sdMm: Math.max(wish.sdMm, bound.sdMm),
-    bound: bound.least,
-    because: [...because, { code: 'target.contradiction', values: { mm: least } }]
-  }
+/** The same body in another cloth: wanted = favourite × (1 + ease of this cloth) / (1 + ease of its own). 1 where nothing tells them apart. */
+function clothFactor(garment: Garment, favourite: Favourite, point: PointId): number {
+  if (favourite.cloth === undefined || !isGirth(point)) return 1
+  const own = clothTaken(garment.kind, favourite.cloth, knownCut(cutAs(garment.kind, favourite.cut)))
+  if (own.stretch.id === garment.cloth.stretch.id || garment.cloth.stretch.from === 'assumed') return 1
+  const [liked, here] = [own.stretch.close[point], garment.cloth.stretch.close[point]]
+  return liked === undefined || here === undefined ? 1 : (1 + here[1] / 100) / (1 + liked[1] / 100)
 }

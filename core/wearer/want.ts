@@ -8,6 +8,8 @@ export interface Want {
   /** null: any figure inside the bounds will do, so the garment's own is the best. */
   ideal: number | null
   most: number
+  /** The cut stands free of the body here: `most` binds nothing. */
+  freeAbove?: boolean
   /** How unsure the whole band is, mm (sd): the body's own measuring and inferring. */
   sdMm: number
   /** How unsure the lower edge is beside that, mm (sd): elastic may go further or less far. */

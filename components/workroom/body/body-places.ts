@@ -123,6 +123,17 @@ export const MORE_PLACES: readonly BodyPlace[] = [
       { x: 44, y: 250 }
     ],
     ring: { x: RIGHT, y: 206 }
+  },
+  {
+    measure: 'trunkGirth',
+    number: 24,
+    side: 'front',
+    tape: [
+      { x: 22, y: 72 },
+      { x: 24, y: 160 },
+      { x: 4, y: 258 }
+    ],
+    ring: { x: LEFT, y: 110 }
   }
 ]
 
@@ -209,7 +220,8 @@ export const USUAL_MM: Record<BodyMeasureId, readonly [number, number]> = {
   insideLegLength: [550, 1050],
   totalCrotchLength: [500, 1200],
   bandCrotchLength: [400, 1100],
-  bodyRise: [170, 450]
+  bodyRise: [170, 450],
+  trunkGirth: [900, 2300]
 }
 
 /** Where the tape begins before there is a figure, mm: girths have a long upper tail, lengths have not. */

@@ -3,7 +3,7 @@ import { useState } from 'preact/hooks'
 import { GARMENT_KINDS, type GarmentKind } from '../../../core/ids/kinds.ts'
 import { POINTS, type PointId } from '../../../core/ids/points.ts'
 import { FITS, type Fit } from '../../../core/wearer/body.ts'
-import { easeFor } from '../../../core/wearer/ease.ts'
+import { easeFor, edgesFor } from '../../../core/wearer/ease.ts'
 import { useWords } from '../../words.tsx'
 import { Choice } from '../field.tsx'
 import type { OwnEase } from '../shown.ts'
@@ -48,17 +48,17 @@ export function EasePart({ own, fit: usual, onOwn }: EasePartProps) {
         />
       </div>
       <ul class="wr-owns">
-        {rows.map(({ point, body, fits }) => (
+        {rows.map((row) => (
           <OwnFigure
-            key={`${kind} ${fit} ${point}`}
-            draft={`ease/${kind}/${fit}/${point}`}
-            name={t('points.point', { point })}
+            key={`${kind} ${fit} ${row.point}`}
+            draft={`ease/${kind}/${fit}/${row.point}`}
+            name={t('points.point', { point: row.point })}
             label={t('ease.own')}
-            ownMm={own.find(isOf(point))?.mm ?? null}
+            ownMm={own.find(isOf(row.point))?.mm ?? null}
             read={(typed) => typedDifference(typed, units, MOST_EASE_MM)}
-            onOwn={(mm) => set(point, mm)}
+            onOwn={(mm) => set(row.point, mm)}
           >
-            <p class="note">{t('ease.usual', { body, ideal: fits[fit][0], most: fits[fit][1] })}</p>
+            <p class="note">{t('ease.usual', { body: row.body, ...edgesFor(row, kind, fit) })}</p>
           </OwnFigure>
         ))}
       </ul>

@@ -9,7 +9,7 @@ import type { Made } from '../../garment/garment-input.ts'
 import type { AlterationId } from '../../ids/alterations.ts'
 import { isGirth, type PointId } from '../../ids/points.ts'
 import type { Body, BodyMeasureId } from '../../wearer/body.ts'
-import { easeFor } from '../../wearer/ease.ts'
+import { easeFor, edgesFor } from '../../wearer/ease.ts'
 import { type Gap, gapsBetween } from '../../wearer/gaps.ts'
 import { targetFor } from '../../wearer/target.ts'
 import type { Target } from '../../wearer/want.ts'
@@ -78,7 +78,7 @@ function unseenBody({ garment, target, wearer, options, means, markMm }: Seen): 
   const rows = easeFor(garment.kind).filter((row) => !target.has(row.point) && isTold(garment.points.get(row.point)))
   const thought: Body = Object.fromEntries(
     rows.map((row) => {
-      const mm = (garment.points.get(row.point)?.mm ?? 0) - row.fits[wearer.fit][0]
+      const mm = (garment.points.get(row.point)?.mm ?? 0) - edgesFor(row, garment.kind, wearer.fit).ideal
       return [row.body, { mm, sdMm: sdOf(row.point, mm) }]
     })
   )

@@ -198,19 +198,17 @@ export const plan: Record<string, string> = {
 
   // what made a band
   'target.body': 'From your {body|body} of {mm|length} with {ease|length} of ease, {fit|fit}.',
-  'target.drawn-in':
-    'The bottom edge is drawn in and sits above the hip: it must go round your {body|body} of {mm|length}, and may be as wide as your hip asks.',
   'target.favourite': 'From your favourite, which measures {mm|length}.',
   'target.must-pass': 'It must pass your {body|body}: at least {mm|length}.',
   'target.contradiction': 'What you like is smaller than the body can pass, so the least of {mm|length} stands.',
   'target.elastic':
     'Elastic holds it: it may lie smaller than your {body|body} of {mm|length}, as long as it pulls out to that. It goes to {stretched|length}.',
+  'target.gives': 'The cloth gives: up to {mm|length} of it may be asked in wear.',
+  'target.ends-at': 'It ends {where|ends} on you.',
   'target.grows': 'Rigid denim grows about {mm|length} here in wear.',
   'target.shrinks': 'Never washed: {fibre|fibre} shrinks about {percent|percent} here.',
   'target.band-higher': 'By its rise the band sits about {mm|length} higher than where you wear one.',
   'target.band-lower': 'By its rise the band sits about {mm|length} lower than where you wear one.',
-  'target.one-pair':
-    'What you measure there is not told, so the wanted waist is less sure: enter your natural waist, and waist to waist through the fork.',
   'target.tried': 'Tried on, it was {mm|length} {way|way}.',
   'target.worked-out': 'Your own figure here is not told; it is worked out from your {body|body}, so the edges lie further out.',
   'fibre.cotton': 'cotton',

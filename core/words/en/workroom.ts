@@ -106,6 +106,7 @@ export const workroom = {
   'body.for.totalCrotchLength': 'Judges the rise',
   'body.for.bandCrotchLength': 'Judges the rise',
   'body.for.bodyRise': 'Sitting room',
+  'body.for.trunkGirth': 'Jumpsuits and dungarees',
 
   'body.how.stature': 'Barefoot, back to a wall: floor to the top of the head.',
   'body.how.neckGirth': 'Around the neck where a collar sits, just above the collarbones.',
@@ -130,6 +131,7 @@ export const workroom = {
   'body.how.totalCrotchLength': 'From the natural waist in front, through the fork, to the natural waist behind.',
   'body.how.bandCrotchLength': 'From where you wear a waistband in front, through the fork, to the same height behind.',
   'body.how.bodyRise': 'Sitting upright on a flat seat: from the natural waist down the side to the seat.',
+  'body.how.trunkGirth': 'From one shoulder, down the front, between the legs and up the back to the same place.',
 
   'person.name': 'Name',
   'person.name.empty': 'Type a name, so that you can tell people apart.',

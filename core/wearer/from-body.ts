@@ -1,0 +1,227 @@
+/**
+ * What is wanted from a body: one band a point, from the ease table and from what the cut says of the point, by one mechanism for all facets:
+ * no seam there → not judged; free → never too big; else the band of the more particular facet, or the wish's; then the cloth.
+ */
+import { stretchAt } from '../garment/cloth.ts'
+import { knownCut } from '../garment/cut.ts'
+import { type Garment, isTold } from '../garment/garment-as-worn.ts'
+import type { Cut } from '../ids/cut.ts'
+import { SHAPE } from '../ids/kinds.ts'
+import { isGirth, POINTS_OF, type PointId } from '../ids/points.ts'
+import { LONGEST_MM } from '../length.ts'
+import { girthAtBand } from './band-height.ts'
+import type { BodyMeasureId } from './body.ts'
+import type { CutWant } from './cut/cut-row.ts'
+import { rowsOf } from './cut/cut-table.ts'
+import { easeFor, edgesFor, FREE_MM } from './ease.ts'
+import { elasticWaist } from './elastic-waist.ts'
+import { hemWant } from './hem-height.ts'
+import type { Want } from './want.ts'
+import type { Wearer } from './wearer.ts'
+import type { BodyTaken, WholeBody } from './whole-body.ts'
+
+/** The body measure a point is set against, where neither a row of ease nor one of the cut names another. */
+const AGAINST: Partial<Record<PointId, BodyMeasureId>> = {
+  chest: 'bustGirth',
+  waist: 'waistGirth',
+  hip: 'hipGirth',
+  hem: 'hipGirth',
+  sweep: 'hipGirth',
+  thigh: 'thighGirth',
+  knee: 'kneeGirth',
+  calf: 'calfGirth',
+  underbust: 'underbustGirth',
+  bicep: 'upperArmGirth',
+  cuff: 'wristGirth',
+  neck: 'neckGirth',
+  shoulderWidth: 'shoulderWidth',
+  sleeveLength: 'armLength',
+  napeToWaist: 'backWaistLength',
+  inseam: 'insideLegLength',
+  torsoLength: 'trunkGirth'
+}
+
+/** Over the body, mm; null most: free above; null ideal: nothing is aimed for. */
+interface Band {
+  least: number
+  ideal: number | null
+  most: number | null
+}
+
+/** What the cut says of each point; 'skip' there. */
+export type CutWants = ReadonlyMap<PointId, readonly CutWant[]>
+export function cutWants(garment: Garment, cut: Cut): CutWants {
+  const wants = new Map<PointId, CutWant[]>()
+  for (const { wants: row } of rowsOf(cut, garment.kind))
+    for (const [point, want] of Object.entries(row) as [PointId, CutWant][]) wants.set(point, [...(wants.get(point) ?? []), want])
+  return wants
+}
+/** Points where this cut has no seam to judge. */
+export const skippedIn = (wants: CutWants): Set<PointId> =>
+  new Set([...wants].flatMap(([point, list]) => (list.includes('skip') ? [point] : [])))
+
+export function wantsFromBody(garment: Garment, wearer: Wearer, body: WholeBody, wants: CutWants): Map<PointId, Want> {
+  const found = new Map<PointId, Want>()
+  for (const point of POINTS_OF[garment.kind]) {
+    const want = wants.get(point)?.includes('skip') ? undefined : wantAt(point, garment, wearer, body, wants)
+    if (want !== undefined) found.set(point, want)
+  }
+  const length = hemWant(garment, body, knownCut(garment.cut).dressLength)
+  if (length !== undefined && !skippedIn(wants).has(length[0])) found.set(...length)
+  return found
+}
+
+function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBody, wants: CutWants): Want | undefined {
+  const ease = easeFor(garment.kind).find((row) => row.point === point)
+  const said = (wants.get(point) ?? []).filter((want) => want !== 'skip')
+  if (ease === undefined && said.length === 0) return undefined
+  const against = said.findLast((want) => 'against' in want && want.against !== undefined)
+  const named = against !== undefined && 'against' in against ? against.against : undefined
+  const measure = measureAt(point, garment, body, named ?? ease?.body ?? AGAINST[point])
+  if (measure === undefined) return undefined
+  const { id, taken, snugMm, because } = measure
+  if (point === 'hem' && id === 'hipGirth' && !reachesHip(garment, body)) return undefined
+  const elastic = point === 'waist' ? elasticWaist(garment, wearer.fit, taken, id) : undefined
+  if (elastic !== undefined) return { ...elastic, because: [...elastic.because, ...because] }
+  const table = ease === undefined ? undefined : edgesFor(ease, garment.kind, wearer.fit)
+  const cut = bandOfCut(said, taken.mm)
+  const band = withShifts(cut === undefined ? table : table === undefined ? cut : together(cut, table, wearer, point), said)
+  if (band === undefined) return undefined
+  const own = ownEase(wearer, point)
+  const moved = own === undefined || band.ideal === null ? 0 : own.mm - band.ideal
+  const ideal = band.ideal === null ? null : band.ideal + moved
+  const most = band.most === null ? null : band.most + moved
+  const least = ideal === null ? band.least : Math.min(band.least, ideal)
+  const give = isGirth(point) ? givenBy(garment, said, point, taken.mm, wearer) : NOTHING
+  const takes = point === 'sleeveLength' ? takenByShoulder(garment, body) : 0
+  const leastMm = Math.max(0, taken.mm + (give.close?.least ?? least - give.mm) - snugMm - takes)
+  const idealMm = ideal === null || most === null ? null : taken.mm + (give.close?.ideal ?? ideal - give.mm / 2) - takes
+  const mostMm = give.close === undefined ? most : give.close.most
+  return {
+    least: leastMm,
+    ideal: idealMm === null ? null : Math.max(idealMm, leastMm),
+    most: mostMm === null ? leastMm + FREE_MM : Math.max(taken.mm + mostMm - takes, leastMm),
+    ...(mostMm === null ? { freeAbove: true } : {}),
+    sdMm: Math.hypot(taken.sdMm, own?.sdMm ?? 0),
+    ...(give.sdMm > 0 ? { leastSdMm: give.sdMm } : {}),
+    from: 'body',
+    measure: id,
+    basedOn: taken.basedOn,
+    because: [
+      {
+        code: 'target.body',
+        values: { body: id, mm: taken.mm, ease: idealMm === null ? leastMm - taken.mm : idealMm - taken.mm, fit: wearer.fit },
+        point
+      },
+      ...(give.mm > 0 ? [{ code: 'target.gives', values: { mm: give.mm, percent: garment.cloth.stretchPercent }, point }] : []),
+      ...because
+    ]
+  }
+}
+
+interface Measure {
+  id: BodyMeasureId
+  taken: BodyTaken
+  snugMm: number
+  because: Want['because']
+}
+/** What the wearer measures where the point lies: a band by its rise; else the named measure, or what stands in for it. */
+function measureAt(point: PointId, garment: Garment, body: WholeBody, id: BodyMeasureId | undefined): Measure | undefined {
+  const atWaist = point === 'waist' && (id === 'waistbandGirth' || id === 'waistGirth')
+  const band = atWaist && SHAPE[garment.kind] === 'legs' ? girthAtBand(garment, body) : undefined
+  if (band !== undefined) return { id: 'waistbandGirth', taken: band, snugMm: band.snugMm, because: band.because }
+  // a skirt is worn at the waist, or where its wearer is used to wear a band
+  const told = body.get('waistbandGirth')
+  const instead = atWaist && garment.kind === 'skirt' && (told === undefined || told.basedOn.length > 0) ? 'waistGirth' : id
+  const taken = instead === undefined ? undefined : body.get(instead)
+  return taken === undefined || instead === undefined ? undefined : { id: instead, taken, snugMm: 0, because: [] }
+}
+
+/** The band of the cut over a body measure: free beats set; of several the most particular, which stands last. */
+function bandOfCut(said: readonly Exclude<CutWant, 'skip'>[], mm: number): Band | undefined {
+  const isFree = said.findLast((want) => 'free' in want)
+  if (isFree !== undefined && 'free' in isFree) return { least: isFree.free ?? -mm, ideal: null, most: null }
+  const set = said.findLast((want) => 'set' in want || 'percent' in want || 'share' in want)
+  if (set === undefined) return undefined
+  const [scale, off, [least, ideal, most]] =
+    'set' in set
+      ? [1, 0, set.set]
+      : 'percent' in set
+        ? [mm / 100, 0, set.percent]
+        : 'share' in set
+          ? [mm, mm, set.share]
+          : [1, 0, [0, null, null] as const]
+  const over = (edge: number | null) => (edge === null ? null : scale * edge - off)
+  return { least: scale * least - off, ideal: over(ideal), most: over(most) }
+}
+
+/** As it is cut, the cut's band. A wish takes the table's where the cut touches; what the cut leaves free, and lengths, stay the cut's. */
+function together(cut: Band, table: Band, { fit }: Wearer, point: PointId): Band {
+  if (fit === 'as-cut' || (!isGirth(point) && point !== 'shoulderWidth') || point === 'waist') return cut
+  return {
+    least: Math.min(cut.least, table.least),
+    ideal: cut.most === null ? null : table.ideal,
+    most: cut.most === null ? null : table.most
+  }
+}
+
+function withShifts(band: Band | undefined, said: readonly Exclude<CutWant, 'skip'>[]): Band | undefined {
+  let shifted = band
+  for (const want of said) {
+    if (!('shift' in want) || shifted === undefined) continue
+    const [least, ideal, most] = want.shift
+    shifted = {
+      least: shifted.least + least,
+      ideal: shifted.ideal === null || most === null ? null : shifted.ideal + ideal,
+      most: shifted.most === null || most === null ? null : shifted.most + most
+    }
+  }
+  return shifted
+}
+
+const ownEase = (wearer: Wearer, point: PointId) => {
+  const stated = wearer.ease?.[point]
+  return stated !== undefined && Number.isFinite(stated.mm) && Math.abs(stated.mm) <= LONGEST_MM ? stated : undefined
+}
+
+interface Give {
+  /** What the cloth may give, mm. */
+  mm: number
+  sdMm: number
+  /** A close cut of cloth that stretches has edges of its own, over the body, mm. */
+  close?: { least: number; ideal: number; most: number | null }
+}
+const NOTHING: Give = { mm: 0, sdMm: 0 }
+/** Cuts whose own band lies so near the body that only cloth that gives is cut so, mm over the body at its ideal. */
+const CLOSE_MM = 25
+
+function givenBy(garment: Garment, said: readonly Exclude<CutWant, 'skip'>[], point: PointId, mm: number, { fit }: Wearer): Give {
+  const share = stretchAt(garment.cloth, point)
+  if (share <= 0) return NOTHING
+  const give: Give = { mm: share * mm, sdMm: (garment.cloth.stretch.usableSd / Math.max(garment.cloth.stretch.usable, 1e-9)) * share * mm }
+  // rows in % are of such cloth already
+  if (said.some((want) => 'percent' in want)) return { mm: 0, sdMm: give.sdMm }
+  const edges = garment.cloth.stretch.close[point]
+  const set = said.findLast((want) => 'set' in want)
+  const isClose =
+    set !== undefined && 'set' in set && set.set[1] !== null && set.set[1] <= CLOSE_MM && fit !== 'loose' && fit !== 'oversized'
+  if (edges === undefined || !isClose || point === 'waist') return give
+  const [least, ideal, most] = edges
+  return { ...give, close: { least: (least / 100) * mm, ideal: (ideal / 100) * mm, most: most === null ? null : (most / 100) * mm } }
+}
+
+/** A shoulder this much wider than the body's is usual: past it, half of what it gains the sleeve loses (common practice). */
+const SHOULDER_MM = 20
+function takenByShoulder(garment: Garment, body: WholeBody): number {
+  const shoulder = garment.points.get('shoulderWidth')
+  const own = body.get('shoulderWidth')
+  return isTold(shoulder) && own !== undefined ? Math.max(0, shoulder.mm - own.mm - SHOULDER_MM) / 2 : 0
+}
+
+/** Does a top's bottom edge come down to the hip? Not told: shirts, jackets, coats and knits do (common practice). */
+const HIP_BELOW_WAIST_MM = 130
+function reachesHip(garment: Garment, body: WholeBody): boolean {
+  const length = garment.points.get('bodyLength')
+  const back = body.get('backWaistLength')
+  return length === undefined || back === undefined || length.mm >= back.mm + HIP_BELOW_WAIST_MM
+}

@@ -11,7 +11,7 @@ import { outlookOf } from './plan/outlook/outlook.ts'
 import { MARK_MM, planAlterations } from './plan/plan-alterations.ts'
 import type { ReckonRequest } from './plan/request.ts'
 import { gapsBetween } from './wearer/gaps.ts'
-import { seenOn, targetFor } from './wearer/target.ts'
+import { bodyOf, seenOn, targetFor } from './wearer/target.ts'
 import type { Reason } from './words/reason.ts'
 import type { Wording } from './words/say.ts'
 
@@ -59,8 +59,9 @@ function findOut(request: ReckonRequest, withOutlook: boolean, wording: Wording)
 /** Everything up to the options; the outlook when it is asked for. */
 function weigh({ garment: input, wearer, favourite, tried, means, limits = {} }: ReckonRequest) {
   const markMm = means.markMm ?? MARK_MM
-  const garment = seenOn(garmentAsWorn(input), wearer)
-  const target = targetFor(garment, wearer, favourite, tried)
+  const body = bodyOf(wearer)
+  const garment = seenOn(garmentAsWorn(input), body)
+  const target = targetFor(garment, wearer, favourite, tried, body)
   const gaps = gapsBetween(garment, target)
   const { options, refusals } = alterationsFor(garment, limits)
   const outlook = () => outlookOf({ garment, target, wearer, gaps, options, means, limits, markMm })

@@ -4,13 +4,15 @@
  */
 import { type Cut, FACET_IDS, type Facet, isFacetValue } from '../ids/cut.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
-import type { Made } from './garment-input.ts'
+import type { Made, Use } from './garment-input.ts'
 
 export interface FacetRead {
   value: string
   /** 0..1 */
   sureness: number
   from: 'told' | 'seen' | 'assumed'
+  /** Seen in how much larger it is than the body: to someone who wishes for a fit of their own that is too big, and no cut. */
+  bySize?: boolean
 }
 export type CutRead = { [F in Facet]?: FacetRead }
 
@@ -46,7 +48,7 @@ const ASSUMED: Partial<Record<GarmentKind, Cut>> = {
 }
 
 /** Words of the cut as told, then what the make tells, then what the kind is usually. Values that are none of the facet's are left out. */
-export function cutAs(kind: GarmentKind, told: Cut = {}, made: Partial<Made> = {}): CutRead {
+export function cutAs(kind: GarmentKind, told: Cut = {}, made: Partial<Made> = {}, use: Use = 'ordinary'): CutRead {
   const cut: CutRead = {}
   for (const facet of FACET_IDS) {
     const value = told[facet]
@@ -54,14 +56,17 @@ export function cutAs(kind: GarmentKind, told: Cut = {}, made: Partial<Made> = {
   }
   for (const { part, is, facet, value, kinds } of BY_MAKE)
     if (cut[facet] === undefined && made[part] === is && kinds.includes(kind)) cut[facet] = { value, sureness: 0.9, from: 'told' }
+  if (use === 'child') cut.growth ??= { value: 'child', sureness: 0.9, from: 'told' }
   for (const [facet, value] of Object.entries(ASSUMED[kind] ?? {}) as [Facet, string][])
     cut[facet] ??= { value, sureness: 0.4, from: 'assumed' }
   return cut
 }
 
-/** The facets that are known (told or seen), as they decide what is wanted. */
-export const knownCut = (cut: CutRead): Cut =>
-  Object.fromEntries(Object.entries(cut).flatMap(([facet, read]) => (read.from === 'assumed' ? [] : [[facet, read.value]]))) as Cut
+/** The facets that are known (told or seen), as they decide what is wanted; for a wish of one's own without those seen by size alone. */
+export const knownCut = (cut: CutRead, hasWish = false): Cut =>
+  Object.fromEntries(
+    Object.entries(cut).flatMap(([facet, read]) => (read.from === 'assumed' || (hasWish && read.bySize) ? [] : [[facet, read.value]]))
+  ) as Cut
 
 /** Is this facet known to be one of these values? */
 export const isCut = (cut: CutRead, facet: Facet, ...values: string[]): boolean => {

@@ -71,7 +71,7 @@ export function garmentAsWorn(input: GarmentInput): Garment {
     const expected = missingPoints(input.kind, others).find((one) => one.point === point)
     if (expected !== undefined) points.set(point, { ...taken, expected: { mm: expected.mm, sdMm: expected.sdMm } })
   }
-  const cut = cutAs(input.kind, input.cut, input.made)
+  const cut = cutAs(input.kind, input.cut, input.made, input.use)
   const cloth = clothTaken(input.kind, input.cloth, knownCut(cut))
   const { made: plain, assumed } = madeAs(input.kind, input.made)
   const made = assumed.includes('waistStretchedMm') ? { ...plain, waistStretchedMm: stretchedAs(plain, points.get('waist')) } : plain

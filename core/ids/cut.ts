@@ -96,7 +96,9 @@ export const FACETS = {
   layers: ['one', 'several'],
   pleats: ['front', 'none'],
   era: ['1930s', '1940s-50s', '1960s', '1970s', '1980s', '2000s'],
-  bump: ['maternity', 'none']
+  bump: ['maternity', 'none'],
+  /** A child grows: spare length is wanted, turned up inside. */
+  growth: ['child', 'none']
 } as const
 
 export type Facet = keyof typeof FACETS

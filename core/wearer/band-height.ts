@@ -93,6 +93,21 @@ export function bandDrop(garment: Garment, body: WholeBody): BandDrop | undefine
   return { frontMm: mean(fronts), meanMm: mean(means), sdMm: Math.hypot(RISE_SD_MM, front.sdMm, halfApart(means)) }
 }
 
+/** Ease along the crotch, where it is set against the wearer's own fork length (a wearing-ease chart: 1 in). */
+const CROTCH_EASE_MM = 25
+/** How much higher than the wearer's own band it sits by their own fork length, mm; undefined: not told. */
+function higherThanOwn(garment: Garment, body: WholeBody): number | undefined {
+  const crotch = garment.points.get('crotchLength')
+  const own = body.get('bandCrotchLength')
+  return isTold(crotch) && own !== undefined && own.basedOn.length === 0 ? (crotch.mm - CROTCH_EASE_MM - own.mm) / 2 : undefined
+}
+/** How far below the natural waist the wearer's own band sits: half of what the fork lengths to both lie apart, else as usual. */
+function ownBandAt(body: WholeBody, usualMm: number): number {
+  const [whole, band] = [body.get('totalCrotchLength'), body.get('bandCrotchLength')]
+  if (whole === undefined || band === undefined || whole.basedOn.length > 0 || band.basedOn.length > 0) return usualMm
+  return Math.max(0, (whole.mm - band.mm) / 2)
+}
+
 /** Girth at d below the natural waist, through (0, waist), (D, hip) and, where told, the wearer's own band. */
 function girthAt(d: number, toHip: number, waist: number, hip: number, own?: { d: number; mm: number }): number {
   const along = (share: number) => 1 - (1 - Math.min(1, Math.max(0, share))) ** POWER
@@ -100,27 +115,34 @@ function girthAt(d: number, toHip: number, waist: number, hip: number, own?: { d
   return d <= own.d ? waist + along(d / own.d) * (own.mm - waist) : own.mm + along((d - own.d) / (toHip - own.d)) * (hip - own.mm)
 }
 
+/** Where a band sits below the natural waist by its rise, else by the word for its rise, else as usual, mm. */
+const placed = (drop: BandDrop | undefined, levels: Levels, word: string | undefined): number =>
+  drop === undefined ? (BY_WORD[word ?? 'mid'] ?? levels.wornMm) : Math.max(0, drop.meanMm + levels.waistAboveNavelMm)
+
 /** undefined: neither the rise nor a word places the band, so that it is worn where the wearer wears one. */
 export function girthAtBand(garment: Garment, body: WholeBody): BandTaken | undefined {
   const drop = bandDrop(garment, body)
+  const higher = higherThanOwn(garment, body)
   const word = garment.cut.rise
   const own = body.get('waistbandGirth')
   const toldOwn = own !== undefined && own.basedOn.length === 0
   const waist = body.get('waistGirth')
   const hip = body.get('hipGirth')
   if (waist === undefined || hip === undefined) return undefined
-  if (drop === undefined && toldOwn && !isCut(garment.cut, 'rise', 'ultra-low', 'low', 'high', 'waist')) return undefined
+  if (drop === undefined && higher === undefined && toldOwn && !isCut(garment.cut, 'rise', 'ultra-low', 'low', 'high', 'waist'))
+    return undefined
   const stature = body.get('stature')?.mm
   const sexes = sexesOf(body.sizes)
   const each = sexes.map((sex) => {
     const levels = LEVELS[sex]
     const toHip = stature === undefined ? (sex === 'women' ? 192 : 203) : levels.toHip[0] + levels.toHip[1] * stature
-    const d = drop === undefined ? (BY_WORD[word?.value ?? 'mid'] ?? levels.wornMm) : Math.max(0, drop.meanMm + levels.waistAboveNavelMm)
-    const band = toldOwn && own !== undefined ? { d: levels.wornMm, mm: own.mm } : undefined
+    const ownAt = ownBandAt(body, levels.wornMm)
+    const d = toldOwn && higher !== undefined ? Math.max(0, ownAt - higher) : placed(drop, levels, word?.value)
+    const band = toldOwn && own !== undefined ? { d: ownAt, mm: own.mm } : undefined
     const mm = girthAt(d, toHip, waist.mm, hip.mm, band)
     const step = girthAt(d + 10, toHip, waist.mm, hip.mm, band) - mm
     const shape = band === undefined ? levels.shapeSd * Math.abs(hip.mm - waist.mm) : 0
-    return { d, mm, off: d - levels.wornMm, sdMm: Math.hypot(shape, (step / 10) * (drop?.sdMm ?? WORD_SD_MM)) }
+    return { d, mm, off: d - ownAt, sdMm: Math.hypot(shape, (step / 10) * (drop?.sdMm ?? WORD_SD_MM)) }
   })
   const d = mean(each.map((one) => one.d))
   const off = mean(each.map((one) => one.off))

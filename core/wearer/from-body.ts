@@ -15,7 +15,7 @@ import type { CutWant } from './cut/cut-row.ts'
 import { rowsOf } from './cut/cut-table.ts'
 import { easeFor, edgesFor, FREE_MM } from './ease.ts'
 import { elasticWaist } from './elastic-waist.ts'
-import { hemWant } from './hem-height.ts'
+import { hemWants } from './hem-height.ts'
 import type { Want } from './want.ts'
 import type { Wearer } from './wearer.ts'
 import type { BodyTaken, WholeBody } from './whole-body.ts'
@@ -66,8 +66,8 @@ export function wantsFromBody(garment: Garment, wearer: Wearer, body: WholeBody,
     const want = wants.get(point)?.includes('skip') ? undefined : wantAt(point, garment, wearer, body, wants)
     if (want !== undefined) found.set(point, want)
   }
-  const length = hemWant(garment, body, knownCut(garment.cut).dressLength)
-  if (length !== undefined && !skippedIn(wants).has(length[0])) found.set(...length)
+  const skipped = skippedIn(wants)
+  for (const [point, want] of hemWants(garment, body, knownCut(garment.cut).dressLength)) if (!skipped.has(point)) found.set(point, want)
   return found
 }
 
@@ -85,7 +85,8 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
   if (elastic !== undefined) return { ...elastic, because: [...elastic.because, ...because] }
   const table = ease === undefined ? undefined : edgesFor(ease, garment.kind, wearer.fit)
   const cut = bandOfCut(said, taken.mm)
-  const band = withShifts(cut === undefined ? table : table === undefined ? cut : together(cut, table, wearer, point), said)
+  const base = cut === undefined ? table : table === undefined ? cut : together(cut, table, wearer, point)
+  const band = withOther(withShifts(base, said), said, garment, taken.mm)
   if (band === undefined) return undefined
   const own = ownEase(wearer, point)
   const moved = own === undefined || band.ideal === null ? 0 : own.mm - band.ideal
@@ -177,6 +178,20 @@ function withShifts(band: Band | undefined, said: readonly Exclude<CutWant, 'ski
     }
   }
   return shifted
+}
+
+/** The second test of a tailored waist: so much under the garment's own chest will do as well. */
+function withOther(band: Band | undefined, said: readonly Exclude<CutWant, 'skip'>[], garment: Garment, mm: number): Band | undefined {
+  const other = said.findLast((want) => 'or' in want)
+  if (band === undefined || other === undefined || !('or' in other)) return band
+  const above = garment.points.get(other.under)
+  if (!isTold(above)) return band
+  const [least, , most] = other.or
+  return {
+    ...band,
+    least: Math.min(band.least, above.mm + least - mm),
+    most: band.most === null || most === null ? null : Math.max(band.most, above.mm + most - mm)
+  }
 }
 
 const ownEase = (wearer: Wearer, point: PointId) => {

@@ -6,7 +6,6 @@ import type { Garment } from '../garment/garment-as-worn.ts'
 import { isTold } from '../garment/garment-as-worn.ts'
 import type { FacetValue } from '../ids/cut.ts'
 import type { PointId } from '../ids/points.ts'
-import { girthAtBand } from './band-height.ts'
 import type { Sex } from './body.ts'
 import type { Want } from './want.ts'
 import { sexesOf, type WholeBody } from './whole-body.ts'
@@ -37,7 +36,8 @@ const ENDS: [from: number, where: string][] = [
 ]
 /** Nobody said how long: only a hem on the floor, or one above this, is a fault. */
 const BARE = 0.43
-const OFF_FLOOR_MM = 10
+/** Long skirts are worn with a heel: so much more than barefoot still clears the floor (common practice). */
+const HEEL_MM = 30
 
 /** Height above the floor, barefoot: intercept, stature, sd (ANSUR II). */
 const WAIST_HEIGHT: Record<Sex, [number, number, number]> = { women: [-146.4, 0.7199, 17.5], men: [-150.3, 0.7069, 19] }
@@ -46,46 +46,45 @@ const NAPE_HEIGHT: Record<Sex, [number, number, number]> = { women: [-90.4, 0.91
 const OVER_THE_BACK_MM = 27
 const FROM_WHERE_SD_MM = 15
 
-const LENGTH_OF: Partial<Record<Garment['kind'], PointId>> = { skirt: 'skirtLength', dress: 'bodyLength', coat: 'bodyLength' }
+/** Each length, and where it is measured from. */
+const LENGTHS: { kind: Garment['kind']; point: PointId; from: 'waist' | 'nape' }[] = [
+  { kind: 'skirt', point: 'skirtLength', from: 'waist' },
+  { kind: 'dress', point: 'bodyLength', from: 'nape' },
+  { kind: 'dress', point: 'skirtLength', from: 'waist' },
+  { kind: 'coat', point: 'bodyLength', from: 'nape' }
+]
 
-/** Where the length is measured from, mm above the floor; undefined: no stature told. */
-function startOf(garment: Garment, body: WholeBody): { mm: number; sdMm: number } | undefined {
+/** Height above the floor, mm; undefined: no stature told. */
+function heightOf(from: 'waist' | 'nape', body: WholeBody): { mm: number; sdMm: number } | undefined {
   const stature = body.get('stature')
   if (stature === undefined || stature.basedOn.length > 0) return undefined
-  const lines = sexesOf(body.sizes).map((sex) => (garment.kind === 'skirt' ? WAIST_HEIGHT : NAPE_HEIGHT)[sex])
+  const lines = sexesOf(body.sizes).map((sex) => (from === 'waist' ? WAIST_HEIGHT : NAPE_HEIGHT)[sex])
   const heights = lines.map(([intercept, slope]) => intercept + slope * stature.mm)
   const mm = heights.reduce((sum, height) => sum + height, 0) / heights.length
   const apart = (Math.max(...heights) - Math.min(...heights)) / 2
   const sd = Math.max(...lines.map(([, , residual]) => residual))
-  if (garment.kind !== 'skirt') return { mm: mm + OVER_THE_BACK_MM, sdMm: Math.hypot(sd, apart, FROM_WHERE_SD_MM) }
-  const below = garment.points.has('frontRise') ? 0 : (girthAtBand(garment, body)?.belowMm ?? 0)
-  return { mm: mm - (garment.cut.rise === undefined ? 0 : below), sdMm: Math.hypot(sd, apart) }
+  return from === 'waist'
+    ? { mm, sdMm: Math.hypot(sd, apart) }
+    : { mm: mm + OVER_THE_BACK_MM, sdMm: Math.hypot(sd, apart, FROM_WHERE_SD_MM) }
 }
 
-/** What is wanted of a skirt's, a dress's or a coat's length; its reason says where the told length ends on this wearer. */
-export function hemWant(garment: Garment, body: WholeBody, told: FacetValue<'dressLength'> | undefined): [PointId, Want] | undefined {
-  const point = LENGTH_OF[garment.kind]
-  const start = startOf(garment, body)
-  const stature = body.get('stature')?.mm
-  if (point === undefined || start === undefined || stature === undefined) return undefined
-  const length = garment.points.get(point)
-  const height = isTold(length) ? (start.mm - length.mm) / stature : undefined
-  const where = height === undefined ? undefined : (ENDS.find(([from]) => height >= from)?.[1] ?? 'floor')
-  // a coat is as long as it is cut: only a name that was told is a wish
-  if (told === undefined && garment.kind === 'coat') return undefined
-  const heights = told === undefined ? undefined : HEM_HEIGHTS[told]
-  const at = (share: number) => start.mm - share * stature
-  return [
-    point,
-    {
-      least: heights === undefined ? at(BARE) : at(heights[2]),
-      ideal: heights === undefined ? null : at(heights[1]),
-      most: heights === undefined ? start.mm - OFF_FLOOR_MM : at(heights[0]),
-      sdMm: start.sdMm,
-      from: 'body',
-      measure: 'stature',
-      basedOn: [],
-      because: where === undefined ? [] : [{ code: 'target.ends-at', values: { where }, point }]
-    }
-  ]
+/** What is wanted of a skirt's, a dress's or a coat's lengths; the reason says where the told length ends on this wearer. */
+export function hemWants(garment: Garment, body: WholeBody, told: FacetValue<'dressLength'> | undefined): [PointId, Want][] {
+  return LENGTHS.flatMap(({ kind, point, from }): [PointId, Want][] => {
+    const start = heightOf(from, body)
+    const stature = body.get('stature')?.mm
+    // a coat is as long as it is cut: only a name that was told is a wish
+    if (kind !== garment.kind || start === undefined || stature === undefined || (told === undefined && kind === 'coat')) return []
+    const length = garment.points.get(point)
+    const height = isTold(length) ? (start.mm - length.mm) / stature : undefined
+    const where = height === undefined ? undefined : (ENDS.find(([least]) => height >= least)?.[1] ?? 'floor')
+    const at = (share: number) => start.mm - share * stature
+    const heights = told === undefined ? undefined : HEM_HEIGHTS[told]
+    const band =
+      heights === undefined
+        ? { least: at(BARE), ideal: null, most: start.mm + HEEL_MM }
+        : { least: at(heights[2]), ideal: at(heights[1]), most: at(heights[0]) }
+    const because = where === undefined ? [] : [{ code: 'target.ends-at', values: { where }, point }]
+    return [[point, { ...band, sdMm: start.sdMm, from: 'body', measure: 'stature', basedOn: [], because }]]
+  })
 }

@@ -14,11 +14,11 @@ import { boundsOf, settle } from './must-pass.ts'
 import { toleranceAt } from './tolerance.ts'
 import type { Target, Want } from './want.ts'
 import type { Favourite, Tried, Wearer } from './wearer.ts'
-import { wholeBody } from './whole-body.ts'
+import { type WholeBody, wholeBody } from './whole-body.ts'
 
 /** The garment as it is on this wearer: its cut as told or seen on the body, and its cloth where the cut says what cloth it is of. */
-export function seenOn(garment: Garment, wearer?: Wearer): Garment {
-  const cut = cutOn(garment, wearer === undefined ? undefined : wholeBody(wearer.body, wearer.sizes))
+export function seenOn(garment: Garment, body: WholeBody | undefined): Garment {
+  const cut = cutOn(garment, body)
   const { cloth } = garment
   const stretch = stretchOf(garment.kind, cloth.structure, toldCloth(garment), knownCut(cut))
   return { ...garment, cut, cloth: { ...cloth, stretch, stretchPercent: stretch.percent } }
@@ -31,10 +31,19 @@ const toldCloth = ({ cloth }: Garment) => ({
   ...(cloth.stretch.from === 'told' ? { stretchPercent: cloth.stretchPercent } : {})
 })
 
-/** `garment` as seenOn gives it. */
-export function targetFor(garment: Garment, wearer?: Wearer, favourite?: Favourite, tried: readonly Tried[] = []): Target {
-  const body = wearer === undefined ? undefined : wholeBody(wearer.body, wearer.sizes)
-  const cut = cutWants(garment, knownCut(garment.cut))
+/** The wearer's whole body; nobody's: none. */
+export const bodyOf = (wearer: Wearer | undefined): WholeBody | undefined =>
+  wearer === undefined ? undefined : wholeBody(wearer.body, wearer.sizes)
+
+/** `garment` as seenOn gives it, `body` as bodyOf gives it. */
+export function targetFor(
+  garment: Garment,
+  wearer?: Wearer,
+  favourite?: Favourite,
+  tried: readonly Tried[] = [],
+  body: WholeBody | undefined = bodyOf(wearer)
+): Target {
+  const cut = cutWants(garment, knownCut(garment.cut, wearer !== undefined && wearer.fit !== 'as-cut'))
   const skipped = skippedIn(cut)
   const wants = wearer === undefined || body === undefined ? new Map<PointId, Want>() : wantsFromBody(garment, wearer, body, cut)
   for (const [point, want] of fromFavourite(garment, favourite, skipped, wants)) wants.set(point, want)

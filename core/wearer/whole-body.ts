@@ -23,6 +23,9 @@ export const sexesOf = (sizes: Sizes | undefined): readonly Sex[] => (sizes === 
 const OWN_SD_MM: Partial<Record<BodyMeasureId, number>> = { bustGirth: 7, waistGirth: 7, waistbandGirth: 7, hipGirth: 7 }
 const ownSd = (measure: BodyMeasureId): number => OWN_SD_MM[measure] ?? 5
 
+/** A line that is surer by less than this is no surer, mm. */
+const LESS_SD_MM = 0.01
+
 /** Told measures as they are; the rest from the line with the least doubt. Whose sizes not said: both sexes' lines are weighed alike, their difference is doubt. */
 export function wholeBody(body: Body, sizes?: Sizes): WholeBody {
   const taken = new Map<BodyMeasureId, BodyTaken>()
@@ -34,12 +37,16 @@ export function wholeBody(body: Body, sizes?: Sizes): WholeBody {
   const told = new Set(taken.keys())
   const sexes = sexesOf(sizes)
   // three times: a knee may come from a hip that came from a waist that came from a bust
-  for (let round = 0; round < 3; round++) {
+  for (let round = 0, found = true; round < 3 && found; round++) {
     const before = new Map(taken)
+    found = false
     for (const line of SURVEY_LINES) {
-      const one = alongLine(line, before, sexes)
+      if (told.has(line.measure)) continue
+      const one = alongLine(line, before, sizes)
       const best = taken.get(line.measure)
-      if (one !== undefined && !told.has(line.measure) && (best === undefined || one.sdMm < best.sdMm - 1e-9)) taken.set(line.measure, one)
+      if (one === undefined || (best !== undefined && one.sdMm >= best.sdMm - LESS_SD_MM)) continue
+      taken.set(line.measure, one)
+      found = true
     }
   }
   if (!taken.has('heelGirth')) taken.set('heelGirth', { ...heelUntold(sexes), basedOn: ['stature'] })
@@ -56,26 +63,31 @@ function together(beliefs: readonly { mm: number; sdMm: number }[]): { mm: numbe
   return { mm, sdMm: Math.sqrt(beliefs.reduce((sum, one) => sum + one.sdMm ** 2 + (one.mm - mm) ** 2, 0) / beliefs.length) }
 }
 
-const LINE: Record<Sex, 'female' | 'male'> = { women: 'female', men: 'male' }
-
-function alongLine(line: SurveyLine, taken: ReadonlyMap<BodyMeasureId, BodyTaken>, sexes: readonly Sex[]): BodyTaken | undefined {
-  const sources = line.from.map((measure) => taken.get(measure))
-  const [first, second] = sources
-  if (first === undefined || (line.from.length === 2 && second === undefined)) return undefined
-  // a figure that was itself worked out from the wanted one tells nothing of it
-  if (sources.some((source) => source?.basedOn.includes(line.measure))) return undefined
-  const belief = together(
-    sexes.map((sex) => {
-      const [intercept, b, c, residual] = line[LINE[sex]]
-      return {
-        mm: intercept + b * asSurveyed(line.from[0], first.mm) + c * asSurveyed(line.from[1], second?.mm ?? 0),
-        sdMm: Math.hypot(residual, b * first.sdMm, c * (second?.sdMm ?? 0))
-      }
-    })
-  )
-  return { ...belief, mm: fromSurveyed(line.measure, belief.mm), basedOn: line.from }
+/** Lines that could tell a measure which is not told, each with its sources; undefined where one is missing or was itself worked out from it. */
+function alongLine(
+  { measure, from, female, male }: SurveyLine,
+  taken: ReadonlyMap<BodyMeasureId, BodyTaken>,
+  sizes: Sizes | undefined
+): BodyTaken | undefined {
+  const [firstId, secondId] = from
+  const first = firstId === undefined ? undefined : taken.get(firstId)
+  const second = secondId === undefined ? undefined : taken.get(secondId)
+  if (firstId === undefined || first === undefined || (secondId !== undefined && second === undefined)) return undefined
+  if (first.basedOn.includes(measure) || second?.basedOn.includes(measure)) return undefined
+  const x = asSurveyed(firstId, first.mm)
+  const y = secondId === undefined || second === undefined ? 0 : asSurveyed(secondId, second.mm)
+  const mm = ([intercept, b, c]: Line) => intercept + b * x + c * y
+  const variance = ([, b, c, residual]: Line) => residual ** 2 + (b * first.sdMm) ** 2 + (c * (second?.sdMm ?? 0)) ** 2
+  const shift = SHIFT[measure] ?? 0
+  if (sizes === 'women' || sizes === 'men') {
+    const line = sizes === 'women' ? female : male
+    return { mm: mm(line) + shift, sdMm: Math.sqrt(variance(line)), basedOn: from }
+  }
+  const [one, other] = [mm(female), mm(male)]
+  const sdMm = Math.sqrt((variance(female) + variance(male)) / 2 + ((one - other) / 2) ** 2)
+  return { mm: (one + other) / 2 + shift, sdMm, basedOn: from }
 }
+type Line = SurveyLine['female']
 
 const SHIFT: Partial<Record<BodyMeasureId, number>> = { upperArmGirth: -FLEXED_MM, shoulderWidth: OVER_THE_BACK_MM }
-const fromSurveyed = (measure: BodyMeasureId, mm: number): number => mm + (SHIFT[measure] ?? 0)
-const asSurveyed = (measure: BodyMeasureId | undefined, mm: number): number => mm - (measure === undefined ? 0 : (SHIFT[measure] ?? 0))
+const asSurveyed = (measure: BodyMeasureId, mm: number): number => mm - (SHIFT[measure] ?? 0)

@@ -28,6 +28,8 @@ export type CutWant =
   | { share: Edges; against?: BodyMeasureId }
   /** The figure itself, whatever the body: leg openings. */
   | { is: Edges }
+  /** Or so much under another point of the garment itself: it is wrong only where both tests say so. */
+  | { or: Edges; under: PointId }
   /** Added to the band that is there. */
   | { shift: [least: number, ideal: number, most: number | null] }
   /** It can be too small, never too big, and nothing is aimed for. */

@@ -1,7 +1,8 @@
 /** Every row of what a cut means, and which of two rows at one point stands: the more particular facet. */
-import type { Cut, Facet } from '../../ids/cut.ts'
+import type { Cut } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { CutRow } from './cut-row.ts'
+import { growthRows } from './growth.ts'
 import { jacketRows } from './jackets.ts'
 import { legRows } from './legs.ts'
 import { shoulderRows, sleeveRows } from './shoulders.ts'
@@ -20,12 +21,22 @@ export const CUT_ROWS: readonly CutRow[] = [
   ...jacketRows,
   ...legRows,
   ...shoulderRows,
-  ...sleeveRows
+  ...sleeveRows,
+  ...growthRows
 ]
 
+/** By kind and by what is said: a cut names few of the rows. */
+const BY_NAME = new Map<string, number[]>()
+for (const [n, { facet, values, kinds }] of CUT_ROWS.entries())
+  for (const kind of kinds)
+    for (const value of values) {
+      const name = `${kind} ${facet} ${value}`
+      BY_NAME.set(name, [...(BY_NAME.get(name) ?? []), n])
+    }
+
 /** The rows of a cut on a kind of garment, the most particular last. */
-export const rowsOf = (cut: Cut, kind: GarmentKind): CutRow[] =>
-  CUT_ROWS.filter(({ facet, values, kinds }) => {
-    const value = cut[facet as Facet]
-    return value !== undefined && kinds.includes(kind) && (values as readonly string[]).includes(value)
-  })
+export function rowsOf(cut: Cut, kind: GarmentKind): CutRow[] {
+  const found: number[] = []
+  for (const [facet, value] of Object.entries(cut)) found.push(...(BY_NAME.get(`${kind} ${facet} ${value}`) ?? []))
+  return found.sort((a, b) => a - b).flatMap((n) => CUT_ROWS[n] ?? [])
+}

@@ -1,12 +1,16 @@
 /** Jackets, coats and waistcoats by what is worn under them and how they are built. */
 import type { GarmentKind } from '../../ids/kinds.ts'
-import { type CutRow, free, over, row } from './cut-row.ts'
+import { type CutRow, type CutWant, free, over, row } from './cut-row.ts'
 
 const JACKET: GarmentKind[] = ['jacket']
 const OUTER: GarmentKind[] = ['jacket', 'coat']
 const COAT: GarmentKind[] = ['coat']
 
+/** Tailored waists: wrong only where the ease on the body and the waist under the garment's own chest both are. */
+const UNDER_CHEST: CutWant = { or: [-120, -75, -35], under: 'chest' }
+
 export const jacketRows: CutRow[] = [
+  row('layer', ['suit', 'blazer'], JACKET, { waist: UNDER_CHEST }, 'a tailor on the waist of a suit jacket; TM 10-227'),
   row(
     'layer',
     'suit',

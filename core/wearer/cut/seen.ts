@@ -26,6 +26,8 @@ interface SeenRow {
   kinds: GarmentKind[]
   sureness: number
   when(figures: Figures): boolean
+  /** It shows in how much larger it is than the body. */
+  bySize?: boolean
 }
 
 const LEGS: GarmentKind[] = ['trousers', 'jeans', 'jumpsuit']
@@ -48,6 +50,7 @@ const seen = (facet: Facet, value: string, kinds: GarmentKind[], sureness: numbe
   sureness,
   when
 })
+const larger = (...row: Parameters<typeof seen>): SeenRow => ({ ...seen(...row), bySize: true })
 
 /** The first of a facet that holds stands. */
 export const SEEN_ROWS: readonly SeenRow[] = [
@@ -64,7 +67,7 @@ export const SEEN_ROWS: readonly SeenRow[] = [
   seen('leg', 'wide', LEGS, 0.6, (figures) => figures.of('legOpening') >= 530),
   seen('leg', 'wide', LEGS, 0.5, (figures) => openingToThigh(figures) >= 0.88 && ease(figures, 'thigh', 'thighGirth') > 60),
   seen('leg', 'barrel', LEGS, 0.5, (figures) => figures.of('knee') >= 0.85 * figures.of('thigh') && flare(figures) <= 0.8),
-  seen('leg', 'relaxed', LEGS, 0.5, (figures) => ease(figures, 'thigh', 'thighGirth') > 110 && !(flare(figures) <= 0.8)),
+  larger('leg', 'relaxed', LEGS, 0.5, (figures) => ease(figures, 'thigh', 'thighGirth') > 110 && !(flare(figures) <= 0.8)),
   seen('leg', 'tapered', LEGS, 0.5, (figures) => isIn(flare(figures), 0.7, 0.88) && ease(figures, 'thigh', 'thighGirth') > 70),
   seen('leg', 'skinny', LEGS, 0.6, (figures) => figures.of('legOpening') <= 330 && openingToThigh(figures) <= 0.6),
   seen('leg', 'slim', LEGS, 0.5, (figures) => isIn(flare(figures), 0.8, 0.9) && ease(figures, 'thigh', 'thighGirth') < 75),
@@ -81,7 +84,7 @@ export const SEEN_ROWS: readonly SeenRow[] = [
   seen('silhouette', 'gathered', ['skirt'], 0.6, (figures) => figures.of('hip') > 1.5 * figures.of('waist')),
   seen('silhouette', 'flared', ['skirt'], 0.6, (figures) => figures.of('sweep') > 1.6 * figures.of('hip')),
   seen('silhouette', 'a-line', ['skirt'], 0.6, (figures) => isIn(figures.of('sweep') / figures.of('hip'), 1.15, 1.6001)),
-  seen('silhouette', 'fit-flare', ['dress'], 0.6, (figures) => figures.of('hip') > 1.3 * figures.body('hipGirth')),
+  larger('silhouette', 'fit-flare', ['dress'], 0.6, (figures) => figures.of('hip') > 1.3 * figures.body('hipGirth')),
   seen(
     'silhouette',
     'fit-flare',
@@ -92,15 +95,15 @@ export const SEEN_ROWS: readonly SeenRow[] = [
   seen('silhouette', 'smock', ['dress'], 0.6, (figures) => figures.of('waist') > figures.of('chest') + 40),
   seen('silhouette', 'shift', ['dress'], 0.5, (figures) => figures.of('chest') - figures.of('waist') < 60),
 
-  seen('closeness', 'oversized', SOFT, 0.5, (figures) => ease(figures, 'chest', 'bustGirth') > 200),
-  seen('closeness', 'oversized', ['jumper', 'knit-top'], 0.5, (figures) => ease(figures, 'chest', 'bustGirth') > 180),
-  seen('closeness', 'relaxed', SOFT, 0.4, (figures) => isIn(ease(figures, 'chest', 'bustGirth'), 130, 200)),
+  larger('closeness', 'oversized', SOFT, 0.5, (figures) => ease(figures, 'chest', 'bustGirth') > 200),
+  larger('closeness', 'oversized', ['jumper', 'knit-top'], 0.5, (figures) => ease(figures, 'chest', 'bustGirth') > 180),
+  larger('closeness', 'relaxed', SOFT, 0.4, (figures) => isIn(ease(figures, 'chest', 'bustGirth'), 130, 200)),
   seen('silhouette', 'swing', ['shirt', 'knit-top', 'coat'], 0.6, (figures) => figures.of('hem') - figures.of('chest') >= 150),
   // a bottom edge this much narrower than the chest is drawn in (CP)
   seen('hem', 'drawn-in', ['jacket', 'coat', 'jumper', 'knit-top'], 0.6, (figures) => figures.of('hem') < 0.9 * figures.of('chest')),
   seen('topLength', 'cropped', [...SOFT, 'jacket'], 0.6, (figures) => figures.of('bodyLength') < figures.body('backWaistLength') + 90),
 
-  seen('shoulder', 'drop', SOFT, 0.5, (figures) => ease(figures, 'shoulderWidth', 'shoulderWidth') > 60),
+  larger('shoulder', 'drop', SOFT, 0.5, (figures) => ease(figures, 'shoulderWidth', 'shoulderWidth') > 60),
   seen('sleeve', 'cap', SLEEVED, 0.8, (figures) => arm(figures) < 0.22),
   seen('sleeve', 'short', SLEEVED, 0.8, (figures) => isIn(arm(figures), 0.22, 0.5)),
   seen('sleeve', 'elbow', SLEEVED, 0.7, (figures) => isIn(arm(figures), 0.5, 0.65)),
@@ -119,10 +122,10 @@ export function cutOn(garment: Garment, body: WholeBody | undefined): CutRead {
     drop: body === undefined ? Number.NaN : (bandDrop(garment, body)?.frontMm ?? Number.NaN)
   }
   const cut: CutRead = { ...garment.cut }
-  for (const { facet, value, kinds, sureness, when } of SEEN_ROWS) {
+  for (const { facet, value, kinds, sureness, when, bySize } of SEEN_ROWS) {
     const known = cut[facet]
     if (known !== undefined && known.from !== 'assumed') continue
-    if (kinds.includes(garment.kind) && when(figures)) cut[facet] = { value, sureness, from: 'seen' }
+    if (kinds.includes(garment.kind) && when(figures)) cut[facet] = { value, sureness, from: 'seen', ...(bySize ? { bySize } : {}) }
   }
   // short sleeves that were only said to be short: how short, the figure tells, or nobody asks
   if (garment.made.shortSleeves && !isCut(cut, 'sleeve', 'sleeveless', 'cap', 'short', 'elbow', 'three-quarter', 'bracelet'))

@@ -1,0 +1,31 @@
+/** Children's clothes: one size up is wanted at the chest, spare length is worn or turned up inside, and nothing is cut. */
+import type { GarmentKind } from '../../ids/kinds.ts'
+import { type CutRow, over, row } from './cut-row.ts'
+
+const UPPER: GarmentKind[] = ['shirt', 'knit-top', 'jumper', 'jacket', 'dress', 'jumpsuit']
+const LEGS: GarmentKind[] = ['trousers', 'jeans', 'jumpsuit']
+
+export const growthRows: CutRow[] = [
+  row(
+    'growth',
+    'child',
+    UPPER,
+    { chest: over(40, 100, 180), waist: over(30, 120, null), sleeveLength: over(-5, 15, 60) },
+    'chest and waist MEM; sleeve CP'
+  ),
+  row(
+    'growth',
+    'child',
+    ['coat'],
+    { chest: over(80, 130, 240), waist: over(60, 150, null), sleeveLength: over(-5, 20, 60) },
+    'chest and waist MEM; sleeve CP'
+  ),
+  row(
+    'growth',
+    'child',
+    [...LEGS, 'shorts', 'skirt'],
+    { waist: over(0, 15, 60), hip: over(30, 80, 180) },
+    'MEM: a button elastic inside takes 40–80 in'
+  ),
+  row('growth', 'child', LEGS, { inseam: over(-40, 0, 25) }, 'CP: more is turned up inside, 100 of hem for 75 of growth (BAG)')
+]

@@ -41,6 +41,8 @@ export interface Gap {
 
 /** A band worked out from other body measures decides only where it is surely missed: its edges lie this many sd further out. */
 const SURE_SD = 1.645
+/** But never so far that a fault of centimetres is silent, mm; the chance carries the rest of the doubt. */
+const MOST_SLACK_MM = 15
 
 export function gapsBetween(garment: Garment, target: Target): Gap[] {
   return [...garment.points].map(([point, both]): Gap => {
@@ -57,7 +59,7 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
     if (want === undefined) return { ...shared, band: null, aimMm: taken.mm, slackMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
     const worn = garment.worn(point)
     const onTape = (mm: number) => (mm - worn.growMm) / (1 - worn.shrink)
-    const slack = want.basedOn.length > 0 ? SURE_SD * want.sdMm : 0
+    const slack = want.basedOn.length > 0 ? Math.min(MOST_SLACK_MM, SURE_SD * want.sdMm) : 0
     const least = onTape(want.least) - slack
     const most = onTape(want.most) + slack
     const ideal = clamp(want.ideal === null ? taken.mm : onTape(want.ideal), least, most)

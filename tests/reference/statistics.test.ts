@@ -107,8 +107,9 @@ describe('hip from waist, against NHANES 2017–2020', () => {
     ['women', 985, 1092],
     ['men', 1018, 1045]
   ])('%s: a waist of %d goes with a hip of %d, within the sd that is claimed', (_who, waist, hip) => {
-    const taken = wholeBody({ waistGirth: { mm: waist } }).get('hipGirth')
-    expect(taken?.basedOn).toEqual(['waistGirth'])
+    // its waist is taken over the top of the hip bone, where trousers are worn
+    const taken = wholeBody({ waistbandGirth: { mm: waist } }).get('hipGirth')
+    expect(taken?.basedOn).toEqual(['waistbandGirth'])
     expect(Math.abs((taken?.mm ?? 0) - hip)).toBeLessThan(taken?.sdMm ?? 0)
   })
 })

@@ -6,7 +6,7 @@ import { growthRows } from './growth.ts'
 import { jacketRows } from './jackets.ts'
 import { legRows } from './legs.ts'
 import { shoulderRows, sleeveRows } from './shoulders.ts'
-import { dressRows, eraRows, skirtRows } from './skirts.ts'
+import { dressRows, eraRows, skirtRows, waistSeamRows } from './skirts.ts'
 import { closenessRows, jumpsuitRows, knitRows, topRows } from './tops.ts'
 
 /** Least particular first. */
@@ -16,6 +16,7 @@ export const CUT_ROWS: readonly CutRow[] = [
   ...closenessRows,
   ...skirtRows,
   ...dressRows,
+  ...waistSeamRows,
   ...topRows,
   ...jumpsuitRows,
   ...jacketRows,

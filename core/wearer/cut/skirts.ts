@@ -178,3 +178,11 @@ export const eraRows: CutRow[] = [
   row('era', '2000s', OLD, { chest: over(0, 35, 80), waist: over(0, 20, 60), hip: over(0, 30, 70) }, 'MEM'),
   row('era', '1940s-50s', SKIRT, { waist: over(5, 19, 40) }, 'CWU16')
 ]
+
+/** Where the seam at the waist of a dress sits, from the nape: at the waist, under the bust, on the hip. */
+export const waistSeamRows: CutRow[] = [
+  row('waistSeam', 'natural', DRESS, { napeToWaist: SEAM_AT_WAIST }, 'MEM'),
+  row('waistSeam', 'empire', DRESS, { napeToWaist: over(-150, -110, -70) }, 'MEM'),
+  row('waistSeam', 'drop', DRESS, { napeToWaist: over(60, 120, 200) }, 'MEM'),
+  row('waistSeam', 'none', DRESS, { napeToWaist: 'skip' }, 'CP')
+]

@@ -346,6 +346,16 @@ export const facetCases: FacetCase[] = [
     without: 'fits',
     why: 'felt gives nothing and wants 40 of ease'
   },
+  {
+    facet: 'knit',
+    kind: 'jumper',
+    cut: { knit: 'chunky' },
+    figures: { sleeveLength: 700 },
+    point: 'sleeveLength',
+    is: 'too big',
+    without: 'too big',
+    why: 'chunky or fine, a sleeve 140 over the arm is too long'
+  },
   // closing
   {
     facet: 'closing',

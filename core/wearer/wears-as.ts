@@ -1,0 +1,31 @@
+/** A garment that misses the fit asked for may lie whole in another: then it wears as that, and is no misfit to whoever likes it so. */
+import type { Garment } from '../garment/garment-as-worn.ts'
+import { type Wish, WISHES } from './body.ts'
+import { gapsBetween } from './gaps.ts'
+import { targetFor } from './target.ts'
+import type { Favourite, Tried, Wearer } from './wearer.ts'
+import type { WholeBody } from './whole-body.ts'
+
+/** As it is cut is said to wear as a regular fit by saying nothing. */
+const UNSAID: Wish = 'regular'
+
+/**
+ * The fit that every told point lies in, within one mark in all, where it is another than the one asked; null: the one asked, or none.
+ * `garment` as seenOn gives it, `body` as bodyOf gives it.
+ */
+export function wearsAs(
+  garment: Garment,
+  { wearer, favourite, tried = [], markMm }: { wearer: Wearer; favourite?: Favourite | undefined; tried?: readonly Tried[] | undefined; markMm: number },
+  body: WholeBody | undefined
+): Wish | null {
+  const asked = wearer.fit
+  const liesIn = (fit: Wish): boolean => {
+    const gaps = gapsBetween(garment, targetFor(garment, { ...wearer, fit }, favourite, tried, body))
+    return gaps.reduce((sum, gap) => sum + (gap.judged ? Math.abs(gap.gapMm) : 0), 0) <= markMm
+  }
+  // the fits nearest to the one asked come first
+  const at = WISHES.indexOf(asked === 'as-cut' ? UNSAID : asked)
+  const inOrder = WISHES.map((fit, n) => ({ fit, away: Math.abs(n - at) })).sort((a, b) => a.away - b.away)
+  const fit = inOrder.find((one) => liesIn(one.fit))?.fit
+  return fit === undefined || fit === asked || (asked === 'as-cut' && fit === UNSAID) ? null : fit
+}

@@ -1,6 +1,6 @@
 /** A garment that misses the fit asked for may lie whole in another: then it wears as that, and is no misfit to whoever likes it so. */
 import type { Garment } from '../garment/garment-as-worn.ts'
-import { type Wish, WISHES } from './body.ts'
+import { WISHES, type Wish } from './body.ts'
 import { gapsBetween } from './gaps.ts'
 import { targetFor } from './target.ts'
 import type { Favourite, Tried, Wearer } from './wearer.ts'
@@ -15,7 +15,12 @@ const UNSAID: Wish = 'regular'
  */
 export function wearsAs(
   garment: Garment,
-  { wearer, favourite, tried = [], markMm }: { wearer: Wearer; favourite?: Favourite | undefined; tried?: readonly Tried[] | undefined; markMm: number },
+  {
+    wearer,
+    favourite,
+    tried = [],
+    markMm
+  }: { wearer: Wearer; favourite?: Favourite | undefined; tried?: readonly Tried[] | undefined; markMm: number },
   body: WholeBody | undefined
 ): Wish | null {
   const asked = wearer.fit

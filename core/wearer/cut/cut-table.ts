@@ -1,5 +1,5 @@
 /** Every row of what a cut means, and which of two rows at one point stands: the more particular facet. */
-import type { Cut } from '../../ids/cut.ts'
+import { type Cut, FACET_IDS, type Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { CutRow } from './cut-row.ts'
 import { growthRows } from './growth.ts'
@@ -41,3 +41,9 @@ export function rowsOf(cut: Cut, kind: GarmentKind): CutRow[] {
   for (const [facet, value] of Object.entries(cut)) found.push(...(BY_NAME.get(`${kind} ${facet} ${value}`) ?? []))
   return found.sort((a, b) => a - b).flatMap((n) => CUT_ROWS[n] ?? [])
 }
+
+/** What decides which jobs there are, beside what the rows judge. */
+const OF_THE_MAKE: readonly Facet[] = ['closing', 'turnUps', 'vent', 'boning', 'layers']
+/** The facets that mean something on a kind of garment, in the order they are said. */
+export const facetsOf = (kind: GarmentKind): Facet[] =>
+  FACET_IDS.filter((facet) => OF_THE_MAKE.includes(facet) || CUT_ROWS.some((row) => row.facet === facet && row.kinds.includes(kind)))

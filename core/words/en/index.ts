@@ -1,4 +1,5 @@
 /** English, whole. One part a file, so that a part can be read; a code stands in one part only (a test holds it). */
+import { cut } from './cut.ts'
 import { names } from './names.ts'
 import { panel } from './panel.ts'
 import { plan } from './plan.ts'
@@ -7,5 +8,5 @@ import { reading } from './reading.ts'
 import { workroom } from './workroom.ts'
 import { worksheet } from './worksheet.ts'
 
-export const parts: Record<string, Record<string, string>> = { names, reading, plan, worksheet, popup, panel, workroom }
+export const parts: Record<string, Record<string, string>> = { names, cut, reading, plan, worksheet, popup, panel, workroom }
 export const en: Record<string, string> = Object.assign({}, ...Object.values(parts))

@@ -256,6 +256,8 @@ export function mainFibre({ fibres = [] }: Cloth): string | undefined {
 
 /** Of a pull by hand so much may be asked in wear: 0.4 in wovens, 0.3 in jersey, 0.2 in what reaches far (common practice). */
 const shareInWear = (structure: Structure, percent: number): number => (structure === 'woven' ? 0.4 : percent >= 75 ? 0.22 : 0.3)
+/** Never more than this of the bound at full stretch, 1 − 1/(1 + s) (a pattern text: 50 % → 33 %). */
+const OF_THE_BOUND = 0.65
 /** A pull told in % is good to about six points (two makers of one elastane share differ so); an assumed one to half of itself, at least two points. */
 const PULL_SD = 6
 const ASSUMED_SD = 0.5
@@ -289,12 +291,13 @@ export function stretchOf(kind: GarmentKind, structure: Structure, cloth: Cloth,
   const { id, stretch, usable, close } = row ?? { id: 'rigid', stretch: 0, usable: 0, close: {} }
   if (told !== undefined && told >= 0 && told <= MOST_STRETCH) {
     const share = shareInWear(structure, told)
+    const asked = Math.min((share * told) / 100, OF_THE_BOUND * (1 - 1 / (1 + told / 100)))
     // a told pull far from the row's own says that the row's close edges are another cloth's
     const alike = told > stretch / 2 && told < stretch * 2
     return {
       id,
       percent: told,
-      usable: (share * told) / 100,
+      usable: asked,
       usableSd: told === 0 ? 0 : (share * PULL_SD) / 100,
       close: alike ? close : {},
       from: 'told'

@@ -1,5 +1,5 @@
 /** The language of a text, by its commonest words and by the words of its trade. */
-import type { Lexicon } from '../languages/lexicon.ts'
+import { type Lexicon, phrasesIn } from '../languages/lexicon.ts'
 import { LEXICONS } from './lexis.ts'
 import { normalise } from './normalise.ts'
 import { type Token, tokensOf } from './tokens.ts'
@@ -24,7 +24,7 @@ function commonWords(): Map<string, number[]> {
 /** What a language has of its own: small words, names of points, garments, fibres, colours. */
 function tellingOf({ common, points, kinds, fibres, colours, words }: Lexicon): string {
   const trade = [...Object.values(points), ...kinds.map(({ phrases }) => phrases), ...Object.values(fibres), ...Object.values(colours)]
-  return [common, ...trade, words.heading ?? '', words.condition ?? '', words.conditionWord ?? '', words.not ?? ''].join(' \n ')
+  return [common, ...trade, words.heading, words.condition, words.conditionWord, words.not].flatMap(phrasesIn).join('\n')
 }
 
 /** So many words tell it. */

@@ -6,7 +6,7 @@ import { en } from '../languages/en.ts'
 import { es } from '../languages/es.ts'
 import { fr } from '../languages/fr.ts'
 import { it } from '../languages/it.ts'
-import type { Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
+import { type Landmark, type Lexicon, type MadeFact, type Phrases, type PointName, phrasesIn, type WordRole } from '../languages/lexicon.ts'
 import { nl } from '../languages/nl.ts'
 import { pl } from '../languages/pl.ts'
 import { sv } from '../languages/sv.ts'
@@ -67,10 +67,10 @@ export function lexisOf(language: string): Lexis {
 function compile(lexicons: readonly Lexicon[]): Lexis {
   const root: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
-  const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => falseFriends?.split(' | ') ?? []))
+  const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
   lexicons.forEach((lexicon, rank) => {
-    const add = (phrases: string | undefined, sense: Sense) => {
-      for (const phrase of (phrases ?? '').split(' | ')) {
+    const add = (phrases: Phrases | undefined, sense: Sense) => {
+      for (const phrase of phrasesIn(phrases)) {
         if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
         for (const words of variants(phrase, lexicon.endings)) put(root, words, sense, rank)
       }
@@ -101,7 +101,7 @@ function compile(lexicons: readonly Lexicon[]): Lexis {
     for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
     // they are pockets like others, to be counted or measured
     for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
-    for (const word of wordsOf(lexicon.words.half ?? '')) halves.add(word)
+    for (const phrase of phrasesIn(lexicon.words.half)) for (const word of wordsOf(phrase)) halves.add(word)
   })
   return { root, halves, heads: headsOf(lexicons, root), letters: lexicons[0]?.letters ?? {} }
 }
@@ -115,7 +115,7 @@ function headsOf(lexicons: readonly Lexicon[], root: Node): Map<string, Meaning>
   for (const { language, kinds, words } of lexicons) {
     if (!JOINING.has(language)) continue
     for (const phrases of [...kinds.map(({ phrases }) => phrases), words.thing ?? ''])
-      for (const phrase of phrases.split(' | ')) {
+      for (const phrase of phrasesIn(phrases)) {
         const [word, more] = wordsOf(phrase)
         const meaning = word === undefined || more !== undefined || word.length < SHORTEST_HEAD ? null : root.next.get(word)?.meaning
         if (word !== undefined && meaning) heads.set(word, meaning)
@@ -124,10 +124,15 @@ function headsOf(lexicons: readonly Lexicon[], root: Node): Map<string, Meaning>
   return heads
 }
 
-const wordsOf = (phrase: string): string[] =>
-  tokensOf(normalise(phrase).text)
+const PLAIN_WORDS = /^[a-z]+(?: [a-z]+)*$/
+
+/** The words of a phrase, evened out as those of a text are; most phrases are plain already, which saves the time. */
+function wordsOf(phrase: string): string[] {
+  if (PLAIN_WORDS.test(phrase)) return phrase.split(' ')
+  return tokensOf(normalise(phrase).text)
     .filter(({ kind }) => kind === 'word' || kind === 'digits')
     .map(({ text }) => text)
+}
 
 /** A phrase with and without what people leave out: ä as a or ae, ß as ss, the endings of its last word. */
 function variants(phrase: string, endings: readonly string[]): string[][] {
@@ -145,12 +150,16 @@ function variants(phrase: string, endings: readonly string[]): string[][] {
   return all
 }
 
+/** What comes after the last word of a phrase: most nodes are such ends, and share it. */
+const NOTHING_AFTER: Node['next'] = new Map()
+
 function put(root: Node, words: readonly string[], sense: Sense, rank: number): void {
   let node = root
   for (const word of words) {
     let next = node.next.get(word)
     if (next === undefined) {
-      next = { next: new Map(), meaning: null }
+      next = { next: NOTHING_AFTER, meaning: null }
+      if (node.next === NOTHING_AFTER) node.next = new Map()
       node.next.set(word, next)
     }
     node = next

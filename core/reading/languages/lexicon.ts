@@ -22,6 +22,12 @@ export function phrasesIn(list: Phrases | undefined): readonly string[] {
   return phrases
 }
 
+/** Each phrase of the first list with each of the second behind it: “sleeve buttons”, “don't open”. */
+export const everyPairOf = (first: Phrases, second: Phrases): Phrases =>
+  phrasesIn(first)
+    .flatMap((start) => phrasesIn(second).map((end) => `${start} ${end}`))
+    .join('\n')
+
 /** Points as sellers name them: some depend on the kind of garment (see points-by-kind.ts). */
 export type PointName =
   | PointId

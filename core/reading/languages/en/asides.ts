@@ -3,6 +3,7 @@ import type { AsideRole, Phrases } from '../lexicon.ts'
 
 export const asides: Partial<Record<AsideRole, Phrases>> = {
   detail: `
+    // collar, neckline, lapel
     lapel
     lapels
     lapel width
@@ -19,11 +20,39 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     neck depth
     neck width
     v neck depth
+    fur collar
+    neckline to hem front
+    neck tie
+    collar tips
+    collar wings
+    sleeve from side of neck
+    sleeves from the side of neck
+    sleeve from the side of the neck
+    sleeves from side of neck
+    sleeve from neck point
+    neck edge to cuff
+    neck edge to end of sleeve
+    neckline to cuff
+    sleeve from neck edge
+    sleeve from side neck
+    side of neck to cuff
+    side neck to cuff
+    neck band height
+    neckband height
+    neck band depth
+    // pockets
     pocket
     pockets
     pocket depth
     pocket width
     pocket opening
+    welt pocket
+    welt pockets
+    jetted pockets
+    ticket pocket
+    hidden pocket
+    cargo pocket
+    // slits, vents, openings, fastenings
     slit
     slits
     slit length
@@ -38,41 +67,49 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     zipper length
     zippers
     fly
-    belt
-    belts
     belt loop
     belt loops
+    button
+    buttons
+    gap
+    flap
+    placket
+    loop
+    loops
+    busk
+    cuff slit
+    placket length
+    keyhole
+    keyhole back
+    arm slit
+    arm slits
+    cuff zip
+    cuff zips
+    // belts, ties, straps
+    belt
+    belts
     sash
     tie
     ties
     bow
-    ruffle
-    ruffles
-    frill
-    fringe
-    fringing
-    fringe length
-    lace
-    trim
-    trimming
-    button
-    buttons
-    patch
-    logo
-    embroidery
-    appliqué
-    print
-    graphic
-    hood
-    hood height
-    hood length
-    train
-    train length
-    waistband height
-    waist band height
-    height of waistband
-    waistband depth
-    waistband width tall
+    strap drop
+    handle
+    handle drop
+    strap width
+    straps width
+    width of straps
+    drawstring
+    drawstring length
+    waist sash
+    scarf
+    spaghetti straps
+    belt length
+    belt width
+    back strap
+    back straps
+    sash length
+    tie belt
+    // cuffs and how they turn
     cuff height
     cuff depth
     cuff length
@@ -81,121 +118,9 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     turnup
     turn-ups
     turn-up
-    hem depth
-    ribbing
-    rib
-    strap drop
-    handle
-    handle drop
-    strap width
-    straps width
-    width of straps
-    elastic width
-    waist to hip
-    bust to waist
-    shoulder pad
-    shoulder pads
-    heel
-    heels
-    heel height
-    platform
-    pleat
-    pleats
-    dart
-    godet
-    panel
-    tier
-    flounce
-    yoke depth
-    gap
-    drawstring
-    drawstring length
-    pit to hem
-    armpit to hem
-    pit to bottom
-    armpit to bottom
-    underarm to hem
-    underarm to bottom
-    side length
-    underarm to waist
-    armpit to waist
-    pit to waist
-    fur collar
-    fur trim
-    hem from floor
-    drop
-    neckline to hem front
-    bust to hem
-    apron
-    flap
-    placket
-    loop
-    loops
     cuffs turned
-    waist sash
-    stripe
-    stripes
-    check size
-    checks
-    motif
-    gauge
-    scarf
     cuffs fold
-    hem fold
-    pile height
-    shoulder drop
-    neck tie
-    slip
-    petticoat length
     cuff turn up
-    repeat
-    thick
-    thickness
-    depth
-    deep
-    welt pocket
-    welt pockets
-    jetted pockets
-    sleeve drop
-    bib
-    bib height
-    bib width
-    beading
-    yoke height
-    ticket pocket
-    spaghetti straps
-    boning
-    busk
-    medallion
-    crest
-    badge
-    peplum
-    peplum length
-    ruching
-    epaulettes
-    cummerbund
-    cuff slit
-    placket length
-    rib height
-    welt depth
-    welt height
-    waist rib height
-    belt length
-    belt width
-    back strap
-    back straps
-    sash length
-    tie belt
-    hidden pocket
-    cargo pocket
-    keyhole
-    keyhole back
-    collar tips
-    collar wings
-    deep hem
-    depth of hem
-    hem is deep
-    hem deep
     turned back cuff
     turn back cuff
     turned back cuffs
@@ -219,40 +144,127 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     cuffs turn up
     turned up cuff
     turned up cuffs
-    high hip
-    upper hip
-    arm slit
-    arm slits
-    sleeve from side of neck
-    sleeves from the side of neck
-    sleeve from the side of the neck
-    sleeves from side of neck
-    sleeve from neck point
-    neck edge to cuff
-    neck edge to end of sleeve
-    neckline to cuff
-    sleeve from neck edge
-    sleeve from side neck
-    side of neck to cuff
-    side neck to cuff
+    // hem, train, layers, linings
+    tier
+    ruffle
+    ruffles
+    frill
+    fringe
+    fringing
+    fringe length
+    train
+    train length
+    hem depth
+    pleat
+    pleats
+    dart
+    godet
+    panel
+    flounce
+    pit to hem
+    armpit to hem
+    underarm to hem
+    hem from floor
+    bust to hem
+    apron
+    hem fold
+    slip
+    petticoat length
+    peplum
+    peplum length
+    deep hem
+    depth of hem
+    hem is deep
+    hem deep
     modesty panel
     front panel
     back panel
-    neck band height
-    neckband height
-    band height
-    neck band depth
     lining
     lining hem
     lining length
     hem of lining
     outer tulle
+    // bands, ribs, yokes, elastic
+    waistband height
+    waist band height
+    height of waistband
+    waistband depth
+    waistband width tall
+    ribbing
+    rib
+    elastic width
+    yoke depth
+    bib
+    bib height
+    bib width
+    yoke height
+    rib height
+    welt depth
+    welt height
+    waist rib height
+    band height
+    // distances between other places
+    waist to hip
+    bust to waist
+    pit to bottom
+    armpit to bottom
+    underarm to bottom
+    side length
+    underarm to waist
+    armpit to waist
+    pit to waist
+    drop
+    shoulder drop
+    sleeve drop
+    high hip
+    upper hip
     wingspan
-    cuff zip
-    cuff zips
+    // trimming, pattern, what is sewn on
+    lace
+    trim
+    trimming
+    patch
+    logo
+    embroidery
+    appliqué
+    print
+    graphic
+    fur trim
+    stripe
+    stripes
+    check size
+    checks
+    motif
+    repeat
+    beading
+    medallion
+    crest
+    badge
+    ruching
+    epaulettes
     name tape
+    // height, depth, thickness of anything
+    hood height
+    hood length
+    heel height
+    gauge
+    pile height
+    thick
+    thickness
+    depth
+    deep
+    // the rest
+    hood
+    shoulder pad
+    shoulder pads
+    heel
+    heels
+    platform
+    boning
+    cummerbund
   `,
   thing: `
+    // bags
     bag
     handbag
     hand bag
@@ -262,8 +274,8 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     backpack
     rucksack
     suitcase
-    laptop
-    phone
+    wallet
+    // shoes and boots
     shoe
     shoes
     boot
@@ -272,20 +284,27 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     trainers
     sneakers
     heels
-    hat
-    cap
-    beanie
     shaft
     shaft height
     sole
     insole
     outsole
+    socks
+    // hats and jewellery
+    hat
+    cap
+    beanie
     earrings
     necklace
     bracelet
     ring
     brooch
     watch
+    glasses
+    sunglasses
+    brim
+    crown
+    // cloth and household linen
     fabric
     material piece
     remnant
@@ -301,14 +320,13 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     towel
     tablecloth
     pillow
+    // other things
+    laptop
+    phone
     poster
     frame
     mirror
-    wallet
     umbrella
-    glasses
-    sunglasses
-    socks
     hanger
     screen
     tv
@@ -318,8 +336,6 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     book
     doll
     teddy
-    brim
-    crown
   `,
   height: `
     tall
@@ -330,36 +346,14 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     foot tall
   `,
   model: `
-    model
-    models
-    model is
-    model's
-    mannequin
-    manequin
-    mannequins
-    dress form
-    dressform
-    dummy
-    tailor's dummy
+    // the one who sells or wears
     i am
     i'm
     im
     i wear
     i usually wear
-    she is
-    she's
-    she wears
-    he is
-    he's
-    he wears
     my height
-    her height
-    his height
     my measurements
-    model wears
-    model measures
-    model measurements
-    wearer
     my waist
     my bust
     my hips
@@ -367,88 +361,84 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     my wife is
     my husband is
     my daughter is
-    body measurements
     on me
     my body
-    model info
-    model stats
     my model
     for reference i
     i measure
     our model
-    shown on
-    modelled on
-    modeled on
-    photographed on
-    the form measures
-    form is
-    form measures
-    on a 5
     my daughter
     my son
-    her measurements
-    his measurements
-    someone
-    modelled by
-    modeled by
     my niece
     my sister
     my friend
     my mum
     my mother
-    dress form set
     our stand
     my stand
-    the stand
-    form set to
-    he has a
-    he was
-    he has an
     i have a
     i've got a
-    he's got a
     my husband has
     my boyfriend has
     my partner has
     my wife has
     my girlfriend has
+    // another person
+    she is
+    she's
+    she wears
+    he is
+    he's
+    he wears
+    her height
+    his height
+    wearer
+    her measurements
+    his measurements
+    someone
+    he has a
+    he was
+    he has an
+    he's got a
+    // a dress form or stand
+    mannequin
+    manequin
+    mannequins
+    dress form
+    dressform
+    dummy
+    tailor's dummy
+    the form measures
+    form is
+    form measures
+    on a 5
+    dress form set
+    the stand
+    form set to
+    // a model
+    model
+    models
+    model is
+    model's
+    model wears
+    model measures
+    model measurements
+    body measurements
+    model info
+    model stats
+    shown on
+    modelled on
+    modeled on
+    photographed on
+    modelled by
+    modeled by
   `,
   fits: `
+    // fits …
     fits up to
     fit up to
-    would fit
-    comfy for
-    comfortable for
-    will fit
-    should fit
-    could fit
-    can fit
-    may fit
-    might fit
-    would best fit
-    will best fit
-    should best fit
     best fits
-    best fit
     fits best
-    best for
-    best suited
-    best suits
-    best on
-    suits
-    suit a
-    would suit
-    suitable for
-    ideal for
-    perfect for
-    recommended for
-    recommend for
-    recommend
-    recommended
-    i recommend
-    i'd recommend
-    i would recommend
-    to fit
     fits a
     fits an
     fit a
@@ -462,54 +452,49 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     fits chest
     fits hips
     fits hip
-    to suit
-    designed for
-    made to fit
-    made for
-    meant for
-    intended for
     fits approx
     fits approximately
     fits about
     fits around
     fits between
     fits from
-    great for
-    good for
-    works for
-    work for
-    would work
-    would work for
-    will work
-    for a
-    for someone
-    for those
-    for bust
-    for waist
     comfortably fits
     fits comfortably
     fits comfortably up to
     fits most
+    fits me
+    fits my
+    fits true
+    fits hips up to
+    fits bust up to
+    fit someone
+    fits chests
+    fits a chest
+    // would, will, can fit
+    would fit
+    will fit
+    should fit
+    could fit
+    can fit
+    may fit
+    might fit
+    would best fit
+    will best fit
+    should best fit
+    would suit
+    i would recommend
+    would work
+    would work for
+    will work
     would probably fit
     would likely fit
     would say
-    i'd say
-    estimate
-    estimated to fit
-    estimated size
-    fits me
-    fits my
-    to fit bust
-    to fit waist
-    to fit chest
     will stretch to fit
-    fits true
-    accommodate
-    accommodates
+    would suit up to
+    // up to, no more than
     bust up to
     waist up to
     hips up to
-    fits hips up to
     not exceed
     shouldn't exceed
     no larger than
@@ -519,17 +504,59 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     maximum
     max
     max size
-    fits bust up to
-    would suit up to
     suit up to
-    suit someone
-    fit someone
     good up to
+    // best for, ideal for, made for
+    best fit
+    best for
+    best suited
+    best suits
+    best on
+    suits
+    suit a
+    suitable for
+    ideal for
+    perfect for
+    recommended for
+    recommend for
+    recommend
+    recommended
+    i recommend
+    i'd recommend
+    to suit
+    designed for
+    made to fit
+    made for
+    meant for
+    intended for
+    great for
+    good for
+    works for
+    work for
+    suit someone
     made for my
-    fits chests
-    fits a chest
     made to measure for
+    // to fit
+    to fit
+    to fit bust
+    to fit waist
+    to fit chest
+    // for somebody
+    for a
+    for someone
+    for those
+    for bust
+    for waist
     for my
+    // guessed
+    comfy for
+    comfortable for
+    i'd say
+    estimate
+    estimated to fit
+    estimated size
+    accommodate
+    accommodates
     equates to
     closest to a
   `,
@@ -566,22 +593,10 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     separate auction
   `,
   nothing: `
-    hips free
-    hip free
-    hips full
-    hips open
-    hips are free
-    hips are full
-    hips are open
-    free hips
+    // rises and waists
     waist open
     waist free
     waist is open
-    i'm too
-    im too
-    i am too
-    she's too
-    he's too
     high rise
     mid rise
     low rise
@@ -593,12 +608,40 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     natural waistline
     drop waist
     dropped waist
+    waist length jacket
+    belted waist
+    tie waist
+    cinched waist
+    elastic waist
+    elasticated waist
+    elastic waistband
+    elasticated waistband
+    drawstring waist
+    empire waistline
+    no waist
+    pinched waist
+    cuffs and waist
+    raised waist
+    at the waist tie
+    waist tie
+    waist darts
+    waist dart
+    waist adjusters
+    waist adjuster
+    waist tabs
+    waist belt
+    waist trainer
+    tab waist
+    waist seam
+    waist detail
+    waist cincher
+    waist sash tie
+    // how long it is meant
     knee length
     knee-length
     hip length
     ankle length
     floor length
-    waist length jacket
     full length
     mid length
     midi length
@@ -614,19 +657,32 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     over the knee
     cropped length
     3 4 length
-    3 4 sleeve
-    3 4 sleeves
     3 4 length sleeve
     3 4 length sleeves
     7 8 length
-    1 4 zip
-    1 2 zip
-    1 2 sleeve
-    3 4 zip
-    half zip
-    quarter zip
     short sleeved
     long sleeved
+    long line
+    longline
+    long john
+    long johns
+    long lengths
+    short length
+    regular length
+    long length
+    petite length
+    bracelet length
+    elbow length
+    elbow length sleeves
+    wrist length
+    three quarter length
+    3 4 arms
+    fingertip length
+    ballet length
+    // sleeves and shoulders
+    3 4 sleeve
+    3 4 sleeves
+    1 2 sleeve
     sleeveless
     cap sleeve
     cap sleeves
@@ -642,6 +698,32 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     batwing sleeve
     flutter sleeve
     angel sleeve
+    shoulder padding
+    padded shoulder
+    padded shoulders
+    cold shoulder
+    off the shoulder
+    off shoulder
+    one shoulder
+    drop shoulder
+    dropped shoulder
+    sleeve head
+    sleeve heads
+    shoulder tabs
+    sleeve detail
+    bracelet sleeve
+    bracelet sleeves
+    elbow sleeves
+    three quarter sleeve
+    three quarter sleeves
+    trumpet sleeve
+    trumpet sleeves
+    raglan sleeves
+    set in sleeve
+    set in sleeves
+    leg of mutton sleeves
+    juliet sleeves
+    // necks and collars
     roll neck
     polo neck
     crew neck
@@ -673,255 +755,9 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     shawl collar
     spread collar
     pussy bow
-    chest pocket
-    breast pocket
-    hip pocket
-    hip pockets
-    hip hop
-    back pocket
-    back pockets
-    front pocket
-    front pockets
-    side pockets
-    side pocket
-    patch pockets
-    cargo pockets
-    chest pockets
-    breast pockets
-    jacket pocket
-    inside pocket
-    inner pocket
-    inside pockets
-    inner pockets
-    long line
-    longline
-    wide leg
-    wide-leg
-    straight leg
-    skinny leg
-    slim leg
-    tapered leg
-    bootleg
-    bell bottoms
-    single breasted
-    double breasted
-    single-breasted
-    double-breasted
-    belted waist
-    tie waist
-    cinched waist
-    elastic waist
-    elasticated waist
-    elastic waistband
-    elasticated waistband
-    drawstring waist
-    empire waistline
-    no waist
-    baby doll
-    babydoll
-    baby tee
-    baby shower
-    girls night
-    boy fit
-    trade mark
-    shoulder padding
-    padded shoulder
-    padded shoulders
-    cold shoulder
-    off the shoulder
-    off shoulder
-    one shoulder
-    drop shoulder
-    dropped shoulder
-    back in stock
-    bottom line
-    long time
-    how long
-    as long as
-    no longer
-    long lasting
-    before long
-    all day long
-    lifelong
-    long live
-    long john
-    long johns
-    long lengths
-    long story
-    along
-    worldwide
-    wide range
-    wide variety
-    world wide
-    nation wide
-    hem line original
-    raw hem
-    frayed hem
-    ruffle hem
-    ruffled hem
-    curved hem
-    scalloped hem
-    asymmetric hem
-    original hem
-    lettuce hem
-    dip hem
-    step hem
-    hem tape
-    front hem
-    pinched waist
-    elastic hem
-    elastic cuffs
-    elastic cuff
-    ribbed cuffs
-    ribbed cuff
-    button cuffs
-    button cuff
-    french cuffs
-    french cuff
-    double cuff
-    double cuffs
-    barrel cuff
-    barrel cuffs
-    ribbed cuffs and hem
-    cuffs and hem
-    cuffs and waist
     collar and cuffs
-    cuff buttons
-    raised waist
-    at the waist tie
-    front zip
-    full zip
-    waist tie
-    hem stitch
-    sleeve head
-    sleeve heads
-    long weekend
-    bust darts
-    waist darts
-    bust dart
-    waist dart
-    short length
-    regular length
-    long length
-    petite length
-    waist adjusters
-    waist adjuster
-    side adjusters
-    waist tabs
-    shoulder tabs
-    back yoke
-    front yoke
-    western yoke
-    knee patches
-    elbow patches
-    elbow patch
-    knee patch
-    knee pads
-    elbow pads
-    waist belt
-    waist trainer
-    body warmer
-    bodywarmer
-    full body
-    body con
-    bodycon
-    body shape
-    body type
-    top condition
-    top quality
-    top notch
-    tank top
-    crop top
-    top button
-    top stitching
-    topstitching
-    top pocket
-    top drawer
-    inside label
-    inside tag
-    inner label
-    inner lining
-    outer shell
-    inner pocket label
-    side zip
-    back zip
-    size up
-    size down
-    true to size
-    large pockets
-    small mark on
-    flat front
-    flat fronted
-    flat felled
-    flat-felled
-    flat knit
-    flat shipping
-    flat rate
-    half price
-    half way
-    half term
-    across the world
-    across town
-    all round good
-    year round
-    all year round
     round collar
-    round the clock
-    bottoms up
-    jogging bottoms
-    bikini bottoms
-    pyjama bottoms
-    pajama bottoms
-    tracksuit bottoms
-    jogger bottoms
-    track bottoms
-    boxy fit
-    under garment
-    undergarment
-    total look
-    in total contrast
-    total bargain
-    leg warmers
-    tab waist
-    armhole free
-    arm candy
-    waist seam
-    knee hole
-    knee rips
     neck scarf
-    sleeve detail
-    length of time
-    at length
-    waist detail
-    hip huggers
-    waist cincher
-    seat of the pants
-    front seat
-    back seat
-    relaxed fit
-    relaxed style
-    relaxed leg
-    total weight
-    bracelet length
-    bracelet sleeve
-    bracelet sleeves
-    elbow length
-    elbow length sleeves
-    elbow sleeves
-    wrist length
-    three quarter length
-    three quarter sleeve
-    three quarter sleeves
-    3 4 arms
-    fingertip length
-    ballet length
-    trumpet sleeve
-    trumpet sleeves
-    raglan sleeves
-    set in sleeve
-    set in sleeves
-    leg of mutton sleeves
-    juliet sleeves
     tie neck
     funnel neck
     mock turtleneck
@@ -939,30 +775,243 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     contrast collar
     zip neck
     neck bow
-    waist sash tie
-    pleated front
-    flat front trousers
+    // pockets
+    chest pocket
+    breast pocket
+    hip pocket
+    hip pockets
+    back pocket
+    back pockets
+    front pocket
+    front pockets
+    side pockets
+    side pocket
+    patch pockets
+    cargo pockets
+    chest pockets
+    breast pockets
+    jacket pocket
+    inside pocket
+    inner pocket
+    inside pockets
+    inner pockets
+    top pocket
+    inner pocket label
+    large pockets
+    // legs, bottoms, seats
+    hips free
+    hip free
+    hips full
+    hips open
+    hips are free
+    hips are full
+    hips are open
+    free hips
+    wide leg
+    wide-leg
+    straight leg
+    skinny leg
+    slim leg
+    tapered leg
+    bootleg
+    bell bottoms
+    knee patches
+    knee patch
+    knee pads
+    jogging bottoms
+    bikini bottoms
+    pyjama bottoms
+    pajama bottoms
+    tracksuit bottoms
+    jogger bottoms
+    track bottoms
+    leg warmers
+    knee hole
+    knee rips
+    hip huggers
+    seat of the pants
+    front seat
+    back seat
+    relaxed leg
+    // hems and cuffs
+    hem line original
+    raw hem
+    frayed hem
+    ruffle hem
+    ruffled hem
+    curved hem
+    scalloped hem
+    asymmetric hem
+    original hem
+    lettuce hem
+    dip hem
+    step hem
+    hem tape
+    front hem
+    elastic hem
+    elastic cuffs
+    elastic cuff
+    ribbed cuffs
+    ribbed cuff
+    button cuffs
+    button cuff
+    french cuffs
+    french cuff
+    double cuff
+    double cuffs
+    barrel cuff
+    barrel cuffs
+    ribbed cuffs and hem
+    cuffs and hem
+    cuff buttons
+    hem stitch
     drop hem
     hem line
+    // zips, fronts, breasts, tabs, yokes, darts
+    1 4 zip
+    1 2 zip
+    3 4 zip
+    half zip
+    quarter zip
+    single breasted
+    double breasted
+    single-breasted
+    double-breasted
+    front zip
+    full zip
+    bust darts
+    bust dart
+    side adjusters
+    back yoke
+    front yoke
+    western yoke
+    elbow patches
+    elbow patch
+    elbow pads
+    top button
+    top stitching
+    topstitching
+    side zip
+    back zip
+    flat front
+    flat fronted
+    pleated front
+    flat front trousers
+    // fits free or full
+    boy fit
+    full body
+    boxy fit
+    armhole free
+    relaxed fit
+    relaxed style
+    // labels and sizes
+    inside label
+    inside tag
+    inner label
+    size up
+    size down
+    true to size
     chest size label
+    // sayings with a word of measure in them
+    long time
+    how long
+    as long as
+    no longer
+    long lasting
+    before long
+    all day long
+    lifelong
+    long live
+    long story
+    along
+    at length
+    length of time
+    long weekend
+    bottom line
+    bottoms up
+    hip hop
+    flat shipping
+    i'm too
+    im too
+    i am too
+    she's too
+    he's too
+    baby doll
+    babydoll
+    baby tee
+    baby shower
+    girls night
+    trade mark
+    back in stock
+    worldwide
+    wide range
+    wide variety
+    world wide
+    nation wide
+    body warmer
+    bodywarmer
+    body con
+    bodycon
+    body shape
+    body type
+    top condition
+    top quality
+    top notch
+    tank top
+    crop top
+    top drawer
+    inner lining
+    outer shell
+    small mark on
+    flat felled
+    flat-felled
+    flat knit
+    flat rate
+    half price
+    half way
+    half term
+    across the world
+    across town
+    all round good
+    year round
+    all year round
+    round the clock
+    under garment
+    undergarment
+    total look
+    in total contrast
+    total bargain
+    arm candy
+    total weight
     up to date
     broken in
     well broken in
     broke in
   `,
   otherUnit: `
+    // parts of a garment
     pockets
     pocket
     buttons
     button
-    piece
-    pieces
-    pcs
-    pc
-    pair
-    pairs
-    set
-    pack
+    belt loops
+    loops
+    zips
+    layers
+    tiers
+    pleats
+    darts
+    vents
+    ties
+    snaps
+    studs
+    poppers
+    hooks
+    straps
+    panels
+    sided
+    thread
+    // time
     days
     day
     hours
@@ -977,6 +1026,33 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     yr
     months
     month
+    pm
+    am
+    century
+    th century
+    // money and sale
+    watching
+    watchers
+    sold
+    available
+    stars
+    star
+    p
+    gbp
+    usd
+    eur
+    euros
+    euro
+    dollars
+    quid
+    bucks
+    likes
+    followers
+    reviews
+    bids
+    bid
+    offers
+    // weight, measure, share
     percent
     per cent
     degrees
@@ -1004,71 +1080,38 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     litre
     litres
     fill
-    watching
-    watchers
-    sold
-    available
-    items
-    item
-    photos
-    pictures
-    pics
-    times
-    time
-    stars
-    star
-    out of
-    belt loops
-    loops
-    zips
-    layers
-    tiers
-    pleats
-    darts
-    vents
-    st
-    nd
-    rd
-    th
-    pm
-    am
-    p
-    gbp
-    usd
-    eur
-    euros
-    euro
-    dollars
-    quid
-    bucks
     k
     mah
     gb
     ply
     wale
+    tog
+    quality
+    plus
+    grade
+    // pieces
+    piece
+    pieces
+    pcs
+    pc
+    pair
+    pairs
+    set
+    pack
+    items
+    item
+    photos
+    pictures
+    pics
     colours
     colors
-    others
-    more
-    left
     owner
     owners
-    previous
-    wear
-    wears
-    washes
-    wash
     people
-    likes
-    followers
-    reviews
-    bids
-    bid
-    offers
-    ties
-    way
-    in 1
-    in one
+    sizes
+    rows
+    row
+    // faults
     small holes
     holes
     hole
@@ -1076,24 +1119,26 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     marks
     spots
     moth holes
-    sizes
+    // times, places in an order and the rest
+    times
+    time
+    out of
+    st
+    nd
+    rd
+    th
+    others
+    more
+    left
+    previous
+    wear
+    wears
+    washes
+    wash
+    way
+    in 1
+    in one
     or more
     for
-    century
-    th century
-    snaps
-    studs
-    poppers
-    hooks
-    straps
-    panels
-    rows
-    row
-    sided
-    thread
-    tog
-    quality
-    plus
-    grade
   `
 }

@@ -25,14 +25,13 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       around bust line
     `,
     'chest flat': `
+      // between the pits
       pit to pit
       pit 2 pit
       p p
       pits to pits
       armpit to armpit
       arm pit to arm pit
-      underarm to underarm
-      under arm to under arm
       p2p
       ptp
       p t p
@@ -47,32 +46,36 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       pit to pit chest
       pit to pit bust
       pit to pit width
-      half chest
-      half bust
-      chest width
-      bust width
-      across chest
-      across the chest
-      across bust
-      across the bust
       armpit to pit
       pit to armpit
-      pitt to pitt
       pit to pits
       pit-to-pit measurement
-      under arm to underarm
-      underarm to under arm
       armpits
       pits
       armpit
       pit
       armpit across
       armpit width
-      underarm width
       pit width
       across the pits
       across the armpits
       across armpits
+      width armpit to armpit
+      width pit to pit
+      across the armpit
+      across pits
+      across the pit
+      pit to pit flat
+      pit across
+      pits across
+      from one armpit to the other
+      one armpit to the other
+      // between the underarms and armholes
+      underarm to underarm
+      under arm to under arm
+      under arm to underarm
+      underarm to under arm
+      underarm width
       seam to seam under arms
       armhole to armhole
       sleeve to sleeve
@@ -86,26 +89,11 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       width at underarms
       width under arms
       width across underarms
-      width armpit to armpit
-      width pit to pit
-      across the armpit
       across at underarm
       across at the underarm
-      width at bust
-      width at chest
-      width at the bust
-      chest across
-      bust across
-      across pits
-      across the pit
-      flat chest
-      flat bust
       underarm seam to underarm seam
       side to side under the arms
       armhole to arm hole
-      pit to pit flat
-      pit across
-      pits across
       under the arms
       under arms
       across under the arms
@@ -113,12 +101,27 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       beneath the arms
       below the arms
       across below the arms
-      from one armpit to the other
-      one armpit to the other
       one underarm to the other
       width across body under the sleeves
       under the sleeves
       across under the sleeves
+      // the chest, the bust, the body laid flat
+      half chest
+      half bust
+      chest width
+      bust width
+      across chest
+      across the chest
+      across bust
+      across the bust
+      pitt to pitt
+      width at bust
+      width at chest
+      width at the bust
+      chest across
+      bust across
+      flat chest
+      flat bust
       across body
       across the body
     `,
@@ -243,42 +246,45 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       hemline sweep
     `,
     bottomEdge: `
+      // the hem
       hem
       hemline
       bottom hem
-      bottom
-      bottoms
-      bottom width
       hem width
-      bottom edge
       width at hem
-      width at bottom
-      bottom band
       ribbed hem
-      bottom opening
       hem opening
       across hem
       across the hem
-      across bottom
-      across the bottom
-      welt
       hem edge
-      btm
       width of hem
       bottom of hem
       around hem
-      lowest layer
-      bottom layer
-      lowest tier
-      bottom tier
-      lowest frill
-      bottom frill
       around the hem
-      around bottom
-      around the bottom
       across at hem
       across the bottom hem
+      // the bottom
+      bottom
+      bottoms
+      bottom width
+      bottom edge
+      width at bottom
+      bottom band
+      bottom opening
+      across bottom
+      across the bottom
+      btm
+      bottom layer
+      bottom tier
+      bottom frill
+      around bottom
+      around the bottom
       bottom rib
+      // a band, a welt, the last layer
+      welt
+      lowest layer
+      lowest tier
+      lowest frill
       ribbed welt
       waist rib
     `,
@@ -426,60 +432,64 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       calf circumference
     `,
     legOpening: `
+      // the opening
       leg opening
       leg openings
-      leg hem
       ankle opening
-      ankle
-      ankle width
-      leg bottom
-      leg cuff
       bottom leg opening
-      bottom of leg
-      bottom leg
-      leg hem width
-      hem leg
       hem opening leg
-      trouser hem
       lo
       l o
-      bottom leg width
-      leg ends
-      leg bottoms
-      bottom cuff
-      cuffs of leg
       opening
-      bell bottom
       leg openning
       legs opening
       leg open
       across leg opening
-      bells
-      width at ankle
-      flare
-      flares width
-      leg end
       leg opening width
       hem opening of leg
+      leg hole
+      leg holes
+      bottom of leg opening
+      bell opening
+      // the ankle and the cuff
+      ankle
+      ankle width
+      leg cuff
+      bottom cuff
+      cuffs of leg
+      width at ankle
       width at cuff
       ankle hem
+      ankle cuff
+      // a flare
+      bell bottom
+      bells
+      flare
+      flares width
+      bell
+      bell at hem
+      bell hem
+      // the hem and the bottom of the leg
+      leg hem
+      leg bottom
+      bottom of leg
+      bottom leg
+      leg hem width
+      hem leg
+      trouser hem
+      bottom leg width
+      leg ends
+      leg bottoms
+      leg end
       width at leg hem
       leg bottom width
       trouser bottoms
       bottoms of legs
-      ankle cuff
-      leg hole
-      leg holes
       leg width at hem
       leg width at bottom
       hem of leg
       hem of legs
       across leg hem
-      bottom of leg opening
-      bell
-      bell at hem
-      bell opening
-      bell hem
     `,
     elbow: `
       elbow
@@ -509,14 +519,28 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       armhole depth
     `,
     shoulderWidth: `
+      // from one to the other
       shoulder to shoulder
-      shoulder
-      shoulders
-      shoulder width
       shoulder seam to shoulder seam
       shoulder seam to seam
       s2s
       sts
+      shoulder 2 shoulder
+      shoulder seam to shoulder
+      shoulder seams
+      seam to seam shoulders
+      shoulders seam to seam
+      shoulder seam
+      shoulder point to point
+      point to point
+      across shoulder seams
+      shoulder seams across
+      from shoulder to shoulder
+      shoulder point to shoulder point
+      shoulder to shoulder seam
+      shoulder tip to shoulder tip
+      // across
+      shoulder width
       across shoulder
       across the shoulder
       across shoulders
@@ -525,40 +549,58 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       shoulders across
       shoulder span
       shoulder breadth
-      shoulder 2 shoulder
-      shldr
-      shldrs
-      shoulder seam to shoulder
-      shoulder seams
-      seam to seam shoulders
-      sholder
-      sholders
-      shoulders seam to seam
-      shoulder seam
-      shoulder point to point
-      point to point
-      yoke
       cross shoulder
       back of shoulders
-      shlders
-      shouldr
-      shulders
-      across shoulder seams
-      shoulder seams across
-      from shoulder to shoulder
-      shoulder point to shoulder point
-      shoulder to shoulder seam
       back shoulder width
       width across shoulders
       width at shoulders
       width of shoulders
-      shoulder tip to shoulder tip
+      // the shoulders alone
+      shoulder
+      shoulders
+      shldr
+      shldrs
+      sholder
+      sholders
+      yoke
+      shlders
+      shouldr
+      shulders
       shdr
       shdrs
     `,
     sleeveLength: `
-      sleeve
-      sleeve length
+      // from the shoulder or the crown of the sleeve
+      shoulder to cuff
+      shoulder to wrist
+      shoulder to end of sleeve
+      s2c
+      sleeve from shoulder seam
+      sleeve from shoulder
+      sleeves from shoulder
+      sleeve shoulder to cuff
+      sleeves from the shoulder
+      sleeve crown to wrist
+      sleeve crown to cuff
+      crown to cuff
+      sleeve head to cuff
+      head of sleeve to cuff
+      crown of sleeve to cuff
+      top of shoulder to cuff
+      // the outer, the upper side
+      overarm
+      over arm
+      sleeve overarm
+      outer sleeve
+      sleeve outseam
+      top of sleeve
+      outside sleeve
+      outer arm
+      outside arm
+      sleeve outer
+      outside of sleeve
+      outer sleeve length
+      // named with how long it is meant
       sleeve bracelet
       sleeves bracelet
       slv bracelet
@@ -568,9 +610,9 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       sleeves 3 4
       slv 3 4
       sleeve elbow length
-      overarm
-      over arm
-      sleeve overarm
+      // the sleeve, the arm
+      sleeve
+      sleeve length
       arm length
       arm
       arms
@@ -578,20 +620,10 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       sleeves length
       sleeve lenght
       sleve
-      outer sleeve
-      sleeve outseam
-      shoulder to cuff
-      shoulder to wrist
-      shoulder to end of sleeve
       long sleeve length
-      top of sleeve
-      outside sleeve
       sleave
       sleeves measure
       sleeve seam
-      outer arm
-      s2c
-      outside arm
       slv
       slvs
       slv length
@@ -601,21 +633,6 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       sleeve lgth
       sleeve measures
       arm seam
-      sleeve outer
-      outside of sleeve
-      sleeve from shoulder seam
-      sleeve from shoulder
-      sleeves from shoulder
-      sleeve shoulder to cuff
-      outer sleeve length
-      sleeves from the shoulder
-      sleeve crown to wrist
-      sleeve crown to cuff
-      crown to cuff
-      sleeve head to cuff
-      head of sleeve to cuff
-      crown of sleeve to cuff
-      top of shoulder to cuff
     `,
     'sleeveLength weak': `
       long sleeve
@@ -657,13 +674,7 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       dress shirt sleeve
     `,
     sleeveUnderarm: `
-      inner sleeve
-      inside sleeve
-      sleeve inseam
-      under sleeve
-      undersleeve
-      underarm sleeve
-      underarm sleeve length
+      // from the pit or underarm
       underarm to cuff
       pit to cuff
       armpit to cuff
@@ -673,38 +684,28 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       armpit to sleeve
       pit to wrist
       armpit to wrist
-      sleeve underarm
-      inner arm
-      inseam sleeve
-      inside arm
-      underarm length
-      under arm length
-      inner sleeve length
-      sleeve inner
-      sleeve inside
-      under arm sleeve
       sleeve pit to cuff
       pit to end of sleeve
-      underarm seam sleeve
-      inner sleeve seam
-      inside sleeve length
-      sleeve under
-      underarm seam
       pit to sleeve end
       armpit to end of sleeve
-      inside sleeve seam
       under arm to cuff
       underarm to wrist
-      inner slv
-      inside of sleeve
-      inside of arm
+      // the under sleeve
+      under sleeve
+      undersleeve
+      underarm sleeve
+      underarm sleeve length
+      sleeve underarm
+      underarm length
+      under arm length
+      under arm sleeve
+      underarm seam sleeve
+      sleeve under
+      underarm seam
       under slv
-      sleeve inner seam
-      inner sleeves
       underarm of sleeve
       sleeve under arm
       sleeves underarm
-      sleeve undearm
       undersleeve length
       under the sleeve
       sleeve along the underneath
@@ -715,61 +716,84 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       underside of sleeve
       underneath of sleeve
       sleeve along the under seam
+      sleeve on the underside
+      // the inside
+      inner sleeve
+      inside sleeve
+      sleeve inseam
+      inner arm
+      inseam sleeve
+      inside arm
+      inner sleeve length
+      sleeve inner
+      sleeve inside
+      inner sleeve seam
+      inside sleeve length
+      inside sleeve seam
+      inner slv
+      inside of sleeve
+      inside of arm
+      sleeve inner seam
+      inner sleeves
+      sleeve undearm
       sleeve along the inside
       sleeve along inside
-      sleeve on the underside
       sleeve on the inside
       inside seam of sleeve
     `,
     length: `
-      length
-      long
-      length size
-      lenght
-      lengh
-      lgth
-      total length
-      overall length
-      full length measurement
-      length overall
-      lenth
-      length total
-      shoulder to hem length
-      len
-      lnth
-      leingth
+      // down the back or front
       back length
       length back
       front length
       length front
-      full length total
-      top to bottom
-      top to hem
-      top to bottom length
-      overall
-      body length
       length down back
       down the back
-      body
-      lengths
-      length top to bottom
-      garment length
-      entire length
-      lng
-      leng
-      full length from shoulder
-      total lgth
-      drop length
-      longest length
       down back
       down centre back
       down center back
       down the centre back
       down the center back
       down front
+      // in all
+      total length
+      overall length
+      full length measurement
+      length overall
+      length total
+      full length total
+      overall
+      entire length
+      full length from shoulder
+      total lgth
+      longest length
       whole length
-      finished length
       length in all
+      // from the top
+      shoulder to hem length
+      top to bottom
+      top to hem
+      top to bottom length
+      length top to bottom
+      drop length
+      // the length, the body
+      length
+      long
+      length size
+      lenght
+      lengh
+      lgth
+      lenth
+      len
+      lnth
+      leingth
+      body length
+      body
+      lengths
+      garment length
+      lng
+      leng
+      finished length
     `,
     'length weak': `
       full length
@@ -777,58 +801,62 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       hangs
     `,
     bodyLength: `
+      // from the neck, nape or collar
       nape to hem
       collar to hem
-      shoulder to hem
-      shoulder to bottom
       collar to bottom
       neck to hem
-      top of shoulder to hem
-      coat length
-      jacket length
-      shirt length
-      dress length
-      top length
-      hps to hem
-      hsp
-      hps length
-      center back length
-      centre back length
-      cb length
-      torso length shirt
-      body length
       bottom of collar to hem
       boc
       collar to tail
       top of collar to hem
-      top of shoulder to bottom
-      shoulder down
-      blouse length
-      jumper length
-      sweater length
-      strap to hem
-      top of strap to hem
-      bust to hem total
       bottom of collar to bottom hem
       back collar to hem
-      tee length
       back of collar to hem
       nape down
       collar seam down
       collar down
       back collar down
       neck seam down
-      shoulder seam to hem
-      from shoulder to hem
       back length from nape
       back neck to hem
       length from nape
       length from collar
+      length from neck
+      cb neck to hem
+      // from the shoulder or its highest point
+      shoulder to hem
+      shoulder to bottom
+      top of shoulder to hem
+      hps to hem
+      hsp
+      hps length
+      top of shoulder to bottom
+      shoulder down
+      shoulder seam to hem
+      from shoulder to hem
       length from shoulder
       length from shoulders
-      length from neck
       hsp to hem
-      cb neck to hem
+      // from a strap or the bust
+      strap to hem
+      top of strap to hem
+      bust to hem total
+      // the length of a garment that is named, or of its centre back
+      coat length
+      jacket length
+      shirt length
+      dress length
+      top length
+      center back length
+      centre back length
+      cb length
+      torso length shirt
+      body length
+      blouse length
+      jumper length
+      sweater length
+      tee length
     `,
     skirtLength: `
       skirt length
@@ -1253,6 +1281,7 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
   },
   basis: {
     flat: `
+      // how it lay
       flat
       laid flat
       laying flat
@@ -1265,43 +1294,46 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       flat lay
       flatlay
       measured flat
-      one side
+      flat across
+      laying down
+      laid down
+      taken flat
+      when flat
+      held flat
+      laid on a flat surface
+      on a flat surface
+      on flat surface
+      // which way the tape went
       side to side
       across
       straight across
       seam to seam
       edge to edge
-      half
       one way
-      on one side
-      single side
-      single layer
       one way across
-      not doubled
-      flat across
-      half circumference
-      laying down
-      laid down
       from side to side
-      taken flat
-      when flat
-      held flat
-      front only
       across front
       across the front
       measured across
-      laid on a flat surface
-      on a flat surface
-      on flat surface
       tip to tip
       width ways
       widthways
-      pre doubled
-      before doubling
-      undoubled
       accross
       straight accross
       acros
+      // not doubled yet
+      not doubled
+      pre doubled
+      before doubling
+      undoubled
+      // one side only
+      one side
+      half
+      on one side
+      single side
+      single layer
+      half circumference
+      front only
     `,
     around: `
       around

@@ -62,102 +62,99 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     down
   `,
   letDown: `
-    to let down
-    let down
+    // can, could be let or come down
     hem that could be let down
     hem that can be let down
     hem which could be let down
     hem which can be let down
-    hem to let down
-    hem allowance
-    hem to spare
-    hem turned up
     can be let down
-    turned up inside
-    to lengthen
-    for lengthening
-    of hem
-    of hem allowance
-    extra hem
-    of fabric in the hem
-    folded up inside
-    hem to drop
-    hem available
-    hem inside
-    extra length in the hem
-    to come down
-    left in the hem
-    in the hem to let down
-    fabric to let down
-    to let down in the hem
-    spare in the hem
-    let down hem
-    extra in the hem
-    available to let down
-    extra fabric in the hem
-    of material in the hem
     hem that could come down
     hem that can come down
     hem which could come down
     hem you could let down
-    hem if you want to let it down
-    hem if you need to let it down
-    hem to take down
-    hem left to let down
-    of hem left to let down
-    of hem left
-    left to let down
     hem that could drop
-    of hem to let down
-    spare hem
-    of spare hem
-    left in hem
-    hem left
-    to take down
-    generous hem allowance
-    hem allowance inside
-    turned up in the hem to let down
-    hem to play with
-    deep hem to let down
-    inch hem allowance
-    allowance in the hem
-    of allowance in the hem
-    fabric left in the hem
     could be let down
     in the hem that could be let down
-    more turned under
-    turned under
     hem could come down
     hem can come down
     hem can be let down
     hem could be let down
     hem lets down
+    // allowance, spare, extra, left
+    hem allowance
+    hem to spare
+    of hem allowance
+    extra hem
+    of fabric in the hem
+    hem available
+    extra length in the hem
+    left in the hem
+    fabric to let down
+    spare in the hem
+    extra in the hem
+    available to let down
+    extra fabric in the hem
+    hem left to let down
+    of hem left to let down
+    of hem left
+    left to let down
+    spare hem
+    of spare hem
+    left in hem
+    hem left
+    generous hem allowance
+    hem allowance inside
+    inch hem allowance
+    allowance in the hem
+    of allowance in the hem
+    fabric left in the hem
+    // to let down, to lengthen
+    to let down
+    hem to let down
+    to lengthen
+    for lengthening
+    hem to drop
+    to come down
+    in the hem to let down
+    to let down in the hem
+    hem to take down
+    of hem to let down
+    to take down
+    turned up in the hem to let down
+    hem to play with
+    deep hem to let down
+    // turned up inside
+    let down
+    hem turned up
+    turned up inside
+    of hem
+    folded up inside
+    hem inside
+    let down hem
+    of material in the hem
+    hem if you want to let it down
+    hem if you need to let it down
+    more turned under
+    turned under
   `,
   letOut: `
-    to let out
-    let out
-    taken out
+    // can, could be let out
     could be taken out
     can be taken out
     be taken out
     can be let out
-    seam to let out
+    to be let out
+    could be let out
+    // left or spare in a seam
     extra fabric in the seam
     extra fabric in the seams
-    room to let out
-    of room to let out
-    to be let out
-    fabric to let out
     extra in the waist
     extra in the seams
     spare in the seam
     spare in the seams
-    to take out
-    available to let out
     of extra fabric in the waist
     left to let out
     excess fabric in the seams
-    material to let out
     left in the centre back
     left in the center back
     left in the back seam
@@ -174,16 +171,26 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     of cloth in the back seam
     of fabric in the back seam
     of cloth in the centre back
-    in the seams to let out
-    of seam to let out
     spare in the waist
-    inside to let out
-    to come out
     of inlay
     inlay
     left in the back
     spare in the back
-    could be let out
+    // to let out
+    to let out
+    let out
+    taken out
+    seam to let out
+    room to let out
+    of room to let out
+    fabric to let out
+    to take out
+    available to let out
+    material to let out
+    in the seams to let out
+    of seam to let out
+    inside to let out
+    to come out
   `,
   seamAllowance: `
     seam allowance
@@ -216,7 +223,7 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     pulls not
   `,
   stretched: `
-    stretched
+    // stretches to
     stretchy to
     stretchy up to
     pulls to
@@ -224,11 +231,6 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     eases to
     eases out to
     stretches to
-    stretched out
-    when stretched
-    fully stretched
-    fully extended
-    extended
     stretching to
     stretch to
     stretches out to
@@ -237,26 +239,33 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     stretches up to
     stretch up to
     expands to
-    at full stretch
-    max stretch
     extends to
-    elastic stretched
-    up to when stretched
     stretching up to
     gives to
-    streched
-    stretched fully
-    with stretch
     comfortably stretches to
     stretches comfortably to
     has stretch to
     can be stretched to
     streches to
     stretch out to
+    pulled to
+    // stretched, pulled out
+    stretched
+    stretched out
+    when stretched
+    fully stretched
+    fully extended
+    extended
+    at full stretch
+    max stretch
+    elastic stretched
+    up to when stretched
+    streched
+    stretched fully
+    with stretch
     at max
     pulled out
     pulled
-    pulled to
     when pulled
     when you pull it out
     when you pull it right out
@@ -265,26 +274,16 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     up to stretched
   `,
   cuffed: `
+    // with the cuff
     cuffed
-    rolled
-    rolled up
-    turned up
     when cuffed
-    when rolled
-    folded up
     as shown cuffed
     with cuff
     with cuffs
     with turn ups
     as cuffed
-    as rolled
     with turn up
     to cuff fold
-    folded cuff
-    when folded
-    cuffs folded
-    rolled once
-    worn rolled
     with the cuff folded back
     with the cuffs folded back
     with cuffs folded back
@@ -299,6 +298,12 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     with the cuff turned up
     with the cuffs turned up
     with cuffs turned up
+    // turned, folded
+    turned up
+    folded up
+    folded cuff
+    when folded
+    cuffs folded
     turn the cuffs back
     turn the cuff back
     turn cuffs back
@@ -313,45 +318,55 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     if turned back
     when turned back
     when folded back
+    // rolled
+    rolled
+    rolled up
+    when rolled
+    as rolled
+    rolled once
+    worn rolled
   `,
   uncuffed: `
+    // without, not
     uncuffed
-    unrolled
     un cuffed
     un-cuffed
-    turned down
     without cuff
     without the cuff
-    unfolded
     not cuffed
     when uncuffed
-    rolled down
-    un rolled
-    cuffs down
-    let down fully
     without cuffs
-    unroll
-    if you unroll
-    if unrolled
     uncuff
     if you uncuff
-    rolled out
     with cuffs down
     with the cuffs down
-    cuff down
-    unfold
-    if you unfold
     with turn ups down
     with cuff undone
     without turn ups
-    cuffs undone
-    cuff undone
-    if let down
     not rolled
     not rolled up
     not turned up
     not folded
     without rolling
+    // undone, down
+    turned down
+    unfolded
+    rolled down
+    cuffs down
+    let down fully
+    cuff down
+    unfold
+    if you unfold
+    cuffs undone
+    cuff undone
+    if let down
+    // rolled out
+    unrolled
+    un rolled
+    unroll
+    if you unroll
+    if unrolled
+    rolled out
   `,
   front: `
     front
@@ -425,15 +440,10 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     measured up at
   `,
   light: `
+    // articles, prepositions, pronouns
     the
-    quite
-    rather
-    fairly
     a
     an
-    is
-    are
-    was
     at
     of
     in
@@ -444,6 +454,30 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     for
     with
     to
+    from
+    by
+    both
+    each
+    these
+    this
+    i
+    or so
+    so
+    they
+    anything
+    when
+    as
+    up
+    of the
+    all
+    then
+    along
+    them
+    out
+    // about, exactly
+    quite
+    rather
+    fairly
     about
     approx
     approximately
@@ -458,49 +492,33 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     just over
     just under
     exactly
-    has
-    have
-    from
-    measuring
-    by
-    both
-    each
-    these
-    this
-    size
-    measurement
     max
     min
-    i
-    taken
     actual
-    or so
-    so
-    they
-    anything
-    will do
-    does
     adjust
     adjusts
     adjustable
-    dropped
-    three quarter
-    three quarter length
-    bracelet length
-    elbow length
     nearly
     almost
     only
-    your
     apx
     aproximately
     apprx
+    // is, has, measures
+    is
+    are
+    was
+    has
+    have
+    measuring
+    taken
+    will do
+    does
+    dropped
     measure
-    total
-    overall
-    when
-    as
-    up
+    comes
+    // part of the garment meant
+    your
     outer
     widest
     part
@@ -511,26 +529,29 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     side
     edge
     seam
-    of the
-    all
-    then
     seams
     straight
     fully
     top
     bottom
-    unworn
-    along
-    them
+    // a length named once more
+    size
+    measurement
+    three quarter
+    three quarter length
+    bracelet length
+    elbow length
+    total
+    overall
     inch
     inches
     length
-    new
-    good
     total of
     measurment
-    comes
-    out
+    // the rest
+    unworn
+    new
+    good
   `,
   to: `
     to
@@ -557,9 +578,7 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     about
   `,
   size: `
-    size
-    sz
-    sized
+    // the tag, the label
     tag
     tagged
     tag says
@@ -578,40 +597,45 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     marked a
     size on label
     size on tag
-    size is
     size label
     label reads
-    says
-    states
-    stated size
-    recorded size
-    waist size
     tagged as
     tagged a
     size marked
-    sizing
-    a size
-    in a size
-    in size
     size tag
-    sizes
     tag states
-    size fits
     labelled size
-    modern size
-    modern
     vintage size
-    roughly a size
-    listed as
-    listed as a
     marked on label
-    brand size
     tag marked
     tagged waist
     labelled waist
     marked waist
-    size waist
     label waist
+    // a size
+    size
+    sz
+    sized
+    size is
+    stated size
+    recorded size
+    waist size
+    sizing
+    a size
+    in a size
+    in size
+    sizes
+    size fits
+    modern size
+    roughly a size
+    brand size
+    size waist
+    // said, listed, judged
+    says
+    states
+    modern
+    listed as
+    listed as a
   `,
   region: `
     uk
@@ -742,6 +766,7 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     lacking
   `,
   partLined: `
+    // half, part, quarter
     half lined
     half lining
     part lined
@@ -755,6 +780,9 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     3 4 lined
     1 2 lined
     1 4 lined
+    lining is half
+    half the lining
+    // only some parts
     body lined
     lined body
     bodice lined
@@ -775,8 +803,6 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     hood is lined
     lined collar
     lined pockets
-    lining is half
-    half the lining
     sleeves unlined
     unlined sleeves
     sleeves are unlined
@@ -885,6 +911,23 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     cond.
   `,
   conditionWord: `
+    // how often worn
+    used
+    vintage
+    worn
+    preowned
+    pre owned
+    pre loved
+    preloved
+    new
+    brand
+    as new
+    gently
+    secondhand
+    second hand
+    unworn
+    deadstock
+    // how good
     excellent
     good
     great
@@ -892,40 +935,25 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     fair
     perfect
     mint
-    used
-    vintage
-    worn
     pristine
     fantastic
     lovely
-    preowned
-    pre owned
-    pre loved
-    preloved
     near
     like
-    new
-    brand
     beautiful
     superb
     amazing
     decent
     poor
-    as new
     immaculate
     wonderful
-    gently
     overall
     nearly
     fabulous
     nice
     really
     well
-    secondhand
-    second hand
     exceptional
-    unworn
-    deadstock
     clean
     ok
     okay

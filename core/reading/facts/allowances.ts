@@ -7,6 +7,7 @@ import type { Link } from '../links/link.ts'
 import { CURRENCY_MARKS } from '../quantities/not-a-length.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import type { Reading } from '../reading.ts'
+import { cue } from '../text/cues.ts'
 import type { Layout } from '../text/layout.ts'
 import type { Terms } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -35,7 +36,7 @@ function isBehindPrice(tokens: readonly Token[], { from, unit }: Quantity): bool
   }
   return false
 }
-const MONEY = /^(?:eur|euro|euros|gbp|usd|pounds|quid|bucks|dollars|zl|pln|kr|sek)$/
+const MONEY = cue('money')
 
 interface Around {
   tokens: readonly Token[]

@@ -2,13 +2,14 @@
 import type { Structure, Trait } from '../../garment/garment-input.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { Reading } from '../reading.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { type FibreAt, sharesOf } from './fibre-shares.ts'
 
 /** Traits that are words of prose too; they count only beside what they describe. */
-const PROSE = /^(?:check|checks|stripe|stripes|mesh|coated|pile)$/
+const PROSE = cue('traitInProse')
 const SKIRTED = new Set<GarmentKind>(['skirt', 'dress'])
 
 export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): Reading['cloth'] {
@@ -43,6 +44,8 @@ export function wrongSum(fibres: Reading['cloth']['fibres']): number | null {
   return told.length > 0 && Math.abs(sum - 100) > 1 ? sum : null
 }
 
+const IMITATING = cue('imitating')
+
 /** What follows or stands before makes it another thing: leather belt, faux silk, satin lining, wool-look. */
 function isCloth(text: TextRead, term: Term, title: boolean): boolean {
   if (WITH.test(text.tokens[term.from - 1]?.text ?? '')) return false
@@ -51,16 +54,12 @@ function isCloth(text: TextRead, term: Term, title: boolean): boolean {
   if (glued && means(next, 'imitation') && !means(next, 'kind')) return false
   if (glued && means(next, 'lining') && !means(next, 'shell')) return false
   if (!title && glued && means(next, 'detail', 'thing')) return false
-  if (
-    means(termAt(text.terms, term.from - 1), 'imitation') &&
-    /^(?:faux|imitation|fake|vegan|artificial|mock)$/.test(text.tokens[term.from - 1]?.text ?? '')
-  )
-    return false
+  if (means(termAt(text.terms, term.from - 1), 'imitation') && IMITATING.test(text.tokens[term.from - 1]?.text ?? '')) return false
   return !isDenied(text, term)
 }
 
 /** “skirt with leather straps”: beside the cloth. */
-const WITH = /^(?:with|mit|avec|con|met|med)$/
+const WITH = cue('with')
 
 function isTrait(text: TextRead, term: Term, trait: Trait, title: boolean, kind: GarmentKind | null): boolean {
   if (trait === 'pleated' && !(kind && SKIRTED.has(kind))) return false
@@ -73,8 +72,10 @@ function isTrait(text: TextRead, term: Term, trait: Trait, title: boolean, kind:
   return true
 }
 
+const ELASTICITY = cue('elasticity')
+
 const saysNoStretch = ({ tokens }: TextRead, term: Term): boolean =>
-  tokens.slice(term.from, term.to).some(({ text }) => /^(?:stretch|give|stretchy)$/.test(text))
+  tokens.slice(term.from, term.to).some(({ text }) => ELASTICITY.test(text))
 
 /** “30% stretch”, “stretch: 30 %”, “no stretch”; a word alone tells no number. */
 function stretchOf(text: TextRead, term: Term): number | null {
@@ -152,7 +153,9 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
     for (const [fibre, share] of sharesOf({ tokens, terms, layout }, found)) fibres.set(fibre, share)
 }
 
-const LINING = /^(?:lining|linings|futter|innenfutter|doublure|forro|fodera|voering|podszewka|foder)$/
+const LINING = cue('liningName')
+
+const OF_CLOTH = cue('ofCloth')
 
 /** “Lining: …”, “lined in …”, “lining 100 %”, “lining viscose”. */
 function opensPart({ tokens, terms }: TextRead, term: Term): boolean {
@@ -161,7 +164,7 @@ function opensPart({ tokens, terms }: TextRead, term: Term): boolean {
     next !== undefined &&
     (next.kind === 'digits' ||
       /^[:=-]$/.test(next.text) ||
-      /^(?:in|with|is|of|mit|aus|en|di|in|z|av|van)$/.test(next.text) ||
+      OF_CLOTH.test(next.text) ||
       (LINING.test(tokens[term.to - 1]?.text ?? '') && means(termAt(terms, term.to), 'fibre')))
   )
 }

@@ -1,6 +1,7 @@
 /** Faults that a text admits, and the mending they ask for. */
 import type { ConditionId } from '../../garment/garment-input.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, slice, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
@@ -33,10 +34,12 @@ export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): 
   return { faults: [...faults], mending: [...mending] }
 }
 
+const PALE = cue('paleLook')
+
 /** “Faded black tee”, “bleached denim”: how it is meant to look. */
 const isLook = ({ tokens, terms }: TextRead, { from, to }: Term): boolean =>
   to === from + 1 &&
-  /^(?:faded|bleached|verwaschen|verwaschenes|delave|delavee|desgastado|sbiadito)$/.test(tokens[from]?.text ?? '') &&
+  PALE.test(tokens[from]?.text ?? '') &&
   tokens[to]?.kind === 'word' &&
   (means(termAt(terms, to), 'colour', 'kind', 'fibre') || tokens[to]?.text === 'denim')
 
@@ -44,15 +47,19 @@ const POCKET: ConditionId[] = ['re-line-pocket']
 const HOLED = new Set<ConditionId>(['patch', 'darn', 'close-seam'])
 const NEAR = 6
 
+const BESIDE = cue('beside')
+
+const INSIDE = cue('inside')
+
 /** “small hole in the left pocket lining”, “pocket lining torn”, “hole inside one pocket”: the bag of a pocket, not the cloth. */
 function isOfPocket({ tokens, terms, layout }: TextRead, term: Term): boolean {
   const fault = meaning(term, 'fault')
   if (!fault?.mending.some((job) => HOLED.has(job)) || fault.mending.includes('treat-pests')) return false
   const same = (at: number) => layout.segment[at] === layout.segment[term.from]
-  let within = /^(?:in|inside)$/.test(tokens[term.to]?.text ?? '')
+  let within = INSIDE.test(tokens[term.to]?.text ?? '')
   for (let at = term.to; at < term.to + NEAR && same(at); at++) {
     const text = tokens[at]?.text ?? ''
-    if (/^(?:near|by|beside|below|above|under|on|next|at)$/.test(text)) within = false
+    if (BESIDE.test(text)) within = false
     if (/^pockets?$/.test(text)) return within || /^linings?$/.test(tokens[at + 1]?.text ?? '')
     if (means(termAt(terms, at), 'fault') && at > term.to) break
   }
@@ -64,8 +71,7 @@ function isOfPocket({ tokens, terms, layout }: TextRead, term: Term): boolean {
 /** What a needle does not see to: a hole that was darned may still have had moths. */
 const NOT_SEWN = new Set<ConditionId>(['treat-pests', 'clean', 'dye', 'de-pill', 'lift-crease', 'polish-leather', 're-proof', 'block-knit'])
 /** “easily mended”, “needs to be repaired”, “muss geflickt werden”: not yet. */
-const NOT_YET =
-  /^(?:easily|easy|could|can|be|needs|need|to|should|must|wants|werden|leicht|kann|muss|etre|facilement|ser|facilmente|essere|worden|makkelijk|kan|moet|latwo|byc|latt|bli|behover|unrepaired)$/
+const NOT_YET = cue('notYet')
 
 /** Does its sentence say that this fault was seen to: “moth nip, darned”, “a repaired tear”, “two holes and a tear, all mended”? */
 function isMended(text: TextRead, fault: Term): boolean {

@@ -2,6 +2,8 @@
  * Shares of fibres told without a sign: 65/35 poly cotton, acrylic/wool (60/40), cotton 95 elastane 5, pure wool.
  * “Pure” and “all” say a hundred: Regulation (EU) 1007/2011, Article 7.
  */
+
+import { cue } from '../text/cues.ts'
 import type { Layout } from '../text/layout.ts'
 import { means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -17,14 +19,13 @@ interface Text {
   layout: Layout
 }
 
-const PURE =
-  /^(?:pure|all|pur|purs|reine|reiner|reines|reinem|rein|puro|pura|puri|pure|zuiver|zuivere|czysty|czysta|czystej|ren|rent|helt)$/
-const BETWEEN = /^(?:and|und|et|y|e|i|och|en|blend|mix|mixed|mischung|mezcla|melange|misto|with|mit|x)$/
+const PURE = cue('pure')
+const BETWEEN = cue('betweenFibres')
 /** “feels like pure wool” is no share. */
-const FEELS = /^(?:like|feels|wie|comme|como|come|als|jak|som)$/
+const FEELS = cue('feelsLike')
 const CLOSE = 4
 /** Words that may stand between the names and their shares. */
-const BESIDE = /^(?:blend|mix|mixed|mischung|gemisch|mezcla|melange|melangee|misto|mista|is|of|about|approx|fabric|in|a)$/
+const BESIDE = cue('besideShares')
 
 /** Shares by fibre, where the numbers beside a run of names are as many as they and make a hundred. Linear. */
 export function sharesOf(text: Text, found: readonly FibreAt[]): Map<string, number> {

@@ -1,4 +1,6 @@
 /** A sum in words: “Fourteen pounds fifty”, “twenty-five quid”. */
+
+import { cue } from '../text/cues.ts'
 import { meaning, type Terms, termAt, termsAs } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 
@@ -69,8 +71,9 @@ function tensAt(tokens: readonly Token[], at: number): { value: number; to: numb
   return value >= 20 && one < 10 ? { value: value + one, to: next + 1 } : { value, to: at + 1 }
 }
 
+const WEIGHT = cue('weight')
+
 /** Is the currency's word a weight here: “weighs five pounds”, “ten pounds in weight”? */
 export const isWeight = (tokens: readonly Token[], terms: Terms, { from, to }: WordsPrice): boolean =>
-  [from - 1, from - 2, from - 3, to, to + 1].some((at) =>
-    /^(?:weigh|weighs|weight|weighing|heavy|lighter)$/.test(tokens[at]?.text ?? '')
-  ) || termAt(terms, to)?.its.roles.has('height') === true
+  [from - 1, from - 2, from - 3, to, to + 1].some((at) => WEIGHT.test(tokens[at]?.text ?? '')) ||
+  termAt(terms, to)?.its.roles.has('height') === true

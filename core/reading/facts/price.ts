@@ -1,6 +1,7 @@
 /** The asking price: not the price when new, not the postage. */
 import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
 import type { Reading } from '../reading.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
@@ -107,9 +108,9 @@ function isFee(text: TextRead, from: number, to: number): boolean {
 }
 
 /** “£5 more”, “3 € extra”: on top of what is asked. */
-const EXTRA = /^(?:more|extra|mehr|dazu|mas|piu|meer|wiecej|till|ship)$/
+const EXTRA = cue('extra')
 const ON_TOP = /^(?:[+]|plus|zzgl|zuzuglich|mas|piu)$/
-const NEW = /^(?:nwt|bnwt|tags|tag|rrp|msrp|neupreis|np|uvp|neuf)$/
+const NEW = cue('whenNew')
 
 /** “NWT $128”: what it was to cost when new. */
 const isTagPrice = ({ tokens }: TextRead, from: number): boolean => NEW.test(tokens[from - 1]?.text ?? '')
@@ -130,16 +131,14 @@ const isPostApart = ({ tokens }: TextRead, at: number): boolean => {
     if (ON_TOP_OF_IT.test(tokens[near]?.text ?? '')) return true
   return false
 }
-const ON_TOP_OF_IT = /^(?:sus|plus|supplement|aparte|apart|extra|parte)$/
-const NOT_IN_IT = /^(?:excluded|exclusive|excl|extra|esclusa|escluse|exclusief|exclu|apart|aparte|separat|exkl)$/
-const HENCE = /^(?:so|hence|therefore|daher|deshalb|donc|quindi|dus)$/
+const ON_TOP_OF_IT = cue('postageApart')
+const NOT_IN_IT = cue('excluded')
+const HENCE = cue('hence')
 /** “paid £165, accept £40”, “lo lascio a 50 €”. */
-const LETS_GO = /^(?:accept|accepting|lascio|cedo|laisse|cede|dejo|vendo|verkaufe|verkoop|sprzedam|saljer)$/
-const POST_PAID = /^(?:posted|shipped|delivered|free)$/
-const POST =
-  /^(?:post|postage|shipping|ship|delivery|p|versand|porto|port|frais|envoi|envio|spedizione|verzending|verzendkosten|wysylka|frakt)$/
-const INCLUDED =
-  /^(?:free|paid|inc|incl|included|including|inclusive|inkl|inklusive|inbegriffen|inclus|compris|fdpin|incluido|incluidos|incluso|inclusa|inclusief|wliczona|ingar|med)$/
+const LETS_GO = cue('letsGo')
+const POST_PAID = cue('postPaid')
+const POST = cue('postage')
+const INCLUDED = cue('postIncluded')
 
 const opensPart = ({ tokens, layout }: TextRead, from: number): boolean =>
   from === 0 || layout.segment[from - 1] !== layout.segment[from] || /^[.,;!?•·|*(-]$/.test(tokens[from - 1]?.text ?? '')
@@ -214,8 +213,8 @@ const DOLLAR_OF: Record<string, string> = {
 
 /** Where no currency is told: “VB 15”, “price: 20”. In English it could be any. */
 const HOME: Record<string, string> = { de: 'EUR', fr: 'EUR', es: 'EUR', it: 'EUR', nl: 'EUR', pl: 'PLN', sv: 'SEK' }
-const SAYS_PRICE = /^(?:vb|vhb|festpreis|fp|price|preis|prix|precio|prezzo|prijs|vraagprijs|cena|pris)$/
-const HAGGLED = /^(?:vb|vhb|ono|obo|ovno|ophalen|afhalen|abholung|selbstabholung|abholen|selbstabholer)$/
+const SAYS_PRICE = cue('priceName')
+const HAGGLED = cue('haggled')
 
 const FAR = 20
 

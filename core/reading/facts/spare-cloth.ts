@@ -3,6 +3,7 @@ import type { PointId } from '../../ids/points.ts'
 import type { Landmark } from '../languages/lexicon.ts'
 import type { Link } from '../links/link.ts'
 import type { Label } from '../names/label.ts'
+import { cue } from '../text/cues.ts'
 import type { Layout } from '../text/layout.ts'
 import { meaning, means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -16,15 +17,12 @@ interface Text {
 /** What stays in a seam that is let out: 3/8 in (CB-TR, a note on the centre back trouser seam). */
 export const KEPT_MM = 9.525
 
-const HEM =
-  /^(?:hem|hems|hemline|saum|saumzugabe|saumreserve|ourlet|ourlets|dobladillo|bajo|bajos|orlo|orli|zoom|zomen|podwiniecie|podwiniecia|dol|fall|fallen)$/
-const DEPTH = /^(?:deep|depth|tief|hoch|saumhohe|profondeur)$/
-const BACK =
-  /^(?:back|seat|ruckennaht|gesassnaht|mittelnaht|hintere|dos|derriere|trasera|espalda|dietro|posteriore|achternaad|tylny|tylnym|bakre|baksom)$/
-const CENTRE = /^(?:centre|center|cb|seam|naht|hinten|couture|milieu|costura|centro|cucitura|naad|szew|szwie|som|mitt)$/
-const ONE_WORD = /^(?:ruckennaht|gesassnaht|mittelnaht|achternaad|baksom|cb)$/
-const TO_LET_OUT =
-  /^(?:out|auslassen|rauslassen|herauslassen|weiten|elargir|relacher|agrandir|ensanchar|sacar|agrandar|allargare|poszerzenia|wypuszczenia|ut)$/
+const HEM = cue('hem')
+const DEPTH = cue('deep')
+const BACK = cue('ofTheBack')
+const CENTRE = cue('seamOrCentre')
+const ONE_WORD = cue('backSeam')
+const TO_LET_OUT = cue('toLetOut')
 const NEAR = 5
 
 /** The tokens of the figure, its name and a few words beside them, in its own sentence. */

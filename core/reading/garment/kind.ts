@@ -2,6 +2,7 @@
 import type { Made } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointName } from '../languages/lexicon.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import { shapeOfPoints } from './points-by-kind.ts'
@@ -15,7 +16,7 @@ export interface KindRead {
 }
 
 /** Words after which a title speaks of something beside the garment. */
-const STOP = /^(?:with|for|by|in|en|w|from|style|mit|fur|avec|pour|con|para|per|met|voor|z|do|med|for|goes|under|over)$/
+const STOP = cue('besideGarment')
 /** Kinds that a text names in passing: top button, knit, a suit's name. */
 const PASSING = new Set([
   'top',
@@ -108,6 +109,8 @@ const stops = (tokens: readonly Token[], from: number, to: number): boolean => {
   return false
 }
 
+const ANY_GARMENT = cue('anyGarment')
+
 function ledBy({ tokens, terms }: Text): KindRead | null {
   const score = new Map<GarmentKind, { points: number; made: Partial<Made> }>()
   let thing = 0
@@ -117,12 +120,7 @@ function ledBy({ tokens, terms }: Text): KindRead | null {
     const early = term.from < EARLY ? 2 : 1
     if (means(term, 'thing') && !means(term, 'nothing')) thing += term.from < 4 ? 3 : 0.5
     const sense = meaning(term, 'kind')
-    if (
-      !sense ||
-      STOP.test(before) ||
-      (/^(?:matching|any|a|your|my|other|favourite)$/.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))
-    )
-      continue
+    if (!sense || STOP.test(before) || (ANY_GARMENT.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))) continue
     const passing = isPassing(tokens, term)
     const now = score.get(sense.kind) ?? { points: 0, made: sense.made ?? {} }
     now.points += early * (passing ? 0.5 : 1) * (score.size === 0 ? 1.5 : 1)

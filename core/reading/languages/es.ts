@@ -1,6 +1,7 @@
 /** Spanish, as private sellers write it. */
 import { asides } from './es/asides.ts'
 import { cloth } from './es/cloth.ts'
+import { cues } from './es/cues.ts'
 import { garments } from './es/garments.ts'
 import { measures } from './es/measures.ts'
 import { words } from './es/words.ts'
@@ -69,5 +70,6 @@ export const es: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
-  ...cloth
+  ...cloth,
+  cues
 }

@@ -1,6 +1,7 @@
 /** French, as private sellers write it. */
 import { asides } from './fr/asides.ts'
 import { cloth } from './fr/cloth.ts'
+import { cues } from './fr/cues.ts'
 import { garments } from './fr/garments.ts'
 import { measures } from './fr/measures.ts'
 import { words } from './fr/words.ts'
@@ -77,5 +78,6 @@ export const fr: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
-  ...cloth
+  ...cloth,
+  cues
 }

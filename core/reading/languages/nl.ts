@@ -3,6 +3,7 @@
 import type { Lexicon } from './lexicon.ts'
 import { asides } from './nl/asides.ts'
 import { cloth } from './nl/cloth.ts'
+import { cues } from './nl/cues.ts'
 import { garments } from './nl/garments.ts'
 import { measures } from './nl/measures.ts'
 import { words } from './nl/words.ts'
@@ -69,5 +70,6 @@ export const nl: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
-  ...cloth
+  ...cloth,
+  cues
 }

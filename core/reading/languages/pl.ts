@@ -3,6 +3,7 @@
 import type { Lexicon } from './lexicon.ts'
 import { asides } from './pl/asides.ts'
 import { cloth } from './pl/cloth.ts'
+import { cues } from './pl/cues.ts'
 import { garments } from './pl/garments.ts'
 import { measures } from './pl/measures.ts'
 import { words } from './pl/words.ts'
@@ -75,5 +76,6 @@ export const pl: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
-  ...cloth
+  ...cloth,
+  cues
 }

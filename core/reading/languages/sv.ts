@@ -3,6 +3,7 @@
 import type { Lexicon } from './lexicon.ts'
 import { asides } from './sv/asides.ts'
 import { cloth } from './sv/cloth.ts'
+import { cues } from './sv/cues.ts'
 import { garments } from './sv/garments.ts'
 import { measures } from './sv/measures.ts'
 import { words } from './sv/words.ts'
@@ -78,5 +79,6 @@ export const sv: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
-  ...cloth
+  ...cloth,
+  cues
 }

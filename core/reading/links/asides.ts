@@ -3,6 +3,7 @@
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import type { AsideReason } from '../reading.ts'
+import { cue } from '../text/cues.ts'
 import type { Layout } from '../text/layout.ts'
 import { meaning, means, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -73,7 +74,7 @@ function isOfSize(tokens: readonly Token[], terms: Terms, labels: readonly Label
 }
 
 /** “fits 28-29" waist”. */
-const FITS = /^(?:fits|passt|past|pasuje|passar)$/
+const FITS = cue('fitsFigure')
 
 /** “170 cm tall”. */
 const isHeight = (terms: Terms, one: Quantity): boolean =>
@@ -83,6 +84,8 @@ const SMALL_MM = 200
 /** A tear or a mark is smaller than what is measured on a garment. */
 const FAULT_MM = 100
 const isSmall = ({ value, unit }: Quantity): boolean => unit !== null && value * (unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1) < FAULT_MM
+
+const AT_DISTANCE = cue('atDistance')
 
 /**
  * thigh (1" below crotch): 12"   ·   taken 13" from the crotch   ·   mark 7 inches below the waist
@@ -101,7 +104,7 @@ function isPlace(tokens: readonly Token[], terms: Terms, label: Label | undefine
   if (means(after, 'position')) return mm < SMALL_MM ? named > -0.1 : named > 0.15
   if (!means(after, 'from') || one.unit === null) return false
   // “44 cm de cintura” is a waist of 44, “a 20 cm de la axila” a place
-  if (OF.test(tokens[after.from]?.text ?? '') && !/^(?:a|at)$/.test(tokens[one.from - 1]?.text ?? '')) return false
+  if (OF.test(tokens[after.from]?.text ?? '') && !AT_DISTANCE.test(tokens[one.from - 1]?.text ?? '')) return false
   let place = after.to
   while (means(termAt(terms, place), 'light') && place < after.to + 3) place++
   const landmark = termAt(terms, place)
@@ -144,11 +147,13 @@ const measuresCloth = (tokens: readonly Token[], { to }: Term): boolean =>
 /** “but I measure 4.75"”: no height and no girth of a body, in inches or cm. */
 const LEAST_BODY = 20
 
+const I_AM = cue('iAm')
+
+const POSING = cue('posing')
+
 /** “I’m giving you what it is after washing”: what the seller does. */
 const isDoing = (tokens: readonly Token[], { to }: Term): boolean =>
-  /^(?:m|im|am)$/.test(tokens[to - 1]?.text ?? '') &&
-  /^[a-z]{2,}ing$/.test(tokens[to]?.text ?? '') &&
-  !/^(?:wearing|standing)$/.test(tokens[to]?.text ?? '')
+  I_AM.test(tokens[to - 1]?.text ?? '') && /^[a-z]{2,}ing$/.test(tokens[to]?.text ?? '') && !POSING.test(tokens[to]?.text ?? '')
 
 /** “oversized on me”: how it falls on somebody, and no list of a body. */
 const isOnMe = (tokens: readonly Token[], { to }: Term): boolean => tokens[to - 1]?.text === 'me' && tokens[to - 2]?.text === 'on'

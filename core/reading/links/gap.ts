@@ -2,6 +2,7 @@
 import { landmarkFrom } from '../names/from-landmark.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { means, meansAny, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -47,6 +48,8 @@ const SMALL: Parameters<typeof meansAny>[1] = [
   'all',
   'half'
 ]
+
+const LEADS_TO_NAME = cue('leadsToName')
 
 /** What it costs that a figure belongs to a name: what stands between them. */
 export function gap(tokens: readonly Token[], terms: Terms, label: Label, quantity: Quantity, before: boolean): number {
@@ -96,7 +99,7 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
     else if (means(term, 'measures') || tokens[term.to - 1]?.text === 'measure') cost += before ? 0 : 0.6
     // 18 inches from the shoulder: where it starts, unless both ends are named
     else if (!before && means(term, 'from') && label.to - label.from < 3 && !OF.test(token.text)) cost += 0.8
-    else if (!before && at === from && means(term, 'light') && /^(?:at|in|across|around|on|of|a|an|the)$/.test(token.text)) cost -= 0.1
+    else if (!before && at === from && means(term, 'light') && LEADS_TO_NAME.test(token.text)) cost -= 0.1
     else if (meansAny(term, SMALL)) cost += 0.05
     else cost += 0.5
     if (term) at = Math.max(at, term.to - 1)
@@ -138,10 +141,10 @@ const isFromItsTop = (tokens: readonly Token[], terms: Terms, label: Label, { sp
   label.points[0] === 'sleeveLength' && landmarkFrom(tokens, terms, spanTo) !== null
 
 /** In these languages “44 cm de cintura” is how the waist of 44 is told. */
-export const OF = /^(?:de|d|del|di|z)$/
+export const OF = cue('ofMeasure')
 
 /** is, are: in the languages read. */
-const VERB = /^(?:is|are|was|ist|sind|est|sont|es|son|sono|zijn|jest|ar|mierzy|misst|mesure|mide|misura|meet|mater)$/
+const VERB = cue('verb')
 
 /** A line's end parts, unless the name stands alone on its line and the figure alone on the next. */
 function lineEnd(tokens: readonly Token[], at: number, label: Label, quantity: Quantity, before: boolean): number {

@@ -4,6 +4,7 @@ import type { PointName } from '../languages/lexicon.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { LETTERS } from '../sizes/size-words.ts'
+import { cue } from '../text/cues.ts'
 import { endsSentence, type Layout } from '../text/layout.ts'
 import { means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -120,7 +121,7 @@ function figures(
 }
 
 /** 35/26/free · full/28/40: a girth that nothing bounds stands in the row as a word. */
-const OPEN = /^(?:free|full|open|loose|na|n|any|stretchy|frei|weit|libre|libres|suelta|libero|liberi|vrij|wijd|luzne|luzny|fri|vid|x|tbc)$/
+const OPEN = cue('unbounded')
 const opens = (tokens: readonly Token[], at: number): boolean => {
   const [sign, word] = tokens[at]?.kind === 'word' ? [undefined, tokens[at]] : [tokens[at], tokens[at + 1]]
   return sign?.kind === 'mark' && /^[/,:-]$/.test(sign.text) && word?.kind === 'word' && OPEN.test(word.text)

@@ -7,6 +7,7 @@
 import { isFamily } from '../names/families.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import { means, meansAny, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import { gap, NEVER } from './gap.ts'
@@ -139,7 +140,7 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
   return links.reverse()
 }
 
-const ADJECTIVES = /^(?:long|wide|deep|tall|lang|breit|lange|larga|largo|lungo|lunga|longue|bred|breed)$/
+const ADJECTIVES = cue('howItRan')
 
 /** A name that no figure took: little when it only says how a figure ran (long, from the shoulder). */
 function unused(tokens: readonly Token[], terms: Terms, label: Label): number {

@@ -7,18 +7,19 @@ import { landmarkFrom, STARTS_FROM } from '../names/from-landmark.ts'
 import type { Label } from '../names/label.ts'
 import { WITH } from '../names/not-a-name.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import type { Link } from './link.ts'
 
-const UPRIGHT = /^(?:wide|deep|tall|high|broad|hoch|breit|haut|large|alto|ancho|largo|hoog|breed|hog|bred)$/
+const UPRIGHT = cue('wide', 'upright')
 
 /** “collar 6" wide”, “Kragen 7 cm hoch”: how high a collar stands, not how far it goes around. */
 export const isCollarHeight = (tokens: readonly Token[], { label, quantity, before }: Link): boolean =>
   before && label.weak && label.points[0] === 'neck' && UPRIGHT.test(tokens[quantity.spanTo]?.text ?? '')
 
-const ADJECTIVE = /^(?:wide|long|deep|tall|breit|lang|large|long|ancho|largo|larga|larghi|lungo|lunga|breed|bred)$/
+const ADJECTIVE = cue('wide', 'along')
 
 /** “bib 9" wide”: the word before the figure is a thing we don't know (or nothing of ours), and the width is its own. */
 export function isOfUnknown(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link): boolean {
@@ -60,7 +61,7 @@ function isWideAtEnd(tokens: readonly Token[], terms: Terms, at: number): boolea
   }
   return false
 }
-const WIDE = /^(?:wide|across|breit|breed|bred|ancho|large)$/
+const WIDE = cue('wide', 'across')
 
 const SPARED = new Set<PointName>(['hem', 'bottomEdge', 'sweep', 'legOpening', 'waist', 'waistband', 'hip', 'inseam', 'length'])
 const isSpared = ({ role }: Label): boolean => role === 'letDown' || role === 'letOut' || role === 'seamAllowance'

@@ -3,6 +3,7 @@
 import type { PointName } from '../languages/lexicon.ts'
 import type { Link } from '../links/link.ts'
 import { isMeasured } from '../links/measured.ts'
+import { cue } from '../text/cues.ts'
 import { endsSentence, type Layout } from '../text/layout.ts'
 import { meaning, means, meansAny, type Term, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -25,8 +26,7 @@ const STEPPED: Parameters<typeof meansAny>[1] = [
   ...QUALIFIERS
 ]
 /** Words that say flat or around only beside a figure, never for a list. */
-const LOCAL_ONLY =
-  /^(?:across|around|round|total|half|one|in|girth|x|circ|when|both|doubled|edge|rond|halb|halbe|gesamt|total|medio|demi|om|runt|totaal|rondom|wokol)$/
+const LOCAL_ONLY = cue('besideFigureOnly')
 
 export interface Words {
   evidence: Evidence[]
@@ -34,7 +34,7 @@ export interface Words {
   /** “arm 7" across”, “leg 9" wide”: a width of what has a length otherwise. */
   across: boolean
 }
-const ACROSS = /^(?:across|around|round|circumference|circ|wide|rundum|breit|quer|umfang|tour|ancho|contorno)$/
+const ACROSS = cue('girthOrWidth')
 /** A side told inside a name. */
 const IN_NAME = new Map<string, Qualifier>([
   ...'front vorne vorn vordere devant avant delantero delantera delante frontal davanti anteriore voor voorkant przod fram'
@@ -45,10 +45,10 @@ const IN_NAME = new Map<string, Qualifier>([
     .map((word) => [word, 'back'] as const)
 ])
 
-const WIDE = /^(?:wide|breit|ancho|large|breed|bred)$/
+const WIDE = cue('wide')
 const NARROW = new Set<PointName>(['legOpening', 'cuff', 'cuffEdge', 'thigh', 'knee', 'calf', 'bicep', 'elbow'])
 
-const LEADS_ON = /^(?:to|up|bis|auf|tot|do|till|a|jusqu|hasta)$/
+const LEADS_ON = cue('leadsOn')
 
 /** Is one of these tokens' words the one at hand, and nothing in between that belongs elsewhere? */
 function scan(
@@ -98,7 +98,7 @@ function asEvidence(basis: 'flat' | 'around' | 'doubled' | 'double', word: strin
   if (basis === 'flat') return 'word-flat'
   return DONE.test(word) ? null : 'doubled'
 }
-const DONE = /^(?:doubled|verdoppelt|doppelt|double|doublee|doblado|doble|raddoppiato|dubbel|dubbelt|podwojnie|podwojony)$/
+const DONE = cue('doubled')
 
 /** The words that belong to each link; a name's first figure tells whether its words stand before or behind. */
 export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly Link[]): { words: Map<Link, Words>; used: Set<number> } {
@@ -243,7 +243,7 @@ function lastFiguresOf(tokens: readonly Token[], layout: Layout): Map<number, nu
   for (const [at, token] of tokens.entries()) if (token.kind === 'digits') last.set(layout.sentence[at] as number, at)
   return last
 }
-const TAKEN = /^(?:taken|is|are)$/
+const TAKEN = cue('taken')
 
 /** A word of measuring in the same sentence, close by. */
 function heading(terms: Terms, layout: Layout, index: number): boolean {

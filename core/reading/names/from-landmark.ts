@@ -1,6 +1,7 @@
 /** Where a length starts says which length it is: sleeve from the collar, length from the waist. */
 
 import type { Landmark, PointName } from '../languages/lexicon.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import type { Label } from './label.ts'
@@ -10,7 +11,7 @@ export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, Poi
   length: { waist: 'skirtLength', neck: 'bodyLength', shoulder: 'bodyLength' }
 }
 
-const UNDER = /^(?:under|below|underneath|beneath)$/
+const UNDER = cue('under')
 const FROM_LOWER = new Set<Landmark>(['armpit', 'bust'])
 
 /**
@@ -43,11 +44,13 @@ export function fromLandmark(tokens: readonly Token[], terms: Terms, label: Labe
   }
 }
 
+const NECK = cue('neck')
+
 const isSideNeck = (tokens: readonly Token[], from: number, to: number): boolean => {
   const words = tokens.slice(from, to).map(({ text }) => text)
-  return words.some((word) => /^(?:neck|neckline)$/.test(word)) && !words.some((word) => MIDDLE.test(word))
+  return words.some((word) => NECK.test(word)) && !words.some((word) => MIDDLE.test(word))
 }
-const MIDDLE = /^(?:back|centre|center|cb|nape|collar|middle|mid|base)$/
+const MIDDLE = cue('middleOfBack')
 
 /** The landmark after “from the …”, brackets and measuring words stepped over; not when “to” follows it. */
 export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number): { landmark: Landmark; to: number } | null {

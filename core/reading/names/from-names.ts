@@ -1,10 +1,13 @@
 /** “from shoulder 21"”: where it starts is all the name it has; it is how long the garment is from there. */
 
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import { STARTS_FROM } from './from-landmark.ts'
 import type { Label } from './label.ts'
+
+const THE_TOP = cue('theTop')
 
 /** At the beginning of a line or of a part of a list. Linear. */
 export function fromNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
@@ -18,7 +21,7 @@ export function fromNames(tokens: readonly Token[], terms: Terms, quantities: re
     const point = landmark && STARTS_FROM.length?.[landmark]
     if (!place || point === undefined) continue
     at = place.from - 1
-    if (/^(?:the|top)$/.test(tokens[at]?.text ?? '')) at--
+    if (THE_TOP.test(tokens[at]?.text ?? '')) at--
     if (tokens[at]?.text !== 'from') continue
     const before = tokens[at - 1]
     if (before === undefined || before.kind === 'break' || /^[,;.•·*|>-]$/.test(before.text))

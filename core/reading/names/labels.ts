@@ -2,6 +2,7 @@
 
 import type { PointName } from '../languages/lexicon.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import type { Lexis } from '../text/lexis.ts'
 import { meaning, means, meansAny, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
@@ -60,7 +61,7 @@ function isBehindFigure(tokens: readonly Token[], terms: Terms, from: number, be
 }
 
 /** These also say whose: “tour de la poitrine”. */
-const OF = /^(?:de|du|des|d|del|da|dal|dalla|van|von|vom|z|aus)$/
+const OF = cue('whose')
 
 /** “(from the shoulder)”, “ab Kragen”, “hollow to hem”: where something is measured from or to names nothing by itself. */
 function isStart(tokens: readonly Token[], terms: Terms, label: Label): boolean {
@@ -100,7 +101,7 @@ function figureStarts(size: number, quantities: readonly Quantity[]) {
 }
 
 /** A width is taken across (common practice). */
-const ACROSS = /^(?:width|across|breite|largeur|ancho|anchura|larghezza|breedte|szerokosc|szer|bredd)$/
+const ACROSS = cue('width')
 
 function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | null {
   const role = ROLES.find((one) => means(term, one))

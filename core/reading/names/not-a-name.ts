@@ -1,6 +1,7 @@
 /** Names that name no figure: what is counted in or not, where something was measured, how the name before was taken, a size that heads a row. */
 import type { PointName } from '../languages/lexicon.ts'
 import { LETTER } from '../sizes/size-words.ts'
+import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, type Term, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -17,13 +18,13 @@ export const namesNothing = (tokens: readonly Token[], terms: Terms, term: Term)
       isElasticIn(tokens, terms, term)))
 
 /** with: in the languages read. */
-export const WITH = /^(?:with|mit|avec|con|met|med|z)$/
+export const WITH = cue('with', 'withOrOf')
 
 /** “collar not included”. */
 const isIncluded = (tokens: readonly Token[], terms: Terms, at: number): boolean =>
   COUNTED.test(tokens[at]?.text ?? '') ||
   (means(termAt(terms, at), 'not') && COUNTED.test(tokens[termAt(terms, at)?.to ?? at + 1]?.text ?? ''))
-const COUNTED = /^(?:included|excluded|inclus|incluse|exclu|compris|comprise|inbegriffen|eingeschlossen|incluso|inclusa|incluido|incluida)$/
+const COUNTED = cue('counted')
 
 /** “Außenlänge mit Bund 106”, “rise with waistband 11”: a length, and what is counted into it. */
 function isWithIt(tokens: readonly Token[], terms: Terms, { from }: Term): boolean {
@@ -51,9 +52,11 @@ const isElasticIn = (tokens: readonly Token[], terms: Terms, term: Term): boolea
   tokens[term.from - 1]?.text === '(' &&
   meaning(termAt(terms, term.from - 2), 'point') !== undefined
 
+const CLOSED = cue('closed')
+
 /** “The collar is 14" round when buttoned”: it says how the name before was taken. */
 function isOfNameBefore(tokens: readonly Token[], terms: Terms, { from, to }: Term): boolean {
-  if (!/^(?:buttoned|fastened)$/.test(tokens[to - 1]?.text ?? '') || tokens[to - 2]?.text !== 'when') return false
+  if (!CLOSED.test(tokens[to - 1]?.text ?? '') || tokens[to - 2]?.text !== 'when') return false
   for (let at = from - 1; at > from - REACH && tokens[at] && tokens[at]?.kind !== 'break' && !endsSentence(tokens, at); at--) {
     const name = meaning(termAt(terms, at), 'point')?.point
     if (name !== undefined) return name !== 'chest'

@@ -1,4 +1,6 @@
 /** Numbers that are no lengths by what stands glued to them or right beside them: prices, dates, percents, counts, times, degrees. */
+
+import { cue } from '../text/cues.ts'
 import { meaning, means, meansAny, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 
@@ -25,10 +27,11 @@ const SMALL_BEHIND: Parameters<typeof meansAny>[1] = ['light', 'from', 'front', 
 
 export const CURRENCY_MARKS = new Set(['£', '€', '$', '¥', '₹'])
 /** “pagato 190”: what somebody gave for it. */
-export const PAID =
-  /^(?:bought|paid|purchased|gekauft|bezahlt|achete|achetee|achetes|paye|payee|comprado|comprada|compre|pagado|pagato|pagata|acquistato|acquistata|gekocht|betaald|kupilam|kupiona|kupione|kupiony|kopte|kopt|inkopt)$/
+export const PAID = cue('paid')
 const AFTER = new Set(['%', '°', '£', '€', '$', '¥'])
-const SHORTHAND = /^(?:w|l|h|r|i|t|b|c|s|k|lo|sl|sh|il|ol|fr|br|ptp|x)$/
+const SHORTHAND = cue('shorthand')
+
+const BEFORE_YEAR = cue('beforeYear')
 
 /** Is the number at tokens from..to none of a length? `unit`: a unit of length was found after it. */
 export function isNoLength(tokens: readonly Token[], terms: Terms, from: number, to: number, unit: boolean, value: number): boolean {
@@ -45,13 +48,7 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
   }
   if (before && CURRENCY_MARKS.has(before.text)) return true
   if (before?.text === 'no' || (before?.text === '.' && tokens[from - 2]?.text === 'no') || before?.text === '№') return true
-  if (
-    before &&
-    /^(?:style|item|ref|sku|lot|model|code|art|article|line|chapter|class|since|from|circa|in|year)$/.test(before.text) &&
-    value >= 1900 &&
-    value <= 2035
-  )
-    return true
+  if (before && BEFORE_YEAR.test(before.text) && value >= 1900 && value <= 2035) return true
   if (unit) return false
   if (PAID.test(before?.text ?? '')) return true
   if (value >= 400 || (first.text.length > 1 && first.text.startsWith('0'))) return true
@@ -116,6 +113,8 @@ function isPhone(tokens: readonly Token[], at: number): boolean {
   return digits >= 9 && groups.some((token) => token.text.length >= 3)
 }
 
+const AFTER_PREPOSITION = cue('afterPreposition')
+
 /** Is this 'in' a unit after a number, or the preposition? “30 in, …” against “2 in the back”, “size 8 in women's”. */
 export function inIsUnit(tokens: readonly Token[], terms: Terms, at: number): boolean {
   const word = tokens[at]
@@ -125,7 +124,7 @@ export function inIsUnit(tokens: readonly Token[], terms: Terms, at: number): bo
   if (next === undefined || next.kind !== 'word') return true
   const term = termAt(terms, at + 1)
   if (meansAny(term, LENGTHS_BEHIND)) return true
-  if (/^(?:the|a|an|my|our|his|her|your|this|that|each|total|all|very|both)$/.test(next.text)) return false
+  if (AFTER_PREPOSITION.test(next.text)) return false
   if (
     meaning(term, 'colour') ||
     meaning(term, 'conditionWord') ||

@@ -1,5 +1,6 @@
 /** Sizes as the label has them: W32 L34, 32 x 34, UK 12, size M, age 7-8. What they take is no measurement. */
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
@@ -17,7 +18,7 @@ export interface SizeLabels {
 
 const BY_CAPITALS = new Set(['it', 'de', 'us', 'int', 'au'])
 
-const ALSO = /^(?:also|auch|aussi|tambien|anche|ook|takze|ocksa)$/
+const ALSO = cue('also')
 
 /** Size labels, left to right, each once. Linear. */
 export function sizeLabelsOf(around: Around): SizeLabels {
@@ -129,6 +130,8 @@ function isListed({ tokens, terms }: Around, byFrom: ReadonlyMap<number, Quantit
   return false
 }
 
+const FOR_WHOM = cue('forWhom')
+
 const startsLine = (tokens: readonly Token[], at: number): boolean =>
   at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && /^[.;•*/)|-]$/.test(tokens[at - 1]?.text ?? ''))
 /** “Wool coat, large”, “Mens medium shirt”: in a title a size in letters stands at an end or beside whom it is for. */
@@ -137,15 +140,17 @@ const standsAlone = (tokens: readonly Token[], terms: Terms, at: number): boolea
   tokens[at + 1]?.kind === 'mark' ||
   tokens[at - 1]?.kind === 'mark' ||
   means(termAt(terms, at - 1), 'size', 'use') ||
-  /^(?:mens|womens|ladies|s)$/.test(tokens[at - 1]?.text ?? '')
+  FOR_WHOM.test(tokens[at - 1]?.text ?? '')
 const capital = ({ original }: Around, token: Token): boolean =>
   /^\P{Ll}+$/u.test(original.slice(token.start, token.end)) || token.text.length > 4
+
+const TAG = cue('tag')
 
 /** The word of a size: the labels of tags are sizes even with a unit, “size 30" waist” is not. */
 function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, word: number): { label: string; taken: Quantity[] } | null {
   const { tokens, terms } = around
   const said = tokens.slice(word, from).map(({ text }) => text)
-  const tag = said.some((text) => /^(?:tag|tagged|label|labelled|labeled|marked|etikett|etiqueta|etichetta|metka|metce)$/.test(text))
+  const tag = said.some((text) => TAG.test(text))
   const waist = said.includes('waist')
   let at = from
   for (let steps = 0; steps < 6; steps++, at++) {

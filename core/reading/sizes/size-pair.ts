@@ -1,5 +1,6 @@
 /** A waist and a leg as a pair: W32 L34, 32W 34L, 32x34; a label, or measured. */
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 
@@ -94,24 +95,23 @@ function labelled({ tokens, terms }: Around, from: number, to: number): boolean 
   return means(next, 'point') && tokens[to]?.kind === 'word' && !meaning(next, 'point')?.weak
 }
 
+const MEASURES = cue('measuresPair')
+
 function saidBefore({ tokens, terms }: Around, from: number): 'size' | 'measures' | null {
   for (let at = from - 1; at >= Math.max(0, from - 5); at--) {
     if (tokens[at]?.kind === 'break') return null
     const term = termAt(terms, at)
     const text = tokens[at]?.text ?? ''
-    if (
-      /^(?:measures|measured|measuring|actual|actually|measure|misst|gemessen|mesure|mesurent|mide|miden|misura|misurano|meet|meten|mierza|mierzone|mater|mater)$/.test(
-        text
-      )
-    )
-      return 'measures'
+    if (MEASURES.test(text)) return 'measures'
     if (means(term, 'size')) return 'size'
   }
   return null
 }
 
+const FURTHER_NAME = cue('furtherName')
+
 /** More one-letter names follow: then W and L are measurements in a list. */
 export const moreShorthand = (tokens: readonly Token[], at: number): boolean => {
   const next = /^[,/-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at
-  return /^(?:h|r|i|t|lo|fr)$/.test(tokens[next]?.text ?? '') && tokens[next]?.kind === 'word'
+  return FURTHER_NAME.test(tokens[next]?.text ?? '') && tokens[next]?.kind === 'word'
 }

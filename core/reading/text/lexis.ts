@@ -127,7 +127,7 @@ function headsOf(lexicons: readonly Lexicon[], root: Node): Map<string, Meaning>
 const PLAIN_WORDS = /^[a-z]+(?: [a-z]+)*$/
 
 /** The words of a phrase, evened out as those of a text are; most phrases are plain already, which saves the time. */
-function wordsOf(phrase: string): string[] {
+export function wordsOf(phrase: string): string[] {
   if (PLAIN_WORDS.test(phrase)) return phrase.split(' ')
   return tokensOf(normalise(phrase).text)
     .filter(({ kind }) => kind === 'word' || kind === 'digits')

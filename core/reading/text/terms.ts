@@ -2,6 +2,7 @@
 
 import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
 import { compoundWord, INNER } from './compound-word.ts'
+import { cue } from './cues.ts'
 import { type Lexis, type Meaning, meaningOf, type Node, type Sense } from './lexis.ts'
 import type { Token } from './tokens.ts'
 
@@ -122,7 +123,7 @@ function longest(tokens: readonly Token[], from: number, root: Node, limit = tok
 }
 
 const OUTER = ['kind', 'made', 'use', 'trait'] as const
-const IMITATED = /^(?:faux|vegan|imitation|fake|pu|mock)$/
+const IMITATED = cue('imitated')
 
 /** “denim jacket” is a jacket and still denim: what the words of a garment's name tell each for itself is kept. */
 function withInner(tokens: readonly Token[], term: Term, root: Node): Term {

@@ -1,0 +1,593 @@
+/** Single words that tip a rule of the reader, in English. What each role means: cue-roles.ts. */
+import type { Cues } from '../cue-roles.ts'
+
+export const cues: Cues = {
+  // text and figures
+  shortForm: `
+    approx
+    aprox
+    appx
+    apx
+    circ
+    incl
+    excl
+    meas
+    in
+    ins
+    cm
+    no
+    st
+    vs
+    e
+    g
+    i
+    ex
+    max
+    min
+  `,
+  imitated: `
+    faux
+    vegan
+    imitation
+    fake
+    pu
+    mock
+  `,
+  paid: `
+    bought
+    paid
+    purchased
+  `,
+  shorthand: `
+    w
+    l
+    h
+    r
+    i
+    t
+    b
+    c
+    s
+    k
+    lo
+    sl
+    sh
+    il
+    ol
+    fr
+    br
+    ptp
+    x
+  `,
+  beforeYear: `
+    style
+    item
+    ref
+    sku
+    lot
+    model
+    code
+    art
+    article
+    line
+    chapter
+    class
+    since
+    from
+    circa
+    in
+    year
+  `,
+  afterPreposition: `
+    the
+    a
+    an
+    my
+    our
+    his
+    her
+    your
+    this
+    that
+    each
+    total
+    all
+    very
+    both
+  `,
+  joinsPart: `
+    and
+    n
+  `,
+  onePart: `
+    a
+    one
+  `,
+  inch: `
+    inch
+    inches
+  `,
+  // names
+  with: 'with',
+  counted: `
+    included
+    excluded
+  `,
+  closed: `
+    buttoned
+    fastened
+  `,
+  width: `
+    width
+    across
+  `,
+  ofTheEdge: `
+    rib
+    ribbing
+    elastic
+    drawstring
+  `,
+  at: `
+    at
+    on
+    in
+    along
+  `,
+  under: `
+    under
+    below
+    underneath
+    beneath
+  `,
+  neck: `
+    neck
+    neckline
+  `,
+  middleOfBack: `
+    back
+    centre
+    center
+    cb
+    nape
+    collar
+    middle
+    mid
+    base
+  `,
+  theTop: `
+    the
+    top
+  `,
+  letterName: `
+    w
+    h
+    r
+    i
+    l
+    t
+    b
+    c
+    s
+    k
+    lo
+    sl
+    sh
+    il
+    ol
+  `,
+  // links
+  verb: `
+    is
+    are
+    was
+  `,
+  leadsToName: `
+    at
+    in
+    across
+    around
+    on
+    of
+    a
+    an
+    the
+  `,
+  unbounded: `
+    free
+    full
+    open
+    loose
+    na
+    n
+    any
+    stretchy
+    x
+    tbc
+  `,
+  howItRan: `
+    long
+    wide
+    deep
+    tall
+  `,
+  wide: 'wide',
+  across: 'across',
+  along: `
+    long
+    deep
+    tall
+  `,
+  upright: `
+    deep
+    tall
+    high
+    broad
+  `,
+  actually: `
+    measure
+    actual
+    actually
+    really
+  `,
+  nearer: `
+    closer
+    nearer
+    more
+    like
+  `,
+  same: 'same',
+  sameAt: `
+    at
+    for
+    across
+    around
+    on
+    in
+  `,
+  fitsFigure: 'fits',
+  atDistance: 'at',
+  iAm: `
+    m
+    im
+    am
+  `,
+  posing: `
+    wearing
+    standing
+  `,
+  waistband: 'waistband',
+  // figures and their words
+  besideFigureOnly: `
+    across
+    around
+    round
+    total
+    half
+    one
+    in
+    girth
+    x
+    circ
+    when
+    both
+    doubled
+    edge
+  `,
+  girthOrWidth: `
+    across
+    around
+    round
+    circumference
+    circ
+    wide
+  `,
+  frontInName: 'front',
+  backInName: `
+    back
+    rear
+  `,
+  leadsOn: `
+    to
+    up
+    till
+  `,
+  doubled: 'doubled',
+  taken: `
+    taken
+    is
+    are
+  `,
+  // garment and cloth
+  besideGarment: `
+    with
+    for
+    by
+    in
+    w
+    from
+    style
+    goes
+    under
+    over
+  `,
+  kindInPassing: `
+    top
+    tops
+    knit
+    fleece
+    slip
+    crop
+    tank
+    polo
+    jersey
+    flares
+    suit
+    robe
+    body
+    vest
+    denims
+    cords
+    kimono
+    cape
+    shorts
+    tee
+    shirt
+  `,
+  anyGarment: `
+    matching
+    any
+    a
+    your
+    my
+    other
+    favourite
+  `,
+  traitInProse: `
+    check
+    checks
+    stripe
+    stripes
+    mesh
+    coated
+    pile
+  `,
+  imitating: `
+    faux
+    imitation
+    fake
+    vegan
+    artificial
+    mock
+  `,
+  elasticity: `
+    stretch
+    give
+    stretchy
+  `,
+  percent: 'percent',
+  liningName: `
+    lining
+    linings
+  `,
+  ofCloth: `
+    in
+    with
+    is
+    of
+  `,
+  paleLook: `
+    faded
+    bleached
+  `,
+  inside: `
+    in
+    inside
+  `,
+  beside: `
+    near
+    by
+    beside
+    below
+    above
+    under
+    on
+    next
+    at
+  `,
+  pocket: `
+    pocket
+    pockets
+  `,
+  pocketLining: `
+    lining
+    linings
+  `,
+  notYet: `
+    easily
+    easy
+    could
+    can
+    be
+    needs
+    need
+    to
+    should
+    must
+    wants
+    unrepaired
+  `,
+  pure: `
+    pure
+    all
+  `,
+  betweenFibres: `
+    and
+    blend
+    mix
+    mixed
+    with
+    x
+  `,
+  feelsLike: `
+    like
+    feels
+  `,
+  besideShares: `
+    blend
+    mix
+    mixed
+    is
+    of
+    about
+    approx
+    fabric
+    in
+    a
+  `,
+  hem: `
+    hem
+    hems
+    hemline
+  `,
+  deep: `
+    deep
+    depth
+  `,
+  ofTheBack: `
+    back
+    seat
+  `,
+  seamOrCentre: `
+    centre
+    center
+    cb
+    seam
+  `,
+  backSeam: 'cb',
+  toLetOut: 'out',
+  allOfIt: `
+    full
+    throughout
+  `,
+  // price
+  money: `
+    eur
+    euro
+    euros
+    gbp
+    usd
+    pounds
+    quid
+    bucks
+    dollars
+  `,
+  extra: `
+    more
+    extra
+    ship
+  `,
+  onTop: 'plus',
+  whenNew: `
+    nwt
+    bnwt
+    tags
+    tag
+    rrp
+    msrp
+  `,
+  excluded: `
+    excluded
+    exclusive
+    excl
+    extra
+  `,
+  hence: `
+    so
+    hence
+    therefore
+  `,
+  letsGo: `
+    accept
+    accepting
+  `,
+  postPaid: `
+    posted
+    shipped
+    delivered
+    free
+  `,
+  postage: `
+    post
+    postage
+    shipping
+    ship
+    delivery
+    p
+  `,
+  postIncluded: `
+    free
+    paid
+    inc
+    incl
+    included
+    including
+    inclusive
+  `,
+  dollars: `
+    dollar
+    dollars
+    bucks
+  `,
+  priceName: 'price',
+  haggled: `
+    ono
+    obo
+    ovno
+  `,
+  weight: `
+    weigh
+    weighs
+    weight
+    weighing
+    heavy
+    lighter
+  `,
+  otherProperty: `
+    size
+    weight
+    parcel
+    package
+  `,
+  // sizes
+  also: 'also',
+  forWhom: `
+    mens
+    womens
+    ladies
+    s
+  `,
+  tag: `
+    tag
+    tagged
+    label
+    labelled
+    labeled
+    marked
+  `,
+  measuresPair: `
+    measures
+    measured
+    measuring
+    actual
+    actually
+    measure
+  `,
+  furtherName: `
+    h
+    r
+    i
+    t
+    lo
+    fr
+  `
+}

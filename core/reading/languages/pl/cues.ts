@@ -1,0 +1,102 @@
+/** Single words that tip a rule of the reader, in Polish. What each role means: cue-roles.ts. */
+import type { Cues } from '../cue-roles.ts'
+
+export const cues: Cues = {
+  // text and figures
+  shortForm: 'ok',
+  paid: `
+    kupiłam
+    kupiona
+    kupione
+    kupiony
+  `,
+  joinsPart: 'i',
+  // names
+  withOrOf: 'z',
+  whose: 'z',
+  width: `
+    szerokość
+    szer
+  `,
+  at: 'na',
+  // links
+  ofMeasure: 'z',
+  verb: `
+    jest
+    mierzy
+  `,
+  unbounded: `
+    luźne
+    luźny
+  `,
+  fitsFigure: 'pasuje',
+  // figures and their words
+  besideFigureOnly: 'wokół',
+  frontInName: 'przód',
+  backInName: 'tył',
+  leadsOn: 'do',
+  doubled: `
+    podwójnie
+    podwójony
+  `,
+  // garment and cloth
+  besideGarment: `
+    w
+    z
+    do
+  `,
+  liningName: 'podszewka',
+  ofCloth: 'z',
+  notYet: `
+    łatwo
+    być
+  `,
+  pure: `
+    czysty
+    czysta
+    czystej
+  `,
+  betweenFibres: 'i',
+  feelsLike: 'jak',
+  hem: `
+    podwinięcie
+    podwinięcia
+    dół
+  `,
+  ofTheBack: `
+    tylny
+    tylnym
+  `,
+  seamOrCentre: `
+    szew
+    szwie
+  `,
+  toLetOut: `
+    poszerzenia
+    wypuszczenia
+  `,
+  allOfIt: `
+    cało
+    calo
+  `,
+  // price
+  money: `
+    zł
+    pln
+  `,
+  extra: 'więcej',
+  letsGo: 'sprzedam',
+  postage: 'wysyłka',
+  postIncluded: 'wliczona',
+  priceName: 'cena',
+  // sizes
+  also: 'także',
+  tag: `
+    metka
+    metce
+  `,
+  measuresPair: `
+    mierzą
+    mierzone
+  `
+}

@@ -1,0 +1,37 @@
+/**
+ * Does a word have a role in one of the languages? For rules that hang on a single word: `const WITH = cue('with')`, then
+ * `WITH.test(token.text)`. The words stand in the language files (languages/cue-roles.ts lists the roles); sellers mix
+ * languages, so a word counts whatever the text's language is.
+ */
+import type { CueRole } from '../languages/cue-roles.ts'
+import { phrasesIn } from '../languages/lexicon.ts'
+import { LEXICONS, wordsOf } from './lexis.ts'
+
+export interface Cue {
+  /** Is this word, evened out as tokens are, one of them? */
+  test: (word: string) => boolean
+}
+
+/** The words of these roles in every language; gathered when first asked. */
+export function cue(...roles: CueRole[]): Cue {
+  let words: ReadonlySet<string> | null = null
+  return {
+    test: (word) => {
+      words ??= new Set(writtenAs(roles).flatMap(wordsOf))
+      return words.has(word)
+    }
+  }
+}
+
+/** Is one of these words, or of beginnings of words, anywhere in a text as it was written? */
+export function cueInside(...roles: CueRole[]): Cue {
+  let words: RegExp | null = null
+  return {
+    test: (text) => {
+      words ??= new RegExp(writtenAs(roles).join('|'), 'iu')
+      return words.test(text)
+    }
+  }
+}
+
+const writtenAs = (roles: readonly CueRole[]): string[] => LEXICONS.flatMap(({ cues }) => roles.flatMap((role) => phrasesIn(cues[role])))

@@ -90,7 +90,8 @@ interface Percent {
   value: number
   at: number
 }
-const isSign = (token: Token | undefined): boolean => token?.text === '%' || token?.text === 'percent' || token?.text === 'prozent'
+const PERCENT = cue('percent')
+const isSign = (token: Token | undefined): boolean => token !== undefined && (token.text === '%' || PERCENT.test(token.text))
 const decimalAt = (tokens: readonly Token[], at: number): number => {
   const whole = Number(tokens[at]?.text)
   const point = tokens[at - 1]

@@ -35,13 +35,14 @@ export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): 
 }
 
 const PALE = cue('paleLook')
+const DENIM = cue('denim')
 
 /** “Faded black tee”, “bleached denim”: how it is meant to look. */
 const isLook = ({ tokens, terms }: TextRead, { from, to }: Term): boolean =>
   to === from + 1 &&
   PALE.test(tokens[from]?.text ?? '') &&
   tokens[to]?.kind === 'word' &&
-  (means(termAt(terms, to), 'colour', 'kind', 'fibre') || tokens[to]?.text === 'denim')
+  (means(termAt(terms, to), 'colour', 'kind', 'fibre') || DENIM.test(tokens[to]?.text ?? ''))
 
 const POCKET: ConditionId[] = ['re-line-pocket']
 const HOLED = new Set<ConditionId>(['patch', 'darn', 'close-seam'])
@@ -50,6 +51,8 @@ const NEAR = 6
 const BESIDE = cue('beside')
 
 const INSIDE = cue('inside')
+const POCKET_WORD = cue('pocket')
+const LINING = cue('pocketLining')
 
 /** “small hole in the left pocket lining”, “pocket lining torn”, “hole inside one pocket”: the bag of a pocket, not the cloth. */
 function isOfPocket({ tokens, terms, layout }: TextRead, term: Term): boolean {
@@ -60,11 +63,11 @@ function isOfPocket({ tokens, terms, layout }: TextRead, term: Term): boolean {
   for (let at = term.to; at < term.to + NEAR && same(at); at++) {
     const text = tokens[at]?.text ?? ''
     if (BESIDE.test(text)) within = false
-    if (/^pockets?$/.test(text)) return within || /^linings?$/.test(tokens[at + 1]?.text ?? '')
+    if (POCKET_WORD.test(text)) return within || LINING.test(tokens[at + 1]?.text ?? '')
     if (means(termAt(terms, at), 'fault') && at > term.to) break
   }
   for (let at = term.from - 1; at > term.from - NEAR && at > 0 && same(at); at--)
-    if (/^linings?$/.test(tokens[at]?.text ?? '') && /^pockets?$/.test(tokens[at - 1]?.text ?? '')) return true
+    if (LINING.test(tokens[at]?.text ?? '') && POCKET_WORD.test(tokens[at - 1]?.text ?? '')) return true
   return false
 }
 

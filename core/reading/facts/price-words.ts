@@ -1,20 +1,14 @@
 /** A sum in words: “Fourteen pounds fifty”, “twenty-five quid”. */
 
-import { cue } from '../text/cues.ts'
+import { amount, cue } from '../text/cues.ts'
 import { meaning, type Terms, termAt, termsAs } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 
-const ONES = 'one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
-const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'
-const VALUE = new Map([
-  ...ONES.split(' ').map((word, index) => [word, index + 1] as const),
-  ...TENS.split(' ').map((word, index) => [word, 20 + index * 10] as const)
-])
-/** What people call the notes. */
-const NOTES = new Map([
-  ['fiver', 5],
-  ['tenner', 10]
-])
+const VALUE = amount('sum')
+const NOTES = amount('note')
+const AND = cue('and')
+const HUNDRED = cue('hundred')
+const ONE_HUNDRED = cue('oneHundred')
 /** Less is a weight, or small change. */
 const LEAST = 3
 
@@ -54,10 +48,11 @@ function sumBefore(tokens: readonly Token[], terms: Terms, end: number): { value
       from = tens
     }
   }
-  const hundred = tokens[from - 1]?.text === 'and' ? from - 2 : from - 1
-  if (tokens[hundred]?.text === 'hundred') {
+  const hundred = AND.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1
+  if (HUNDRED.test(tokens[hundred]?.text ?? '')) {
     const many = VALUE.get(tokens[hundred - 1]?.text ?? '')
-    if (many !== undefined || tokens[hundred - 1]?.text === 'a') return { value: value + (many ?? 1) * 100, from: hundred - 1 }
+    if (many !== undefined || ONE_HUNDRED.test(tokens[hundred - 1]?.text ?? ''))
+      return { value: value + (many ?? 1) * 100, from: hundred - 1 }
   }
   return value > 0 ? { value, from } : null
 }

@@ -84,7 +84,7 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
     const term = termAt(terms, near)
     if (means(term, 'price') || LETS_GO.test(tokens[near]?.text ?? '')) asked = true
     // “cost: £29” asks it, “cost £90” was paid
-    else if (means(term, 'retail') && !(tokens[near]?.text === 'cost' && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
+    else if (means(term, 'retail') && !(COSTS.test(tokens[near]?.text ?? '') && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
   }
   const next = termAt(terms, told.to)
   if (means(next, 'price')) asked = true
@@ -93,7 +93,7 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   const { currency } = told
   if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: amount.value, currency, rank: ASIDE }
   if (asked) return { amount: amount.value, currency, rank: ASKED }
-  if (EXTRA.test(tokens[told.to]?.text ?? '') || ON_TOP.test(tokens[told.from - 1]?.text ?? '') || isTagPrice(text, told.from))
+  if (EXTRA.test(tokens[told.to]?.text ?? '') || isOnTop(tokens[told.from - 1]?.text) || isTagPrice(text, told.from))
     return { amount: amount.value, currency, rank: ASIDE }
   return { amount: amount.value, currency, rank: opensPart(text, told.from) && closesPart(text, told.to) ? ALONE : PLAIN }
 }
@@ -104,12 +104,13 @@ function isFee(text: TextRead, from: number, to: number): boolean {
   for (let near = from - 1; near >= Math.max(0, from - REACH) && layout.segment[near] === layout.segment[from]; near--)
     if (means(termAt(terms, near), 'retail')) return true
   if (POST.test(tokens[to]?.text ?? '') && !isPostApart(text, to)) return true
-  return EXTRA.test(tokens[to]?.text ?? '') || ON_TOP.test(tokens[from - 1]?.text ?? '')
+  return EXTRA.test(tokens[to]?.text ?? '') || isOnTop(tokens[from - 1]?.text)
 }
 
 /** “£5 more”, “3 € extra”: on top of what is asked. */
 const EXTRA = cue('extra')
-const ON_TOP = /^(?:[+]|plus|zzgl|zuzuglich|mas|piu)$/
+const ON_TOP_WORD = cue('onTop')
+const isOnTop = (text: string | undefined): boolean => text === '+' || ON_TOP_WORD.test(text ?? '')
 const NEW = cue('whenNew')
 
 /** “NWT $128”: what it was to cost when new. */
@@ -134,6 +135,7 @@ const isPostApart = ({ tokens }: TextRead, at: number): boolean => {
 const ON_TOP_OF_IT = cue('postageApart')
 const NOT_IN_IT = cue('excluded')
 const HENCE = cue('hence')
+const COSTS = cue('costs')
 /** “paid £165, accept £40”, “lo lascio a 50 €”. */
 const LETS_GO = cue('letsGo')
 const POST_PAID = cue('postPaid')
@@ -193,7 +195,7 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
 
 const isSized = ({ terms }: TextRead, at: number): boolean => [at - 1, at - 2, at - 3].some((near) => means(termAt(terms, near), 'size'))
 
-const DOLLAR = /^(?:dollars?|bucks)$/
+const DOLLAR = cue('dollars')
 /** AU$35, C$40. */
 const DOLLAR_OF: Record<string, string> = {
   au: 'AUD',

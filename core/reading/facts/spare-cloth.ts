@@ -19,6 +19,7 @@ export const KEPT_MM = 9.525
 
 const HEM = cue('hem')
 const DEPTH = cue('deep')
+const HEM_DEPTH = cue('hemDepth')
 const BACK = cue('ofTheBack')
 const CENTRE = cue('seamOrCentre')
 const ONE_WORD = cue('backSeam')
@@ -65,7 +66,7 @@ export function isHemDepth(tokens: readonly Token[], { from, to }: Label): boole
   let deep = false
   for (let at = from; at < to; at++) {
     const word = tokens[at]?.text ?? ''
-    hem ||= HEM.test(word) || word === 'saumhohe'
+    hem ||= HEM.test(word) || HEM_DEPTH.test(word)
     deep ||= DEPTH.test(word)
   }
   return hem && deep

@@ -2,6 +2,7 @@
 import type { Made, Use } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE, type Shape } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
+import { cueInside } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, slice, type TextRead } from '../text/text.ts'
 
@@ -13,7 +14,7 @@ const OPENS: Partial<Record<PointId, Shape[]>> = {
   legOpening: ['legs', 'whole']
 }
 
-const ALL_OF_IT = /full|throughout|komplett|vollst|ganz|enti|total|interamente|completamente|volledig|helemaal|ca[łl]o|hel/i
+const ALL_OF_IT = cueInside('allOfIt')
 
 /** Construction, the first telling of each fact. */
 export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Partial<Made> {

@@ -18,29 +18,7 @@ export interface KindRead {
 /** Words after which a title speaks of something beside the garment. */
 const STOP = cue('besideGarment')
 /** Kinds that a text names in passing: top button, knit, a suit's name. */
-const PASSING = new Set([
-  'top',
-  'tops',
-  'knit',
-  'fleece',
-  'slip',
-  'crop',
-  'tank',
-  'polo',
-  'jersey',
-  'flares',
-  'suit',
-  'robe',
-  'body',
-  'vest',
-  'denims',
-  'cords',
-  'kimono',
-  'cape',
-  'shorts',
-  'tee',
-  'shirt'
-])
+const PASSING = cue('kindInPassing')
 /** In these languages the head of a compound stands first. */
 const HEAD_FIRST = new Set(['fr', 'es', 'it', 'pl'])
 const EARLY = 60
@@ -66,8 +44,9 @@ export function kindOf(title: Text | null, text: Text, names: readonly PointName
   return { kind: null, sureness: 0, made: {}, thing: false }
 }
 
+const DENIM = cue('denim')
 /** “Selvedge denim, broken in”: legs of denim are jeans. */
-const isDenim = (text: Text | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => word === 'denim') ?? false
+const isDenim = (text: Text | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => DENIM.test(word)) ?? false
 
 /** The kind for figuring when no word tells one: what its points look like. */
 export const actsAs = (kind: GarmentKind | null, names: readonly PointName[]): GarmentKind | null => {
@@ -98,7 +77,7 @@ function isPart(tokens: readonly Token[], named: Term, term: Term): boolean {
   const whole = first !== undefined && SHAPE[first] === 'whole' && (then === undefined || SHAPE[then] !== 'whole')
   return (whole && !isPassing(tokens, named)) || (isPassing(tokens, term) && !isPassing(tokens, named))
 }
-const isPassing = (tokens: readonly Token[], { from, to }: Term): boolean => to === from + 1 && PASSING.has(tokens[from]?.text ?? '')
+const isPassing = (tokens: readonly Token[], { from, to }: Term): boolean => to === from + 1 && PASSING.test(tokens[from]?.text ?? '')
 
 const stops = (tokens: readonly Token[], from: number, to: number): boolean => {
   for (let at = from; at < to; at++) {
@@ -145,6 +124,8 @@ function pastRemark(tokens: readonly Token[], at: number): number {
   return at
 }
 
+const THE = cue('the')
+
 /** Headings that name a garment: “Jacket:”, “Trousers measurements”. The figures below are of it. */
 export function sectionsOf({ tokens, terms }: Text): { from: number; kind: GarmentKind }[] {
   const sections: { from: number; kind: GarmentKind }[] = []
@@ -156,7 +137,7 @@ export function sectionsOf({ tokens, terms }: Text): { from: number; kind: Garme
       before === undefined ||
       before.kind === 'break' ||
       /^[.!?;•*|-]$/.test(before.text) ||
-      before.text === 'the' ||
+      THE.test(before.text) ||
       (before.kind === 'mark' && before.spaced)
     let at = term.to
     if (means(termAt(terms, at), 'heading', 'measures')) at = termAt(terms, at)?.to ?? at

@@ -25,6 +25,24 @@ export type CueRole =
   | 'onePart'
   /** inches, where they are told in words */
   | 'inch'
+  /** “no. 12”: a code */
+  | 'numbered'
+  /** and, in numbers told in words */
+  | 'and'
+  /** “an inch and a half” */
+  | 'half'
+  /** “half an inch” */
+  | 'article'
+  /** “a couple of inches” */
+  | 'couple'
+  /** “bottom of the sleeve”, “a couple of inches” */
+  | 'of'
+  /** the article before a name */
+  | 'the'
+  /** how words for inches begin, behind a figure */
+  | 'inchBegins'
+  /** short words for inches, behind a figure */
+  | 'inchShort'
   // names
   /** “rise with waistband”, “skirt with leather straps”: what follows is beside it */
   | 'with'
@@ -52,6 +70,14 @@ export type CueRole =
   | 'theTop'
   /** names of a letter or two that stand in runs: W: 16" H: 20" */
   | 'letterName'
+  /** “Drop 24"” on a kilt: its length */
+  | 'drop'
+  /** “from shoulder 21"” */
+  | 'from'
+  /** “when buttoned” */
+  | 'when'
+  /** “M long | 32”: a size that heads a row */
+  | 'longSize'
   // links
   /** “44 cm de cintura”: the waist of 44 */
   | 'ofMeasure'
@@ -89,6 +115,24 @@ export type CueRole =
   | 'posing'
   /** the band of a waist, or of the bottom of a jacket */
   | 'waistband'
+  /** “I measure …”: what a seller does */
+  | 'measureVerb'
+  /** “but I measure 4.75"” */
+  | 'butFirst'
+  /** “oversized on me” */
+  | 'me'
+  /** “oversized on me” */
+  | 'on'
+  /** “long on me at 61 cm” */
+  | 'atFigure'
+  /** “I would say a 10-12” */
+  | 'say'
+  /** “has balloon sleeves”: the sentence speaks of what has them */
+  | 'has'
+  /** “11" wide at the opening” */
+  | 'opening'
+  /** beginnings of words for a second one */
+  | 'secondPiece'
   // figures and their words
   /** says flat or around only beside a figure, never for a list */
   | 'besideFigureOnly'
@@ -159,6 +203,8 @@ export type CueRole =
   | 'toLetOut'
   /** beginnings and parts of words: “fully lined”, “helfodrad” */
   | 'allOfIt'
+  /** legs of denim are jeans */
+  | 'denim'
   // price
   /** behind it “+ 3.40” is postage, no cloth to spare */
   | 'money'
@@ -192,6 +238,12 @@ export type CueRole =
   | 'weight'
   /** in the name of a page’s property: no measure of the garment */
   | 'otherProperty'
+  /** “cost: £29” asks it, “cost £90” was paid */
+  | 'costs'
+  /** “a hundred and ten pounds” */
+  | 'hundred'
+  /** “a hundred” */
+  | 'oneHundred'
   // sizes
   /** “size small (also have medium)”: what a title offers besides */
   | 'also'
@@ -203,6 +255,25 @@ export type CueRole =
   | 'measuresPair'
   /** behind W and L: then they are measures in a list */
   | 'furtherName'
+  /** “size 34 waist”, “waist 34 L 32” */
+  | 'waistOfSize'
 
 /** The words of a role, one a line. */
 export type Cues = Partial<Record<CueRole, Phrases>>
+
+/** Words that stand for an amount, by where they are read; numbers before a unit are `numbers` (see lexicon.ts). */
+export type AmountRole =
+  /** “an inch”, “two inches” of cloth to spare */
+  | 'inches'
+  /** “three quarters”: how many of the part that follows */
+  | 'parts'
+  /** “a quarter”: how much of the whole */
+  | 'part'
+  /** “First one is …. Second is …” */
+  | 'place'
+  /** “fourteen pounds fifty”: a sum in words */
+  | 'sum'
+  /** what people call the notes */
+  | 'note'
+
+export type Amounts = Partial<Record<AmountRole, Record<string, number>>>

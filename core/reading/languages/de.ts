@@ -1,7 +1,7 @@
 /** German, as private sellers write it. */
 import { asides } from './de/asides.ts'
 import { cloth } from './de/cloth.ts'
-import { cues } from './de/cues.ts'
+import { amounts, cues } from './de/cues.ts'
 import { garments } from './de/garments.ts'
 import { measures } from './de/measures.ts'
 import { words } from './de/words.ts'
@@ -82,5 +82,6 @@ export const de: Lexicon = {
   words: { ...asides, ...words },
   ...garments,
   ...cloth,
-  cues
+  cues,
+  amounts
 }

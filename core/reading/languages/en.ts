@@ -1,7 +1,7 @@
 /** English, as private sellers on both sides of the Atlantic write it. */
 import { asides } from './en/asides.ts'
 import { cloth } from './en/cloth.ts'
-import { cues } from './en/cues.ts'
+import { amounts, cues } from './en/cues.ts'
 import { garments } from './en/garments.ts'
 import { measures } from './en/measures.ts'
 import { words } from './en/words.ts'
@@ -100,5 +100,6 @@ export const en: Lexicon = {
   words: { ...asides, ...words },
   ...garments,
   ...cloth,
-  cues
+  cues,
+  amounts
 }

@@ -1,7 +1,7 @@
 /** Spanish, as private sellers write it. */
 import { asides } from './es/asides.ts'
 import { cloth } from './es/cloth.ts'
-import { cues } from './es/cues.ts'
+import { amounts, cues } from './es/cues.ts'
 import { garments } from './es/garments.ts'
 import { measures } from './es/measures.ts'
 import { words } from './es/words.ts'
@@ -71,5 +71,6 @@ export const es: Lexicon = {
   words: { ...asides, ...words },
   ...garments,
   ...cloth,
-  cues
+  cues,
+  amounts
 }

@@ -1,7 +1,7 @@
 /** French, as private sellers write it. */
 import { asides } from './fr/asides.ts'
 import { cloth } from './fr/cloth.ts'
-import { cues } from './fr/cues.ts'
+import { amounts, cues } from './fr/cues.ts'
 import { garments } from './fr/garments.ts'
 import { measures } from './fr/measures.ts'
 import { words } from './fr/words.ts'
@@ -79,5 +79,6 @@ export const fr: Lexicon = {
   words: { ...asides, ...words },
   ...garments,
   ...cloth,
-  cues
+  cues,
+  amounts
 }

@@ -1,7 +1,7 @@
 /** Italian, as private sellers write it. */
 import { asides } from './it/asides.ts'
 import { cloth } from './it/cloth.ts'
-import { cues } from './it/cues.ts'
+import { amounts, cues } from './it/cues.ts'
 import { garments } from './it/garments.ts'
 import { measures } from './it/measures.ts'
 import { words } from './it/words.ts'
@@ -70,5 +70,6 @@ export const it: Lexicon = {
   words: { ...asides, ...words },
   ...garments,
   ...cloth,
-  cues
+  cues,
+  amounts
 }

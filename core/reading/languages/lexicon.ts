@@ -5,7 +5,7 @@
 import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
-import type { Cues } from './cue-roles.ts'
+import type { Amounts, Cues } from './cue-roles.ts'
 
 /** Phrases of one meaning, one a line; a single one may stand in quotes. */
 export type Phrases = string
@@ -177,6 +177,8 @@ export interface Lexicon {
   colours: Record<string, Phrases>
   /** Single words that tip a rule. */
   cues: Cues
+  /** Words of amounts, by where they are read. */
+  amounts?: Amounts
   /** Currency words and signs by ISO 4217 code, beside £, € and $. */
   currencies: Record<string, Phrases>
 }

@@ -3,7 +3,7 @@
 import type { Lexicon } from './lexicon.ts'
 import { asides } from './nl/asides.ts'
 import { cloth } from './nl/cloth.ts'
-import { cues } from './nl/cues.ts'
+import { amounts, cues } from './nl/cues.ts'
 import { garments } from './nl/garments.ts'
 import { measures } from './nl/measures.ts'
 import { words } from './nl/words.ts'
@@ -71,5 +71,6 @@ export const nl: Lexicon = {
   words: { ...asides, ...words },
   ...garments,
   ...cloth,
-  cues
+  cues,
+  amounts
 }

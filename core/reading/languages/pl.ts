@@ -3,7 +3,7 @@
 import type { Lexicon } from './lexicon.ts'
 import { asides } from './pl/asides.ts'
 import { cloth } from './pl/cloth.ts'
-import { cues } from './pl/cues.ts'
+import { amounts, cues } from './pl/cues.ts'
 import { garments } from './pl/garments.ts'
 import { measures } from './pl/measures.ts'
 import { words } from './pl/words.ts'
@@ -77,5 +77,6 @@ export const pl: Lexicon = {
   words: { ...asides, ...words },
   ...garments,
   ...cloth,
-  cues
+  cues,
+  amounts
 }

@@ -3,7 +3,7 @@
 import type { Lexicon } from './lexicon.ts'
 import { asides } from './sv/asides.ts'
 import { cloth } from './sv/cloth.ts'
-import { cues } from './sv/cues.ts'
+import { amounts, cues } from './sv/cues.ts'
 import { garments } from './sv/garments.ts'
 import { measures } from './sv/measures.ts'
 import { words } from './sv/words.ts'
@@ -80,5 +80,6 @@ export const sv: Lexicon = {
   words: { ...asides, ...words },
   ...garments,
   ...cloth,
-  cues
+  cues,
+  amounts
 }

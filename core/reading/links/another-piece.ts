@@ -1,28 +1,34 @@
 /** Figures of another piece in the same text: the second of a pair, what is worn with it in the picture. */
 import type { GarmentKind } from '../../ids/kinds.ts'
+import { amount, cue, cueInside, cuePattern } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import type { Link } from './link.ts'
 
-const FIRST = 'first 1st erste erster erstes premier premiere primer primera primo prima eerste pierwsza pierwszy forsta 1'
-const SECOND = 'second 2nd zweite zweiter zweites deuxieme seconde segunda segundo secondo seconda tweede druga drugi andra 2'
-const PLACE = new Map([...FIRST.split(' ').map((word) => [word, 1] as const), ...SECOND.split(' ').map((word) => [word, 2] as const)])
+const PLACE = amount('place')
+const THE = cue('the')
+const NUMBERED = cue('numbered')
 
 /** A quick look: most texts speak of no second. */
-const MAYBE = /second|2nd|zweit|deuxi|segund|tweede|drug|andra|#2|no\.? 2/i
+const SECOND = cueInside('secondPiece')
+const SECOND_SIGN = new RegExp(`#2|(?:${cuePattern('numbered')})\\.? 2`, 'i')
 
 /** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
 export function secondPieceAt(tokens: readonly Token[], original: string): number {
-  if (!MAYBE.test(original)) return tokens.length
+  if (!SECOND.test(original) && !SECOND_SIGN.test(original)) return tokens.length
   let first = false
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
-    const place = PLACE.get(token.text)
-    if (place === undefined) continue
     const number = token.kind === 'digits'
-    const start = number || tokens[at - 1]?.text === 'the' ? at - 1 : at
-    if (!begins(tokens, start) || (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && tokens[at - 1]?.text !== 'no')) continue
+    const place = number && token.text.length === 1 ? Number(token.text) : PLACE.get(token.text)
+    if (place !== 1 && place !== 2) continue
+    const start = number || THE.test(tokens[at - 1]?.text ?? '') ? at - 1 : at
+    if (
+      !begins(tokens, start) ||
+      (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && !NUMBERED.test(tokens[at - 1]?.text ?? ''))
+    )
+      continue
     if (place === 1) first = true
     else if (first) return start
   }

@@ -139,11 +139,13 @@ function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope
   return scopes
 }
 
+const MEASURE = cue('measureVerb')
+const BUT = cue('butFirst')
 /** “I measure with the garment zipped”: what the seller does, not how large they are. */
 const measuresCloth = (tokens: readonly Token[], { to }: Term): boolean =>
-  tokens[to - 1]?.text === 'measure' &&
+  MEASURE.test(tokens[to - 1]?.text ?? '') &&
   tokens[to - 2]?.text === 'i' &&
-  (tokens[to]?.kind === 'word' || tokens[to - 3]?.text === 'but' || Number(tokens[to]?.text) < LEAST_BODY)
+  (tokens[to]?.kind === 'word' || BUT.test(tokens[to - 3]?.text ?? '') || Number(tokens[to]?.text) < LEAST_BODY)
 /** “but I measure 4.75"”: no height and no girth of a body, in inches or cm. */
 const LEAST_BODY = 20
 
@@ -155,11 +157,15 @@ const POSING = cue('posing')
 const isDoing = (tokens: readonly Token[], { to }: Term): boolean =>
   I_AM.test(tokens[to - 1]?.text ?? '') && /^[a-z]{2,}ing$/.test(tokens[to]?.text ?? '') && !POSING.test(tokens[to]?.text ?? '')
 
+const ME = cue('me')
+const ON = cue('on')
+const AT = cue('atFigure')
 /** “oversized on me”: how it falls on somebody, and no list of a body. */
-const isOnMe = (tokens: readonly Token[], { to }: Term): boolean => tokens[to - 1]?.text === 'me' && tokens[to - 2]?.text === 'on'
+const isOnMe = (tokens: readonly Token[], { to }: Term): boolean =>
+  ME.test(tokens[to - 1]?.text ?? '') && ON.test(tokens[to - 2]?.text ?? '')
 /** “sleeves are long on me at 61 cm”: the figure is of the garment. */
 const isAtOnMe = (tokens: readonly Token[], term: Term): boolean =>
-  isOnMe(tokens, term) && tokens[term.to]?.text === 'at' && tokens[term.to + 1]?.kind === 'digits'
+  isOnMe(tokens, term) && AT.test(tokens[term.to]?.text ?? '') && tokens[term.to + 1]?.kind === 'digits'
 
 /** Inside brackets a remark ends with them. */
 function closingBracket(tokens: readonly Token[], from: number): number {
@@ -227,10 +233,11 @@ function endOfModel(tokens: readonly Token[], terms: Terms, layout: Layout, term
   return endOf(layout.line, term.from)
 }
 
+const SAY = cue('say')
 /** Words of advice without a figure and without a name that the colon belongs to. */
 function isSaid(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
   // “I would say a 10-12: the bust is …”: the figures are a size
-  const sized = tokens[from - 1]?.text === 'say'
+  const sized = SAY.test(tokens[from - 1]?.text ?? '')
   for (let at = from; at < to; at++)
     if (sized && /^(?:digits|mark)$/.test(tokens[at]?.kind ?? '')) continue
     else if (tokens[at]?.kind !== 'word' || means(termAt(terms, at), 'point', 'size', 'heading', 'model')) return false

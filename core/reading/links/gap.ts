@@ -49,6 +49,7 @@ const SMALL: Parameters<typeof meansAny>[1] = [
   'half'
 ]
 
+const MEASURE = cue('measureVerb')
 const LEADS_TO_NAME = cue('leadsToName')
 
 /** What it costs that a figure belongs to a name: what stands between them. */
@@ -96,7 +97,7 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
     if (token.kind === 'word' && token.text === 'x') cost += 0.3
     else if (!term) cost += 0.5
     else if (means(term, 'and')) cost += before ? 0.45 : 0.3
-    else if (means(term, 'measures') || tokens[term.to - 1]?.text === 'measure') cost += before ? 0 : 0.6
+    else if (means(term, 'measures') || MEASURE.test(tokens[term.to - 1]?.text ?? '')) cost += before ? 0 : 0.6
     // 18 inches from the shoulder: where it starts, unless both ends are named
     else if (!before && means(term, 'from') && label.to - label.from < 3 && !OF.test(token.text)) cost += 0.8
     else if (!before && at === from && means(term, 'light') && LEADS_TO_NAME.test(token.text)) cost -= 0.1

@@ -1,11 +1,14 @@
 /** “21" across the chest, the same at the waist”: a figure told of a second name without being written again. */
 import type { Label } from '../names/label.ts'
+import { cue, cueInside } from '../text/cues.ts'
 import { means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import type { Link } from './link.ts'
 
 /** A quick look: most texts say it nowhere. */
-const MAYBE = /\bsame (?:at|for|across|around|on|in)\b/i
+const SAID = cueInside('same')
+const SAME = cue('same')
+const SAME_AT = cue('sameAt')
 const FURTHEST = 4
 
 /** Girths that the figure before them holds for too. `links`: what is linked, in order of its figures. */
@@ -16,7 +19,7 @@ export function sameThere(
   labels: readonly Label[],
   links: readonly Link[]
 ): Link[] {
-  if (!MAYBE.test(original)) return []
+  if (!SAID.test(original)) return []
   const taken = new Set(links.map(({ label }) => label))
   return labels.flatMap((label) => {
     if (label.role !== 'point' || label.points.length !== 1 || taken.has(label) || !isSame(tokens, terms, label.from)) return []
@@ -29,7 +32,7 @@ export function sameThere(
 /** “the same at the hip”. */
 function isSame(tokens: readonly Token[], terms: Terms, from: number): boolean {
   for (let at = from - 1; at >= from - FURTHEST; at--) {
-    if (tokens[at]?.text === 'same') return at < from - 1
+    if (SAME.test(tokens[at]?.text ?? '')) return at < from - 1 && SAME_AT.test(tokens[at + 1]?.text ?? '')
     if (!means(termAt(terms, at), 'light', 'basis')) return false
   }
   return false

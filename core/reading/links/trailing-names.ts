@@ -48,15 +48,17 @@ function sleevesBefore(tokens: readonly Token[], labels: readonly Label[], index
 }
 /** “The balloon sleeves”: so many words before the name at the most. */
 const OPENING = 2
+const HAS = cue('has')
 /** “with balloon sleeves”, “has balloon sleeves”: the sentence speaks of what has them. */
-const hasThem = (word: string): boolean => word === 'has' || WITH.test(word)
+const hasThem = (word: string): boolean => HAS.test(word) || WITH.test(word)
 
+const OPENING_WORD = cue('opening')
 /** Wide at the cuff, the wrist, the hem, the opening. */
 function isWideAtEnd(tokens: readonly Token[], terms: Terms, at: number): boolean {
   if (!WIDE.test(tokens[at]?.text ?? '')) return false
   for (let near = at + 1; near < at + 5 && tokens[near]?.kind === 'word'; near++) {
     const landmark = meaning(termAt(terms, near), 'landmark')?.landmark
-    if (tokens[near]?.text === 'opening' || landmark === 'cuff' || landmark === 'hem') return true
+    if (OPENING_WORD.test(tokens[near]?.text ?? '') || landmark === 'cuff' || landmark === 'hem') return true
     if (!means(termAt(terms, near), 'light')) return false
   }
   return false

@@ -35,15 +35,11 @@ export interface Words {
   across: boolean
 }
 const ACROSS = cue('girthOrWidth')
+const FRONT = cue('frontInName')
+const BACK = cue('backInName')
 /** A side told inside a name. */
-const IN_NAME = new Map<string, Qualifier>([
-  ...'front vorne vorn vordere devant avant delantero delantera delante frontal davanti anteriore voor voorkant przod fram'
-    .split(' ')
-    .map((word) => [word, 'front'] as const),
-  ...'back rear hinten hintere dos arriere espalda trasero trasera dietro posteriore achter achterkant tyl bak'
-    .split(' ')
-    .map((word) => [word, 'back'] as const)
-])
+const sideInName = (word: string | undefined): Qualifier | undefined =>
+  word === undefined ? undefined : FRONT.test(word) ? 'front' : BACK.test(word) ? 'back' : undefined
 
 const WIDE = cue('wide')
 const NARROW = new Set<PointName>(['legOpening', 'cuff', 'cuffEdge', 'thigh', 'knee', 'calf', 'bicep', 'elbow'])
@@ -121,13 +117,13 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
       }
       if (!means(term, 'point')) for (const one of QUALIFIERS) if (means(term, one)) list.push(one)
       // “length (front point)”
-      if (means(term, 'landmark') && IN_NAME.get(tokens[term.from]?.text ?? '') === 'front') list.push('front')
+      if (means(term, 'landmark') && sideInName(tokens[term.from]?.text) === 'front') list.push('front')
     }
     const { label, quantity } = link
     for (let at = label.from; at < label.to; at++) {
       const term = termAt(terms, at)
       if (term && term.from === at && !means(term, 'point')) take(inside)(term)
-      const side = link.again ? undefined : IN_NAME.get(tokens[at]?.text ?? '')
+      const side = link.again ? undefined : sideInName(tokens[at]?.text)
       if (side) inside.push(side)
     }
     if (link.before && !link.again) besideName(tokens, terms, label.to, quantity.from, take(inside))

@@ -3,6 +3,7 @@ import type { GarmentKind } from '../../ids/kinds.ts'
 import { SHAPE } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import { means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import type { Label } from './label.ts'
@@ -13,6 +14,8 @@ export const BACK = 'back'
 export const DROP = 'drop'
 export const SHORTEST_DROP_IN = 10
 
+const DROPS = cue('drop')
+
 /** The word alone before its figure, where a part of a list begins. Linear. */
 export function backNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
   const found: Label[] = []
@@ -22,7 +25,7 @@ export function backNames(tokens: readonly Token[], terms: Terms, quantities: re
     let at = from - 1
     for (let marks = 0; marks < 2 && /^[:=/>→⇒-]$/.test(tokens[at]?.text ?? ''); marks++) at--
     const term = termAt(terms, at)
-    const drop = tokens[at]?.text === DROP && term?.from === at
+    const drop = DROPS.test(tokens[at]?.text ?? '') && term?.from === at
     if (!term || term.to !== at + 1 || !(drop || (means(term, 'back') && !means(term, 'point', 'detail')))) continue
     const before = tokens[term.from - 1]
     const begins = before === undefined || before.kind === 'break' || /^[,;/.•·*|)]$/.test(before.text) || ends.has(term.from)

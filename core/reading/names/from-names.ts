@@ -8,6 +8,7 @@ import { STARTS_FROM } from './from-landmark.ts'
 import type { Label } from './label.ts'
 
 const THE_TOP = cue('theTop')
+const FROM = cue('from')
 
 /** At the beginning of a line or of a part of a list. Linear. */
 export function fromNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
@@ -22,7 +23,7 @@ export function fromNames(tokens: readonly Token[], terms: Terms, quantities: re
     if (!place || point === undefined) continue
     at = place.from - 1
     if (THE_TOP.test(tokens[at]?.text ?? '')) at--
-    if (tokens[at]?.text !== 'from') continue
+    if (!FROM.test(tokens[at]?.text ?? '')) continue
     const before = tokens[at - 1]
     if (before === undefined || before.kind === 'break' || /^[,;.•·*|>-]$/.test(before.text))
       found.push({ from: at, to: place.to, role: 'point', points: [point], basis: null, weak: false, letter: null })

@@ -33,10 +33,11 @@ function isWithIt(tokens: readonly Token[], terms: Terms, { from }: Term): boole
 }
 const LENGTHS_WITH = new Set<PointName>(['length', 'outseam', 'inseam', 'rise', 'frontRise', 'backRise', 'skirtLength', 'legLength'])
 
+const THE = cue('the')
 /** “Chest across (1" below armhole): 22"”: in brackets, behind a figure of its own, a name says where. */
 function isPlaceInBracket(tokens: readonly Token[], terms: Terms, { from }: Term): boolean {
   let at = from - 1
-  while (at > from - 3 && tokens[at]?.text === 'the') at--
+  while (at > from - 3 && THE.test(tokens[at]?.text ?? '')) at--
   if (!means(termAt(terms, at), 'position')) return false
   for (at--; at > from - 7; at--) {
     const token = tokens[at]
@@ -53,10 +54,11 @@ const isElasticIn = (tokens: readonly Token[], terms: Terms, term: Term): boolea
   meaning(termAt(terms, term.from - 2), 'point') !== undefined
 
 const CLOSED = cue('closed')
+const WHEN = cue('when')
 
 /** “The collar is 14" round when buttoned”: it says how the name before was taken. */
 function isOfNameBefore(tokens: readonly Token[], terms: Terms, { from, to }: Term): boolean {
-  if (!CLOSED.test(tokens[to - 1]?.text ?? '') || tokens[to - 2]?.text !== 'when') return false
+  if (!CLOSED.test(tokens[to - 1]?.text ?? '') || !WHEN.test(tokens[to - 2]?.text ?? '')) return false
   for (let at = from - 1; at > from - REACH && tokens[at] && tokens[at]?.kind !== 'break' && !endsSentence(tokens, at); at--) {
     const name = meaning(termAt(terms, at), 'point')?.point
     if (name !== undefined) return name !== 'chest'
@@ -69,9 +71,10 @@ const REACH = 14
 const isWithout = (tokens: readonly Token[], at: number): boolean =>
   tokens[at - 1]?.text === 'o' && tokens[at - 2]?.text === '/' && tokens[at - 3]?.text === 'w'
 
+const LONG = cue('longSize')
 /** “M long | 32 | 34”: the size that heads a row. */
 const isLongSize = (tokens: readonly Token[], { from, to }: Term): boolean =>
-  tokens[from]?.text === 'long' &&
+  LONG.test(tokens[from]?.text ?? '') &&
   tokens[to]?.text === '|' &&
   LETTER.test(tokens[from - 1]?.text ?? '') &&
   (from < 2 || tokens[from - 2]?.kind === 'break')

@@ -2,12 +2,13 @@
 
 import type { PointName } from '../languages/lexicon.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import type { Lexis } from '../text/lexis.ts'
 import { meaning, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import type { Label } from './label.ts'
 
-const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh', 'il', 'ol'])
+const LETTERS = cue('letterName')
 const GAP = 8
 /** On one line names in full may stand between: “B 38 / W open / SHDR 15 / L 20”. */
 const GAP_IN_LINE = 16
@@ -81,7 +82,7 @@ function letterBefore(tokens: readonly Token[], one: Quantity, own: Lexis['lette
   let at = one.from - 1
   if (/^[:=./-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
   const word = tokens[at]
-  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || own[word.text])) return null
+  if (word?.kind !== 'word' || !(LETTERS.test(word.text) || own[word.text])) return null
   const glued = tokens[at - 1]
   if (glued && !word.spaced && (glued.kind === 'word' || glued.kind === 'digits' || glued.text === "'")) return null
   return letterLabel(at, word.text, own[word.text])
@@ -89,7 +90,7 @@ function letterBefore(tokens: readonly Token[], one: Quantity, own: Lexis['lette
 
 function letterAfter(tokens: readonly Token[], one: Quantity, own: Lexis['letters']): Label | null {
   const word = tokens[one.to]
-  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || own[word.text])) return null
+  if (word?.kind !== 'word' || !(LETTERS.test(word.text) || own[word.text])) return null
   // 20" W x 28" L: a letter that stands off its figure must end there
   const next = tokens[one.to + 1]
   if (word.spaced && !(next === undefined || next.kind === 'break' || next.text === 'x' || /^[,;/|]$/.test(next.text))) return null

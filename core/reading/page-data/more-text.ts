@@ -1,6 +1,7 @@
 /** What the page's data and its title tell that its text does not: measurements, and the description where the text is poorer. */
 import { SHAPE } from '../../ids/kinds.ts'
 import type { ListingText, Reading } from '../reading.ts'
+import { cuePattern } from '../text/cues.ts'
 import type { StructuredRead } from './structured.ts'
 
 const letters = (text: string): string =>
@@ -11,7 +12,7 @@ const letters = (text: string): string =>
 const key = ({ point, size }: Reading['measures'][number]): string => `${size ?? ''}/${point}`
 
 /** A figure with a unit beside it, or a mark of inches: without one a title tells a size, no measure (`tellsMeasures`). */
-const MEASURED = /\d ?(?:["”“″]|''|’’|cm|mm|in|pol|pul|pou|po\b|zoll|duim|cal|tum)/i
+const MEASURED = new RegExp(`\\d ?(?:["”“″]|''|’’|cm|mm|in|${cuePattern('inchBegins')}|(?:${cuePattern('inchShort')})\\b)`, 'i')
 
 /** The lines to read behind the text; '' where it tells all that they do. `read` reads a text of this listing. */
 export function moreText(

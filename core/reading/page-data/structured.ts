@@ -1,4 +1,6 @@
 /** Structured data of the page (schema.org in JSON-LD, marked-up items, meta properties): the product that the page is about. */
+
+import { cueInside } from '../text/cues.ts'
 import { type Bag, held, isBag, lastName, listed, wordsIn } from './bag.ts'
 import { jsonBlock } from './json-block.ts'
 import { offersOf, priceOf, sizeWords, variantsOf } from './offers.ts'
@@ -107,10 +109,11 @@ function measuresUnder(node: Bag, graph: Graph): string[] {
   ]
 }
 
+const OTHER_PROPERTY = cueInside('otherProperty')
 /** A free property with a figure and a unit of length; one called a size is of the label. */
 const isMeasured = (property: unknown): boolean =>
   isBag(property) &&
-  !/size|weight|parcel|package/i.test(wordsIn(held(property, 'name')) ?? '') &&
+  !OTHER_PROPERTY.test(wordsIn(held(property, 'name')) ?? '') &&
   (held(property, 'unitCode') !== undefined ||
     held(property, 'unitText') !== undefined ||
     /\d\s*(?:cm|mm|in|inch|inches|["″”])\s*$/i.test(wordsIn(held(property, 'value')) ?? ''))

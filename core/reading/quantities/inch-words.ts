@@ -1,4 +1,6 @@
 /** “an inch and a half left to let out”: inches in words, read only where cloth to spare is told (in prose they are anything). */
+
+import { amount, cue } from '../text/cues.ts'
 import { means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 
@@ -17,15 +19,23 @@ export function inchWordsAt(tokens: readonly Token[], terms: Terms, at: number):
 }
 
 const word = (tokens: readonly Token[], at: number): string => (tokens[at]?.kind === 'word' ? (tokens[at]?.text ?? '') : '')
-const INCH = /^inch(?:es)?$/
-const NUMBERS: Record<string, number> = { a: 1, an: 1, another: 1, one: 1, two: 2, three: 3, four: 4 }
+const INCH = cue('inch')
+const NUMBERS = amount('inches')
+const ARTICLE = cue('article')
+const AND = cue('and')
+const COUPLE = cue('couple')
+const HALF = cue('half')
+const OF = cue('of')
+
+/** May inches told in words begin with this word? */
+export const mayBeginInches = (word: string): boolean => NUMBERS.get(word) !== undefined || HALF.test(word)
 
 function wordsAt(tokens: readonly Token[], at: number): { value: number; to: number } | null {
   const first = word(tokens, at)
-  if (first === 'half' && /^an?$/.test(word(tokens, at + 1)) && INCH.test(word(tokens, at + 2))) return { value: 0.5, to: at + 3 }
-  const couple = first === 'a' && word(tokens, at + 1) === 'couple' ? (word(tokens, at + 2) === 'of' ? 3 : 2) : 0
+  if (HALF.test(first) && ARTICLE.test(word(tokens, at + 1)) && INCH.test(word(tokens, at + 2))) return { value: 0.5, to: at + 3 }
+  const couple = first === 'a' && COUPLE.test(word(tokens, at + 1)) ? (OF.test(word(tokens, at + 2)) ? 3 : 2) : 0
   if (couple > 0) return INCH.test(word(tokens, at + couple)) ? { value: 2, to: at + couple + 1 } : null
-  const whole = NUMBERS[first]
+  const whole = NUMBERS.get(first)
   if (whole === undefined) return null
   // one and a half inches
   if (isHalf(tokens, at + 1) && INCH.test(word(tokens, at + 4))) return { value: whole + 0.5, to: at + 5 }
@@ -35,4 +45,4 @@ function wordsAt(tokens: readonly Token[], at: number): { value: number; to: num
 }
 
 const isHalf = (tokens: readonly Token[], at: number): boolean =>
-  word(tokens, at) === 'and' && word(tokens, at + 1) === 'a' && word(tokens, at + 2) === 'half'
+  AND.test(word(tokens, at)) && word(tokens, at + 1) === 'a' && HALF.test(word(tokens, at + 2))

@@ -31,6 +31,7 @@ export const PAID = cue('paid')
 const AFTER = new Set(['%', '°', '£', '€', '$', '¥'])
 const SHORTHAND = cue('shorthand')
 
+const NUMBERED = cue('numbered')
 const BEFORE_YEAR = cue('beforeYear')
 
 /** Is the number at tokens from..to none of a length? `unit`: a unit of length was found after it. */
@@ -47,7 +48,8 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
     if (before.text === '.' && isDigits(tokens[from - 2]) && !before.spaced) return true
   }
   if (before && CURRENCY_MARKS.has(before.text)) return true
-  if (before?.text === 'no' || (before?.text === '.' && tokens[from - 2]?.text === 'no') || before?.text === '№') return true
+  const sign = before?.text === '.' ? tokens[from - 2] : before
+  if (NUMBERED.test(sign?.text ?? '') || before?.text === '№') return true
   if (before && BEFORE_YEAR.test(before.text) && value >= 1900 && value <= 2035) return true
   if (unit) return false
   if (PAID.test(before?.text ?? '')) return true

@@ -2,7 +2,7 @@
 import type { LengthUnit } from '../../length.ts'
 import { meaning, means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
-import { inchWordsAt } from './inch-words.ts'
+import { inchWordsAt, mayBeginInches } from './inch-words.ts'
 import { inIsUnit, isNoLength } from './not-a-length.ts'
 import { type NumberProblem, numberAt, partInWords } from './numbers.ts'
 
@@ -110,10 +110,8 @@ function inWords(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<str
   return make(at, next.to, value, unit.unit)
 }
 
-const INCHES_BEGIN = new Set(['a', 'an', 'another', 'one', 'two', 'three', 'four', 'half'])
-
 function inchesInWords(tokens: readonly Token[], terms: Terms, at: number): Quantity | null {
-  const found = INCHES_BEGIN.has(tokens[at]?.text ?? '') ? inchWordsAt(tokens, terms, at) : null
+  const found = mayBeginInches(tokens[at]?.text ?? '') ? inchWordsAt(tokens, terms, at) : null
   return found && make(at, found.to, found.value, 'in')
 }
 

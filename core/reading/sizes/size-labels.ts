@@ -19,6 +19,7 @@ export interface SizeLabels {
 const BY_CAPITALS = new Set(['it', 'de', 'us', 'int', 'au'])
 
 const ALSO = cue('also')
+const WAIST_WORD = cue('waistOfSize')
 
 /** Size labels, left to right, each once. Linear. */
 export function sizeLabelsOf(around: Around): SizeLabels {
@@ -36,7 +37,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     if (token.kind === 'break' || token.kind === 'mark' || token.kind === 'fraction') continue
     const quantity = byFrom.get(at)
     if (quantity && found.taken.has(quantity)) continue
-    const pair = quantity || token.text === 'w' || token.text === 'waist' ? pairAt(around, byFrom, at) : null
+    const pair = quantity || token.text === 'w' || WAIST_WORD.test(token.text) ? pairAt(around, byFrom, at) : null
     if (pair) {
       if (pair.measured) found.pairs.push([pair.waist, pair.leg])
       else add(`W${pair.waist.value} L${pair.leg.value}`, pair.waist, pair.leg)
@@ -151,7 +152,7 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
   const { tokens, terms } = around
   const said = tokens.slice(word, from).map(({ text }) => text)
   const tag = said.some((text) => TAG.test(text))
-  const waist = said.includes('waist')
+  const waist = said.some((text) => WAIST_WORD.test(text))
   let at = from
   for (let steps = 0; steps < 6; steps++, at++) {
     const token = tokens[at]

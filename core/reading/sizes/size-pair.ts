@@ -23,6 +23,8 @@ export const LEG = { least: 24, most: 40 }
 export const within = (value: number, { least, most }: { least: number; most: number }) =>
   Number.isInteger(value) && value >= least && value <= most
 
+const WAIST_WORD = cue('waistOfSize')
+
 const wordAt = (tokens: readonly Token[], index: number): string | undefined =>
   tokens[index]?.kind === 'word' ? tokens[index]?.text : undefined
 
@@ -30,7 +32,7 @@ const wordAt = (tokens: readonly Token[], index: number): string | undefined =>
 export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number) {
   const { tokens } = around
   // W32 L34, W 32 / L 34, Waist 32 L 34
-  if (wordAt(tokens, at) === 'w' || (wordAt(tokens, at) === 'waist' && around.legs)) {
+  if (wordAt(tokens, at) === 'w' || (WAIST_WORD.test(wordAt(tokens, at) ?? '') && around.legs)) {
     const waist = byFrom.get(at + 1)
     if (!waist || waist.unit !== null || !within(waist.value, WAIST)) return null
     let next = waist.to

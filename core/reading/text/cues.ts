@@ -3,7 +3,7 @@
  * `WITH.test(token.text)`. The words stand in the language files (languages/cue-roles.ts lists the roles); sellers mix
  * languages, so a word counts whatever the text's language is.
  */
-import type { CueRole } from '../languages/cue-roles.ts'
+import type { AmountRole, CueRole } from '../languages/cue-roles.ts'
 import { phrasesIn } from '../languages/lexicon.ts'
 import { LEXICONS, wordsOf } from './lexis.ts'
 
@@ -28,10 +28,33 @@ export function cueInside(...roles: CueRole[]): Cue {
   let words: RegExp | null = null
   return {
     test: (text) => {
-      words ??= new RegExp(writtenAs(roles).join('|'), 'iu')
+      words ??= new RegExp(cuePattern(...roles), 'iu')
       return words.test(text)
     }
   }
 }
 
+/** The words of these roles as they are written, as alternatives of a regular expression. */
+export const cuePattern = (...roles: CueRole[]): string => writtenAs(roles).join('|')
+
 const writtenAs = (roles: readonly CueRole[]): string[] => LEXICONS.flatMap(({ cues }) => roles.flatMap((role) => phrasesIn(cues[role])))
+
+export interface Amount {
+  /** What this word, evened out as tokens are, stands for; undefined where for nothing. */
+  get: (word: string) => number | undefined
+}
+
+/** The amounts that words stand for in this role, in every language. */
+export function amount(role: AmountRole): Amount {
+  let known: ReadonlyMap<string, number> | null = null
+  return {
+    get: (word) => {
+      known ??= new Map(
+        LEXICONS.flatMap(({ amounts }) =>
+          Object.entries(amounts?.[role] ?? {}).flatMap(([written, value]) => wordsOf(written).map((one) => [one, value] as const))
+        )
+      )
+      return known.get(word)
+    }
+  }
+}

@@ -181,6 +181,7 @@ function pairMeaning(a: Landmark, b: Landmark): Meaning {
   return its
 }
 
+const OF = cue('of')
 const STEPPED: WordRole[] = ['light', 'front', 'back', 'from']
 const FURTHEST = 5
 
@@ -233,7 +234,7 @@ function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: 
       const further = after && means(after, 'light') ? list[index + 2] : undefined
       const named = meaning(further, 'landmark')
       const glued = further && after && gapless(tokens, term.to, after.from) && gapless(tokens, after.to, further.from)
-      if (named && glued && tokens[after.from]?.text === 'of') return { landmark: named.landmark, index: index + 2 }
+      if (named && glued && OF.test(tokens[after.from]?.text ?? '')) return { landmark: named.landmark, index: index + 2 }
       return { landmark: landmark.landmark, index }
     }
     if (!STEPPED.some((role) => means(term, role)) && !(!seenTo && landmark)) return null

@@ -1,5 +1,5 @@
-/** Single words that tip a rule of the reader, in German. What each role means: cue-roles.ts. */
-import type { Cues } from '../cue-roles.ts'
+/** Single words that tip a rule of the reader, in German, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
   // text and figures
@@ -19,6 +19,7 @@ export const cues: Cues = {
     ein
     eine
   `,
+  inchBegins: 'zoll',
   // names
   with: 'mit',
   counted: `
@@ -59,6 +60,7 @@ export const cues: Cues = {
   `,
   nearer: 'eher',
   fitsFigure: 'passt',
+  secondPiece: 'zweit',
   // figures and their words
   besideFigureOnly: `
     halb
@@ -217,4 +219,21 @@ export const cues: Cues = {
     misst
     gemessen
   `
+}
+
+export const amounts: Amounts = {
+  parts: {
+    drei: 3
+  },
+  part: {
+    viertel: 0.25
+  },
+  place: {
+    erste: 1,
+    erster: 1,
+    erstes: 1,
+    zweite: 2,
+    zweiter: 2,
+    zweites: 2
+  }
 }

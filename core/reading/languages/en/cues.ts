@@ -1,5 +1,5 @@
-/** Single words that tip a rule of the reader, in English. What each role means: cue-roles.ts. */
-import type { Cues } from '../cue-roles.ts'
+/** Single words that tip a rule of the reader, in English, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
   // text and figures
@@ -107,6 +107,16 @@ export const cues: Cues = {
     inch
     inches
   `,
+  numbered: 'no',
+  and: 'and',
+  half: 'half',
+  article: `
+    a
+    an
+  `,
+  couple: 'couple',
+  of: 'of',
+  the: 'the',
   // names
   with: 'with',
   counted: `
@@ -175,6 +185,10 @@ export const cues: Cues = {
     il
     ol
   `,
+  drop: 'drop',
+  from: 'from',
+  when: 'when',
+  longSize: 'long',
   // links
   verb: `
     is
@@ -256,6 +270,15 @@ export const cues: Cues = {
     standing
   `,
   waistband: 'waistband',
+  measureVerb: 'measure',
+  butFirst: 'but',
+  me: 'me',
+  on: 'on',
+  atFigure: 'at',
+  say: 'say',
+  has: 'has',
+  opening: 'opening',
+  secondPiece: 'second',
   // figures and their words
   besideFigureOnly: `
     across
@@ -469,6 +492,7 @@ export const cues: Cues = {
     full
     throughout
   `,
+  denim: 'denim',
   // price
   money: `
     eur
@@ -558,6 +582,9 @@ export const cues: Cues = {
     parcel
     package
   `,
+  costs: 'cost',
+  hundred: 'hundred',
+  oneHundred: 'a',
   // sizes
   also: 'also',
   forWhom: `
@@ -589,5 +616,66 @@ export const cues: Cues = {
     t
     lo
     fr
-  `
+  `,
+  waistOfSize: 'waist'
+}
+
+export const amounts: Amounts = {
+  inches: {
+    a: 1,
+    an: 1,
+    another: 1,
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4
+  },
+  parts: {
+    three: 3,
+    five: 5,
+    seven: 7
+  },
+  part: {
+    quarter: 0.25,
+    quarters: 0.25,
+    eighth: 0.125,
+    eighths: 0.125
+  },
+  place: {
+    first: 1,
+    second: 2
+  },
+  sum: {
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    six: 6,
+    seven: 7,
+    eight: 8,
+    nine: 9,
+    ten: 10,
+    eleven: 11,
+    twelve: 12,
+    thirteen: 13,
+    fourteen: 14,
+    fifteen: 15,
+    sixteen: 16,
+    seventeen: 17,
+    eighteen: 18,
+    nineteen: 19,
+    twenty: 20,
+    thirty: 30,
+    forty: 40,
+    fifty: 50,
+    sixty: 60,
+    seventy: 70,
+    eighty: 80,
+    ninety: 90
+  },
+  note: {
+    fiver: 5,
+    tenner: 10
+  }
 }

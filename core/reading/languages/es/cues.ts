@@ -1,5 +1,5 @@
-/** Single words that tip a rule of the reader, in Spanish. What each role means: cue-roles.ts. */
-import type { Cues } from '../cue-roles.ts'
+/** Single words that tip a rule of the reader, in Spanish, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
   // text and figures
@@ -11,6 +11,7 @@ export const cues: Cues = {
   `,
   joinsPart: 'y',
   onePart: 'una',
+  inchBegins: 'pul',
   // names
   with: 'con',
   counted: `
@@ -55,6 +56,7 @@ export const cues: Cues = {
     reales
   `,
   atDistance: 'a',
+  secondPiece: 'segund',
   // figures and their words
   besideFigureOnly: `
     medio
@@ -145,4 +147,20 @@ export const cues: Cues = {
     mide
     miden
   `
+}
+
+export const amounts: Amounts = {
+  parts: {
+    tres: 3
+  },
+  part: {
+    cuarto: 0.25,
+    cuartos: 0.25
+  },
+  place: {
+    primer: 1,
+    primera: 1,
+    segunda: 2,
+    segundo: 2
+  }
 }

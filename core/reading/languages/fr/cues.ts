@@ -1,5 +1,5 @@
-/** Single words that tip a rule of the reader, in French. What each role means: cue-roles.ts. */
-import type { Cues } from '../cue-roles.ts'
+/** Single words that tip a rule of the reader, in French, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
   // text and figures
@@ -12,6 +12,8 @@ export const cues: Cues = {
   `,
   joinsPart: 'et',
   onePart: 'un',
+  inchBegins: 'pou',
+  inchShort: 'po',
   // names
   with: 'avec',
   counted: `
@@ -58,6 +60,7 @@ export const cues: Cues = {
   `,
   nearer: 'plutôt',
   atDistance: 'à',
+  secondPiece: 'deuxi',
   // figures and their words
   besideFigureOnly: 'demi',
   girthOrWidth: 'tour',
@@ -159,4 +162,20 @@ export const cues: Cues = {
     mesure
     mesurent
   `
+}
+
+export const amounts: Amounts = {
+  parts: {
+    trois: 3
+  },
+  part: {
+    quart: 0.25,
+    quarts: 0.25
+  },
+  place: {
+    premier: 1,
+    première: 1,
+    deuxième: 2,
+    seconde: 2
+  }
 }

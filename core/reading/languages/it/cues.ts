@@ -1,5 +1,5 @@
-/** Single words that tip a rule of the reader, in Italian. What each role means: cue-roles.ts. */
-import type { Cues } from '../cue-roles.ts'
+/** Single words that tip a rule of the reader, in Italian, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
   // text and figures
@@ -11,6 +11,7 @@ export const cues: Cues = {
   `,
   joinsPart: 'e',
   onePart: 'una',
+  inchBegins: 'pol',
   // names
   with: 'con',
   counted: `
@@ -145,4 +146,20 @@ export const cues: Cues = {
     misura
     misurano
   `
+}
+
+export const amounts: Amounts = {
+  parts: {
+    tre: 3
+  },
+  part: {
+    quarto: 0.25,
+    quarti: 0.25
+  },
+  place: {
+    primo: 1,
+    prima: 1,
+    secondo: 2,
+    seconda: 2
+  }
 }

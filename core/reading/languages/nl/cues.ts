@@ -1,5 +1,5 @@
-/** Single words that tip a rule of the reader, in Dutch. What each role means: cue-roles.ts. */
-import type { Cues } from '../cue-roles.ts'
+/** Single words that tip a rule of the reader, in Dutch, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
   // text and figures
@@ -9,6 +9,7 @@ export const cues: Cues = {
   `,
   joinsPart: 'en',
   onePart: 'een',
+  inchBegins: 'duim',
   // names
   with: 'met',
   whose: 'van',
@@ -32,6 +33,7 @@ export const cues: Cues = {
   actually: 'werkelijk',
   nearer: 'eerder',
   fitsFigure: 'past',
+  secondPiece: 'tweede',
   // figures and their words
   besideFigureOnly: `
     rond
@@ -112,4 +114,17 @@ export const cues: Cues = {
     meet
     meten
   `
+}
+
+export const amounts: Amounts = {
+  parts: {
+    drie: 3
+  },
+  part: {
+    kwart: 0.25
+  },
+  place: {
+    eerste: 1,
+    tweede: 2
+  }
 }

@@ -1,5 +1,5 @@
-/** Single words that tip a rule of the reader, in Polish. What each role means: cue-roles.ts. */
-import type { Cues } from '../cue-roles.ts'
+/** Single words that tip a rule of the reader, in Polish, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
   // text and figures
@@ -11,6 +11,7 @@ export const cues: Cues = {
     kupiony
   `,
   joinsPart: 'i',
+  inchBegins: 'cal',
   // names
   withOrOf: 'z',
   whose: 'z',
@@ -30,6 +31,7 @@ export const cues: Cues = {
     luźny
   `,
   fitsFigure: 'pasuje',
+  secondPiece: 'drug',
   // figures and their words
   besideFigureOnly: 'wokół',
   frontInName: 'przód',
@@ -99,4 +101,13 @@ export const cues: Cues = {
     mierzą
     mierzone
   `
+}
+
+export const amounts: Amounts = {
+  place: {
+    pierwsza: 1,
+    pierwszy: 1,
+    druga: 2,
+    drugi: 2
+  }
 }

@@ -1,5 +1,5 @@
-/** Single words that tip a rule of the reader, in Swedish. What each role means: cue-roles.ts. */
-import type { Cues } from '../cue-roles.ts'
+/** Single words that tip a rule of the reader, in Swedish, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
   // text and figures
@@ -10,6 +10,7 @@ export const cues: Cues = {
   `,
   joinsPart: 'och',
   onePart: 'en',
+  inchBegins: 'tum',
   // names
   with: 'med',
   width: 'bredd',
@@ -34,6 +35,7 @@ export const cues: Cues = {
     faktiskt
   `,
   fitsFigure: 'passar',
+  secondPiece: 'andra',
   // figures and their words
   besideFigureOnly: 'runt',
   frontInName: 'fram',
@@ -91,4 +93,14 @@ export const cues: Cues = {
   // sizes
   also: 'också',
   measuresPair: 'mäter'
+}
+
+export const amounts: Amounts = {
+  parts: {
+    tre: 3
+  },
+  place: {
+    första: 1,
+    andra: 2
+  }
 }

@@ -3,7 +3,7 @@
  * never written into a rule; unlike phrases they make no term, so they don't change what a text is cut into.
  * A role that a language does not name is silent in it.
  */
-import type { Phrases } from './lexicon.ts'
+import type { Phrases } from './phrases.ts'
 
 export type CueRole =
   // text and figures

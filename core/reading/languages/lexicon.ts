@@ -1,33 +1,9 @@
-/**
- * What a language's files hold: phrases by what they mean, one phrase a line. Written as people write them; case, accents,
- * hyphens and glued dots are evened out when the table is read. A line that begins with // is a comment.
- */
+/** What a language's files hold: phrases by what they mean (how they are written: phrases.ts). */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Amounts, Cues } from './cue-roles.ts'
-
-/** Phrases of one meaning, one a line; a single one may stand in quotes. */
-export type Phrases = string
-
-const NO_PHRASES: readonly string[] = []
-
-/** The phrases of a list, without comments and empty lines. */
-export function phrasesIn(list: Phrases | undefined): readonly string[] {
-  if (list === undefined) return NO_PHRASES
-  const phrases: string[] = []
-  for (const line of list.split('\n')) {
-    const phrase = line.trim()
-    if (phrase !== '' && !phrase.startsWith('//')) phrases.push(phrase)
-  }
-  return phrases
-}
-
-/** Each phrase of the first list with each of the second behind it: “sleeve buttons”, “don't open”. */
-export const everyPairOf = (first: Phrases, second: Phrases): Phrases =>
-  phrasesIn(first)
-    .flatMap((start) => phrasesIn(second).map((end) => `${start} ${end}`))
-    .join('\n')
+import type { Phrases } from './phrases.ts'
 
 /** Points as sellers name them: some depend on the kind of garment (see points-by-kind.ts). */
 export type PointName =

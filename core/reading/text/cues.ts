@@ -4,7 +4,7 @@
  * languages, so a word counts whatever the text's language is.
  */
 import type { AmountRole, CueRole } from '../languages/cue-roles.ts'
-import { phrasesIn } from '../languages/lexicon.ts'
+import { phrasesIn } from '../languages/phrases.ts'
 import { LEXICONS, wordsOf } from './lexis.ts'
 
 export interface Cue {

@@ -1,5 +1,6 @@
 /** The language of a text, by its commonest words and by the words of its trade. */
-import { type Lexicon, phrasesIn } from '../languages/lexicon.ts'
+import type { Lexicon } from '../languages/lexicon.ts'
+import { phrasesIn } from '../languages/phrases.ts'
 import { LEXICONS } from './lexis.ts'
 import { normalise } from './normalise.ts'
 import { type Token, tokensOf } from './tokens.ts'

@@ -1,5 +1,5 @@
 /** Whether the buttons of a jacket's cuffs open, in English: who they are with what is said of them, and names of their own. */
-import { everyPairOf, type Phrases } from '../lexicon.ts'
+import { everyPairOf, type Phrases } from '../phrases.ts'
 
 const CUFF_BUTTONS: Phrases = `
   cuff buttons

@@ -1,5 +1,6 @@
 /** The small words, and those of sizes, cloth and sale, in English. */
-import type { AsideRole, Phrases, WordRole } from '../lexicon.ts'
+import type { AsideRole, WordRole } from '../lexicon.ts'
+import type { Phrases } from '../phrases.ts'
 
 export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
   heading: `

@@ -1,5 +1,6 @@
 /** What is no measure of the garment, in Italian: details, other things, the model, whom it would fit, names of cuts. */
-import type { AsideRole, Phrases } from '../lexicon.ts'
+import type { AsideRole } from '../lexicon.ts'
+import type { Phrases } from '../phrases.ts'
 
 export const asides: Partial<Record<AsideRole, Phrases>> = {
   detail: `

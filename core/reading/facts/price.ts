@@ -1,7 +1,10 @@
 /** The asking price: not the price when new, not the postage. */
+
+import { phrasesIn } from '../languages/phrases.ts'
 import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
 import type { Reading } from '../reading.ts'
 import { cue } from '../text/cues.ts'
+import { LEXICONS } from '../text/lexis.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
@@ -19,17 +22,17 @@ export function currencyOf(sign: string, locale: string, text = ''): string {
 }
 
 /** Where it is posted tells whose dollars they are; where it was made does not. */
-const PLACES: [RegExp, string][] = [
-  [/\b(?:within|around|across|throughout|anywhere in|post(?:age|ed)? (?:to|in)) (?:aus|aust|australia|oz)\b/i, 'AU'],
-  [/\b(?:aus|aust|australia)[- ]?(?:wide|post)\b|\bauspost\b/i, 'AU'],
-  [/\b(?:within|across|throughout|anywhere in) (?:nz|new zealand)\b|\b(?:nz|new zealand)[- ]?(?:wide|post)\b/i, 'NZ'],
-  [/\b(?:within|across|throughout|anywhere in) canada\b|\bcanada[- ]?(?:wide|post)\b/i, 'CA']
-]
+const PLACES = LEXICONS.flatMap(({ postedIn }) =>
+  Object.entries(postedIn ?? {}).map(([country, phrases]) => ({
+    country,
+    words: new RegExp(`\\b(?:${phrasesIn(phrases).join('|').replaceAll(' ', '[- ]?')})\\b`, 'i')
+  }))
+)
 /** Sizes of one country, and of no other. */
 const SIZED_AU = /\b(?:AU|Aus) (?:size )?\d{1,2}\b/
 const SIZED_ELSEWHERE = /\b(?:US|UK|EU|EUR|IT|FR|DE|JP) ?(?:size )?\d/
 const postedIn = (text: string): string =>
-  PLACES.find(([words]) => words.test(text))?.[1] ?? (SIZED_AU.test(text) && !SIZED_ELSEWHERE.test(text) ? 'AU' : '')
+  PLACES.find(({ words }) => words.test(text))?.country ?? (SIZED_AU.test(text) && !SIZED_ELSEWHERE.test(text) ? 'AU' : '')
 
 interface Found {
   amount: number

@@ -3,6 +3,7 @@ import type { Made } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointName } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
+import { LEXICONS } from '../text/lexis.ts'
 import { meaning, means, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
 import { shapeOfPoints } from './points-by-kind.ts'
@@ -20,7 +21,7 @@ const STOP = cue('besideGarment')
 /** Kinds that a text names in passing: top button, knit, a suit's name. */
 const PASSING = cue('kindInPassing')
 /** In these languages the head of a compound stands first. */
-const HEAD_FIRST = new Set(['fr', 'es', 'it', 'pl'])
+const HEAD_FIRST = new Set(LEXICONS.filter(({ headFirst }) => headFirst).map(({ language }) => language))
 const EARLY = 60
 const FURTHEST = 4000
 

@@ -133,6 +133,8 @@ export type CueRole =
   | 'opening'
   /** beginnings of words for a second one */
   | 'secondPiece'
+  /** “I’m giving you what it is”: how a verb of doing ends */
+  | 'doingEnds'
   // figures and their words
   /** says flat or around only beside a figure, never for a list */
   | 'besideFigureOnly'

@@ -10,6 +10,7 @@ import type { Lexicon } from './lexicon.ts'
 export const de: Lexicon = {
   language: 'de',
   endings: ['n', 'en', 'e', 's'],
+  joinedBy: ['en', 's', 'n', 'e'],
   falseFriends: `
     im
     aus

@@ -4,6 +4,7 @@ import { cloth } from './en/cloth.ts'
 import { amounts, cues } from './en/cues.ts'
 import { garments } from './en/garments.ts'
 import { measures } from './en/measures.ts'
+import { postedIn } from './en/posted-in.ts'
 import { words } from './en/words.ts'
 import type { Lexicon } from './lexicon.ts'
 
@@ -101,5 +102,6 @@ export const en: Lexicon = {
   ...garments,
   ...cloth,
   cues,
-  amounts
+  amounts,
+  postedIn
 }

@@ -10,6 +10,7 @@ import type { Lexicon } from './lexicon.ts'
 export const es: Lexicon = {
   language: 'es',
   endings: ['s', 'es'],
+  headFirst: true,
   falseFriends: `
     max
     maximum

@@ -10,6 +10,7 @@ import type { Lexicon } from './lexicon.ts'
 export const fr: Lexicon = {
   language: 'fr',
   endings: ['s', 'e', 'es'],
+  headFirst: true,
   falseFriends: `
     au
     sale

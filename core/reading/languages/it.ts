@@ -10,6 +10,7 @@ import type { Lexicon } from './lexicon.ts'
 export const it: Lexicon = {
   language: 'it',
   endings: [],
+  headFirst: true,
   falseFriends: `
     max
     maximum

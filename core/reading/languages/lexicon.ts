@@ -127,6 +127,10 @@ export interface Lexicon {
   language: string
   /** Endings that a last word of a phrase may also take. */
   endings: string[]
+  /** Letters that join the parts of words written as one; absent where words are not joined. */
+  joinedBy?: string[]
+  /** The head of a compound stands first: “robe chemise” is a dress. */
+  headFirst?: true
   /** Very common words by which the language is known. */
   common: Phrases
   /** English words that mean something else here: “im” is no “I'm” in German. */
@@ -153,6 +157,8 @@ export interface Lexicon {
   colours: Record<string, Phrases>
   /** Single words that tip a rule. */
   cues: Cues
+  /** What says where a seller posts to, by ISO 3166 code: whose dollars they are. */
+  postedIn?: Record<string, Phrases>
   /** Words of amounts, by where they are read. */
   amounts?: Amounts
   /** Currency words and signs by ISO 4217 code, beside £, € and $. */

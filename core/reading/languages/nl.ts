@@ -11,6 +11,7 @@ import { words } from './nl/words.ts'
 export const nl: Lexicon = {
   language: 'nl',
   endings: ['s', 'en', 'e'],
+  joinedBy: ['en', 's', 'n', 'e'],
   falseFriends: `
     hem
     max

@@ -11,6 +11,7 @@ import { words } from './pl/words.ts'
 export const pl: Lexicon = {
   language: 'pl',
   endings: [],
+  headFirst: true,
   falseFriends: `
     max
     maximum

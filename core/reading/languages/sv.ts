@@ -11,6 +11,7 @@ import { words } from './sv/words.ts'
 export const sv: Lexicon = {
   language: 'sv',
   endings: ['en', 'n', 'et', 'ar', 'er'],
+  joinedBy: ['en', 's', 'n', 'e'],
   falseFriends: `
     bra
     hem

@@ -3,7 +3,7 @@
 import type { PointName } from '../languages/lexicon.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
-import { LETTERS } from '../sizes/size-words.ts'
+import { LETTERS, LONG_OR_SHORT, SIZE_WORD } from '../sizes/size-words.ts'
 import { cue } from '../text/cues.ts'
 import { endsSentence, type Layout } from '../text/layout.ts'
 import { means, type Terms, termAt } from '../text/terms.ts'
@@ -166,9 +166,6 @@ function joins(tokens: readonly Token[], terms: Terms, from: number, to: number,
   }
   return true
 }
-
-const SIZE_WORD = /^(?:x{0,4}[sl]|m|[2-6]xl|small|medium|large)$/
-const LONG_OR_SHORT = /^(?:regular|long|short|tall|petite|reg)$/
 
 /** Size | Bust | Waist, and below it rows of as many figures, each with its size before them. */
 function rows(around: Around, names: readonly Name[], last: Label, from: number, nextLabel: number, joint: Joint): boolean {

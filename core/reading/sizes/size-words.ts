@@ -16,6 +16,9 @@ export const LETTERS: Record<string, string> = {
   osfa: 'one size'
 }
 export const LETTER = /^(?:x{0,4}[sl]|m|[2-6]xl|xs|small|medium|large|xlarge|xxlarge|xsmall|os|osfa)$/
+/** The sizes that head the rows of a table, and how long each is cut. */
+export const SIZE_WORD = /^(?:x{0,4}[sl]|m|[2-6]xl|small|medium|large)$/
+export const LONG_OR_SHORT = /^(?:regular|long|short|tall|petite|reg)$/
 
 export const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
 

@@ -279,6 +279,7 @@ export const cues: Cues = {
   has: 'has',
   opening: 'opening',
   secondPiece: 'second',
+  doingEnds: 'ing',
   // figures and their words
   besideFigureOnly: `
     across

@@ -18,7 +18,9 @@ export const MIGRATIONS: readonly Migration[] = [
   {
     number: 1,
     title: 'The first tables',
-    why: 'People, bodies, garments, listings, looks and settings, each record with an id, a device, a revision and a deletion mark, so that a later merge can be exact. Rows that can not be read are set aside whole; what belongs to this browser alone is local.',
+    why:
+      'People, bodies, garments, listings, looks and settings, each record with an id, a device, a revision and a deletion mark, ' +
+      'so that a later merge can be exact. Rows that can not be read are set aside whole; what belongs to this browser alone is local.',
     stores: {
       people: 'id',
       bodyMeasurements: 'id, personId',

@@ -40,7 +40,10 @@ const UNUSED: Record<Label['role'], number> = {
 }
 
 type Item = { label: Label } | { quantity: Quantity }
-/** none: the last name has its figure · free: it has none yet · taken: the figure before took the name to come · behind: the last name stands behind its figure. */
+/**
+ * none: the last name has its figure · free: it has none yet · taken: the figure before took the name to come · behind: the last
+ * name stands behind its figure.
+ */
 type State = 'none' | 'free' | 'taken' | 'behind'
 const STATES: State[] = ['none', 'free', 'taken', 'behind']
 /** A name between two figures is rarely both's. */

@@ -10,8 +10,22 @@ export interface Graph {
 const MOST_NODES = 5000
 const PRODUCT = /^(?:product|individualproduct|productmodel|productgroup|someproducts)$/
 /** What stands beside the product, never the product itself. */
-const BESIDE =
-  /^(?:.*[/:])?(?:isRelatedTo|isSimilarTo|isAccessoryOrSparePartFor|isConsumableFor|predecessorOf|successorOf|itemReviewed|recommendedProduct|breadcrumb|publisher|brand|manufacturer|review)$/
+const BESIDE_NAMES = [
+  'isRelatedTo',
+  'isSimilarTo',
+  'isAccessoryOrSparePartFor',
+  'isConsumableFor',
+  'predecessorOf',
+  'successorOf',
+  'itemReviewed',
+  'recommendedProduct',
+  'breadcrumb',
+  'publisher',
+  'brand',
+  'manufacturer',
+  'review'
+]
+const BESIDE = new RegExp(`^(?:.*[/:])?(?:${BESIDE_NAMES.join('|')})$`)
 
 /** Every product in graphs, lists and nested things, in order; no node twice, none of those named only as alike. */
 export function graphOf(values: readonly unknown[]): Graph {

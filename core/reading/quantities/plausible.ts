@@ -6,7 +6,8 @@
  * and NHANES 2017–2020 (waist p5–p95 725–1313), with ease of finished garments: woven trousers (waist 800–1003, seat 953–1156,
  * thigh 610–711, knee 495–546, leg opening 432–483, front rise 311–337, back rise 387–413), shirts (chest 900–1340, collar 340–450,
  * shoulders 386–544, back length 640–838, sleeve 530–630, cuff 190–260; US Commercial Standard CS135-46: armhole 495–584, sleeve 375–464),
- * uniform coat (US Army TM 10-8400-201-23: half breast 559, back 757). Widened from memory for second-hand and vintage wear, which runs smaller and more varied.
+ * uniform coat (US Army TM 10-8400-201-23: half breast 559, back 757). Widened from memory for second-hand and vintage wear, which
+ * runs smaller and more varied.
  */
 import type { GarmentKind, Shape } from '../../ids/kinds.ts'
 import { SHAPE } from '../../ids/kinds.ts'

@@ -95,7 +95,8 @@ export class Firefox {
   surface(page: string, saying: string, button?: string): Promise<string> {
     return this.inBrowser<string>(`
       const done = arguments[0]
-      const all = () => [...document.querySelectorAll('browser'), ...[...document.querySelectorAll('browser')].flatMap((one) => [...(one.contentDocument?.querySelectorAll('browser') ?? [])])]
+      const browsersIn = (page) => [...(page?.querySelectorAll('browser') ?? [])]
+      const all = () => browsersIn(document).concat(browsersIn(document).flatMap((one) => browsersIn(one.contentDocument)))
       const surface = () => all().find((one) => one.currentURI?.spec.endsWith(${JSON.stringify(`/${page}`)}))
       const script = 'data:application/javascript,' + encodeURIComponent(${JSON.stringify(`
         const text = content.document.body.innerText

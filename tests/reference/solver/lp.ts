@@ -72,7 +72,9 @@ export function lpText(problem: Problem, alone?: 'misfit' | 'over'): LpText {
   writePairs(problem.options, row)
   writeGroups(problem.options, row)
   return {
-    text: `minimize\n obj: ${cost.join('\n ') || '0 nothing'}\nsubject to\n ${rows.join('\n ')}\nbounds\n ${bounds.join('\n ')}\nbinary\n ${binaries.join(' ')}\nend\n`,
+    text:
+      `minimize\n obj: ${cost.join('\n ') || '0 nothing'}\nsubject to\n ${rows.join('\n ')}\n` +
+      `bounds\n ${bounds.join('\n ')}\nbinary\n ${binaries.join(' ')}\nend\n`,
     amountsFrom: (column) =>
       problem.options.map((option, a) => option.lines.map((_, k) => (column(`y${a}`) > 0.5 ? Math.max(0, column(`x${a}_${k}`)) : 0)))
   }

@@ -780,7 +780,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
         zips at the side
         zips at the back
         zip up back
-        zips up the back| metal side zip
+        zips up the back
+        metal side zip
         zipper in back
         zipper at back
         concealed zip

@@ -145,6 +145,7 @@ export const cues: Cues = {
   ofTheBack: `
     rückennaht
     gesässnaht
+    gesäßnaht
     mittelnaht
     hintere
   `,
@@ -155,6 +156,7 @@ export const cues: Cues = {
   backSeam: `
     rückennaht
     gesässnaht
+    gesäßnaht
     mittelnaht
   `,
   toLetOut: `

@@ -316,6 +316,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       fact: { fact: 'backSeam', value: true },
       phrases: `
         rückennaht
+        gesäßnaht
         mittelnaht hinten
         rückenmittelnaht
       `

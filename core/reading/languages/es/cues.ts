@@ -92,6 +92,7 @@ export const cues: Cues = {
     para
   `,
   liningName: 'forro',
+  ofCloth: 'de',
   paleLook: 'desgastado',
   notYet: `
     ser

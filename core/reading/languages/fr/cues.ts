@@ -87,7 +87,11 @@ export const cues: Cues = {
     pour
   `,
   liningName: 'doublure',
-  ofCloth: 'en',
+  ofCloth: `
+    en
+    de
+    d
+  `,
   paleLook: `
     délavé
     délavée

@@ -3,7 +3,7 @@
 import { phrasesIn } from '../languages/phrases.ts'
 import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
 import type { Reading } from '../reading.ts'
-import { cue } from '../text/cues.ts'
+import { cue, cuePattern } from '../text/cues.ts'
 import { LEXICONS } from '../text/lexis.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
@@ -29,8 +29,9 @@ const PLACES = LEXICONS.flatMap(({ postedIn }) =>
   }))
 )
 /** Sizes of one country, and of no other. */
-const SIZED_AU = /\b(?:AU|Aus) (?:size )?\d{1,2}\b/
-const SIZED_ELSEWHERE = /\b(?:US|UK|EU|EUR|IT|FR|DE|JP) ?(?:size )?\d/
+const SIZE = `(?:${cuePattern('sizeWord')})`
+const SIZED_AU = new RegExp(`\\b(?:AU|Aus) (?:${SIZE} )?\\d{1,2}\\b`)
+const SIZED_ELSEWHERE = new RegExp(`\\b(?:US|UK|EU|EUR|IT|FR|DE|JP) ?(?:${SIZE} )?\\d`)
 const postedIn = (text: string): string =>
   PLACES.find(({ words }) => words.test(text))?.country ?? (SIZED_AU.test(text) && !SIZED_ELSEWHERE.test(text) ? 'AU' : '')
 

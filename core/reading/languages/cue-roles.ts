@@ -246,6 +246,8 @@ export type CueRole =
   | 'hundred'
   /** “a hundred” */
   | 'oneHundred'
+  /** “AU size 12”: whose size it is tells whose dollars */
+  | 'sizeWord'
   // sizes
   /** “size small (also have medium)”: what a title offers besides */
   | 'also'

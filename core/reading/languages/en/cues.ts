@@ -586,6 +586,7 @@ export const cues: Cues = {
   costs: 'cost',
   hundred: 'hundred',
   oneHundred: 'a',
+  sizeWord: 'size',
   // sizes
   also: 'also',
   forWhom: `

@@ -1,13 +1,12 @@
 /** The asking price: not the price when new, not the postage. */
 
-import { phrasesIn } from '../languages/phrases.ts'
 import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
 import type { Reading } from '../reading.ts'
-import { cue, cuePattern } from '../text/cues.ts'
-import { LEXICONS } from '../text/lexis.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
+import { postedIn } from './posted-in.ts'
 import { isWeight, pricesInWords } from './price-words.ts'
 
 /** ISO 4217 of a sign; a dollar and a crown are those of the page's country. */
@@ -20,20 +19,6 @@ export function currencyOf(sign: string, locale: string, text = ''): string {
   if (sign === '₹') return 'INR'
   return DOLLARS[country] ?? 'USD'
 }
-
-/** Where it is posted tells whose dollars they are; where it was made does not. */
-const PLACES = LEXICONS.flatMap(({ postedIn }) =>
-  Object.entries(postedIn ?? {}).map(([country, phrases]) => ({
-    country,
-    words: new RegExp(`\\b(?:${phrasesIn(phrases).join('|').replaceAll(' ', '[- ]?')})\\b`, 'i')
-  }))
-)
-/** Sizes of one country, and of no other. */
-const SIZE = `(?:${cuePattern('sizeWord')})`
-const SIZED_AU = new RegExp(`\\b(?:AU|Aus) (?:${SIZE} )?\\d{1,2}\\b`)
-const SIZED_ELSEWHERE = new RegExp(`\\b(?:US|UK|EU|EUR|IT|FR|DE|JP) ?(?:${SIZE} )?\\d`)
-const postedIn = (text: string): string =>
-  PLACES.find(({ words }) => words.test(text))?.country ?? (SIZED_AU.test(text) && !SIZED_ELSEWHERE.test(text) ? 'AU' : '')
 
 interface Found {
   amount: number

@@ -1,6 +1,6 @@
 /** Figures of another piece in the same text: the second of a pair, what is worn with it in the picture. */
 import type { GarmentKind } from '../../ids/kinds.ts'
-import { amount, cue, cueInside, cuePattern } from '../text/cues.ts'
+import { amount, cue, cueInside } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, type Terms, termAt } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -12,7 +12,7 @@ const NUMBERED = cue('numbered')
 
 /** A quick look: most texts speak of no second. */
 const SECOND = cueInside('secondPiece')
-const SECOND_SIGN = new RegExp(`#2|(?:${cuePattern('numbered')})\\.? 2`, 'i')
+const SECOND_SIGN = /#2|\b\p{L}{1,2}\.? 2\b/u
 
 /** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
 export function secondPieceAt(tokens: readonly Token[], original: string): number {

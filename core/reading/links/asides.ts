@@ -3,7 +3,7 @@
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import type { AsideReason } from '../reading.ts'
-import { cue, cuePattern } from '../text/cues.ts'
+import { cue, cueEnd } from '../text/cues.ts'
 import type { Layout } from '../text/layout.ts'
 import { meaning, means, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
 import type { Token } from '../text/tokens.ts'
@@ -151,12 +151,14 @@ const LEAST_BODY = 20
 
 const I_AM = cue('iAm')
 
-const DOING = new RegExp(`^[a-z]{2,}(?:${cuePattern('doingEnds')})$`)
+const DOING = cueEnd('doingEnds')
+const SHORTEST_VERB = 5
+const isVerbOfDoing = (word: string): boolean => word.length >= SHORTEST_VERB && DOING.test(word)
 const POSING = cue('posing')
 
 /** “I’m giving you what it is after washing”: what the seller does. */
 const isDoing = (tokens: readonly Token[], { to }: Term): boolean =>
-  I_AM.test(tokens[to - 1]?.text ?? '') && DOING.test(tokens[to]?.text ?? '') && !POSING.test(tokens[to]?.text ?? '')
+  I_AM.test(tokens[to - 1]?.text ?? '') && isVerbOfDoing(tokens[to]?.text ?? '') && !POSING.test(tokens[to]?.text ?? '')
 
 const ME = cue('me')
 const ON = cue('on')

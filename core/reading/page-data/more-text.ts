@@ -1,7 +1,7 @@
 /** What the page's data and its title tell that its text does not: measurements, and the description where the text is poorer. */
 import { SHAPE } from '../../ids/kinds.ts'
 import type { ListingText, Reading } from '../reading.ts'
-import { cuePattern } from '../text/cues.ts'
+import { cue, cueStart } from '../text/cues.ts'
 import type { StructuredRead } from './structured.ts'
 
 const letters = (text: string): string =>
@@ -12,7 +12,13 @@ const letters = (text: string): string =>
 const key = ({ point, size }: Reading['measures'][number]): string => `${size ?? ''}/${point}`
 
 /** A figure with a unit beside it, or a mark of inches: without one a title tells a size, no measure (`tellsMeasures`). */
-const MEASURED = new RegExp(`\\d ?(?:["”“″]|''|’’|cm|mm|in|${cuePattern('inchBegins')}|(?:${cuePattern('inchShort')})\\b)`, 'i')
+const SIGNED = /\d ?(?:["”“″]|''|’’|cm|mm|in)/i
+const NUMBER_AND_WORD = /\d ?(\p{L}+)/gu
+const INCH_BEGINS = cueStart('inchBegins')
+const INCH_SHORT = cue('inchShort')
+const isMeasured = (title: string): boolean =>
+  SIGNED.test(title) ||
+  [...title.matchAll(NUMBER_AND_WORD)].some(([, unit = '']) => INCH_BEGINS.test(unit) || INCH_SHORT.test(unit.toLowerCase()))
 
 /** The lines to read behind the text; '' where it tells all that they do. `read` reads a text of this listing. */
 export function moreText(
@@ -21,7 +27,7 @@ export function moreText(
   first: Reading,
   read: (text: string) => Reading
 ): string {
-  const named = title && MEASURED.test(title) && !letters(text).includes(letters(title)) ? title : null
+  const named = title && isMeasured(title) && !letters(text).includes(letters(title)) ? title : null
   if (description === null && lines.length === 0 && named === null) return ''
   const known = new Set(first.measures.map(key))
   const parts: string[] = []

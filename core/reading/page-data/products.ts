@@ -10,7 +10,7 @@ export interface Graph {
 const MOST_NODES = 5000
 const PRODUCT = /^(?:product|individualproduct|productmodel|productgroup|someproducts)$/
 /** What stands beside the product, never the product itself. */
-const BESIDE_NAMES = [
+const BESIDE = new Set([
   'isRelatedTo',
   'isSimilarTo',
   'isAccessoryOrSparePartFor',
@@ -24,8 +24,10 @@ const BESIDE_NAMES = [
   'brand',
   'manufacturer',
   'review'
-]
-const BESIDE = new RegExp(`^(?:.*[/:])?(?:${BESIDE_NAMES.join('|')})$`)
+])
+
+/** https://schema.org/brand → brand. */
+const nameAlone = (key: string): string => key.slice(Math.max(key.lastIndexOf('/'), key.lastIndexOf(':')) + 1)
 
 /** Every product in graphs, lists and nested things, in order; no node twice, none of those named only as alike. */
 export function graphOf(values: readonly unknown[]): Graph {
@@ -44,7 +46,8 @@ export function graphOf(values: readonly unknown[]): Graph {
     const id = node['@id']
     if (typeof id === 'string' && Object.keys(node).length > 1 && !byId.has(id)) byId.set(id, node)
     if (typesOf(node).some((type) => PRODUCT.test(type))) products.push(node)
-    for (const [key, inner] of Object.entries(node)) if (typeof inner === 'object' && inner !== null && !BESIDE.test(key)) open.push(inner)
+    for (const [key, inner] of Object.entries(node))
+      if (typeof inner === 'object' && inner !== null && !BESIDE.has(nameAlone(key))) open.push(inner)
   }
   return { products, byId }
 }

@@ -23,19 +23,23 @@ export function cue(...roles: CueRole[]): Cue {
   }
 }
 
-/** Is one of these words, or of beginnings of words, anywhere in a text as it was written? */
-export function cueInside(...roles: CueRole[]): Cue {
-  let words: RegExp | null = null
+/** Does a text hold one of these words, or parts of words, anywhere as it was written? */
+export const cueInside = (...roles: CueRole[]): Cue => partOf(roles, (text, part) => text.includes(part))
+/** Does a word begin with one of them? */
+export const cueStart = (...roles: CueRole[]): Cue => partOf(roles, (text, part) => text.startsWith(part))
+/** Does a word end with one of them? */
+export const cueEnd = (...roles: CueRole[]): Cue => partOf(roles, (text, part) => text.endsWith(part))
+
+function partOf(roles: readonly CueRole[], holds: (text: string, part: string) => boolean): Cue {
+  let parts: readonly string[] | null = null
   return {
     test: (text) => {
-      words ??= new RegExp(cuePattern(...roles), 'iu')
-      return words.test(text)
+      parts ??= writtenAs(roles)
+      const lower = text.toLowerCase()
+      return parts.some((part) => holds(lower, part))
     }
   }
 }
-
-/** The words of these roles as they are written, as alternatives of a regular expression. */
-export const cuePattern = (...roles: CueRole[]): string => writtenAs(roles).join('|')
 
 const writtenAs = (roles: readonly CueRole[]): string[] => LEXICONS.flatMap(({ cues }) => roles.flatMap((role) => phrasesIn(cues[role])))
 

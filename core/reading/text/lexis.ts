@@ -49,8 +49,8 @@ export interface Lexis {
   root: Node
   /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
   heads: ReadonlyMap<string, Meaning>
-  /** What ends the first part of such a word. */
-  joint: RegExp
+  /** Letters that end the first part of such a word. */
+  joints: readonly string[]
   halves: ReadonlySet<string>
   /** One-letter names of the language, beside the common ones. */
   letters: Readonly<Partial<Record<string, PointName>>>
@@ -106,12 +106,16 @@ function compile(lexicons: readonly Lexicon[]): Lexis {
     for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
     for (const phrase of phrasesIn(lexicon.words.half)) for (const word of wordsOf(phrase)) halves.add(word)
   })
-  return { root, halves, heads: headsOf(lexicons, root), joint: jointOf(lexicons), letters: lexicons[0]?.letters ?? {} }
+  return {
+    root,
+    halves,
+    heads: headsOf(lexicons, root),
+    joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),
+    letters: lexicons[0]?.letters ?? {}
+  }
 }
 
 const SHORTEST_HEAD = 4
-
-const jointOf = (lexicons: readonly Lexicon[]): RegExp => new RegExp(`(?:${lexicons.flatMap(({ joinedBy }) => joinedBy ?? []).join('|')})$`)
 
 function headsOf(lexicons: readonly Lexicon[], root: Node): Map<string, Meaning> {
   const heads = new Map<string, Meaning>()

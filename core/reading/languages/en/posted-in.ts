@@ -27,11 +27,12 @@ const POSTED_TO: Phrases = `
   postage to
   postage in
 `
-/** Australia wide, auspost. */
+/** Australia wide, Australia post; written as one too. */
 const WIDE: Phrases = `
   wide
   post
 `
+const asOne = (phrases: Phrases): Phrases => phrases.replaceAll(' ', '')
 
 export const postedIn: Record<string, Phrases> = {
   AU: `
@@ -40,13 +41,16 @@ export const postedIn: Record<string, Phrases> = {
     ${everyPairOf(WITHIN, 'oz')}
     ${everyPairOf(POSTED_TO, 'oz')}
     ${everyPairOf(AUSTRALIA, WIDE)}
+    ${asOne(everyPairOf(AUSTRALIA, WIDE))}
   `,
   NZ: `
     ${everyPairOf(WITHIN, NEW_ZEALAND)}
     ${everyPairOf(NEW_ZEALAND, WIDE)}
+    ${asOne(everyPairOf('nz', WIDE))}
   `,
   CA: `
     ${everyPairOf(WITHIN, CANADA)}
     ${everyPairOf(CANADA, WIDE)}
+    ${asOne(everyPairOf(CANADA, WIDE))}
   `
 }

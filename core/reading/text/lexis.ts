@@ -73,9 +73,12 @@ function compile(lexicons: readonly Lexicon[]): Lexis {
   const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
   lexicons.forEach((lexicon, rank) => {
     const add = (phrases: Phrases | undefined, sense: Sense) => {
+      const its = sense.role === 'point' ? { ...sense, rank } : sense
+      // phrases that mean this and nothing else share one meaning; those of garments keep their own `whole`
+      const alone = KEEPS_WHOLE.has(sense.role) ? null : meaningOf([its])
       for (const phrase of phrasesIn(phrases)) {
         if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
-        for (const words of variants(phrase, lexicon.endings)) put(root, words, sense, rank)
+        for (const words of variants(phrase, lexicon.endings)) put(root, words, its, rank, alone)
       }
     }
     for (const [key, phrases] of Object.entries(lexicon.points)) {
@@ -157,10 +160,14 @@ function variants(phrase: string, endings: readonly string[]): string[][] {
   return all
 }
 
+/** What is said of a garment may say more by its single words (see terms.ts). */
+export const SAYS_MORE = ['kind', 'made', 'use', 'trait'] as const
+const KEEPS_WHOLE: ReadonlySet<Sense['role']> = new Set(SAYS_MORE)
+
 /** What comes after the last word of a phrase: most nodes are such ends, and share it. */
 const NOTHING_AFTER: Node['next'] = new Map()
 
-function put(root: Node, words: readonly string[], sense: Sense, rank: number): void {
+function put(root: Node, words: readonly string[], sense: Sense, rank: number, alone: Meaning | null): void {
   let node = root
   for (const word of words) {
     let next = node.next.get(word)
@@ -171,10 +178,13 @@ function put(root: Node, words: readonly string[], sense: Sense, rank: number): 
     }
     node = next
   }
-  let senses = node.meaning?.senses ?? []
+  if (node.meaning === null) {
+    node.meaning = alone ?? meaningOf([sense])
+    return
+  }
+  let { senses } = node.meaning
   // the language of the text comes after English (rank) and replaces an English point of the same words
   if (rank > 0 && sense.role === 'point') senses = senses.filter((one) => one.role !== 'point' || one.rank === rank)
-  if (senses.some((one) => same(one, sense))) return
-  node.meaning = meaningOf([...senses, sense.role === 'point' ? { ...sense, rank } : sense])
+  if (!senses.some((one) => same(one, sense))) node.meaning = meaningOf([...senses, sense])
 }
 const same = (a: Sense, b: Sense): boolean => a.role === b.role && JSON.stringify({ ...a, rank: 0 }) === JSON.stringify({ ...b, rank: 0 })

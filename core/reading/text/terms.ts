@@ -3,7 +3,7 @@
 import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
 import { compoundWord, INNER } from './compound-word.ts'
 import { cue } from './cues.ts'
-import { type Lexis, type Meaning, meaningOf, type Node, type Sense } from './lexis.ts'
+import { type Lexis, type Meaning, meaningOf, type Node, SAYS_MORE, type Sense } from './lexis.ts'
 import type { Token } from './tokens.ts'
 
 export interface Term {
@@ -122,12 +122,11 @@ function longest(tokens: readonly Token[], from: number, root: Node, limit = tok
   return best
 }
 
-const OUTER = ['kind', 'made', 'use', 'trait'] as const
 const IMITATED = cue('imitated')
 
 /** “denim jacket” is a jacket and still denim: what the words of a garment's name tell each for itself is kept. */
 function withInner(tokens: readonly Token[], term: Term, root: Node): Term {
-  if (!means(term, ...OUTER)) return term
+  if (!means(term, ...SAYS_MORE)) return term
   term.its.whole ??= innerOf(tokens, term, root)
   return { ...term, its: term.its.whole }
 }

@@ -4,7 +4,7 @@ import type { Lexicon } from '../../core/reading/languages/lexicon.ts'
 import { phrasesIn } from '../../core/reading/languages/phrases.ts'
 import { LEXICONS, wordsOf } from '../../core/reading/text/lexis.ts'
 import { looseWords } from './loose-words.ts'
-import { type SourceFile, sourcesIn } from './project.ts'
+import { type SourceFile, sourcesIn, walk } from './project.ts'
 
 /** Words that a rule may hold, since no language has them as its own: codes, standards, what the reader itself writes. */
 const LANGUAGE_FREE: { file: string; words: string; because: string }[] = [
@@ -142,4 +142,27 @@ test('a cue is one word', () => {
     )
   )
   expect(longer).toEqual([])
+})
+
+/** Roles by the name of their type, as cue-roles.ts lists them. */
+function rolesOf(type: string): string[] {
+  const [file] = sourcesIn('core/reading/languages').filter(({ path }) => path.endsWith('/cue-roles.ts'))
+  const roles: string[] = []
+  if (file === undefined) return roles
+  walk(file, (node) => {
+    if (node.type !== 'TSTypeAliasDeclaration' || !file.text.slice(node.start, node.end).startsWith(`type ${type} =`)) return
+    for (const [, role] of file.text.slice(node.start, node.end).matchAll(/\| '(\w+)'/g)) if (role !== undefined) roles.push(role)
+  })
+  return roles
+}
+
+test('every role is asked for by a rule, and has words in a language', () => {
+  const asked = new Set(rules.flatMap(({ text }) => [...text.matchAll(/'(\w+)'/g)].map(([, name]) => name)))
+  const cues = rolesOf('CueRole')
+  const amounts = rolesOf('AmountRole')
+  expect(cues.length).toBeGreaterThan(100)
+  expect(amounts.length).toBeGreaterThan(4)
+  const spoken = new Set(LEXICONS.flatMap((one) => [...Object.keys(one.cues), ...Object.keys(one.amounts ?? {})]))
+  expect([...cues, ...amounts].filter((role) => !asked.has(role)).map((role) => `${role}: no rule asks for it, take it out.`)).toEqual([])
+  expect([...cues, ...amounts].filter((role) => !spoken.has(role)).map((role) => `${role}: no language has words for it.`)).toEqual([])
 })

@@ -33,8 +33,8 @@ import type { TextRead } from './text/text.ts'
 /** Reads the figures of one text; `listing.text` is what its places are in. */
 export function readFigures(text: TextRead, title: TextRead | null, listing: ListingText, language: string) {
   const words = listing.units ?? 'cm'
-  const { tokens, terms, layout } = text
-  const found = inColumns(tokens, terms, layout, quantitiesOf(tokens, terms, text.lexis.halves))
+  const { tokens } = text
+  const found = inColumns(text, quantitiesOf(text))
   const stated = (one: Quantity) => {
     const start = tokens[one.from]?.start ?? 0
     const end = tokens[one.to - 1]?.end ?? start
@@ -43,34 +43,33 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const look = kindOf(title, text, [], 'en').kind
   // 32/34 is a size where the words speak of a garment with legs
   const legs = look !== null && SHAPE[look] === 'legs'
-  const sizes = sizeLabelsOf({ tokens, terms, quantities: found, original: listing.text, legs, title: false, language })
+  const sizes = sizeLabelsOf({ ...text, quantities: found, legs, title: false, language })
   const quantities = withoutRepeats(
-    tokens,
-    terms,
+    text,
     found.filter((one) => !sizes.taken.has(one))
   )
-  const labels = labelsOf(tokens, terms, quantities, text.lexis.letters)
-  const asides = asidesOf(tokens, terms, layout, labels, quantities, text.original)
+  const labels = labelsOf(text, quantities)
+  const asides = asidesOf(text, labels, quantities)
   const apart = pocketGap(text, quantities)
   if (apart) asides.set(apart.quantity, 'detail')
   const free = quantities.filter((one) => !asides.has(one))
-  const joint = jointOf({ tokens, terms, layout, labels, quantities: free })
-  const top = topPair(tokens, terms, free, labels, look)
+  const joint = jointOf({ ...text, labels, quantities: free })
+  const top = topPair(text, free, labels, look)
   const pairs = [...pairLinks(sizes.pairs, 'waist', 'inseam'), ...(top ? pairLinks([top], 'chest', 'length') : [])]
   const paired = new Set(pairs.map(({ quantity }) => quantity))
-  const spare = quantities.filter((one) => isSpare(tokens, one))
+  const spare = quantities.filter((one) => isSpare(text, one))
   const open = quantities.filter(
-    (one) => asides.get(one) !== 'detail' && !isSpare(tokens, one) && !joint.quantities.has(one) && !paired.has(one)
+    (one) => asides.get(one) !== 'detail' && !isSpare(text, one) && !joint.quantities.has(one) && !paired.has(one)
   )
   const names = labels.filter((label) => !joint.labels.has(label))
-  const close = (quantity: Quantity, label: Parameters<typeof gap>[2]) => gap(tokens, terms, label, quantity, false) < 0.7
-  const links = withTrailingNames(tokens, terms, linksOf(tokens, terms, names, open), names, close).map((link) =>
-    isOfUnknown(tokens, terms, link) || isCollarHeight(tokens, link)
+  const close = (quantity: Quantity, label: Parameters<typeof gap>[1]) => gap(text, label, quantity, false) < 0.7
+  const links = withTrailingNames(text, linksOf(text, names, open), names, close).map((link) =>
+    isOfUnknown(text, link) || isCollarHeight(text, link)
       ? { ...link, label: { ...link.label, role: 'detail' as const, points: [] } }
       : link
   )
   const shared = joint.shared.map(({ quantity, label }) => surely(quantity, label))
-  const same = sameThere(tokens, terms, text.original, names, links)
+  const same = sameThere(text, names, links)
   const named = [...links.filter(({ quantity }) => !asides.has(quantity)), ...shared, ...same, ...pairs]
   const answer = named.length === 0 && listing.asked !== undefined ? loneAnswer(open, listing.asked) : null
   const ofGarment = (answer === null ? named : [answer]).sort((a, b) => a.quantity.from - b.quantity.from)
@@ -79,24 +78,22 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const kind = kindOf(title, text, pointNames, language, listing.kind)
   const acts = actsAs(kind.kind, pointNames)
   const garments = garmentsOf(text, acts)
-  const measured = kind.thing ? [] : ofGarment.filter((link) => !isOfAnother(tokens, terms, link, kind.kind))
-  const { words: around, used } = wordsOf(tokens, terms, measured)
+  const measured = kind.thing ? [] : ofGarment.filter((link) => !isOfAnother(text, link, kind.kind))
+  const { words: around, used } = wordsOf(text, measured)
   if (answer !== null && listing.asked === 'waistStretchedMm') around.get(answer)?.qualifiers.add('stretched')
   const rows = new Map(joint.shared.flatMap(({ quantity, size }) => (size === null ? [] : [[quantity, size] as const])))
   const sizeAt = sizesOf(sizes.heads)
-  const linked = figuresOf(measured, around, garments.kindAt, (one) => rows.get(one) ?? sizeAt(one.from), tokens)
+  const linked = figuresOf(text, measured, around, garments.kindAt, (one) => rows.get(one) ?? sizeAt(one.from))
   const told = {
-    units: toldUnits(tokens, terms, quantities),
-    basis: listBasis(tokens, terms, layout, (token) => used.has(token)),
+    units: toldUnits(text, quantities),
+    basis: listBasis(text, (token) => used.has(token)),
     common: commonUnit(free),
     stated,
     words
   }
   const read = measuresOf(linked.figures, told)
   const allowed = gatherAllowances({
-    tokens,
-    terms,
-    layout,
+    ...text,
     links: measured,
     spare,
     main: acts,
@@ -105,10 +102,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
     unitOf: (link) => link.quantity.unit ?? listUnit(told.units, link.label, link.quantity)
   })
 
-  const titleLabels = title
-    ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title.tokens, title.terms, title.lexis.halves), legs, title: true, language })
-        .labels
-    : []
+  const titleLabels = title ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title), legs, title: true, language }).labels : []
   const sizesRead = new Set(read.measures.flatMap(({ size }) => (size === undefined ? [] : [size])))
   const offered = sizesRead.size > 1 ? sizeOffered(sizesRead, titleLabels) : null
   const mine = offered === null ? read.measures : read.measures.filter(({ size }) => size === undefined || size === offered)
@@ -119,7 +113,7 @@ export function readFigures(text: TextRead, title: TextRead | null, listing: Lis
   const measures = oneSize(oneGarment(mine))
   const pulledOut = waistPulledOut(linked.stretched, measures, told.common)
   const leftAside = leftAsideOf({
-    tokens,
+    text,
     quantities,
     sizes: new Set([...sizes.taken, ...joint.sizeFigures]),
     asides,

@@ -7,8 +7,7 @@ import type { Link } from '../links/link.ts'
 import { CURRENCY_MARKS } from '../quantities/not-a-length.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import type { Reading } from '../reading.ts'
-import type { Layout } from '../text/layout.ts'
-import type { Terms } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { girthBehind, isHemDepth, KEPT_MM, saysBackSeam, saysHem, saysToLetOut } from './spare-cloth.ts'
 
@@ -22,11 +21,11 @@ export interface AllowancesRead {
 }
 
 /** (+2"): cloth to spare, of the name before it. */
-export const isSpare = (tokens: readonly Token[], one: Quantity): boolean =>
-  tokens[one.from - 1]?.text === '+' && !one.range && one.problem === null && one.value < 12 && !isBehindPrice(tokens, one)
+export const isSpare = (text: TextRead, one: Quantity): boolean =>
+  text.tokens[one.from - 1]?.text === '+' && !one.range && one.problem === null && one.value < 12 && !isBehindPrice(text, one)
 
 /** “12€ + 2,25”, “£16 + 3.40”: postage. */
-function isBehindPrice(tokens: readonly Token[], { from, unit }: Quantity): boolean {
+function isBehindPrice({ tokens }: TextRead, { from, unit }: Quantity): boolean {
   if (unit !== null) return false
   for (let at = from - 2; at >= Math.max(0, from - 6); at--) {
     const token = tokens[at] as Token
@@ -37,10 +36,7 @@ function isBehindPrice(tokens: readonly Token[], { from, unit }: Quantity): bool
 }
 const MONEY = /^(?:eur|euro|euros|gbp|usd|pounds|quid|bucks|dollars|zl|pln|kr|sek)$/
 
-interface Around {
-  tokens: readonly Token[]
-  terms: Terms
-  layout: Layout
+interface Around extends TextRead {
   links: readonly Link[]
   spare: readonly Quantity[]
   /** What the text is about: of the make of another garment in it nothing is kept. */
@@ -79,7 +75,7 @@ export function gatherAllowances(around: Around): AllowancesRead {
     }
     if (label.role === 'detail') {
       const unit = quantity.unit
-      if (mine && unit !== null && isHemDepth(around.tokens, label) && toMm(quantity.value, unit) <= DEEPEST_HEM_MM)
+      if (mine && unit !== null && isHemDepth(around, label) && toMm(quantity.value, unit) <= DEEPEST_HEM_MM)
         read.hemDepthMm ??= toMm(quantity.value, unit)
       continue
     }

@@ -3,7 +3,6 @@ import type { ConditionId } from '../../garment/garment-input.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, slice, type TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
 
 const LONGEST_FAULT = 160
 
@@ -69,7 +68,7 @@ const NOT_YET =
 
 /** Does its sentence say that this fault was seen to: “moth nip, darned”, “a repaired tear”, “two holes and a tear, all mended”? */
 function isMended(text: TextRead, fault: Term): boolean {
-  const { tokens, layout } = text
+  const { layout } = text
   const sentence = layout.sentence[fault.from] as number
   const told = termsAs(text.terms, 'mended')
   let low = 0
@@ -81,14 +80,14 @@ function isMended(text: TextRead, fault: Term): boolean {
   }
   for (let index = low; index < told.length && layout.sentence[(told[index] as Term).from] === sentence; index++) {
     const one = told[index] as Term
-    if (one === fault || isDenied(text, one) || isNotYet(tokens, one)) continue
+    if (one === fault || isDenied(text, one) || isNotYet(text, one)) continue
     const [from, to] = one.from < fault.from ? [one.to, fault.from] : [fault.to, one.from]
     if (means(termAt(text.terms, one.from - 1), 'all') || !others(text, from, to)) return true
   }
   return false
 }
 
-const isNotYet = (tokens: readonly Token[], { from, to }: Term): boolean =>
+const isNotYet = ({ tokens }: TextRead, { from, to }: Term): boolean =>
   [from - 3, from - 2, from - 1, to].some((at) => NOT_YET.test(tokens[at]?.text ?? ''))
 
 /** Another fault between, or the part of the sentence about something else. */

@@ -53,8 +53,8 @@ export function priceOf(texts: readonly TextRead[], locale: string): Reading['pr
       if (found.rank === ASKED) return { amount: found.amount, currency: found.currency }
       best = found
     }
-    for (const sum of best && best.rank > PLAIN ? [] : pricesInWords(text.tokens, text.terms)) {
-      if (isWeight(text.tokens, text.terms, sum) || wasPaid(text, sum.from) || isFee(text, sum.from, sum.to)) continue
+    for (const sum of best && best.rank > PLAIN ? [] : pricesInWords(text)) {
+      if (isWeight(text, sum) || wasPaid(text, sum.from) || isFee(text, sum.from, sum.to)) continue
       const alone = opensPart(text, sum.from)
       if (best === null || alone) best = { amount: sum.amount, currency: sum.currency, rank: alone ? ALONE : PLAIN }
       break

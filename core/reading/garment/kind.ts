@@ -2,7 +2,8 @@
 import type { Made } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointName } from '../languages/lexicon.ts'
-import { meaning, means, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
+import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { shapeOfPoints } from './points-by-kind.ts'
 
@@ -45,12 +46,13 @@ const HEAD_FIRST = new Set(['fr', 'es', 'it', 'pl'])
 const EARLY = 60
 const FURTHEST = 4000
 
-interface Text {
-  tokens: readonly Token[]
-  terms: Terms
-}
-
-export function kindOf(title: Text | null, text: Text, names: readonly PointName[], language: string, known?: GarmentKind): KindRead {
+export function kindOf(
+  title: TextRead | null,
+  text: TextRead,
+  names: readonly PointName[],
+  language: string,
+  known?: GarmentKind
+): KindRead {
   if (known !== undefined) return { kind: known, sureness: 1, made: {}, thing: false }
   if (title) {
     const head = headOf(title, language)
@@ -66,7 +68,7 @@ export function kindOf(title: Text | null, text: Text, names: readonly PointName
 }
 
 /** “Selvedge denim, broken in”: legs of denim are jeans. */
-const isDenim = (text: Text | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => word === 'denim') ?? false
+const isDenim = (text: TextRead | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => word === 'denim') ?? false
 
 /** The kind for figuring when no word tells one: what its points look like. */
 export const actsAs = (kind: GarmentKind | null, names: readonly PointName[]): GarmentKind | null => {
@@ -76,13 +78,14 @@ export const actsAs = (kind: GarmentKind | null, names: readonly PointName[]): G
 }
 
 /** “Denim shirt dress with jacket”: the last kind before what stands beside it. */
-function headOf({ tokens, terms }: Text, language: string): { kind: GarmentKind; made: Partial<Made> } | null {
+function headOf(text: TextRead, language: string): { kind: GarmentKind; made: Partial<Made> } | null {
+  const { terms } = text
   let best: Term | null = null
   for (const term of termsAs(terms, 'kind')) {
     if (!meaning(term, 'kind')) continue
     if (best && HEAD_FIRST.has(language)) break
-    if (best && stops(tokens, best.to, term.from)) break
-    if (best && isPart(tokens, best, term)) continue
+    if (best && stops(text, best.to, term.from)) break
+    if (best && isPart(text, best, term)) continue
     best = term
   }
   const sense = meaning(best ?? undefined, 'kind')
@@ -90,16 +93,16 @@ function headOf({ tokens, terms }: Text, language: string): { kind: GarmentKind;
 }
 
 /** “sundress, full skirt”, “jumpsuit with halter, flares”: a word further on that names a part of what was named, or a cut of it. */
-function isPart(tokens: readonly Token[], named: Term, term: Term): boolean {
+function isPart(text: TextRead, named: Term, term: Term): boolean {
   if (term.from === named.to) return false
   const first = meaning(named, 'kind')?.kind
   const then = meaning(term, 'kind')?.kind
   const whole = first !== undefined && SHAPE[first] === 'whole' && (then === undefined || SHAPE[then] !== 'whole')
-  return (whole && !isPassing(tokens, named)) || (isPassing(tokens, term) && !isPassing(tokens, named))
+  return (whole && !isPassing(text, named)) || (isPassing(text, term) && !isPassing(text, named))
 }
-const isPassing = (tokens: readonly Token[], { from, to }: Term): boolean => to === from + 1 && PASSING.has(tokens[from]?.text ?? '')
+const isPassing = ({ tokens }: TextRead, { from, to }: Term): boolean => to === from + 1 && PASSING.has(tokens[from]?.text ?? '')
 
-const stops = (tokens: readonly Token[], from: number, to: number): boolean => {
+const stops = ({ tokens }: TextRead, from: number, to: number): boolean => {
   for (let at = from; at < to; at++) {
     const token = tokens[at] as Token
     if (token.kind === 'mark' ? /^[,(|/+&;:.-]$/.test(token.text) && token.spaced !== false : STOP.test(token.text)) return true
@@ -108,7 +111,8 @@ const stops = (tokens: readonly Token[], from: number, to: number): boolean => {
   return false
 }
 
-function ledBy({ tokens, terms }: Text): KindRead | null {
+function ledBy(text: TextRead): KindRead | null {
+  const { tokens, terms } = text
   const score = new Map<GarmentKind, { points: number; made: Partial<Made> }>()
   let thing = 0
   for (const term of termsAs(terms, 'kind', 'thing')) {
@@ -123,7 +127,7 @@ function ledBy({ tokens, terms }: Text): KindRead | null {
       (/^(?:matching|any|a|your|my|other|favourite)$/.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))
     )
       continue
-    const passing = isPassing(tokens, term)
+    const passing = isPassing(text, term)
     const now = score.get(sense.kind) ?? { points: 0, made: sense.made ?? {} }
     now.points += early * (passing ? 0.5 : 1) * (score.size === 0 ? 1.5 : 1)
     score.set(sense.kind, now)
@@ -137,7 +141,7 @@ function ledBy({ tokens, terms }: Text): KindRead | null {
 
 /** Words in a remark beside a heading, at most: “Trousers (free, well worn)”. */
 const REMARK = 14
-function pastRemark(tokens: readonly Token[], at: number): number {
+function pastRemark({ tokens }: TextRead, at: number): number {
   if (tokens[at]?.text !== '(') return at
   for (let end = at + 1; end < at + REMARK; end++) {
     const token = tokens[end]
@@ -148,7 +152,8 @@ function pastRemark(tokens: readonly Token[], at: number): number {
 }
 
 /** Headings that name a garment: “Jacket:”, “Trousers measurements”. The figures below are of it. */
-export function sectionsOf({ tokens, terms }: Text): { from: number; kind: GarmentKind }[] {
+export function sectionsOf(text: TextRead): { from: number; kind: GarmentKind }[] {
+  const { tokens, terms } = text
   const sections: { from: number; kind: GarmentKind }[] = []
   for (const term of termsAs(terms, 'kind')) {
     const kind = meaning(term, 'kind')?.kind
@@ -163,7 +168,7 @@ export function sectionsOf({ tokens, terms }: Text): { from: number; kind: Garme
     let at = term.to
     if (means(termAt(terms, at), 'heading', 'measures')) at = termAt(terms, at)?.to ?? at
     const measures = at > term.to
-    at = pastRemark(tokens, at)
+    at = pastRemark(text, at)
     const after = tokens[at]
     // “Jacket bust 36", … Skirt waist 26"”
     const names = before?.kind !== 'mark' || !before.spaced ? means(termAt(terms, at), 'point') : false

@@ -1,7 +1,8 @@
 /** Figures of another piece in the same text: the second of a pair, what is worn with it in the picture. */
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { endsSentence } from '../text/layout.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import type { Link } from './link.ts'
 
@@ -13,7 +14,8 @@ const PLACE = new Map([...FIRST.split(' ').map((word) => [word, 1] as const), ..
 const MAYBE = /second|2nd|zweit|deuxi|segund|tweede|drug|andra|#2|no\.? 2/i
 
 /** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
-export function secondPieceAt(tokens: readonly Token[], original: string): number {
+export function secondPieceAt(text: TextRead): number {
+  const { tokens, original } = text
   if (!MAYBE.test(original)) return tokens.length
   let first = false
   for (let at = 0; at < tokens.length; at++) {
@@ -22,18 +24,18 @@ export function secondPieceAt(tokens: readonly Token[], original: string): numbe
     if (place === undefined) continue
     const number = token.kind === 'digits'
     const start = number || tokens[at - 1]?.text === 'the' ? at - 1 : at
-    if (!begins(tokens, start) || (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && tokens[at - 1]?.text !== 'no')) continue
+    if (!begins(text, start) || (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && tokens[at - 1]?.text !== 'no')) continue
     if (place === 1) first = true
     else if (first) return start
   }
   return tokens.length
 }
 
-const begins = (tokens: readonly Token[], at: number): boolean =>
+const begins = ({ tokens }: TextRead, at: number): boolean =>
   at <= 0 || tokens[at - 1]?.kind === 'break' || endsSentence(tokens, at - 1) || /^[;:•·*|)]$/.test(tokens[at - 1]?.text ?? '')
 
 /** “a 25" waist petticoat” beside a dress: the figure of what its name describes. */
-export function isOfAnother(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link, kind: GarmentKind | null): boolean {
+export function isOfAnother({ tokens, terms }: TextRead, { label, quantity, before }: Link, kind: GarmentKind | null): boolean {
   if (before || label.role !== 'point' || label.from < quantity.spanTo) return false
   const next = termAt(terms, label.to)
   if (tokens[label.to]?.kind !== 'word' || next?.from !== label.to) return false

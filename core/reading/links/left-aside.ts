@@ -2,11 +2,11 @@
 import type { Stated } from '../../garment/issue.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import type { AsideReason, Reading } from '../reading.ts'
-import type { Token } from '../text/tokens.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Link } from './link.ts'
 
 interface All {
-  tokens: readonly Token[]
+  text: TextRead
   quantities: readonly Quantity[]
   sizes: ReadonlySet<Quantity>
   asides: ReadonlyMap<Quantity, AsideReason>
@@ -20,7 +20,7 @@ interface All {
   stated: (quantity: Quantity) => Stated
 }
 
-export function leftAsideOf({ tokens, quantities, sizes, asides, links, others, used, thing, stated }: All): Reading['leftAside'] {
+export function leftAsideOf({ text, quantities, sizes, asides, links, others, used, thing, stated }: All): Reading['leftAside'] {
   const because = new Map<Quantity, AsideReason>()
   const put = (quantity: Quantity, reason: AsideReason) => {
     if (!because.has(quantity)) because.set(quantity, reason)
@@ -33,7 +33,7 @@ export function leftAsideOf({ tokens, quantities, sizes, asides, links, others, 
     const scope = asides.get(one)
     const link = linked.get(one)
     if (scope === 'fits-advice' && link && (link.label.role === 'thing' || link.label.role === 'detail')) put(one, 'detail')
-    else if (scope && (one.unit !== null || link || besideTimes(tokens, one))) put(one, scope)
+    else if (scope && (one.unit !== null || link || besideTimes(text, one))) put(one, scope)
     else if (scope) continue
     else if (thing && (one.unit !== null || link)) put(one, 'detail')
     else if (link && link.label.role !== 'point') {
@@ -47,4 +47,4 @@ export function leftAsideOf({ tokens, quantities, sizes, asides, links, others, 
 }
 
 /** 30 x 20 x 10 cm: one unit for a row of figures. */
-const besideTimes = (tokens: readonly Token[], one: Quantity): boolean => tokens[one.to]?.text === 'x' || tokens[one.from - 1]?.text === 'x'
+const besideTimes = ({ tokens }: TextRead, one: Quantity): boolean => tokens[one.to]?.text === 'x' || tokens[one.from - 1]?.text === 'x'

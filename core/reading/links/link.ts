@@ -7,8 +7,8 @@
 import { isFamily } from '../names/families.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
-import { means, meansAny, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { means, meansAny, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import { gap, NEVER } from './gap.ts'
 import { isMeasured } from './measured.ts'
 
@@ -52,11 +52,12 @@ interface Step {
 }
 
 /** A second figure of one name costs less where a word says what it is of: “rise 11 front, 14.5 back”, “(stretches to 21)”, “(measures 38)”. */
-function again(tokens: readonly Token[], terms: Terms, { from, spanTo }: Quantity, left: number): number {
+function again(text: TextRead, { from, spanTo }: Quantity, left: number): number {
+  const { terms } = text
   const behind = termAt(terms, spanTo)
   const ahead = termAt(terms, from - 1)
   // what stands between tells of the first figure: “5" as per the name but I measure 4.75"”
-  if (isMeasured(tokens, terms, from) && left < ANOTHER) return 0.1 + Math.min(Math.max(left, 0), 1)
+  if (isMeasured(text, from) && left < ANOTHER) return 0.1 + Math.min(Math.max(left, 0), 1)
   const told = means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed', 'inner') || (meansAny(behind, SIDES) && !means(behind, 'point'))
   return (told ? 0.1 : 1.2) + Math.max(left, 0)
 }
@@ -88,7 +89,7 @@ function reachBy(
 }
 
 /** The links of least cost. Linear: a figure looks no further than the name before and the name after it. */
-export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly Label[], quantities: readonly Quantity[]): Link[] {
+export function linksOf(text: TextRead, labels: readonly Label[], quantities: readonly Quantity[]): Link[] {
   const items = row(labels, quantities)
   let now: Row = { none: { cost: 0, state: 'none', back: null, link: null }, free: null, taken: null, behind: null }
   let last: Label | null = null
@@ -102,24 +103,24 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
       if (now.free) reach(next, now.free, 'free', open, null)
       if (now.taken) reach(next, now.taken, 'behind', 0, null)
       if (now.behind) reach(next, now.behind, 'free', 0, null)
-      lastUnused = isTrailing(tokens, terms, items[index - 1], last, item.label) ? ADJECTIVE : unused(tokens, terms, item.label)
+      lastUnused = isTrailing(text, items[index - 1], last, item.label) ? ADJECTIVE : unused(text, item.label)
       last = item.label
     } else {
       const { quantity } = item
-      const left: number = last ? gap(tokens, terms, last, quantity, true) : NEVER
+      const left: number = last ? gap(text, last, quantity, true) : NEVER
       const following = items[index + 1]
       const name = following && 'label' in following ? following.label : null
-      const right = name ? gap(tokens, terms, name, quantity, false) : NEVER
+      const right = name ? gap(text, name, quantity, false) : NEVER
       const nobody = quantity.unit === null ? NOBODY_BARE : NOBODY
       const { none, free, behind } = now
       if (none) {
         reach(next, none, 'none', nobody, null)
-        if (last) reachBy(next, none, 'none', again(tokens, terms, quantity, left), quantity, last, left, true)
+        if (last) reachBy(next, none, 'none', again(text, quantity, left), quantity, last, left, true)
         if (name) reachBy(next, none, 'taken', right, quantity, name, right, false)
       }
       if (behind) {
         reach(next, behind, 'behind', nobody, null)
-        if (last) reachBy(next, behind, 'behind', again(tokens, terms, quantity, left) + BOTH_SIDES, quantity, last, left, true)
+        if (last) reachBy(next, behind, 'behind', again(text, quantity, left) + BOTH_SIDES, quantity, last, left, true)
         if (name) reachBy(next, behind, 'taken', right, quantity, name, right, false)
       }
       if (free) {
@@ -142,18 +143,18 @@ export function linksOf(tokens: readonly Token[], terms: Terms, labels: readonly
 const ADJECTIVES = /^(?:long|wide|deep|tall|lang|breit|lange|larga|largo|lungo|lunga|longue|bred|breed)$/
 
 /** A name that no figure took: little when it only says how a figure ran (long, from the shoulder). */
-function unused(tokens: readonly Token[], terms: Terms, label: Label): number {
+function unused({ tokens, terms }: TextRead, label: Label): number {
   if (label.to - label.from === 1 && ADJECTIVES.test(tokens[label.from]?.text ?? '')) return ADJECTIVE
   const start = means(termAt(terms, label.from - 1), 'from') || means(termAt(terms, label.from - 2), 'from')
   return start ? ADJECTIVE : UNUSED[label.role]
 }
 
 /** “chest 23" pit to pit, and 27" long”: a name right behind a figure that only says how the name before it was taken. */
-function isTrailing(tokens: readonly Token[], terms: Terms, before: Item | undefined, name: Label | null, label: Label): boolean {
+function isTrailing(text: TextRead, before: Item | undefined, name: Label | null, label: Label): boolean {
   const [a] = name?.points ?? []
   const [b] = label.points
   if (a === undefined || b === undefined || before === undefined || !('quantity' in before)) return false
-  return isFamily(a, b) && gap(tokens, terms, label, before.quantity, false) < TRAILING
+  return isFamily(a, b) && gap(text, label, before.quantity, false) < TRAILING
 }
 const TRAILING = 0.7
 

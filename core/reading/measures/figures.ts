@@ -11,7 +11,7 @@ import { BACK, DROP, pointOfBack, SHORTEST_DROP_IN } from '../names/back-name.ts
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import type { AsideReason } from '../reading.ts'
-import type { Token } from '../text/tokens.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Evidence } from './basis.ts'
 import type { Qualifier, Words } from './context.ts'
 
@@ -134,11 +134,11 @@ export interface LinkedFigures {
 
 /** Every linked figure, or its reason to stand aside. `kindAt`: the garment whose section a token lies in. */
 export function figuresOf(
+  text: TextRead,
   links: readonly Link[],
   words: Map<Link, Words>,
   kindAt: (token: number) => { kind: GarmentKind | null; of: GarmentKind | null },
-  sizeOf: (quantity: Quantity) => string | null,
-  tokens: readonly Token[]
+  sizeOf: (quantity: Quantity) => string | null
 ): LinkedFigures {
   const figures: Figure[] = []
   const asides: Aside[] = []
@@ -155,7 +155,7 @@ export function figuresOf(
         ? [[null, bySides(pointOfLetter(label.letter, kind, inchesOf(quantity), chested), quantity, shoulders?.quantity)]]
         : label.points.map((name) => [
             name,
-            (isBottomBand(tokens, label, kind, links) ? 'hem' : null) ??
+            (isBottomBand(text, label, kind, links) ? 'hem' : null) ??
               (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ??
               resolve(name, kind, qualifiers)
           ])

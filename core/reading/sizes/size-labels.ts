@@ -1,6 +1,7 @@
 /** Sizes as the label has them: W32 L34, 32 x 34, UK 12, size M, age 7-8. What they take is no measurement. */
 import type { Quantity } from '../quantities/quantities.ts'
-import { meaning, means, type Term, type Terms, termAt } from '../text/terms.ts'
+import { meaning, means, type Term, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
 import { agesFrom, isMark, isShort40, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
@@ -49,7 +50,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       glued.unit === null &&
       within(glued.value, WAIST) &&
       tokens[at + 1]?.spaced === false &&
-      !moreShorthand(tokens, glued.to)
+      !moreShorthand(around, glued.to)
     ) {
       add(`W${glued.value}`, glued)
       continue
@@ -74,12 +75,12 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     const term = termAt(terms, at)
     if (term?.from === at && means(term, 'age')) {
       const years = byFrom.get(term.to)
-      if (years && years.unit === null) add(`age ${agesFrom(tokens, years)}`, years)
+      if (years && years.unit === null) add(`age ${agesFrom(around, years)}`, years)
       continue
     }
     if (
       !around.title &&
-      startsLine(tokens, at) &&
+      startsLine(around, at) &&
       LETTER.test(token.text) &&
       /^[:-]$/.test(tokens[at + 1]?.text ?? '') &&
       tokens[at + 2]?.kind === 'word'
@@ -90,7 +91,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       token.kind === 'word' &&
       LETTER.test(token.text) &&
       capital(around, token) &&
-      (token.text.length <= 3 || (around.language === 'en' && standsAlone(tokens, terms, at))) &&
+      (token.text.length <= 3 || (around.language === 'en' && standsAlone(around, at))) &&
       (token.text.length > 1 || !(isMark(tokens[at + 1], ':') || byFrom.has(at + 1)))
     )
       add(LETTERS[token.text] ?? token.text.toUpperCase())
@@ -98,7 +99,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       const after = sizeAfter(around, byFrom, term.to, at)
       if (after) {
         add(after.label, ...after.taken)
-        if (startsLine(tokens, at) || headsPart(around, at, Math.max(term.to, ...after.taken.map(({ to }) => to))))
+        if (startsLine(around, at) || headsPart(around, at, Math.max(term.to, ...after.taken.map(({ to }) => to))))
           found.heads.push({ from: at, label: after.label })
         at = Math.max(at, ...after.taken.map(({ to }) => to - 1))
       }
@@ -129,10 +130,10 @@ function isListed({ tokens, terms }: Around, byFrom: ReadonlyMap<number, Quantit
   return false
 }
 
-const startsLine = (tokens: readonly Token[], at: number): boolean =>
+const startsLine = ({ tokens }: TextRead, at: number): boolean =>
   at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && /^[.;•*/)|-]$/.test(tokens[at - 1]?.text ?? ''))
 /** “Wool coat, large”, “Mens medium shirt”: in a title a size in letters stands at an end or beside whom it is for. */
-const standsAlone = (tokens: readonly Token[], terms: Terms, at: number): boolean =>
+const standsAlone = ({ tokens, terms }: TextRead, at: number): boolean =>
   tokens[at + 1] === undefined ||
   tokens[at + 1]?.kind === 'mark' ||
   tokens[at - 1]?.kind === 'mark' ||

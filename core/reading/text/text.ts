@@ -5,21 +5,22 @@ import { normalise } from './normalise.ts'
 import { means, type Term, type Terms, termAt, termsOf } from './terms.ts'
 import { type Token, tokensOf } from './tokens.ts'
 
-export interface TextRead {
+/** A text as tokens, before its language is known. */
+export interface TextTokens {
+  /** As it was given; the places of tokens are in it. */
   original: string
+  /** It had tags, which were left out. */
   markup: boolean
   tokens: Token[]
+}
+
+/** The context that every reader gets as its first argument: the tokens, what they mean, how they are laid out. */
+export interface TextRead extends TextTokens {
   terms: Terms
   layout: Layout
   lexis: Lexis
 }
 
-/** A text as tokens, before its language is known. */
-export interface TextTokens {
-  original: string
-  markup: boolean
-  tokens: Token[]
-}
 export function tokenise(original: string): TextTokens {
   const plain = normalise(original)
   return { original, markup: plain.markup, tokens: tokensOf(plain.text) }

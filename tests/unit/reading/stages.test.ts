@@ -83,7 +83,7 @@ describe('numbers', () => {
 
 const quantities = (text: string) => {
   const read = readText(text, 'en')
-  return quantitiesOf(read.tokens, read.terms, read.lexis.halves).map((one) => [one.value, one.unit] as const)
+  return quantitiesOf(read).map((one) => [one.value, one.unit] as const)
 }
 describe('quantities', () => {
   test.each([
@@ -123,7 +123,7 @@ describe('quantities', () => {
   ])('%s', (text, expected) => expect(quantities(text)).toEqual(expected))
   test('the double beside a figure is no second figure', () => {
     const read = readText('19" (38" around)', 'en')
-    const [one, ...rest] = withoutRepeats(read.tokens, read.terms, quantitiesOf(read.tokens, read.terms, read.lexis.halves))
+    const [one, ...rest] = withoutRepeats(read, quantitiesOf(read))
     expect(rest).toEqual([])
     expect(one).toMatchObject({ value: 19, doubling: 'flat' })
   })
@@ -163,8 +163,8 @@ describe('layout', () => {
 
 const links = (text: string) => {
   const read = readText(text, 'en')
-  const found = quantitiesOf(read.tokens, read.terms, read.lexis.halves)
-  return linksOf(read.tokens, read.terms, labelsOf(read.tokens, read.terms, found), found).map(
+  const found = quantitiesOf(read)
+  return linksOf(read, labelsOf(read, found), found).map(
     ({ quantity, label }) => `${label.points[0] ?? label.letter ?? label.role} ${quantity.value}`
   )
 }

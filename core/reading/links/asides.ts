@@ -2,6 +2,7 @@
 
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { quantityMm } from '../quantities/quantity-mm.ts'
 import type { AsideReason } from '../reading.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
@@ -72,12 +73,12 @@ const FITS = /^(?:fits|passt|past|pasuje|passar)$/
 
 /** “170 cm tall”. */
 const isHeight = ({ terms }: TextRead, one: Quantity): boolean =>
-  one.unit !== null && one.value * (one.unit === 'in' ? 25.4 : 10) > 1300 && means(termAt(terms, one.to), 'height')
+  one.unit !== null && quantityMm(one) > 1300 && means(termAt(terms, one.to), 'height')
 
 const SMALL_MM = 200
 /** A tear or a mark is smaller than what is measured on a garment. */
 const FAULT_MM = 100
-const isSmall = ({ value, unit }: Quantity): boolean => unit !== null && value * (unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1) < FAULT_MM
+const isSmall = (one: Quantity): boolean => one.unit !== null && quantityMm(one) < FAULT_MM
 
 /**
  * thigh (1" below crotch): 12"   ·   taken 13" from the crotch   ·   mark 7 inches below the waist
@@ -92,7 +93,7 @@ function isPlace(text: TextRead, label: Label | undefined, one: Quantity): boole
     after = termAt(terms, at)
   }
   if (!after || after.from !== at) return false
-  const mm = Math.abs(one.value) * (one.unit === 'cm' ? 10 : one.unit === 'mm' ? 1 : 25.4)
+  const mm = Math.abs(quantityMm(one))
   const named = label && label.to <= one.from && label.role === 'point' ? gap(text, label, one, true) : 9
   if (means(after, 'position')) return mm < SMALL_MM ? named > -0.1 : named > 0.15
   if (!means(after, 'from') || one.unit === null) return false

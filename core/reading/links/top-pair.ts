@@ -2,6 +2,7 @@
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { quantityInches } from '../quantities/quantity-mm.ts'
 import { endsSentence } from '../text/layout.ts'
 import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
@@ -37,7 +38,7 @@ const NAMED = new Set<string>(['chest', 'length', 'bodyLength', 'width', 'sleeve
 function isTop(width: Quantity, length: Quantity): boolean {
   const unit = length.unit ?? width.unit
   if (unit === 'mm' || width.range || length.range || width.problem || length.problem || !(length.value > width.value * 0.95)) return false
-  const inches = (one: Quantity) => (unit === 'cm' || (unit === null && one.value > 45) ? one.value / 2.54 : one.value)
+  const inches = ({ value }: Quantity) => quantityInches({ value, unit })
   const inside = (value: number, { least, most }: { least: number; most: number }) => value >= least && value <= most
   return inside(inches(width), WIDTH) && inside(inches(length), LENGTH)
 }

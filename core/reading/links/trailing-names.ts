@@ -7,6 +7,7 @@ import { landmarkFrom, STARTS_FROM } from '../names/from-landmark.ts'
 import type { Label } from '../names/label.ts'
 import { WITH } from '../names/not-a-name.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { quantityMm } from '../quantities/quantity-mm.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
@@ -65,8 +66,7 @@ const WIDE = /^(?:wide|across|breit|breed|bred|ancho|large)$/
 const SPARED = new Set<PointName>(['hem', 'bottomEdge', 'sweep', 'legOpening', 'waist', 'waistband', 'hip', 'inseam', 'length'])
 const isSpared = ({ role }: Label): boolean => role === 'letDown' || role === 'letOut' || role === 'seamAllowance'
 const SPARE_MM = 130
-const isSmall = (one: Quantity): boolean =>
-  one.unit !== null && one.value * (one.unit === 'in' ? 25.4 : one.unit === 'cm' ? 10 : 1) < SPARE_MM
+const isSmall = (one: Quantity): boolean => one.unit !== null && quantityMm(one) < SPARE_MM
 
 /** “chest 20" pit to pit”, “sleeve 18" from the underarm”: what stands behind a figure says how it was taken. */
 export function withTrailingNames(

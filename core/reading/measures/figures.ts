@@ -10,6 +10,7 @@ import { isNear } from '../links/measured.ts'
 import { BACK, DROP, pointOfBack, SHORTEST_DROP_IN } from '../names/back-name.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { quantityInches, quantityMm } from '../quantities/quantity-mm.ts'
 import type { AsideReason } from '../reading.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Evidence } from './basis.ts'
@@ -73,9 +74,6 @@ export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: 
   }
 }
 
-const inchesOf = ({ value, unit }: Quantity): number =>
-  unit === 'cm' ? value / 2.54 : unit === 'mm' ? value / 25.4 : unit === null && value > 45 ? value / 2.54 : value
-
 /** The point a name means here, its words taken into account (rise at the back, sleeve underarm). */
 export function resolve(name: PointName, kind: GarmentKind | null, qualifiers: ReadonlySet<Qualifier>): PointId | null {
   if (name === 'rise' && qualifiers.has('back')) return 'backRise'
@@ -84,16 +82,13 @@ export function resolve(name: PointName, kind: GarmentKind | null, qualifiers: R
   return pointOf(name, kind)
 }
 
-const mmOf = ({ value, unit }: Quantity): number =>
-  unit === 'cm' ? value * 10 : unit === 'mm' ? value : unit === 'in' || value < 50 ? value * 25.4 : value * 10
-
 /** No upper sleeve and no leg of trousers lies wider (finished tables: sleeves to 464 around, widened). */
 const WIDEST_SLEEVE_MM = 280
 const WIDEST_LEG_MM = 420
 
 /** “arm 7" across”, “leg 13" across”: not how long it is. */
 function acrossOf(name: PointName, quantity: Quantity, kind: GarmentKind | null, around: boolean): PointId | null {
-  const flat = mmOf(quantity) / (around ? 2 : 1)
+  const flat = quantityMm(quantity) / (around ? 2 : 1)
   const legs = kind !== null && SHAPE[kind] === 'legs'
   if (name === 'sleeveLength' && !legs && flat <= WIDEST_SLEEVE_MM) return 'bicep'
   return (name === 'inseam' || name === 'legLength') && legs && flat <= WIDEST_LEG_MM ? 'legOpening' : null
@@ -110,7 +105,7 @@ const SHORTEST_LEG_MM = 340
 
 /** Names that the size of the figure settles: a very long sleeve, an inseam on a garment with sleeves. */
 function bySize(point: PointId | null, quantity: Quantity, kind: GarmentKind | null, weak: boolean): PointId | null {
-  const mm = mmOf(quantity)
+  const mm = quantityMm(quantity)
   // “leg 9"” on long trousers is how wide it ends
   if (point === 'inseam' && weak && (kind === 'trousers' || kind === 'jeans') && mm < SHORTEST_LEG_MM) return 'legOpening'
   if (point === 'sleeveLength' && mm > LONGEST_SLEEVE_MM) return 'sleeveFromCentreBack'
@@ -123,7 +118,7 @@ const WIDER_BACK = 1.12
 
 /** “Back 20"” beside shoulders of 15 3/4 is how long the back is. */
 const bySides = (point: PointId | null, back: Quantity, shoulders: Quantity | undefined): PointId | null =>
-  point === 'backWidth' && shoulders && mmOf(back) > mmOf(shoulders) * WIDER_BACK ? 'bodyLength' : point
+  point === 'backWidth' && shoulders && quantityMm(back) > quantityMm(shoulders) * WIDER_BACK ? 'bodyLength' : point
 
 export interface LinkedFigures {
   figures: Figure[]
@@ -152,7 +147,7 @@ export function figuresOf(
     const { kind, of } = kindAt(quantity.from)
     const points: [PointName | null, PointId | null][] =
       label.letter && label.points.length === 0
-        ? [[null, bySides(pointOfLetter(label.letter, kind, inchesOf(quantity), chested), quantity, shoulders?.quantity)]]
+        ? [[null, bySides(pointOfLetter(label.letter, kind, quantityInches(quantity), chested), quantity, shoulders?.quantity)]]
         : label.points.map((name) => [
             name,
             (isBottomBand(text, label, kind, links) ? 'hem' : null) ??
@@ -188,12 +183,12 @@ const isToldOf = (told: Figure, measured: Figure): boolean =>
   told !== measured &&
   told.point === measured.point &&
   !told.qualifiers.has('measured') &&
-  isNear(mmOf(told.quantity), mmOf(measured.quantity)) &&
+  isNear(quantityMm(told.quantity), quantityMm(measured.quantity)) &&
   !isTwice(told.quantity, measured.quantity)
 
 /** “15" flat, goes round 30"”: the same figure again, or whole and half. */
 const isTwice = (a: Quantity, b: Quantity): boolean =>
-  [0.5, 1, 2].some((times) => Math.abs(mmOf(a) * times - mmOf(b)) < (times === 1 ? 2 : 13))
+  [0.5, 1, 2].some((times) => Math.abs(quantityMm(a) * times - quantityMm(b)) < (times === 1 ? 2 : 13))
 
 /** “27in to 33in stretched”: the range ends where it is pulled to. */
 const asItGoes = (one: Figure): Figure => (one.quantity.range ? { ...one, quantity: { ...one.quantity, value: one.quantity.high } } : one)

@@ -49,7 +49,7 @@ function repeated({ tokens, terms }: TextRead, first: Quantity, second: Quantity
     return { ...first, doubling: second.doubling ?? first.doubling, spanTo: second.to }
   if (!both && first.unit === null && second.unit === null && first.value !== second.value) {
     // 30/76: inches and centimetres without a unit
-    if (tokens[first.to]?.text === '/' && near(first.value * 25.4, second.value * 10, 13, 0.02))
+    if (tokens[first.to]?.text === '/' && near(toMm(first.value, 'in'), toMm(second.value, 'cm'), 13, 0.02))
       return { ...first, unit: 'in', spanTo: second.to }
   }
   // 54.5 / 21.5": the bare one in the other unit

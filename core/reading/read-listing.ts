@@ -38,8 +38,7 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
   const { kind } = read.kind
   const cloth = clothOf(structured.material === null ? texts : [...texts, readText(structured.material, language)], kind)
   const faults = faultsOf(texts, kind)
-  const own = [...new Set([...read.titleLabels, ...read.sizeLabels])]
-  const sizeLabels = own.length > 0 || structured.size === null ? own : sizeLabelsIn(structured.size)
+  const sizeLabels = read.sizeLabels.length > 0 || structured.size === null ? read.sizeLabels : sizeLabelsIn(structured.size)
   const issues = [...read.issues]
   const sum = wrongSum(cloth.fibres)
   if (sum !== null) issues.push(issue('reading.percent-sum', { sum }, {}, words))

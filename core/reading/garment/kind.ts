@@ -67,11 +67,14 @@ export function kindOf(
   return { kind: null, sureness: 0, made: {}, thing: false }
 }
 
+/** What the words speak of, before any point is known: on legs 32/34 is a size. */
+export const earlyKindOf = (title: TextRead | null, text: TextRead): GarmentKind | null => kindOf(title, text, [], 'en').kind
+
 /** “Selvedge denim, broken in”: legs of denim are jeans. */
 const isDenim = (text: TextRead | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => word === 'denim') ?? false
 
 /** The kind for figuring when no word tells one: what its points look like. */
-export const actsAs = (kind: GarmentKind | null, names: readonly PointName[]): GarmentKind | null => {
+export const effectiveKind = (kind: GarmentKind | null, names: readonly PointName[]): GarmentKind | null => {
   if (kind !== null) return kind
   const shape = shapeOfPoints(names)
   return shape === 'legs' ? 'trousers' : shape === 'skirt' ? 'skirt' : shape === 'whole' ? 'dress' : shape === 'upper' ? 'knit-top' : null

@@ -34,8 +34,12 @@ export function secondPieceAt(text: TextRead): number {
 const begins = ({ tokens }: TextRead, at: number): boolean =>
   at <= 0 || tokens[at - 1]?.kind === 'break' || endsSentence(tokens, at - 1) || /^[;:•·*|)]$/.test(tokens[at - 1]?.text ?? '')
 
+/** The links of the garment itself. */
+export const ofThisPiece = (text: TextRead, links: readonly Link[], kind: GarmentKind | null): Link[] =>
+  links.filter((link) => !isOfAnother(text, link, kind))
+
 /** “a 25" waist petticoat” beside a dress: the figure of what its name describes. */
-export function isOfAnother({ tokens, terms }: TextRead, { label, quantity, before }: Link, kind: GarmentKind | null): boolean {
+function isOfAnother({ tokens, terms }: TextRead, { label, quantity, before }: Link, kind: GarmentKind | null): boolean {
   if (before || label.role !== 'point' || label.from < quantity.spanTo) return false
   const next = termAt(terms, label.to)
   if (tokens[label.to]?.kind !== 'word' || next?.from !== label.to) return false

@@ -19,8 +19,13 @@ interface Scope {
 /** Names that bodies have too; any other name shows that the garment is measured again. */
 const BODY = new Set(['chest', 'waist', 'hip', 'underbust'])
 
-/** What stands aside, and why. Linear: each word opens at most one stretch, stretches don't overlap. */
-export function asidesOf(text: TextRead, labels: readonly Label[], quantities: readonly Quantity[]): Map<Quantity, AsideReason> {
+/** What stands aside, and why; how far back pockets lie apart is a detail. Linear: each word opens at most one stretch, stretches don't overlap. */
+export function asidesOf(
+  text: TextRead,
+  labels: readonly Label[],
+  quantities: readonly Quantity[],
+  pocketGap?: Quantity
+): Map<Quantity, AsideReason> {
   const { tokens, terms, layout } = text
   const asides = new Map<Quantity, AsideReason>()
   const scopes = scopesOf(text)
@@ -41,6 +46,7 @@ export function asidesOf(text: TextRead, labels: readonly Label[], quantities: r
     else if (isPlace(text, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
       asides.set(one, 'detail')
   }
+  if (pocketGap) asides.set(pocketGap, 'detail')
   return asides
 }
 

@@ -127,12 +127,12 @@ export interface LinkedFigures {
   asides: Aside[]
 }
 
-/** Every linked figure, or its reason to stand aside. `kindAt`: the garment whose section a token lies in. */
+/** Every linked figure, or its reason to stand aside. `garmentAt`: the garment whose section a token lies in. */
 export function figuresOf(
   text: TextRead,
   links: readonly Link[],
   words: Map<Link, Words>,
-  kindAt: (token: number) => { kind: GarmentKind | null; of: GarmentKind | null },
+  garmentAt: (token: number) => { kind: GarmentKind | null; of: GarmentKind | null },
   sizeOf: (quantity: Quantity) => string | null
 ): LinkedFigures {
   const figures: Figure[] = []
@@ -144,7 +144,7 @@ export function figuresOf(
     const { label, quantity } = link
     if (label.role !== 'point') continue
     const { evidence, qualifiers, across } = words.get(link) as Words
-    const { kind, of } = kindAt(quantity.from)
+    const { kind, of } = garmentAt(quantity.from)
     const points: [PointName | null, PointId | null][] =
       label.letter && label.points.length === 0
         ? [[null, bySides(pointOfLetter(label.letter, kind, quantityInches(quantity), chested), quantity, shoulders?.quantity)]]

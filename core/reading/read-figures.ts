@@ -30,7 +30,7 @@ export interface FiguresRead extends Pick<Reading, 'measures' | 'allowances' | '
 /** Reads the figures of one text and the sizes in its title. `given`: what came with the text; `language`: the one it is read in. */
 export function readFigures(text: TextRead, title: TextRead | null, given: ListingText, language: string): FiguresRead {
   const { asked, units: words = 'cm' } = given
-  const earlyKind = earlyKindOf(title, text)
+  const earlyKind = earlyKindOf(title, text, language, given.kind)
   const found = readQuantities(text)
   const sizes = readSizes(text, title, found, { kind: earlyKind, language })
   const quantities = sizes.lengths

@@ -67,8 +67,9 @@ export function kindOf(
   return { kind: null, sureness: 0, made: {}, thing: false }
 }
 
-/** What the words speak of, before any point is known: on legs 32/34 is a size. */
-export const earlyKindOf = (title: TextRead | null, text: TextRead): GarmentKind | null => kindOf(title, text, [], 'en').kind
+/** What the words speak of, before any point is known, or the kind that is given: on legs 32/34 is a size. */
+export const earlyKindOf = (title: TextRead | null, text: TextRead, language: string, known?: GarmentKind): GarmentKind | null =>
+  kindOf(title, text, [], language, known).kind
 
 /** “Selvedge denim, broken in”: legs of denim are jeans. */
 const isDenim = (text: TextRead | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => word === 'denim') ?? false

@@ -13,7 +13,7 @@ import { listBasis, wordsOf } from './context.ts'
 import { type Figure, figuresOf } from './figures.ts'
 import { type MeasuresRead, measuresOf } from './measures.ts'
 import { commonest, type ListContext } from './settle-unit.ts'
-import { toldUnits } from './unit.ts'
+import { listUnit, toldUnits } from './unit.ts'
 
 export interface MeasuresGiven {
   sizes: Pick<SizesRead, 'lengths' | 'heads'>
@@ -38,7 +38,6 @@ export function readMeasures(text: TextRead, given: MeasuresGiven): FiguresMeasu
   const links = garments.told.thing ? [] : ofThisPiece(text, ofGarment, garments.told.kind)
   const { words, used } = wordsOf(text, links)
   if (answer !== null && asked === 'waistStretchedMm') words.get(answer)?.qualifiers.add('stretched')
-  const linked = figuresOf(text, links, words, garments.garmentAt, sizeOfFigure(given))
   const list: ListContext = {
     text,
     units: toldUnits(text, sizes.lengths),
@@ -46,6 +45,15 @@ export function readMeasures(text: TextRead, given: MeasuresGiven): FiguresMeasu
     common: commonUnit(sizes.lengths.filter((one) => !asides.has(one))),
     words: given.words
   }
+  // the unit of a pocket or of a rib tells little of what bare figures mean
+  const common = commonUnit(links.filter(({ label }) => label.role === 'point').map(({ quantity }) => quantity))
+  const linked = figuresOf(text, {
+    links,
+    words,
+    garmentAt: garments.garmentAt,
+    sizeOf: sizeOfFigure(given),
+    unitOf: ({ label, quantity }) => quantity.unit ?? listUnit(list.units, label, quantity) ?? common
+  })
   const read = measuresOf(linked.figures, list)
   return { ...read, asides: [...linked.asides, ...read.asides], links, stretched: linked.stretched, list }
 }

@@ -3,7 +3,7 @@ import type { Issue } from '../../garment/issue.ts'
 import { isGirth } from '../../ids/points.ts'
 import { type LengthUnit, toMm, type Units } from '../../length.ts'
 import { issue } from '../issues.ts'
-import { isPossible, logLikely } from '../quantities/plausible.ts'
+import { isWearable, logLikely } from '../quantities/plausible.ts'
 import { statedOf } from '../quantities/stated.ts'
 import type { MeasureReading } from '../reading.ts'
 import type { TextRead } from '../text/text.ts'
@@ -59,10 +59,7 @@ export const commonest = (counts: ReadonlyMap<LengthUnit, number>): LengthUnit |
   [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? null
 
 /** Can it be worn at all, flat or around? */
-export const fits = ({ point, quantity, kind }: Figure, unit: LengthUnit): boolean => {
-  const mm = toMm(quantity.value, unit)
-  return isPossible(mm, point, kind) || (isGirth(point) && isPossible(mm * 2, point, kind))
-}
+export const fits = ({ point, quantity, kind }: Figure, unit: LengthUnit): boolean => isWearable(toMm(quantity.value, unit), point, kind)
 
 /** No unit anywhere: what a garment can have decides for the list as a whole. */
 function judged(open: readonly Figure[], list: ListContext, read: Findings, settled: WithUnit[]): void {

@@ -5,7 +5,7 @@ import type { Quantity } from './quantities.ts'
 /** A bare figure over this is of centimetres: few figures of a garment are so many inches (common practice, no source). */
 const MOST_BARE_INCHES = 45
 
-type Sized = Pick<Quantity, 'value' | 'unit'>
+export type Sized = Pick<Quantity, 'value' | 'unit'>
 
 export const quantityMm = ({ value, unit }: Sized): number => toMm(value, unit ?? (value > MOST_BARE_INCHES ? 'cm' : 'in'))
 

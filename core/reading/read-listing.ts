@@ -15,6 +15,10 @@ import { sizeLabelsIn } from './sizes/size-labels-in.ts'
 import { languageOf } from './text/language.ts'
 import { readText, readTokens, tokenise } from './text/text.ts'
 
+// what a caller needs to go on from a reading stands beside it
+export { garmentFrom } from './request/garment-from.ts'
+export { labelEvidence } from './sizes/label-evidence.ts'
+
 /** Longer than any listing; it is read all the same. */
 const LONG = 100_000
 

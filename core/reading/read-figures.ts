@@ -40,7 +40,7 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Listi
   const spare = spareIn(text, quantities)
   const links = readLinks(text, { labels, quantities, asides, pairs: sizes.pairs, spare, kind: earlyKind, asked })
   const garments = readGarments(text, title, links.names, { language, known: given.kind })
-  const { kind, thing } = garments.told
+  const { kind, thing } = garments.kindRead
   const measured = readMeasures(text, { sizes, asides, links, garments, asked, words })
   const sale = forSale(measured.measures, sizes, links.joint.sizes)
   const { measures } = sale
@@ -48,7 +48,7 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Listi
   const left = leftAsideOf(text, { sizes, asides, links, measured, sale, make, thing })
   const { leftAside, issues } = figureIssues(text, { found, measures, issues: measured.issues, leftAside: left, kind, words })
   return {
-    kind: garments.told,
+    kind: garments.kindRead,
     measures,
     made: make.made,
     allowances: make.allowances,

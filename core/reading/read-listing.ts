@@ -4,8 +4,8 @@
  */
 import { clothOf, wrongSum } from './facts/cloth.ts'
 import { faultsOf } from './facts/faults.ts'
+import { colourOf, conditionOf, madeOf, useOf } from './facts/make-use-condition.ts'
 import { currencyOf, priceOf } from './facts/price.ts'
-import { colourOf, conditionOf, madeOf, useOf } from './facts/told.ts'
 import { issue } from './issues.ts'
 import { moreText } from './page-data/more-text.ts'
 import { type StructuredRead, structuredOf } from './page-data/structured.ts'

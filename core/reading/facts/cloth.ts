@@ -22,7 +22,7 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
     for (const term of termsAs(text.terms, 'structure', 'trait', 'stretch')) {
       const its = meaning(term, 'structure')
       if (its && structure === null && isCloth(text, term, title)) structure = its.structure
-      for (const sense of term.its.senses) {
+      for (const sense of term.meaning.senses) {
         if (sense.role === 'trait' && isTrait(text, term, sense.trait, title, kind)) {
           traits.add(sense.trait)
           if (sense.trait === 'rigid' && saysNoStretch(text, term)) stretchPercent ??= 0
@@ -31,16 +31,16 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
       if (means(term, 'stretch')) stretchPercent = stretchOf(text, term) ?? stretchPercent
     }
   })
-  const told = [...fibres].filter(([, percent]) => percent !== null)
-  const kept = told.length > 0 ? told : [...fibres]
+  const withShare = [...fibres].filter(([, percent]) => percent !== null)
+  const kept = withShare.length > 0 ? withShare : [...fibres]
   return { fibres: kept.map(([fibre, percent]) => ({ fibre, percent })), traits: [...traits], stretchPercent, structure }
 }
 
 /** The sum of the shares, when it is told and isn't a hundred. */
 export function wrongSum(fibres: Reading['cloth']['fibres']): number | null {
-  const told = fibres.flatMap(({ percent }) => (percent === null ? [] : [percent]))
-  const sum = told.reduce((total, percent) => total + percent, 0)
-  return told.length > 0 && Math.abs(sum - 100) > 1 ? sum : null
+  const shares = fibres.flatMap(({ percent }) => (percent === null ? [] : [percent]))
+  const sum = shares.reduce((total, percent) => total + percent, 0)
+  return shares.length > 0 && Math.abs(sum - 100) > 1 ? sum : null
 }
 
 /** What follows or stands before makes it another thing: leather belt, faux silk, satin lining, wool-look. */

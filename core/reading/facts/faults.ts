@@ -70,16 +70,16 @@ const NOT_YET =
 function isMended(text: TextRead, fault: Term): boolean {
   const { layout } = text
   const sentence = layout.sentence[fault.from] as number
-  const told = termsAs(text.terms, 'mended')
+  const mends = termsAs(text.terms, 'mended')
   let low = 0
-  let high = told.length
+  let high = mends.length
   while (low < high) {
     const middle = (low + high) >> 1
-    if ((layout.sentence[(told[middle] as Term).from] as number) < sentence) low = middle + 1
+    if ((layout.sentence[(mends[middle] as Term).from] as number) < sentence) low = middle + 1
     else high = middle
   }
-  for (let index = low; index < told.length && layout.sentence[(told[index] as Term).from] === sentence; index++) {
-    const one = told[index] as Term
+  for (let index = low; index < mends.length && layout.sentence[(mends[index] as Term).from] === sentence; index++) {
+    const one = mends[index] as Term
     if (one === fault || isDenied(text, one) || isNotYet(text, one)) continue
     const [from, to] = one.from < fault.from ? [one.to, fault.from] : [fault.to, one.from]
     if (means(termAt(text.terms, one.from - 1), 'all') || !others(text, from, to)) return true

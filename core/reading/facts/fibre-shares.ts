@@ -28,8 +28,8 @@ export function sharesOf(text: TextRead, found: readonly FibreAt[]): Map<string,
     let last = first
     while (last + 1 < found.length && isRun(text, found[last] as FibreAt, found[last + 1] as FibreAt)) last++
     const run = found.slice(first, last + 1)
-    const told = sharesOfRun(text, run)
-    if (told) for (const [index, { fibre }] of run.entries()) if (!shares.has(fibre)) shares.set(fibre, told[index] as number)
+    const ofRun = sharesOfRun(text, run)
+    if (ofRun) for (const [index, { fibre }] of run.entries()) if (!shares.has(fibre)) shares.set(fibre, ofRun[index] as number)
     first = last + 1
   }
   return shares
@@ -50,8 +50,8 @@ function sharesOfRun(text: TextRead, run: readonly FibreAt[]): number[] | null {
   const first = run[0] as FibreAt
   const last = run[run.length - 1] as FibreAt
   const whole = (numbers: (number | null)[]): number[] | null => {
-    const told = numbers.filter((one) => one !== null)
-    return told.length === run.length && told.reduce((sum, one) => sum + one, 0) === 100 ? told : null
+    const known = numbers.filter((one) => one !== null)
+    return known.length === run.length && known.reduce((sum, one) => sum + one, 0) === 100 ? known : null
   }
   const after = whole(run.map(({ to }) => numberAt(text, tokens[to]?.text === ':' ? to + 1 : to)))
   const before = whole(run.map(({ from }) => numberAt(text, from - 1)))

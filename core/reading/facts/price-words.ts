@@ -74,4 +74,4 @@ function tensAt({ tokens }: TextRead, at: number): { value: number; to: number }
 export const isWeight = ({ tokens, terms }: TextRead, { from, to }: WordsPrice): boolean =>
   [from - 1, from - 2, from - 3, to, to + 1].some((at) =>
     /^(?:weigh|weighs|weight|weighing|heavy|lighter)$/.test(tokens[at]?.text ?? '')
-  ) || termAt(terms, to)?.its.roles.has('height') === true
+  ) || termAt(terms, to)?.meaning.roles.has('height') === true

@@ -28,11 +28,11 @@ export function waistPulledOut(
   const unit = one.quantity.unit ?? lies?.stated.unit ?? common
   if (unit === null) return null
   const mm = toMm(one.quantity.value, unit)
-  const told =
+  const times =
     one.evidence.includes('word-flat') || one.evidence.includes('name-flat') ? [2] : one.evidence.includes('word-around') ? [1] : null
   const aside = one.quantity.range ? null : one.quantity
-  if (lies === undefined) return { mm: mm * (told?.[0] ?? (mm < HALF_MM ? 2 : 1)), aside }
-  const likely = told ?? (lies.basis === 'flat' ? [2, 1] : [1, 2])
+  if (lies === undefined) return { mm: mm * (times?.[0] ?? (mm < HALF_MM ? 2 : 1)), aside }
+  const likely = times ?? (lies.basis === 'flat' ? [2, 1] : [1, 2])
   const around = likely.map((times) => mm * times).find((one) => one > lies.mm * GOES.least && one < lies.mm * GOES.most)
   return around === undefined ? null : { mm: around, aside }
 }

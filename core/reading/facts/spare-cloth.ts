@@ -1,7 +1,7 @@
 /** Where cloth to spare lies: in the hem, in the back seam, at the waist. */
 import type { PointId } from '../../ids/points.ts'
 import type { Landmark } from '../languages/lexicon.ts'
-import type { Link } from '../links/link.ts'
+import type { Link } from '../links/assign.ts'
 import type { Label } from '../names/label.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'

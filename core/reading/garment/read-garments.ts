@@ -6,8 +6,8 @@ import { effectiveKind, type KindRead, kindOf } from './kind.ts'
 import { type Garments, garmentsOf } from './sections.ts'
 
 export interface GarmentsRead extends Garments {
-  /** As told, or as its points show surely enough to be said. */
-  told: KindRead
+  /** As kindRead, or as its points show surely enough to be said. */
+  kindRead: KindRead
   /** What figures are judged by: the kind, or what its points look like. */
   kind: GarmentKind | null
 }
@@ -19,7 +19,7 @@ export function readGarments(
   names: readonly PointName[],
   { language, known }: { language: string; known: GarmentKind | undefined }
 ): GarmentsRead {
-  const told = kindOf(title, text, names, language, known)
-  const kind = effectiveKind(told.kind, names)
-  return { told, kind, ...garmentsOf(text, kind) }
+  const kindRead = kindOf(title, text, names, language, known)
+  const kind = effectiveKind(kindRead.kind, names)
+  return { kindRead, kind, ...garmentsOf(text, kind) }
 }

@@ -4,7 +4,7 @@ import { endsSentence } from '../text/layout.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
-import type { Link } from './link.ts'
+import type { Link } from './assign.ts'
 
 const FIRST = 'first 1st erste erster erstes premier premiere primer primera primo prima eerste pierwsza pierwszy forsta 1'
 const SECOND = 'second 2nd zweite zweiter zweites deuxieme seconde segunda segundo secondo seconda tweede druga drugi andra 2'

@@ -8,7 +8,7 @@ import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { secondPieceAt } from './another-piece.ts'
-import { gap, OF } from './gap.ts'
+import { linkCost, OF } from './link-cost.ts'
 
 interface Scope {
   because: AsideReason
@@ -100,7 +100,7 @@ function isPlace(text: TextRead, label: Label | undefined, one: Quantity): boole
   }
   if (!after || after.from !== at) return false
   const mm = Math.abs(quantityMm(one))
-  const named = label && label.to <= one.from && label.role === 'point' ? gap(text, label, one, true) : 9
+  const named = label && label.to <= one.from && label.role === 'point' ? linkCost(text, label, one, true) : 9
   if (means(after, 'position')) return mm < SMALL_MM ? named > -0.1 : named > 0.15
   if (!means(after, 'from') || one.unit === null) return false
   // “44 cm de cintura” is a waist of 44, “a 20 cm de la axila” a place

@@ -2,7 +2,7 @@
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { Label } from '../names/label.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Link } from './link.ts'
+import type { Link } from './assign.ts'
 
 const BANDED = new Set<GarmentKind>(['jacket', 'coat', 'jumper', 'knit-top'])
 const EDGES = new Set(['bottomEdge', 'hem', 'sweep'])

@@ -2,7 +2,7 @@
 import type { Label } from '../names/label.ts'
 import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Link } from './link.ts'
+import type { Link } from './assign.ts'
 
 /** A quick look: most texts say it nowhere. */
 const MAYBE = /\bsame (?:at|for|across|around|on|in)\b/i

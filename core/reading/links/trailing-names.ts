@@ -11,8 +11,8 @@ import { quantityMm } from '../quantities/quantity-mm.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import { gap } from './gap.ts'
-import type { Link } from './link.ts'
+import type { Link } from './assign.ts'
+import { linkCost } from './link-cost.ts'
 
 const UPRIGHT = /^(?:wide|deep|tall|high|broad|hoch|breit|haut|large|alto|ancho|largo|hoog|breed|hog|bred)$/
 
@@ -74,7 +74,7 @@ const CLOSE = 0.7
 
 /** “chest 20" pit to pit”, “sleeve 18" from the underarm”: what stands behind a figure says how it was taken. */
 export function withTrailingNames(text: TextRead, links: readonly Link[], labels: readonly Label[]): Link[] {
-  const close = (quantity: Quantity, label: Label) => gap(text, label, quantity, false) < CLOSE
+  const close = (quantity: Quantity, label: Label) => linkCost(text, label, quantity, false) < CLOSE
   const used = new Set(links.map(({ label }) => label))
   let index = 0
   return links.map((link) => {

@@ -1,7 +1,7 @@
 /** Words around a figure that change what it says: flat and around, relaxed and stretched, cuffed, front and back, inner. */
 
 import type { PointName } from '../languages/lexicon.ts'
-import type { Link } from '../links/link.ts'
+import type { Link } from '../links/assign.ts'
 import { isMeasured } from '../links/measured.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, meansAny, type Term, termAt } from '../text/terms.ts'

@@ -22,11 +22,11 @@ export function forSale(
   const isOffered = (size: string | undefined) => offered === null || size === undefined || size === offered
   const measures = sizeWhereSeveral(garmentWhereSeveral(measured.filter(({ size }) => isOffered(size))))
   const heads = measures.flatMap(({ size }) => (size === undefined ? [] : [size]))
-  const told = [...labels, ...tableSizes, ...heads].filter((label) => isOffered(label) || !sizes.has(label))
+  const others = [...labels, ...tableSizes, ...heads].filter((label) => isOffered(label) || !sizes.has(label))
   return {
     measures,
     notOffered: measured.filter(({ size }) => !isOffered(size)),
-    sizeLabels: [...new Set([...titleLabels, ...told])]
+    sizeLabels: [...new Set([...titleLabels, ...others])]
   }
 }
 

@@ -2,7 +2,7 @@
 import type { LengthUnit, Units } from '../../length.ts'
 import type { GarmentsRead } from '../garment/read-garments.ts'
 import { ofThisPiece } from '../links/another-piece.ts'
-import type { Link } from '../links/link.ts'
+import type { Link } from '../links/assign.ts'
 import type { LinksRead } from '../links/read-links.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import type { AsideReason, Asked } from '../reading.ts'
@@ -19,7 +19,7 @@ export interface MeasuresGiven {
   sizes: Pick<SizesRead, 'lengths' | 'heads'>
   asides: ReadonlyMap<Quantity, AsideReason>
   links: LinksRead
-  garments: Pick<GarmentsRead, 'told' | 'garmentAt'>
+  garments: Pick<GarmentsRead, 'kindRead' | 'garmentAt'>
   asked: Asked | undefined
   /** Units for the sentences of issues. */
   words: Units
@@ -35,7 +35,7 @@ export interface FiguresMeasured extends MeasuresRead {
 export function readMeasures(text: TextRead, given: MeasuresGiven): FiguresMeasured {
   const { sizes, asides, garments, asked } = given
   const { ofGarment, answer } = given.links
-  const links = garments.told.thing ? [] : ofThisPiece(text, ofGarment, garments.told.kind)
+  const links = garments.kindRead.thing ? [] : ofThisPiece(text, ofGarment, garments.kindRead.kind)
   const { words, used } = wordsOf(text, links)
   if (answer !== null && asked === 'waistStretchedMm') words.get(answer)?.qualifiers.add('stretched')
   const list: ListContext = {

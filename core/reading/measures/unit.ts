@@ -45,23 +45,23 @@ function isTold({ tokens, terms }: TextRead, from: number, to: number): boolean 
 }
 
 /** The unit told nearest to a label and its figure: between them first, else the last heading before, else of the whole text. */
-export function listUnit(told: ToldUnits, label: Label, quantity: Quantity): LengthUnit | null {
+export function listUnit(units: ToldUnits, label: Label, quantity: Quantity): LengthUnit | null {
   const from = Math.min(label.from, quantity.from)
   const to = Math.max(label.to, quantity.spanTo)
   let before: LengthUnit | null = null
   let low = 0
-  let high = told.at.length
+  let high = units.at.length
   while (low < high) {
     const middle = (low + high) >> 1
-    if ((told.at[middle] as { token: number }).token < to) low = middle + 1
+    if ((units.at[middle] as { token: number }).token < to) low = middle + 1
     else high = middle
   }
   for (let index = low - 1; index >= 0 && index >= low - 2; index--) {
-    const one = told.at[index] as { token: number; unit: LengthUnit }
+    const one = units.at[index] as { token: number; unit: LengthUnit }
     if (one.token >= from) return one.unit
     before ??= one.unit
   }
-  return before ?? told.whole
+  return before ?? units.whole
 }
 
 export interface Bare {

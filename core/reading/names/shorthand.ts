@@ -76,21 +76,21 @@ const letterLabel = (at: number, letter: string, name: PointName | undefined): L
   letter
 })
 
-function letterBefore({ tokens, lexis }: TextRead, one: Quantity): Label | null {
+function letterBefore({ tokens, trie }: TextRead, one: Quantity): Label | null {
   let at = one.from - 1
   if (/^[:=./-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
   const word = tokens[at]
-  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || lexis.letters[word.text])) return null
+  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || trie.letters[word.text])) return null
   const glued = tokens[at - 1]
   if (glued && !word.spaced && (glued.kind === 'word' || glued.kind === 'digits' || glued.text === "'")) return null
-  return letterLabel(at, word.text, lexis.letters[word.text])
+  return letterLabel(at, word.text, trie.letters[word.text])
 }
 
-function letterAfter({ tokens, lexis }: TextRead, one: Quantity): Label | null {
+function letterAfter({ tokens, trie }: TextRead, one: Quantity): Label | null {
   const word = tokens[one.to]
-  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || lexis.letters[word.text])) return null
+  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || trie.letters[word.text])) return null
   // 20" W x 28" L: a letter that stands off its figure must end there
   const next = tokens[one.to + 1]
   if (word.spaced && !(next === undefined || next.kind === 'break' || next.text === 'x' || /^[,;/|]$/.test(next.text))) return null
-  return letterLabel(one.to, word.text, lexis.letters[word.text])
+  return letterLabel(one.to, word.text, trie.letters[word.text])
 }

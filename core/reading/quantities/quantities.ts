@@ -69,7 +69,7 @@ const make = (from: number, to: number, value: number, unit: LengthUnit | null):
 })
 
 function quantityAt(text: TextRead, at: number): Quantity | 'skip' | null {
-  const { tokens, terms, lexis } = text
+  const { tokens, terms, trie } = text
   const token = tokens[at] as Token
   const term = termAt(terms, at)
   if (token.kind === 'word') return inWords(text, at) ?? inchesInWords(text, at)
@@ -77,7 +77,7 @@ function quantityAt(text: TextRead, at: number): Quantity | 'skip' | null {
   if (term) return null // p2p, 3/4 sleeve, x2
   const height = heightAt(text, at)
   if (height) return height
-  const number = numberAt(tokens, at, lexis.halves)
+  const number = numberAt(tokens, at, trie.halves)
   if (number === null) return 'skip'
   const unit = unitAt(text, number.next, at, number.value)
   if (isNoLength(text, at, number.next, unit.unit !== null, number.value)) return 'skip'
@@ -89,7 +89,7 @@ function quantityAt(text: TextRead, at: number): Quantity | 'skip' | null {
 }
 
 /** “two inches”, “twenty-two and a half inches”: numbers in words count only before a unit that is no preposition. */
-function inWords({ tokens, terms, lexis }: TextRead, at: number): Quantity | null {
+function inWords({ tokens, terms, trie }: TextRead, at: number): Quantity | null {
   const term = termAt(terms, at)
   const number = meaning(term, 'number')
   if (!term || !number || term.from !== at) return null
@@ -102,7 +102,7 @@ function inWords({ tokens, terms, lexis }: TextRead, at: number): Quantity | nul
     value += ones
     to = hyphen + 1
   }
-  const part = means(termAt(terms, to), 'and') ? partInWords(tokens, to + 1, lexis.halves) : null
+  const part = means(termAt(terms, to), 'and') ? partInWords(tokens, to + 1, trie.halves) : null
   if (part) {
     value += part.value
     to = part.next
@@ -215,7 +215,7 @@ const WIDEST_RANGE = 1.75
 
 /** 28-30" · 28" - 30" · 28 to 30 in · between 28 and 30 · 28/30": low end first, both in one unit. */
 function rangeFrom(text: TextRead, low: Quantity): Quantity | null {
-  const { tokens, terms, lexis } = text
+  const { tokens, terms, trie } = text
   const join = tokens[low.to]
   if (join === undefined) return null
   const between = means(termAt(terms, low.from - 1), 'between')
@@ -227,7 +227,7 @@ function rangeFrom(text: TextRead, low: Quantity): Quantity | null {
   if (tokens[at]?.text === '-' && !tokens[at]?.spaced) at++ // 28--30
   const second = tokens[at]
   if (second?.kind !== 'digits' || termAt(terms, at)) return null
-  const number = numberAt(tokens, at, lexis.halves)
+  const number = numberAt(tokens, at, trie.halves)
   if (number === null || number.problem) return null
   const unit = unitAt(text, number.next, at, number.value)
   const high = number.value * unit.times

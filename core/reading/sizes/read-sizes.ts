@@ -1,7 +1,7 @@
 /** The second stage: figures that are sizes on a label, in the text and in its title; what is left may be a measurement. */
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
-import { withoutRepeats } from '../quantities/pairs.ts'
 import { type Quantity, quantitiesOf } from '../quantities/quantities.ts'
+import { withoutRepeats } from '../quantities/repeats.ts'
 import type { TextRead } from '../text/text.ts'
 import { type SizeLabels, sizeLabelsOf } from './size-labels.ts'
 

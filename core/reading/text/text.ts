@@ -1,7 +1,7 @@
 /** A text taken apart once: what every reader of it works on. */
 import { type Layout, layoutOf } from './layout.ts'
-import { type Lexis, lexisOf } from './lexis.ts'
 import { normalise } from './normalise.ts'
+import { type PhraseTrie, phraseTrieOf } from './phrase-trie.ts'
 import { means, type Term, type Terms, termAt, termsOf } from './terms.ts'
 import { type Token, tokensOf } from './tokens.ts'
 
@@ -18,7 +18,7 @@ export interface TextTokens {
 export interface TextRead extends TextTokens {
   terms: Terms
   layout: Layout
-  lexis: Lexis
+  trie: PhraseTrie
 }
 
 export function tokenise(original: string): TextTokens {
@@ -27,8 +27,8 @@ export function tokenise(original: string): TextTokens {
 }
 
 export function readTokens(text: TextTokens, language: string): TextRead {
-  const lexis = lexisOf(language)
-  return { ...text, lexis, terms: termsOf(text.tokens, lexis), layout: layoutOf(text.tokens) }
+  const trie = phraseTrieOf(language)
+  return { ...text, trie, terms: termsOf(text.tokens, trie), layout: layoutOf(text.tokens) }
 }
 export const readText = (original: string, language: string): TextRead => readTokens(tokenise(original), language)
 

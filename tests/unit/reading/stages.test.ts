@@ -1,13 +1,13 @@
 /** Each stage of the reader alone. */
 import { describe, expect, test } from 'vitest'
-import { linksOf } from '../../../core/reading/links/link.ts'
+import { linksOf } from '../../../core/reading/links/assign.ts'
 import { labelsOf } from '../../../core/reading/names/labels.ts'
 import { numberAt } from '../../../core/reading/quantities/numbers.ts'
-import { withoutRepeats } from '../../../core/reading/quantities/pairs.ts'
 import { quantitiesOf } from '../../../core/reading/quantities/quantities.ts'
+import { withoutRepeats } from '../../../core/reading/quantities/repeats.ts'
 import { layoutOf } from '../../../core/reading/text/layout.ts'
-import { lexisOf } from '../../../core/reading/text/lexis.ts'
 import { normalise } from '../../../core/reading/text/normalise.ts'
+import { phraseTrieOf } from '../../../core/reading/text/phrase-trie.ts'
 import { meaning, termsOf } from '../../../core/reading/text/terms.ts'
 import { isDenied, readText } from '../../../core/reading/text/text.ts'
 import { tokensOf } from '../../../core/reading/text/tokens.ts'
@@ -131,7 +131,7 @@ describe('quantities', () => {
 
 describe('terms', () => {
   const points = (text: string) =>
-    termsOf(tokensOf(normalise(text).text), lexisOf('en')).list.flatMap((term) => {
+    termsOf(tokensOf(normalise(text).text), phraseTrieOf('en')).list.flatMap((term) => {
       const point = meaning(term, 'point')
       return point ? [`${point.point}${point.basis ? ` ${point.basis}` : ''}`] : []
     })
@@ -147,7 +147,7 @@ describe('terms', () => {
     ['waist width', ['waist flat']]
   ])('%s', (text, expected) => expect(points(text)).toEqual(expected))
   test('two landmarks that make no point of ours are a detail', () => {
-    const [term] = termsOf(tokensOf('armpit to hem'), lexisOf('en')).list
+    const [term] = termsOf(tokensOf('armpit to hem'), phraseTrieOf('en')).list
     expect(meaning(term, 'detail')).toBeDefined()
   })
 })

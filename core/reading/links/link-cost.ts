@@ -50,7 +50,7 @@ const SMALL: Parameters<typeof meansAny>[1] = [
 ]
 
 /** What it costs that a figure belongs to a name: what stands between them. */
-export function gap(text: TextRead, label: Label, quantity: Quantity, before: boolean): number {
+export function linkCost(text: TextRead, label: Label, quantity: Quantity, before: boolean): number {
   const { tokens, terms } = text
   const from = before ? label.to : quantity.spanTo
   const to = before ? quantity.from : label.from

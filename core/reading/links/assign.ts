@@ -1,6 +1,6 @@
 /**
  * Which figure is of which name. Names and figures stand in one row; a figure goes to the name before it, to the name after it,
- * a second time to the name before, or to nobody. What is chosen costs least over the whole row (a walk with three states): so a list
+ * a second time to the name before, or to nobody. What is chosen costs least over the whole row (a walk with four states): so a list
  * that is number-first is read number-first throughout, and one colon does not turn it.
  */
 
@@ -9,7 +9,7 @@ import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { means, meansAny, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import { gap, NEVER } from './gap.ts'
+import { linkCost, NEVER } from './link-cost.ts'
 import { isMeasured } from './measured.ts'
 
 export interface Link {
@@ -23,11 +23,11 @@ export interface Link {
 }
 
 /** A figure of nobody's costs less without a unit: it may be anything. */
-const NOBODY = 2.6
-const NOBODY_BARE = 1.4
+const UNASSIGNED_COST = 2.6
+const UNASSIGNED_BARE_COST = 1.4
 /** “20" long”: a word that only says along what. */
-const ADJECTIVE = 0.15
-const UNUSED: Record<Label['role'], number> = {
+const ADJECTIVE_COST = 0.15
+const UNUSED_COST: Record<Label['role'], number> = {
   point: 0.8,
   detail: 0.6,
   thing: 0.1,
@@ -39,9 +39,12 @@ const UNUSED: Record<Label['role'], number> = {
 }
 
 type Item = { label: Label } | { quantity: Quantity }
-/** none: the last name has its figure · free: it has none yet · taken: the figure before took the name to come · behind: the last name stands behind its figure. */
-type State = 'none' | 'free' | 'taken' | 'behind'
-const STATES: State[] = ['none', 'free', 'taken', 'behind']
+/**
+ * What is known of the names beside a figure while the row is walked: the last name has its figure; it has none yet; the figure before
+ * took the name to come; the last name was taken by the figure before it.
+ */
+type State = 'hasFigure' | 'wantsFigure' | 'nextTaken' | 'behindFigure'
+const STATES: State[] = ['hasFigure', 'wantsFigure', 'nextTaken', 'behindFigure']
 /** A name between two figures is rarely both's. */
 const BOTH_SIDES = 1.2
 interface Step {
@@ -52,14 +55,14 @@ interface Step {
 }
 
 /** A second figure of one name costs less where a word says what it is of: “rise 11 front, 14.5 back”, “(stretches to 21)”, “(measures 38)”. */
-function again(text: TextRead, { from, spanTo }: Quantity, left: number): number {
+function costOfSecond(text: TextRead, { from, spanTo }: Quantity, left: number): number {
   const { terms } = text
   const behind = termAt(terms, spanTo)
   const ahead = termAt(terms, from - 1)
   // what stands between tells of the first figure: “5" as per the name but I measure 4.75"”
   if (isMeasured(text, from) && left < ANOTHER) return 0.1 + Math.min(Math.max(left, 0), 1)
-  const told = means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed', 'inner') || (meansAny(behind, SIDES) && !means(behind, 'point'))
-  return (told ? 0.1 : 1.2) + Math.max(left, 0)
+  const isSaid = means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed', 'inner') || (meansAny(behind, SIDES) && !means(behind, 'point'))
+  return (isSaid ? 0.1 : 1.2) + Math.max(left, 0)
 }
 /** From here on other sentences stand between. */
 const ANOTHER = 3
@@ -73,67 +76,72 @@ function reach(next: Row, from: Step, state: State, cost: number, made: Link | n
   const known = next[state]
   if (total < NEVER && (known === null || total < known.cost)) next[state] = { cost: total, state, back: from, link: made }
 }
-function reachBy(
+function reachWithLink(
   next: Row,
   from: Step,
   state: State,
   cost: number,
   quantity: Quantity,
   label: Label,
-  gapCost: number,
+  linkCosts: number,
   again: boolean
 ): void {
   const known = next[state]
   if (from.cost + cost >= NEVER || (known !== null && from.cost + cost >= known.cost)) return
-  reach(next, from, state, cost, { quantity, label, before: state !== 'taken', again, cost: gapCost })
+  reach(next, from, state, cost, { quantity, label, before: state !== 'nextTaken', again, cost: linkCosts })
 }
 
 /** The links of least cost. Linear: a figure looks no further than the name before and the name after it. */
 export function linksOf(text: TextRead, labels: readonly Label[], quantities: readonly Quantity[]): Link[] {
   const items = row(labels, quantities)
-  let now: Row = { none: { cost: 0, state: 'none', back: null, link: null }, free: null, taken: null, behind: null }
+  let now: Row = {
+    hasFigure: { cost: 0, state: 'hasFigure', back: null, link: null },
+    wantsFigure: null,
+    nextTaken: null,
+    behindFigure: null
+  }
   let last: Label | null = null
   let lastUnused = 0
   for (let index = 0; index < items.length; index++) {
     const item = items[index] as Item
-    const next: Row = { none: null, free: null, taken: null, behind: null }
-    const open: number = last ? lastUnused : 0
+    const next: Row = { hasFigure: null, wantsFigure: null, nextTaken: null, behindFigure: null }
+    const unusedCost: number = last ? lastUnused : 0
     if ('label' in item) {
-      if (now.none) reach(next, now.none, 'free', 0, null)
-      if (now.free) reach(next, now.free, 'free', open, null)
-      if (now.taken) reach(next, now.taken, 'behind', 0, null)
-      if (now.behind) reach(next, now.behind, 'free', 0, null)
-      lastUnused = isTrailing(text, items[index - 1], last, item.label) ? ADJECTIVE : unused(text, item.label)
+      if (now.hasFigure) reach(next, now.hasFigure, 'wantsFigure', 0, null)
+      if (now.wantsFigure) reach(next, now.wantsFigure, 'wantsFigure', unusedCost, null)
+      if (now.nextTaken) reach(next, now.nextTaken, 'behindFigure', 0, null)
+      if (now.behindFigure) reach(next, now.behindFigure, 'wantsFigure', 0, null)
+      lastUnused = isTrailing(text, items[index - 1], last, item.label) ? ADJECTIVE_COST : unused(text, item.label)
       last = item.label
     } else {
       const { quantity } = item
-      const left: number = last ? gap(text, last, quantity, true) : NEVER
+      const costOfLast: number = last ? linkCost(text, last, quantity, true) : NEVER
+      const again = costOfSecond(text, quantity, costOfLast)
       const following = items[index + 1]
-      const name = following && 'label' in following ? following.label : null
-      const right = name ? gap(text, name, quantity, false) : NEVER
-      const nobody = quantity.unit === null ? NOBODY_BARE : NOBODY
-      const { none, free, behind } = now
-      if (none) {
-        reach(next, none, 'none', nobody, null)
-        if (last) reachBy(next, none, 'none', again(text, quantity, left), quantity, last, left, true)
-        if (name) reachBy(next, none, 'taken', right, quantity, name, right, false)
+      const nextName = following && 'label' in following ? following.label : null
+      const costOfNext = nextName ? linkCost(text, nextName, quantity, false) : NEVER
+      const unassigned = quantity.unit === null ? UNASSIGNED_BARE_COST : UNASSIGNED_COST
+      const { hasFigure, wantsFigure, behindFigure } = now
+      if (hasFigure) {
+        reach(next, hasFigure, 'hasFigure', unassigned, null)
+        if (last) reachWithLink(next, hasFigure, 'hasFigure', again, quantity, last, costOfLast, true)
+        if (nextName) reachWithLink(next, hasFigure, 'nextTaken', costOfNext, quantity, nextName, costOfNext, false)
       }
-      if (behind) {
-        reach(next, behind, 'behind', nobody, null)
-        if (last) reachBy(next, behind, 'behind', again(text, quantity, left) + BOTH_SIDES, quantity, last, left, true)
-        if (name) reachBy(next, behind, 'taken', right, quantity, name, right, false)
+      if (behindFigure) {
+        reach(next, behindFigure, 'behindFigure', unassigned, null)
+        if (last) reachWithLink(next, behindFigure, 'behindFigure', again + BOTH_SIDES, quantity, last, costOfLast, true)
+        if (nextName) reachWithLink(next, behindFigure, 'nextTaken', costOfNext, quantity, nextName, costOfNext, false)
       }
-      if (free) {
-        reach(next, free, 'free', nobody, null)
-        if (last) reachBy(next, free, 'none', left, quantity, last, left, false)
-        if (name) reachBy(next, free, 'taken', right + open, quantity, name, right, false)
+      if (wantsFigure) {
+        reach(next, wantsFigure, 'wantsFigure', unassigned, null)
+        if (last) reachWithLink(next, wantsFigure, 'hasFigure', costOfLast, quantity, last, costOfLast, false)
+        if (nextName) reachWithLink(next, wantsFigure, 'nextTaken', costOfNext + unusedCost, quantity, nextName, costOfNext, false)
       }
     }
     now = next
   }
   // a name at the end that no figure took costs what any other would
-  const left = last ? lastUnused : 0
-  if (now.free) now.free = { ...now.free, cost: now.free.cost + left }
+  if (now.wantsFigure) now.wantsFigure = { ...now.wantsFigure, cost: now.wantsFigure.cost + (last ? lastUnused : 0) }
   const ends = STATES.flatMap((state) => (now[state] ? [now[state] as Step] : [])).sort((a, b) => a.cost - b.cost)
   const links: Link[] = []
   for (let step: Step | null = ends[0] ?? null; step; step = step.back) if (step.link) links.push(step.link)
@@ -144,9 +152,9 @@ const ADJECTIVES = /^(?:long|wide|deep|tall|lang|breit|lange|larga|largo|lungo|l
 
 /** A name that no figure took: little when it only says how a figure ran (long, from the shoulder). */
 function unused({ tokens, terms }: TextRead, label: Label): number {
-  if (label.to - label.from === 1 && ADJECTIVES.test(tokens[label.from]?.text ?? '')) return ADJECTIVE
+  if (label.to - label.from === 1 && ADJECTIVES.test(tokens[label.from]?.text ?? '')) return ADJECTIVE_COST
   const start = means(termAt(terms, label.from - 1), 'from') || means(termAt(terms, label.from - 2), 'from')
-  return start ? ADJECTIVE : UNUSED[label.role]
+  return start ? ADJECTIVE_COST : UNUSED_COST[label.role]
 }
 
 /** “chest 23" pit to pit, and 27" long”: a name right behind a figure that only says how the name before it was taken. */
@@ -154,7 +162,7 @@ function isTrailing(text: TextRead, before: Item | undefined, name: Label | null
   const [a] = name?.points ?? []
   const [b] = label.points
   if (a === undefined || b === undefined || before === undefined || !('quantity' in before)) return false
-  return isFamily(a, b) && gap(text, label, before.quantity, false) < TRAILING
+  return isFamily(a, b) && linkCost(text, label, before.quantity, false) < TRAILING
 }
 const TRAILING = 0.7
 

@@ -54,9 +54,9 @@ function repeated({ tokens, terms }: TextRead, first: Quantity, second: Quantity
   }
   // 54.5 / 21.5": the bare one in the other unit
   if (!both && (first.unit === null) !== (second.unit === null) && JOINTS.has(tokens[first.spanTo]?.text ?? '')) {
-    const told = first.unit ?? second.unit
-    const other = told === 'in' ? 'cm' : told === 'cm' ? 'in' : null
-    if (other !== null && told !== null) {
+    const unit = first.unit ?? second.unit
+    const other = unit === 'in' ? 'cm' : unit === 'cm' ? 'in' : null
+    if (other !== null && unit !== null) {
       const [one, two] = [toMm(first.value, first.unit ?? other), toMm(second.value, second.unit ?? other)]
       if (near(one, two, 8, 0.015)) return { ...first, unit: first.unit ?? other, spanTo: second.to }
     }

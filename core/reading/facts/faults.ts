@@ -4,7 +4,6 @@ import type { GarmentKind } from '../../ids/kinds.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, slice, type TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
 
 const LONGEST_FAULT = 160
 
@@ -78,26 +77,26 @@ const NOT_YET = cue('notYet')
 
 /** Does its sentence say that this fault was seen to: “moth nip, darned”, “a repaired tear”, “two holes and a tear, all mended”? */
 function isMended(text: TextRead, fault: Term): boolean {
-  const { tokens, layout } = text
+  const { layout } = text
   const sentence = layout.sentence[fault.from] as number
-  const told = termsAs(text.terms, 'mended')
+  const mends = termsAs(text.terms, 'mended')
   let low = 0
-  let high = told.length
+  let high = mends.length
   while (low < high) {
     const middle = (low + high) >> 1
-    if ((layout.sentence[(told[middle] as Term).from] as number) < sentence) low = middle + 1
+    if ((layout.sentence[(mends[middle] as Term).from] as number) < sentence) low = middle + 1
     else high = middle
   }
-  for (let index = low; index < told.length && layout.sentence[(told[index] as Term).from] === sentence; index++) {
-    const one = told[index] as Term
-    if (one === fault || isDenied(text, one) || isNotYet(tokens, one)) continue
+  for (let index = low; index < mends.length && layout.sentence[(mends[index] as Term).from] === sentence; index++) {
+    const one = mends[index] as Term
+    if (one === fault || isDenied(text, one) || isNotYet(text, one)) continue
     const [from, to] = one.from < fault.from ? [one.to, fault.from] : [fault.to, one.from]
     if (means(termAt(text.terms, one.from - 1), 'all') || !others(text, from, to)) return true
   }
   return false
 }
 
-const isNotYet = (tokens: readonly Token[], { from, to }: Term): boolean =>
+const isNotYet = ({ tokens }: TextRead, { from, to }: Term): boolean =>
   [from - 3, from - 2, from - 1, to].some((at) => NOT_YET.test(tokens[at]?.text ?? ''))
 
 /** Another fault between, or the part of the sentence about something else. */

@@ -1,7 +1,7 @@
 /** Whose dollars a price is in: where a seller posts to tells it, and sizes of one country and of no other; where a thing was made does not. */
 import { phrasesIn } from '../languages/phrases.ts'
 import { cue } from '../text/cues.ts'
-import { LEXICONS } from '../text/lexis.ts'
+import { LEXICONS } from '../text/phrase-trie.ts'
 
 const PLACES = LEXICONS.flatMap(({ postedIn: places }) =>
   Object.entries(places ?? {}).map(([country, phrases]) => ({ country, phrases: phrasesIn(phrases) }))

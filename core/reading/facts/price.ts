@@ -43,8 +43,8 @@ export function priceOf(texts: readonly TextRead[], locale: string): Reading['pr
       if (found.rank === ASKED) return { amount: found.amount, currency: found.currency }
       best = found
     }
-    for (const sum of best && best.rank > PLAIN ? [] : pricesInWords(text.tokens, text.terms)) {
-      if (isWeight(text.tokens, text.terms, sum) || wasPaid(text, sum.from) || isFee(text, sum.from, sum.to)) continue
+    for (const sum of best && best.rank > PLAIN ? [] : pricesInWords(text)) {
+      if (isWeight(text, sum) || wasPaid(text, sum.from) || isFee(text, sum.from, sum.to)) continue
       const alone = opensPart(text, sum.from)
       if (best === null || alone) best = { amount: sum.amount, currency: sum.currency, rank: alone ? ALONE : PLAIN }
       break
@@ -63,28 +63,28 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
     return null
   const amount = amountAt(text, at)
   if (!amount || amount.value <= 0) return null
-  const told = currencyAt(text, at, amount.to, locale)
-  if (told === null) return null
+  const sign = currencyAt(text, at, amount.to, locale)
+  if (sign === null) return null
   // “fees are silly, so £26 here”: what stands before it is about something else
-  const hence = HENCE.test(tokens[told.from - 1]?.text ?? '')
+  const hence = HENCE.test(tokens[sign.from - 1]?.text ?? '')
   let asked = hence
-  for (let near = told.from - 1; near >= Math.max(0, told.from - REACH); near--) {
+  for (let near = sign.from - 1; near >= Math.max(0, sign.from - REACH); near--) {
     if (hence || text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
     const term = termAt(terms, near)
     if (means(term, 'price') || LETS_GO.test(tokens[near]?.text ?? '')) asked = true
     // “cost: £29” asks it, “cost £90” was paid
     else if (means(term, 'retail') && !(COSTS.test(tokens[near]?.text ?? '') && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
   }
-  const next = termAt(terms, told.to)
+  const next = termAt(terms, sign.to)
   if (means(next, 'price')) asked = true
-  if (next && means(next, 'retail') && !means(next, 'currency') && !isPostFree(text, told.to) && !isPostApart(text, told.to)) return null
+  if (next && means(next, 'retail') && !means(next, 'currency') && !isPostFree(text, sign.to) && !isPostApart(text, sign.to)) return null
   if (!asked && wasPaid(text, at)) return null
-  const { currency } = told
+  const { currency } = sign
   if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: amount.value, currency, rank: ASIDE }
   if (asked) return { amount: amount.value, currency, rank: ASKED }
-  if (EXTRA.test(tokens[told.to]?.text ?? '') || isOnTop(tokens[told.from - 1]?.text) || isTagPrice(text, told.from))
+  if (EXTRA.test(tokens[sign.to]?.text ?? '') || isOnTop(tokens[sign.from - 1]?.text) || isTagPrice(text, sign.from))
     return { amount: amount.value, currency, rank: ASIDE }
-  return { amount: amount.value, currency, rank: opensPart(text, told.from) && closesPart(text, told.to) ? ALONE : PLAIN }
+  return { amount: amount.value, currency, rank: opensPart(text, sign.from) && closesPart(text, sign.to) ? ALONE : PLAIN }
 }
 
 /** “postage is five pounds”: asked for something else. */

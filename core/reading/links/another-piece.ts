@@ -2,9 +2,10 @@
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { amount, cue, cueInside } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
-import type { Link } from './link.ts'
+import type { Link } from './assign.ts'
 
 const PLACE = amount('place')
 const THE = cue('the')
@@ -15,7 +16,8 @@ const SECOND = cueInside('secondPiece')
 const SECOND_SIGN = /#2|\b\p{L}{1,2}\.? 2\b/u
 
 /** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
-export function secondPieceAt(tokens: readonly Token[], original: string): number {
+export function secondPieceAt(text: TextRead): number {
+  const { tokens, original } = text
   if (!SECOND.test(original) && !SECOND_SIGN.test(original)) return tokens.length
   let first = false
   for (let at = 0; at < tokens.length; at++) {
@@ -24,10 +26,7 @@ export function secondPieceAt(tokens: readonly Token[], original: string): numbe
     const place = number && token.text.length === 1 ? Number(token.text) : PLACE.get(token.text)
     if (place !== 1 && place !== 2) continue
     const start = number || THE.test(tokens[at - 1]?.text ?? '') ? at - 1 : at
-    if (
-      !begins(tokens, start) ||
-      (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && !NUMBERED.test(tokens[at - 1]?.text ?? ''))
-    )
+    if (!begins(text, start) || (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && !NUMBERED.test(tokens[at - 1]?.text ?? '')))
       continue
     if (place === 1) first = true
     else if (first) return start
@@ -35,11 +34,15 @@ export function secondPieceAt(tokens: readonly Token[], original: string): numbe
   return tokens.length
 }
 
-const begins = (tokens: readonly Token[], at: number): boolean =>
+const begins = ({ tokens }: TextRead, at: number): boolean =>
   at <= 0 || tokens[at - 1]?.kind === 'break' || endsSentence(tokens, at - 1) || /^[;:•·*|)]$/.test(tokens[at - 1]?.text ?? '')
 
+/** The links of the garment itself. */
+export const ofThisPiece = (text: TextRead, links: readonly Link[], kind: GarmentKind | null): Link[] =>
+  links.filter((link) => !isOfAnother(text, link, kind))
+
 /** “a 25" waist petticoat” beside a dress: the figure of what its name describes. */
-export function isOfAnother(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link, kind: GarmentKind | null): boolean {
+function isOfAnother({ tokens, terms }: TextRead, { label, quantity, before }: Link, kind: GarmentKind | null): boolean {
   if (before || label.role !== 'point' || label.from < quantity.spanTo) return false
   const next = termAt(terms, label.to)
   if (tokens[label.to]?.kind !== 'word' || next?.from !== label.to) return false

@@ -4,8 +4,8 @@ import { SHAPE } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
-import { means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Label } from './label.ts'
 
 /** What `letter` holds for it: it is settled by its figure, as one-letter names are. */
@@ -17,7 +17,7 @@ export const SHORTEST_DROP_IN = 10
 const DROPS = cue('drop')
 
 /** The word alone before its figure, where a part of a list begins. Linear. */
-export function backNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
+export function backNames({ tokens, terms }: TextRead, quantities: readonly Quantity[]): Label[] {
   const found: Label[] = []
   // “sleeve 25" back 30"”: right behind the figure before it
   const ends = new Set(quantities.map(({ spanTo }) => spanTo))

@@ -2,8 +2,8 @@
 
 import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import { STARTS_FROM } from './from-landmark.ts'
 import type { Label } from './label.ts'
 
@@ -11,7 +11,7 @@ const THE_TOP = cue('theTop')
 const FROM = cue('from')
 
 /** At the beginning of a line or of a part of a list. Linear. */
-export function fromNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
+export function fromNames({ tokens, terms }: TextRead, quantities: readonly Quantity[]): Label[] {
   const found: Label[] = []
   for (const { from } of quantities) {
     let at = from - 1

@@ -32,10 +32,10 @@ export function moreText(
   const known = new Set(first.measures.map(key))
   const parts: string[] = []
   if (description !== null && !letters(text).includes(letters(description))) {
-    const told = read(description).measures.map(key)
-    if (told.some((one) => !known.has(one)) || letters(text).length * 2 < letters(description).length) {
+    const keys = read(description).measures.map(key)
+    if (keys.some((one) => !known.has(one)) || letters(text).length * 2 < letters(description).length) {
       parts.push(description)
-      for (const one of told) known.add(one)
+      for (const one of keys) known.add(one)
     }
   }
   if (named !== null && tellsMeasures(read(named), known)) parts.push(named)

@@ -11,7 +11,7 @@
  */
 import type { GarmentKind, Shape } from '../../ids/kinds.ts'
 import { SHAPE } from '../../ids/kinds.ts'
-import type { PointId } from '../../ids/points.ts'
+import { isGirth, type PointId } from '../../ids/points.ts'
 
 export interface Likely {
   /** The likeliest length, mm. */
@@ -89,6 +89,10 @@ export function isPossible(mm: number, point: PointId, kind: GarmentKind | null)
   const { least, most } = likely(point, kind)
   return mm >= least && mm <= most
 }
+
+/** Can a figure be of a point at all, flat or around? `mm`: as stated. */
+export const isWearable = (mm: number, point: PointId, kind: GarmentKind | null): boolean =>
+  isPossible(mm, point, kind) || (isGirth(point) && isPossible(mm * 2, point, kind))
 
 /** Logarithm of how likely, up to a constant that is the same for one point; far out it falls no steeper than a line. */
 export function logLikely(mm: number, point: PointId, kind: GarmentKind | null): number {

@@ -1,6 +1,7 @@
 /** Sizes in words and letters: S/M, extra large, 42R, ages; what follows a waist on a label. */
 import type { Quantity } from '../quantities/quantities.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { type Around, LEG, within } from './size-pair.ts'
 
@@ -23,7 +24,7 @@ export const LONG_OR_SHORT = /^(?:regular|long|short|tall|petite|reg)$/
 export const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
 
 /** 8 · 8-9 (years) */
-export function agesFrom(tokens: readonly Token[], one: Quantity): string {
+export function agesFrom({ tokens }: TextRead, one: Quantity): string {
   if (one.range) return `${one.low}-${one.high}`
   const last = tokens[one.to + 1]
   return /^[-/]$/.test(tokens[one.to]?.text ?? '') && last?.kind === 'digits' ? `${one.value}-${last.text}` : String(one.value)

@@ -1,5 +1,5 @@
 /** Words written as one, in languages that do so. */
-import { type Lexis, type Meaning, meaningOf } from './lexis.ts'
+import { type Meaning, meaningOf, type PhraseTrie } from './phrase-trie.ts'
 import type { Token } from './tokens.ts'
 
 /** What a word in the name of a garment tells for itself. */
@@ -9,7 +9,7 @@ const LONGEST_HEAD = 14
 const SHORTEST_FIRST = 3
 
 /** Herrenhemd, Baumwollkleid: a garment by its last part; what cloth or person its first part names is kept. */
-export function compoundWord({ kind, text }: Token, { heads, joints, root }: Lexis): Meaning | null {
+export function compoundWord({ kind, text }: Token, { heads, joints, root }: PhraseTrie): Meaning | null {
   if (kind !== 'word' || text.length > 40) return null
   for (let at = Math.max(SHORTEST_FIRST, text.length - LONGEST_HEAD); at <= text.length - 4; at++) {
     const head = heads.get(text.slice(at))

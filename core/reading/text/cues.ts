@@ -5,7 +5,7 @@
  */
 import type { AmountRole, CueRole } from '../languages/cue-roles.ts'
 import { phrasesIn } from '../languages/phrases.ts'
-import { LEXICONS, wordsOf } from './lexis.ts'
+import { LEXICONS, wordsOf } from './phrase-trie.ts'
 
 export interface Cue {
   /** Is this word, evened out as tokens are, one of them? */

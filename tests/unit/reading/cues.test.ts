@@ -4,8 +4,8 @@ import { postedIn } from '../../../core/reading/facts/posted-in.ts'
 import { everyPairOf, phrasesIn } from '../../../core/reading/languages/phrases.ts'
 import { compoundWord } from '../../../core/reading/text/compound-word.ts'
 import { amount, cue, cueEnd, cueInside, cueStart } from '../../../core/reading/text/cues.ts'
-import { lexisOf } from '../../../core/reading/text/lexis.ts'
 import { normalise } from '../../../core/reading/text/normalise.ts'
+import { phraseTrieOf } from '../../../core/reading/text/phrase-trie.ts'
 import { tokensOf } from '../../../core/reading/text/tokens.ts'
 
 describe('a list of phrases', () => {
@@ -79,7 +79,7 @@ test.each([
   ['nl', 'katoenenbroek', 'cotton']
 ])('%s: %s is cut where its first part ends', (language, word, fibre) => {
   const [token] = tokensOf(normalise(word).text)
-  const senses = token === undefined ? undefined : compoundWord(token, lexisOf(language))?.senses
+  const senses = token === undefined ? undefined : compoundWord(token, phraseTrieOf(language))?.senses
   expect(senses).toContainEqual({ role: 'fibre', fibre })
   expect(senses?.some(({ role }) => role === 'kind')).toBe(true)
 })

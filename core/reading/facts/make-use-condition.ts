@@ -25,20 +25,20 @@ export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Pa
   const partly = texts.some(({ terms }) => terms.by.has('partLined'))
   for (const text of texts) {
     for (const term of termsAs(text.terms, 'made')) {
-      const told = meaning(term, 'made')?.fact
-      if (!told) continue
+      const madeFact = meaning(term, 'made')?.fact
+      if (!madeFact) continue
       const denied = isDenied(text, term)
-      if (told.fact === 'shortSleeves' && !sleeved) continue
-      if (told.fact === 'lined' && partly && !ALL_OF_IT.test(slice(text, term.from, term.to))) continue
-      if (told.fact === 'opens') {
+      if (madeFact.fact === 'shortSleeves' && !sleeved) continue
+      if (madeFact.fact === 'lined' && partly && !ALL_OF_IT.test(slice(text, term.from, term.to))) continue
+      if (madeFact.fact === 'opens') {
         if (denied) continue
-        const places = told.value.filter((point) => OPENS[point]?.includes(shape))
+        const places = madeFact.value.filter((point) => OPENS[point]?.includes(shape))
         if (places.length > 0) made.opens = [...new Set([...(made.opens ?? []), ...places])]
-      } else if (told.fact === 'skirtShape') {
-        if (!denied && (shape === 'skirt' || shape === 'whole')) made.skirtShape ??= told.value
-      } else if (told.fact === 'hemKind') {
-        if (!denied) made.hemKind ??= told.value
-      } else if (made[told.fact] === undefined) Object.assign(made, { [told.fact]: denied ? false : told.value })
+      } else if (madeFact.fact === 'skirtShape') {
+        if (!denied && (shape === 'skirt' || shape === 'whole')) made.skirtShape ??= madeFact.value
+      } else if (madeFact.fact === 'hemKind') {
+        if (!denied) made.hemKind ??= madeFact.value
+      } else if (made[madeFact.fact] === undefined) Object.assign(made, { [madeFact.fact]: denied ? false : madeFact.value })
     }
   }
   return made

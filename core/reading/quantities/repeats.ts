@@ -1,6 +1,7 @@
 /** Figures that say one thing twice: 30" / 76 cm, 18" (36" around), 36" (18" flat). The first one stays. */
 import { toMm } from '../../length.ts'
-import { means, meansAny, type Terms, termAt } from '../text/terms.ts'
+import { means, meansAny, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import type { Quantity } from './quantities.ts'
 
@@ -11,11 +12,11 @@ const FURTHEST = 8
 const MARKS = new Set(['/', '(', ')', '-', '=', ',', '~', '|', '≈', '[', ']', '.', '+', ':', '&', "'", '*'])
 
 /** Joins what belongs together; gives back what is left, in order. */
-export function withoutRepeats(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Quantity[] {
+export function withoutRepeats(text: TextRead, quantities: readonly Quantity[]): Quantity[] {
   const kept: Quantity[] = []
   for (const one of quantities) {
     const last = kept[kept.length - 1]
-    const joined = last && couldRepeat(tokens, terms, last, one) ? repeated(tokens, terms, last, one) : null
+    const joined = last && couldRepeat(text, last, one) ? repeated(text, last, one) : null
     if (joined) kept[kept.length - 1] = joined
     else kept.push(one)
   }
@@ -23,7 +24,7 @@ export function withoutRepeats(tokens: readonly Token[], terms: Terms, quantitie
 }
 
 /** Only marks, small words and words of flat and around stand between. */
-function couldRepeat(tokens: readonly Token[], terms: Terms, first: Quantity, second: Quantity): boolean {
+function couldRepeat({ tokens, terms }: TextRead, first: Quantity, second: Quantity): boolean {
   if (first.problem || second.problem || first.height || second.height) return false
   if (second.from - first.spanTo > FURTHEST || second.from <= first.spanTo) return false
   for (let at = first.spanTo; at < second.from; at++) {
@@ -41,21 +42,21 @@ const JOINTS = new Set(['/', '(', '='])
 
 const near = (a: number, b: number, mm: number, share: number): boolean => Math.abs(a - b) <= Math.max(mm, share * Math.max(a, b))
 
-function repeated(tokens: readonly Token[], terms: Terms, first: Quantity, second: Quantity): Quantity | null {
+function repeated({ tokens, terms }: TextRead, first: Quantity, second: Quantity): Quantity | null {
   const both = first.unit !== null && second.unit !== null && first.unit !== second.unit
   const [a, b] = inOneUnit(first, second)
   if (both && near(a.low, b.low, 13, 0.02) && near(a.high, b.high, 13, 0.02))
     return { ...first, doubling: second.doubling ?? first.doubling, spanTo: second.to }
   if (!both && first.unit === null && second.unit === null && first.value !== second.value) {
     // 30/76: inches and centimetres without a unit
-    if (tokens[first.to]?.text === '/' && near(first.value * 25.4, second.value * 10, 13, 0.02))
+    if (tokens[first.to]?.text === '/' && near(toMm(first.value, 'in'), toMm(second.value, 'cm'), 13, 0.02))
       return { ...first, unit: 'in', spanTo: second.to }
   }
   // 54.5 / 21.5": the bare one in the other unit
   if (!both && (first.unit === null) !== (second.unit === null) && JOINTS.has(tokens[first.spanTo]?.text ?? '')) {
-    const told = first.unit ?? second.unit
-    const other = told === 'in' ? 'cm' : told === 'cm' ? 'in' : null
-    if (other !== null && told !== null) {
+    const unit = first.unit ?? second.unit
+    const other = unit === 'in' ? 'cm' : unit === 'cm' ? 'in' : null
+    if (other !== null && unit !== null) {
       const [one, two] = [toMm(first.value, first.unit ?? other), toMm(second.value, second.unit ?? other)]
       if (near(one, two, 8, 0.015)) return { ...first, unit: first.unit ?? other, spanTo: second.to }
     }

@@ -45,7 +45,8 @@ export interface Meaning {
   whole: Meaning | null
 }
 export const meaningOf = (senses: Sense[]): Meaning => ({ senses, roles: new Set(senses.map(({ role }) => role)), whole: null })
-export interface Lexis {
+export interface PhraseTrie {
+  /** A step a word; where a phrase ends stands what it means. */
   root: Node
   /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
   heads: ReadonlyMap<string, Meaning>
@@ -56,18 +57,18 @@ export interface Lexis {
   letters: Readonly<Partial<Record<string, PointName>>>
 }
 
-const made = new Map<string, Lexis>()
+const compiled = new Map<string, PhraseTrie>()
 
-/** The lexis of a language with English beside it (sellers mix them). */
-export function lexisOf(language: string): Lexis {
-  const known = made.get(language)
+/** The trie of a language with English beside it (sellers mix them). */
+export function phraseTrieOf(language: string): PhraseTrie {
+  const known = compiled.get(language)
   if (known) return known
-  const lexis = compile(LEXICONS.filter((one) => one.language === language || one.language === 'en').reverse())
-  made.set(language, lexis)
-  return lexis
+  const trie = compile(LEXICONS.filter((one) => one.language === language || one.language === 'en').reverse())
+  compiled.set(language, trie)
+  return trie
 }
 
-function compile(lexicons: readonly Lexicon[]): Lexis {
+function compile(lexicons: readonly Lexicon[]): PhraseTrie {
   const root: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
   const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
@@ -89,7 +90,7 @@ function compile(lexicons: readonly Lexicon[]): Lexis {
     for (const [basis, phrases] of Object.entries(lexicon.basis)) add(phrases, { role: 'basis', basis: basis as keyof Lexicon['basis'] })
     for (const [unit, phrases] of Object.entries(lexicon.units)) add(phrases, { role: 'unit', unit: unit as keyof Lexicon['units'] })
     for (const [word, value] of Object.entries(lexicon.numbers)) add(word, { role: 'number', value })
-    for (const { kind, phrases, made: told } of lexicon.kinds) add(phrases, { role: 'kind', kind, made: told ?? null })
+    for (const { kind, phrases, made: make } of lexicon.kinds) add(phrases, { role: 'kind', kind, made: make ?? null })
     for (const [fibre, phrases] of Object.entries(lexicon.fibres)) add(phrases, { role: 'fibre', fibre })
     for (const [structure, phrases] of Object.entries(lexicon.structures))
       add(phrases, { role: 'structure', structure: structure as Structure })

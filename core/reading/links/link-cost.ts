@@ -4,7 +4,8 @@ import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
-import { means, meansAny, type Terms, termAt } from '../text/terms.ts'
+import { means, meansAny, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 
 /** Costs from here on are no link at all. */
@@ -53,7 +54,8 @@ const MEASURE = cue('measureVerb')
 const LEADS_TO_NAME = cue('leadsToName')
 
 /** What it costs that a figure belongs to a name: what stands between them. */
-export function gap(tokens: readonly Token[], terms: Terms, label: Label, quantity: Quantity, before: boolean): number {
+export function linkCost(text: TextRead, label: Label, quantity: Quantity, before: boolean): number {
+  const { tokens, terms } = text
   const from = before ? label.to : quantity.spanTo
   const to = before ? quantity.from : label.from
   if (to - from > FURTHEST) return NEVER
@@ -62,12 +64,12 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
   for (let at = from; at < to; at++) {
     const token = tokens[at] as Token
     if (token.kind === 'break') {
-      cost += lineEnd(tokens, at, label, quantity, before)
+      cost += lineEnd(text, at, label, quantity, before)
       continue
     }
     if (token.kind === 'mark') {
       if (token.text === '(' && before) {
-        const close = closing(tokens, at, to)
+        const close = closing(text, at, to)
         if (close > at) {
           cost += 0.2
           at = close
@@ -75,13 +77,12 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
         }
       }
       if (endsSentence(tokens, at)) cost += 2
-      else if (token.text === ',' && before && (isWholePart(tokens, at, label, quantity) || isFromItsTop(tokens, terms, label, quantity)))
-        cost += 0.2
+      else if (token.text === ',' && before && (isWholePart(text, at, label, quantity) || isFromItsTop(text, label, quantity))) cost += 0.2
       else if (token.text === ',' && before && at === label.to) {
-        const end = asideEnds(tokens, terms, at, to)
+        const end = asideEnds(text, at, to)
         cost += end > at ? 0.3 : COMMA
         at = end
-      } else if (token.text === ';' && before && at === label.to && at + 1 === quantity.from && startsLine(tokens, label.from)) {
+      } else if (token.text === ';' && before && at === label.to && at + 1 === quantity.from && startsLine(text, label.from)) {
         cost -= 0.15
         joint = true
       } else if (/^[:=]$/.test(token.text)) {
@@ -117,7 +118,7 @@ export function gap(tokens: readonly Token[], terms: Terms, label: Label, quanti
 }
 
 /** “the bust, tied the normal way, is 37”: the comma that ends an aside before the name’s own verb, else the same token. */
-function asideEnds(tokens: readonly Token[], terms: Terms, at: number, to: number): number {
+function asideEnds({ tokens, terms }: TextRead, at: number, to: number): number {
   for (let end = at + 2; end < Math.min(to - 1, at + ASIDE); end++) {
     const token = tokens[end] as Token
     if (token.text !== ',') {
@@ -131,15 +132,15 @@ function asideEnds(tokens: readonly Token[], terms: Terms, at: number, to: numbe
 const ASIDE = 9
 
 /** “Cap sleeve, 4".”: a sentence or a line that is a name, a comma and a figure. */
-const isWholePart = (tokens: readonly Token[], at: number, label: Label, quantity: Quantity): boolean =>
+const isWholePart = (text: TextRead, at: number, label: Label, quantity: Quantity): boolean =>
   at === label.to &&
   at + 1 === quantity.from &&
-  (startsLine(tokens, label.from) || endsSentence(tokens, label.from - 1)) &&
-  (endsLine(tokens, quantity.spanTo) || endsSentence(tokens, quantity.spanTo))
+  (startsLine(text, label.from) || endsSentence(text.tokens, label.from - 1)) &&
+  (endsLine(text, quantity.spanTo) || endsSentence(text.tokens, quantity.spanTo))
 
 /** “Long sleeves, 60 cm from the shoulder”: where a sleeve starts is told behind its figure. */
-const isFromItsTop = (tokens: readonly Token[], terms: Terms, label: Label, { spanTo }: Quantity): boolean =>
-  label.points[0] === 'sleeveLength' && landmarkFrom(tokens, terms, spanTo) !== null
+const isFromItsTop = (text: TextRead, label: Label, { spanTo }: Quantity): boolean =>
+  label.points[0] === 'sleeveLength' && landmarkFrom(text, spanTo) !== null
 
 /** In these languages “44 cm de cintura” is how the waist of 44 is told. */
 export const OF = cue('ofMeasure')
@@ -148,23 +149,24 @@ export const OF = cue('ofMeasure')
 const VERB = cue('verb')
 
 /** A line's end parts, unless the name stands alone on its line and the figure alone on the next. */
-function lineEnd(tokens: readonly Token[], at: number, label: Label, quantity: Quantity, before: boolean): number {
+function lineEnd(text: TextRead, at: number, label: Label, quantity: Quantity, before: boolean): number {
+  const { tokens } = text
   if (tokens[at + 1]?.kind === 'break' || tokens[at - 1]?.kind === 'break') return 1.3
   const alone =
-    startsLine(tokens, label.from) &&
+    startsLine(text, label.from) &&
     (before
-      ? endsLine(tokens, quantity.spanTo) && startsLine(tokens, quantity.from)
-      : endsLine(tokens, label.to) && startsLine(tokens, quantity.from))
+      ? endsLine(text, quantity.spanTo) && startsLine(text, quantity.from)
+      : endsLine(text, label.to) && startsLine(text, quantity.from))
   return alone ? 0.5 : 1.6
 }
 
-const startsLine = (tokens: readonly Token[], index: number): boolean =>
+const startsLine = ({ tokens }: TextRead, index: number): boolean =>
   index === 0 ||
   tokens[index - 1]?.kind === 'break' ||
   (tokens[index - 1]?.kind === 'mark' && (index === 1 || tokens[index - 2]?.kind === 'break'))
-const endsLine = (tokens: readonly Token[], index: number): boolean => tokens[index] === undefined || tokens[index]?.kind === 'break'
+const endsLine = ({ tokens }: TextRead, index: number): boolean => tokens[index] === undefined || tokens[index]?.kind === 'break'
 
-function closing(tokens: readonly Token[], from: number, to: number): number {
+function closing({ tokens }: TextRead, from: number, to: number): number {
   for (let at = from + 1; at < to; at++) if (tokens[at]?.text === ')') return at
   return -1
 }

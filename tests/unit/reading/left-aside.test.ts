@@ -54,6 +54,11 @@ describe('left aside', () => {
   test('a figure that repeats a measure is none', () => {
     expect(left({ sizes: { lengths: [loose], taken: new Set() }, measured: { asides: [], repeats: [loose] } })).toEqual([])
   })
+  test('a measure is none, whatever was thought of it on the way', () => {
+    const measured = { asides: [{ quantity: waist, because: 'unknown' as const }], repeats: [] }
+    const sale = { measures: [measure(waist)], notOffered: [] }
+    expect(left({ sizes: { lengths: [waist], taken: new Set() }, measured, sale })).toEqual([])
+  })
   test('what was said of a figure first counts', () => {
     const measured = { asides: [{ quantity: loose, because: 'unknown' as const }], repeats: [] }
     expect(
@@ -98,5 +103,14 @@ describe('doubts about the whole', () => {
     expect(about('15.5 inches', [], '15.5 inches')).toEqual([['reading.no-name'], ['15.5 inches unknown']])
     expect(about('15', [], '15')).toEqual([['reading.no-name'], ['15 unknown']])
   })
-  test('a longer one is about something else', () => expect(about('Postcode 15, near the station', [], '15')).toEqual([[], []]))
+  test('a longer one is about something else', () => {
+    expect(about('Postcode 15, near the station', [], '15')).toEqual([[], []])
+    const long = textOf('It is somewhere around 15 inches, I would say, but of what?')
+    const one = figureAt(long, '15 inches', { unit: 'in' })
+    const leftAside = [{ stated: statedOf(long, one), because: 'unknown' as const }]
+    const given = { found: [one], measures: [], issues: [], leftAside, kind: null, words: 'cm' as const }
+    expect(figureIssues(long, given).issues).toEqual([])
+    const short = { ...long, original: 'around 15 inches' }
+    expect(figureIssues(short, given).issues.map(({ code }) => code)).toEqual(['reading.no-name'])
+  })
 })

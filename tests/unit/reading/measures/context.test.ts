@@ -60,6 +60,17 @@ describe('states and sides', () => {
     const links = [linkOf(label, figureAt(text, '11"')), linkOf(label, figureAt(text, '15"'), { again: true })]
     const { words } = wordsOf(text, links)
     expect(links.map((link) => [...(words.get(link)?.qualifiers ?? [])])).toEqual([['front'], ['back']])
+    const before = textOf('waist relaxed 28", stretched 36"')
+    const name = nameAt(before, 'waist', ['waist'])
+    const two = [linkOf(name, figureAt(before, '28"')), linkOf(name, figureAt(before, '36"'), { again: true })]
+    const read = wordsOf(before, two)
+    expect(two.map((link) => [...(read.words.get(link)?.qualifiers ?? [])])).toEqual([['relaxed'], ['stretched']])
+  })
+  test('a second figure after a word of measuring was measured', () => {
+    const text = textOf('waist 32" (measures 33")')
+    const label = nameAt(text, 'waist', ['waist'])
+    const second = linkOf(label, figureAt(text, '33"'), { again: true })
+    expect([...(wordsOf(text, [second]).words.get(second)?.qualifiers ?? [])]).toEqual(['measured'])
   })
 })
 

@@ -81,8 +81,9 @@ describe('what the size of a figure settles', () => {
     expect(figures('jacket', 'back 39', [['back', 'back', '39']], 'cm').points).toEqual(['backWidth 39'])
   })
   test('but not in one that nobody could wear', () => {
-    expect(figures('jacket', 'S 18', [['S', 's', '18']], 'in').points).toEqual(['shoulderWidth 18'])
-    expect(figures('coat', 'L 40', [['L', 'l', '40']], 'cm').points).toEqual(['bodyLength 40'])
+    // 52 inches down a jacket: it is 52 cm across
+    expect(figures('jacket', 'back 52', [['back', 'back', '52']], 'in').points).toEqual(['backWidth 52'])
+    expect(figures('coat', 'back 40', [['back', 'back', '40']], 'in').points).toEqual(['bodyLength 40'])
   })
   test('an inseam on a garment with sleeves is the inner sleeve', () => {
     expect(figures('jacket', 'inseam 18"', [['inseam', 'inseam', '18"']]).points).toEqual(['sleeveUnderarm 18'])

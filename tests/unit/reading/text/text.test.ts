@@ -62,6 +62,11 @@ describe('terms', () => {
     ['knee length', []],
     ['waist width', ['waist flat']]
   ])('%s', (text, expected) => expect(points(text)).toEqual(expected))
+  test('a hyphen between two words of a phrase is stepped over', () => {
+    const kindIn = (words: string) => meaning(termsOf(tokensOf(words), phraseTrieOf('en')).by.get('kind')?.[0], 'kind')?.kind
+    expect(kindIn('t-shirt')).toBe('knit-top')
+    expect(kindIn('t - shirt')).toBe('shirt')
+  })
   test('two landmarks that make no point of ours are a detail', () => {
     const [term] = termsOf(tokensOf('armpit to hem'), phraseTrieOf('en')).list
     expect(meaning(term, 'detail')).toBeDefined()
@@ -70,9 +75,9 @@ describe('terms', () => {
 
 describe('layout', () => {
   test('a dot after a short form ends no sentence', () => {
-    const tokens = tokensOf('approx. 30 cm. next')
+    const tokens = tokensOf('the waist is approx. 30 cm. the next is not told at all')
     const { sentence } = layoutOf(tokens)
-    expect(sentence[0]).toBe(sentence[3])
+    expect(sentence[5]).toBe(sentence[0])
     expect(sentence.at(-1)).toBe((sentence[0] as number) + 1)
   })
 })
@@ -90,6 +95,7 @@ describe('denial', () => {
     ['not silk', 'silk', true],
     ['no label, feels like viscose', 'viscose', false],
     ['no stains but a hole', 'hole', false],
-    ['nothing wrong. A hole', 'hole', false]
+    ['nothing wrong. A hole', 'hole', false],
+    ['No stains. A hole', 'hole', false]
   ])('%s: %s %s', (text, word, expected) => expect(denied(text, word)).toBe(expected))
 })

@@ -66,7 +66,7 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
       band: { least, ideal, most },
       aimMm: want.basedOn.length > 0 ? clamp(taken.mm, least, most) : ideal,
       slackMm: slack,
-      bandSdMm: Math.hypot(want.sdMm, worn.sdMm),
+      bandSdMm: Math.hypot(want.sdMm, worn.growSdMm, worn.shrinkSd * taken.mm),
       ...(want.leastSdMm === undefined ? {} : { leastSdMm: want.leastSdMm }),
       gapMm: overshoot(taken.mm, least, most),
       judged: isTold(taken),

@@ -4,14 +4,16 @@
  * makes the most room, whose amounts (or else the proof that there are none) are kept. The makes that may be (scenarios) share what was
  * found: amounts that a make's limits allow are good for it too, and a proof holds for any limits.
  */
-import { solve as solveModel } from 'yalps'
 import type { Option } from '../../alterations/row.ts'
 import type { PointId } from '../../ids/points.ts'
 import { farthestAlone } from '../solve/alone.ts'
 import { type Figures, leastLeft, type Proof, proofFor } from '../solve/bound.ts'
 import { reachAt } from '../solve/problem.ts'
 import { amountOf, type RowsOf, rivalsOf, Sheet, writeAmounts, writeExclusions, writeShared } from '../solve/sheet.ts'
+import { solveModel } from '../solve/solve-model.ts'
 
+/** The answer to a model that cannot be solved: no plan is known, so none is promised. */
+const NOTHING_DONE: ReadonlyMap<string, number> = new Map()
 const ROOM_MM = 10
 const OVER_WEIGHT = 1000
 const EPSILON = 1e-6
@@ -72,7 +74,7 @@ export class Feasibility {
     if (asItIs === 0 || this.options.length === 0) return asItIs
     if (this.alone !== undefined) return this.leftAlone(figures)
     for (const cases of this.found.proofs) if (this.proved(cases, figures)) return Number.POSITIVE_INFINITY
-    const one = this.keepable(this.solve(this.options, figures, true))
+    const one = this.keepable(solveModel(roomModel(this.points, this.options, figures, true)) ?? NOTHING_DONE)
     const misfit = over(figures, one.moved)
     if (misfit <= this.markMm + EPSILON) this.found.kept.push(one)
     else {
@@ -128,7 +130,7 @@ export class Feasibility {
       return [{ proof, without: new Set(this.options.filter(({ key }) => !there.has(key)).map(({ key }) => key)) }]
     }
     if (deep === 0) return undefined
-    const values = this.solve(options, figures, false)
+    const values = solveModel(roomModel(this.points, options, figures, false)) ?? NOTHING_DONE
     const used = (a: number): boolean => options[a]?.lines.some((_, k) => (values.get(amountOf(a, k)) ?? 0) > EPSILON) ?? false
     const one = [...options.keys()].find((a) => used(a) && rivalsOf(options, a).some(used))
     if (one === undefined) return undefined
@@ -147,41 +149,6 @@ export class Feasibility {
     return withoutOther === undefined ? undefined : [...withoutOne, ...withoutOther]
   }
 
-  /** least + t − o ≤ after ≤ most − t + o: o is misfit, t the room left, as much as may be. Without `exact` rivals may go together. */
-  private solve(options: readonly Option[], { at, least, most }: Figures, exact: boolean): ReadonlyMap<string, number> {
-    const sheet = new Sheet()
-    sheet.limit('room', { max: ROOM_MM })
-    sheet.put('t', 'room', 1)
-    sheet.put('t', 'cost', -1)
-    for (const [p, point] of this.points.entries()) {
-      sheet.limit(`over.${point}`, { max: (most[p] ?? 0) - (at[p] ?? 0) })
-      sheet.limit(`under.${point}`, { min: (least[p] ?? 0) - (at[p] ?? 0) })
-      sheet.put('t', `over.${point}`, 1)
-      sheet.put('t', `under.${point}`, -1)
-      const o = `o.${point}`
-      sheet.put(o, 'cost', OVER_WEIGHT)
-      sheet.put(o, `over.${point}`, -1)
-      sheet.put(o, `under.${point}`, 1)
-    }
-    const wanted = new Set<string>(this.points)
-    const rowsOf: RowsOf = (point) =>
-      wanted.has(point)
-        ? [
-            [`over.${point}`, 1],
-            [`under.${point}`, 1]
-          ]
-        : []
-    for (const [a, option] of options.entries()) {
-      const binary = exact && (option.fixedMm !== undefined || rivalsOf(options, a).length > 0)
-      writeAmounts(sheet, exact ? option : relaxed(option), a, rowsOf, binary, (k) => option.lines[k]?.capMm ?? 0)
-    }
-    if (exact) writeExclusions(sheet, options)
-    writeShared(sheet, options)
-    const solution = solveModel(sheet.model())
-    if (solution.status !== 'optimal') throw new Error(`the outlook's problem came back ${solution.status}`)
-    return new Map(solution.variables)
-  }
-
   private keepable(values: ReadonlyMap<string, number>): Kept {
     const moved = new Float64Array(this.points.length)
     const used: Kept['used'] = []
@@ -196,6 +163,42 @@ export class Feasibility {
     }
     return { moved, used }
   }
+}
+
+/**
+ * least + r − o ≤ after ≤ most − r + o: o is misfit, r the room left, as much as may be. Written with what is short of the most room, u = ROOM − r,
+ * so that every cost is positive and the solver starts where nothing can be had for less. Without `exact` rivals may go together.
+ */
+export function roomModel(points: readonly PointId[], options: readonly Option[], { at, least, most }: Figures, exact: boolean): Sheet {
+  const sheet = new Sheet()
+  sheet.limit('room', { max: ROOM_MM })
+  sheet.put('u', 'room', 1)
+  sheet.put('u', 'cost', 1)
+  for (const [p, point] of points.entries()) {
+    sheet.limit(`over.${point}`, { max: (most[p] ?? 0) - (at[p] ?? 0) - ROOM_MM })
+    sheet.limit(`under.${point}`, { min: (least[p] ?? 0) - (at[p] ?? 0) + ROOM_MM })
+    sheet.put('u', `over.${point}`, -1)
+    sheet.put('u', `under.${point}`, 1)
+    const o = `o.${point}`
+    sheet.put(o, 'cost', OVER_WEIGHT)
+    sheet.put(o, `over.${point}`, -1)
+    sheet.put(o, `under.${point}`, 1)
+  }
+  const wanted = new Set<string>(points)
+  const rowsOf: RowsOf = (point) =>
+    wanted.has(point)
+      ? [
+          [`over.${point}`, 1],
+          [`under.${point}`, 1]
+        ]
+      : []
+  for (const [a, option] of options.entries()) {
+    const binary = exact && (option.fixedMm !== undefined || rivalsOf(options, a).length > 0)
+    writeAmounts(sheet, exact ? option : relaxed(option), a, rowsOf, binary, (k) => option.lines[k]?.capMm ?? 0)
+  }
+  if (exact) writeExclusions(sheet, options)
+  writeShared(sheet, options)
+  return sheet
 }
 
 /** Misfit of the figures, moved so: mm. */

@@ -7,10 +7,10 @@
  *
  * with reduced_x = Σ_p (μ_p − λ_p) E_px − share_x β ∓ σ (weak duality; any textbook on linear programming).
  */
-import { solve as solveModel } from 'yalps'
 import type { Option } from '../../alterations/row.ts'
 import type { PointId } from '../../ids/points.ts'
 import { Sheet } from './sheet.ts'
+import { solveModel } from './solve-model.ts'
 
 /** Figures and bands by point, mm. */
 export interface Figures {
@@ -59,8 +59,8 @@ export function leastLeft(proof: Proof, points: readonly PointId[], options: rea
   return bound
 }
 
-/** The best proof for these figures: the dual of the relaxation, solved. */
-export function proofFor(points: readonly PointId[], options: readonly Option[], { at, least, most }: Figures): Proof {
+/** The dual of the relaxation at these figures. */
+export function dualModel(points: readonly PointId[], options: readonly Option[], { at, least, most }: Figures): Sheet {
   const sheet = new Sheet()
   for (const [p, point] of points.entries()) {
     sheet.limit(`o.${point}`, { max: 1 })
@@ -98,12 +98,18 @@ export function proofFor(points: readonly PointId[], options: readonly Option[],
     }
   }
   for (const [group, budget] of budgets) sheet.put(`g.${group}`, 'cost', budget)
-  const values = new Map(solveModel(sheet.model()).variables)
-  const value = (name: string): number => Math.max(0, values.get(name) ?? 0)
+  return sheet
+}
+
+/** The best proof for these figures: the dual of the relaxation, solved. */
+export function proofFor(points: readonly PointId[], options: readonly Option[], figures: Figures): Proof {
+  // multipliers of nothing prove nothing, which is no harm
+  const values = solveModel(dualModel(points, options, figures))
+  const value = (name: string): number => Math.max(0, values?.get(name) ?? 0)
   return {
     tooBig: Float64Array.from(points, (point) => value(`b.${point}`)),
     tooSmall: Float64Array.from(points, (point) => value(`s.${point}`)),
-    shared: new Map([...budgets.keys()].map((group) => [group, value(`g.${group}`)])),
+    shared: new Map(options.flatMap(({ shared }) => shared.map(({ group }) => [group, value(`g.${group}`)]))),
     smooth: new Map(
       options.flatMap((option, a) =>
         option.lines.length > 1

@@ -1,17 +1,15 @@
-/** The problem as yalps wants it, solved exactly. No time limit is given: yalps would read the clock. */
-import { solve as solveModel } from 'yalps'
+/** The problem written as one model, and its best amounts. */
 import { SOFT_MINUTES_PER_MM } from '../../alterations/minutes.ts'
 import type { Option } from '../../alterations/row.ts'
 import { type Amounts, idleMinutes, type Problem } from './problem.ts'
 import { amountOf, capRow, type RowsOf, Sheet, useOf, writeAmounts, writeExclusions, writeShared } from './sheet.ts'
+import { solveModel } from './solve-model.ts'
 
-/** The best amounts, before marks. Doing nothing is always feasible, so anything but "optimal" is a programming error. */
+/** The best amounts, before marks. Doing nothing is always allowed, and is the answer where there is no better one to be had. */
 export function solve(problem: Problem): Amounts {
   if (problem.options.length === 0 || problem.points.length === 0) return problem.options.map((option) => option.lines.map(() => 0))
-  const solution = solveModel(sheetOf(problem).model())
-  if (solution.status !== 'optimal') throw new Error(`the planner's problem came back ${solution.status}`)
-  const values = new Map(solution.variables)
-  return problem.options.map((option, a) => option.lines.map((_, k) => Math.max(0, values.get(amountOf(a, k)) ?? 0)))
+  const values = solveModel(sheetOf(problem))
+  return problem.options.map((option, a) => option.lines.map((_, k) => Math.max(0, values?.get(amountOf(a, k)) ?? 0)))
 }
 
 /** The whole model, for this solver or another. */

@@ -5,9 +5,8 @@ import { timeFactor } from '../garment/cloth.ts'
 import type { Aim, Plan } from './plan.ts'
 import { type PlanContext, planFrom } from './plan-from.ts'
 import { evaluate, isUsed, type Outcome } from './solve/evaluate.ts'
-import { toMarks } from './solve/marks.ts'
+import { solveInMarks } from './solve/marks.ts'
 import { type Amounts, type PlanPoint, type Problem, pointsOf, problemFor } from './solve/problem.ts'
-import { solve } from './solve/solve.ts'
 import { usefulOptions, withoutIdleRescues } from './solve/useful.ts'
 import { withinLevel } from './solve/within-means.ts'
 
@@ -37,7 +36,7 @@ function planFor(aim: Aim, context: PlanContext, without?: string): Plan {
   const solved = (allowed: readonly Option[]): Solved => {
     const whole = problemFor(aim, gaps, allowed, options, means.markMm ?? MARK_MM, timeFactor(garment.cloth))
     const pruned = { ...whole, options: usefulOptions(whole) }
-    const amounts = spread(toMarks(pruned, solve(pruned)), pruned.options, whole.options)
+    const amounts = spread(solveInMarks(pruned), pruned.options, whole.options)
     return { whole, amounts, outcome: evaluate(whole, amounts) }
   }
   const { whole, amounts } = sparingRescues(pointsOf(gaps), inReach, solved)

@@ -27,9 +27,9 @@ export function problemOf(request: ReckonRequest, aim: Aim): Problem {
   )
 }
 
-/** Ours, spread over all options of the whole problem. */
-export function ours(problem: Problem): Amounts {
+/** Ours, before marks or in them, spread over all options of the whole problem. */
+export function ours(problem: Problem, solved: (problem: Problem) => Amounts = solve): Amounts {
   const useful = usefulOptions(problem)
-  const amounts = new Map(solve({ ...problem, options: useful }).map((mine, a) => [useful[a]?.key, mine]))
+  const amounts = new Map(solved({ ...problem, options: useful }).map((mine, a) => [useful[a]?.key, mine]))
   return problem.options.map((option) => amounts.get(option.key) ?? option.lines.map(() => 0))
 }

@@ -5,11 +5,30 @@
  */
 import { evaluate, isUsed } from './evaluate.ts'
 import { type Amounts, type Problem, stepOf } from './problem.ts'
+import { solve, solveInSteps } from './solve.ts'
 
 const EPSILON = 1e-6
 /** Beyond so many used amounts (never seen) the rest keep their nearest mark inside the limit. */
 const MOST_FREE = 12
 
+/**
+ * The best plan in whole marks: the best amounts brought to marks. Where that leaves more than a mark wrong that the amounts themselves did not,
+ * another choice may do better in marks, so the problem is solved again in whole marks. (The amounts are within a mark of the least misfit there is,
+ * so where they leave two marks or more, nothing in whole marks leaves less than one.)
+ */
+export function solveInMarks(problem: Problem): Amounts {
+  const solved = solve(problem)
+  const rounded = toMarks(problem, solved)
+  const { misfit, objective } = evaluate(problem, rounded)
+  const before = evaluate(problem, solved).misfit
+  if (misfit <= Math.max(problem.markMm, before) + EPSILON || before >= 2 * problem.markMm) return rounded
+  const stepped = solveInSteps(problem)
+  if (stepped === undefined) return rounded
+  const other = evaluate(problem, stepped)
+  return other.holds && other.objective < objective - EPSILON ? stepped : rounded
+}
+
+/** Each used amount to one of its two neighbouring marks. */
 export function toMarks(problem: Problem, amounts: Amounts): Amounts {
   const free: { a: number; k: number; choices: number[] }[] = []
   const fixed = amounts.map((mine, a) =>

@@ -8,6 +8,7 @@ export class Sheet {
   readonly constraints = new Map<string, Constraint>()
   readonly variables = new Map<string, [string, number][]>()
   readonly binaries = new Set<string>()
+  readonly integers = new Set<string>()
 
   limit(row: string, bound: Constraint): void {
     this.constraints.set(row, bound)
@@ -20,8 +21,25 @@ export class Sheet {
     else rows.push([row, coefficient])
   }
 
+  /** A variable counted in whole steps of so much from here on. */
+  countInSteps(variable: string, step: number): void {
+    const rows = this.variables.get(variable) ?? []
+    this.variables.set(
+      variable,
+      rows.map(([row, coefficient]) => [row, coefficient * step])
+    )
+    this.integers.add(variable)
+  }
+
   model(): Model<string, string> {
-    return { direction: 'minimize', objective: 'cost', constraints: this.constraints, variables: this.variables, binaries: this.binaries }
+    return {
+      direction: 'minimize',
+      objective: 'cost',
+      constraints: this.constraints,
+      variables: this.variables,
+      binaries: this.binaries,
+      integers: this.integers
+    }
   }
 }
 

@@ -10,17 +10,15 @@ import { Sheet } from './sheet.ts'
 const MINUTE_PRICE = 1e-6
 /** So often, each time with other prices. */
 const ATTEMPTS = 4
-/** No sound model needs so many steps. Counted, never timed: a clock would make answers differ. */
-const PIVOTS: Pick<Options, 'maxPivots'> = { maxPivots: 8192 }
-
 /**
- * The values of the variables at the optimum; those that are left out are 0. Undefined where no attempt came to an optimum, which was never seen:
- * whoever asks then goes on without an answer.
+ * The values of the variables at the optimum, or the best that was found within the branches allowed; those that are left out are 0. Undefined where
+ * nothing was found: the model has no answer, or every attempt turned in circles, which was never seen.
  */
-export function solveModel(sheet: Sheet, options = PIVOTS): ReadonlyMap<string, number> | undefined {
+export function solveModel(sheet: Sheet, options: Partial<Options> = {}): ReadonlyMap<string, number> | undefined {
   for (let attempt = 0; attempt <= ATTEMPTS; attempt++) {
     const { status, variables } = solve((attempt === 0 ? sheet : priced(sheet, attempt)).model(), options)
     if (status === 'optimal') return new Map(variables)
+    if (status !== 'cycled') return variables.length === 0 ? undefined : new Map(variables)
   }
   return undefined
 }
@@ -29,6 +27,7 @@ function priced(sheet: Sheet, attempt: number): Sheet {
   const turned = new Sheet()
   for (const [row, bound] of sheet.constraints) turned.limit(row, bound)
   for (const binary of sheet.binaries) turned.binaries.add(binary)
+  for (const integer of sheet.integers) turned.integers.add(integer)
   let place = 0
   for (const [variable, rows] of sheet.variables) {
     const price = MINUTE_PRICE * (1 + ((++place * Math.SQRT2 * attempt) % 1))

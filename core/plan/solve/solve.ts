@@ -1,7 +1,7 @@
 /** The problem written as one model, and its best amounts. */
 import { SOFT_MINUTES_PER_MM } from '../../alterations/minutes.ts'
 import type { Option } from '../../alterations/row.ts'
-import { type Amounts, idleMinutes, type Problem } from './problem.ts'
+import { type Amounts, idleMinutes, type Problem, stepOf } from './problem.ts'
 import { amountOf, capRow, type RowsOf, Sheet, useOf, writeAmounts, writeExclusions, writeShared } from './sheet.ts'
 import { solveModel } from './solve-model.ts'
 
@@ -10,6 +10,37 @@ export function solve(problem: Problem): Amounts {
   if (problem.options.length === 0 || problem.points.length === 0) return problem.options.map((option) => option.lines.map(() => 0))
   const values = solveModel(sheetOf(problem))
   return problem.options.map((option, a) => option.lines.map((_, k) => Math.max(0, values?.get(amountOf(a, k)) ?? 0)))
+}
+
+/** No more branches are looked at for whole marks: rarely are they needed, and a plan in marks is known without. Counted, never timed. */
+const MOST_BRANCHES = 1000
+
+/** The best amounts in whole marks of every stitching line that leave no more than a mark wrong; undefined where none were found. */
+export function solveInSteps(problem: Problem): Amounts | undefined {
+  const sheet = sheetOf(problem)
+  sheet.limit('fits', { max: problem.markMm })
+  for (const { point } of problem.points) sheet.put(`f.${point}`, 'fits', 1)
+  const stepAt = ({ fixedMm, lines }: Option, k: number): number | undefined => {
+    const line = lines[k]
+    return line === undefined || fixedMm !== undefined ? undefined : stepOf(line, problem.markMm)
+  }
+  for (const [a, option] of problem.options.entries()) {
+    for (const k of option.lines.keys()) {
+      const step = stepAt(option, k)
+      if (step !== undefined) sheet.countInSteps(amountOf(a, k), step)
+    }
+  }
+  const values = solveModel(sheet, { maxIterations: MOST_BRANCHES })
+  return (
+    values &&
+    problem.options.map((option, a) =>
+      option.lines.map((_, k) => {
+        const value = values.get(amountOf(a, k)) ?? 0
+        const step = stepAt(option, k)
+        return step === undefined ? value : step * Math.round(value)
+      })
+    )
+  )
 }
 
 /** The whole model, for this solver or another. */

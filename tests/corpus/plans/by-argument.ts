@@ -61,6 +61,8 @@ interface More {
   made?: Partial<Made>
   of?: Partial<GarmentInput>
   liked?: Figures
+  /** How far from it is still as good; not told: as the tables say. */
+  within?: Figures
   wearer?: Wearer
   limits?: ReckonRequest['limits']
 }
@@ -68,7 +70,7 @@ function asks(
   kind: GarmentKind,
   change: Figures,
   means: Means,
-  { made = {}, of = {}, liked, wearer = rowan, limits }: More = {}
+  { made = {}, of = {}, liked, within = {}, wearer = rowan, limits }: More = {}
 ): ReckonRequest {
   return {
     garment: garment(kind, { ...SUITS[kind], ...change }, made, of),
@@ -77,7 +79,7 @@ function asks(
     ...(limits === undefined ? {} : { limits }),
     ...(liked === undefined
       ? {}
-      : { favourite: { measures: Object.entries(liked).map(([point, mm]) => ({ point: point as PointId, mm })) } })
+      : { favourite: { measures: Object.entries(liked).map(([point, mm]) => ({ point: point as PointId, mm })), toleranceMm: within } })
   }
 }
 
@@ -106,6 +108,34 @@ const twoSleeves = (): ReckonRequest => {
 }
 
 export const argued: ArguedCase[] = [
+  {
+    name: 'a shirt 60 too big at the waist, where 56 at the sides is too little and 64 takes the chest with it',
+    argument:
+      '1070 − 1010 = 60. Two side seams move in steps of 8: 56 leaves 4 wrong. 64 is 60 more than 4, so chest and hem go in by a step too, 8: 1072, ' +
+      'inside 1070–1090 and 1060–1100. Sides 27 + 8 = 35 burden less than darts of 64: 25 + 5 + 14 × 0.5 = 37. Time 35 + 4 × 64/25 = 45.',
+    request: asks('shirt', { chest: 1080, waist: 1070, hem: 1080 }, beginner, {
+      made: { felledSeams: false },
+      liked: { chest: 1080, waist: 1000, hem: 1080 },
+      within: { chest: 10, waist: 10, hem: 20 }
+    }),
+    expect: {
+      verdict: 'alters-to-fit',
+      jobs: { 'sides-in': [64, 64] },
+      amounts: { 'sides-in': { chest: [-8, -8], hem: [-8, -8] } },
+      staysWrong: {},
+      minutes: [44, 46]
+    }
+  },
+  {
+    name: 'the same with a chest that has no 8 to give: darts',
+    argument: 'Chest 1074 − 8 = 1066 is 4 under 1070, so the sides stop at 56. Darts of 64, in steps of 8, leave 1006, inside 990–1010.',
+    request: asks('shirt', { chest: 1074, waist: 1070, hem: 1080 }, beginner, {
+      made: { felledSeams: false },
+      liked: { chest: 1080, waist: 1000, hem: 1080 },
+      within: { chest: 10, waist: 10, hem: 20 }
+    }),
+    expect: { verdict: 'alters-to-fit', jobs: { 'back-darts': [64, 64] }, staysWrong: {}, soft: 'back-darts' }
+  },
   {
     name: 'trousers: waist 35 too big, legs 30 too long',
     argument:

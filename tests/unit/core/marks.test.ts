@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Line, Option } from '../../../core/alterations/row.ts'
 import { evaluate } from '../../../core/plan/solve/evaluate.ts'
-import { toMarks } from '../../../core/plan/solve/marks.ts'
+import { solveInMarks, toMarks } from '../../../core/plan/solve/marks.ts'
 import { type Amounts, type Problem, stepOf } from '../../../core/plan/solve/problem.ts'
 import { solve } from '../../../core/plan/solve/solve.ts'
 import { AIMS, problemOf } from '../../law/problems.ts'
@@ -72,6 +72,32 @@ describe('small problems', () => {
     const [a = [], b = []] = toMarks(rivals, solve(rivals))
     expect(Math.min(a[0] ?? 0, b[0] ?? 0)).toBe(0)
     expect(b[0]).toBe(40)
+  })
+})
+
+describe('where rounding to marks would leave something wrong', () => {
+  it('another job is taken where only it comes out right, though it is more work', () => {
+    // at least 60 too big, and the sides hold just that: in steps of 8 they stop at 56, 4 short. Darts go by 4 to the ideal, 70 off
+    const waist = (options: Option[]): Problem => ({
+      ...problem(options, 870),
+      points: [{ point: 'waist', mm: 870, least: 790, ideal: 800, most: 810 }]
+    })
+    const sides = option('sides-in/less', [line('waist', -1, 60, 4)], 30)
+    const darts = option('back-darts/less', [line('waist', -1, 100, 2)], 40, { id: 'back-darts' })
+    expect(solve(waist([darts, sides]))).toEqual([[0], [60]])
+    expect(solveInMarks(waist([darts, sides]))).toEqual([[68], [0]])
+    // with nothing else to be had they stop where they can
+    expect(solveInMarks(waist([sides]))).toEqual([[56]])
+  })
+  it('an amount beside it along the line goes with it, so that the line stays smooth', () => {
+    const both: Problem = {
+      ...problem([option('sides-in/less', [line('chest', -1, 100, 4), line('waist', -1, 100, 4)], 30)]),
+      points: [
+        { point: 'chest', mm: 1080, least: 1070, ideal: 1080, most: 1090 },
+        { point: 'waist', mm: 1070, least: 990, ideal: 1000, most: 1010 }
+      ]
+    }
+    expect(solveInMarks(both)).toEqual([[8, 64]])
   })
 })
 

@@ -38,7 +38,12 @@ const EPSILON = 1e-6
 const total = (misfit: readonly Misfit[]): number => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)
 const fits = (plan: Plan | undefined, markMm: number): boolean => plan !== undefined && total(plan.misfit) <= markMm + EPSILON
 const likely = (chance: number | null): boolean => chance === null || chance >= LIKELY
-const ownPlan = ({ plans }: Judged): Plan | undefined => plans.own[0]
+/** Does this plan fit where the other does not, or leave less wrong by more than a mark? */
+const leavesLess = (one: Plan, other: Plan, markMm: number): boolean =>
+  (fits(one, markMm) && !fits(other, markMm)) || total(one.misfit) < total(other.misfit) - markMm - EPSILON
+/** The best of one's own, the least work first among equals. */
+const ownPlan = ({ plans, markMm }: Judged): Plan | undefined =>
+  plans.own.reduce<Plan | undefined>((best, plan) => (best === undefined || leavesLess(plan, best, markMm) ? plan : best), undefined)
 const tailorsPlan = ({ plans, means }: Judged): Plan | undefined => (means.tailor ? plans.tailor : undefined)
 
 const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged: Judged): Plan | undefined }[] = [

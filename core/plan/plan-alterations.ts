@@ -4,6 +4,7 @@ import type { Option } from '../alterations/row.ts'
 import { timeFactor } from '../garment/cloth.ts'
 import type { Aim, Plan } from './plan.ts'
 import { type PlanContext, planFrom } from './plan-from.ts'
+import { ROUNDING } from './rounding.ts'
 import { evaluate, isUsed, type Outcome } from './solve/evaluate.ts'
 import { solveInMarks } from './solve/marks.ts'
 import { type Amounts, type PlanPoint, type Problem, pointsOf, problemFor } from './solve/problem.ts'
@@ -57,7 +58,7 @@ function sparingRescues(points: readonly PlanPoint[], inReach: readonly Option[]
   const best = solved(withoutIdleRescues(points, inReach))
   const taken = best.whole.options.filter((option, a) => option.rescue && isUsed(best.amounts[a]))
   if (taken.length === 0) return best
-  const asGood = ({ whole, outcome }: Solved): boolean => outcome.misfit <= Math.max(whole.markMm, best.outcome.misfit) + EPSILON
+  const asGood = ({ whole, outcome }: Solved): boolean => outcome.misfit <= Math.max(whole.markMm, best.outcome.misfit) + ROUNDING
   const plain = solved(inReach.filter(({ rescue }) => !rescue))
   if (asGood(plain)) return plain
   const wrong = points.map((point, p) => ({ ...point, mm: plain.outcome.after[p] ?? point.mm }))
@@ -66,7 +67,6 @@ function sparingRescues(points: readonly PlanPoint[], inReach: readonly Option[]
   const fewer = solved(inReach.filter((option) => !option.rescue || needed.has(option)))
   return asGood(fewer) ? fewer : best
 }
-const EPSILON = 1e-6
 
 /** Amounts of the useful options, set among all that were allowed. */
 function spread(amounts: Amounts, from: readonly Option[], to: readonly Option[]): Amounts {

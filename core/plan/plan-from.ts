@@ -10,6 +10,7 @@ import { type Gap, overshoot } from '../wearer/gaps.ts'
 import { say, type Wording } from '../words/say.ts'
 import type { Means } from './means.ts'
 import type { Aim, Job, Misfit, Plan } from './plan.ts'
+import { ROUNDING } from './rounding.ts'
 import { effectOn, evaluate, isUsed } from './solve/evaluate.ts'
 import { type Amounts, type Problem, softPast } from './solve/problem.ts'
 
@@ -66,7 +67,7 @@ function jobOf(option: Option, mine: readonly number[], problem: Problem, after:
   const amounts: Job['amounts'] = {}
   option.lines.forEach((line, k) => {
     const change = (line.effects[line.point] ?? 0) * (mine[k] ?? 0)
-    if (Math.abs(change) > 1e-6) amounts[line.point] = tenth(change)
+    if (Math.abs(change) > ROUNDING) amounts[line.point] = tenth(change)
   })
   return {
     id: option.id,

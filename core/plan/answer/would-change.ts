@@ -2,27 +2,28 @@
 import { allowanceAt, madeAs } from '../../garment/construction.ts'
 import type { GarmentInput, Made } from '../../garment/garment-input.ts'
 import { SEAMS, type SeamId } from '../../ids/seams.ts'
+import type { Verdict } from '../../ids/verdicts.ts'
 import { FITS } from '../../wearer/body.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
 import { said, type Wording } from '../../words/say.ts'
 import type { Level } from '../means.ts'
 import type { ReckonRequest } from '../request.ts'
-import { RANK, type Verdict } from './verdict.ts'
+import { rankOf } from './verdict.ts'
 
 /** So much more cloth at every seam is tried, mm. */
 const MORE_CLOTH_MM = 10
 
 export function wouldChange(request: ReckonRequest, verdictOf: (request: ReckonRequest) => Verdict, wording: Wording): Reason[] {
-  const now = RANK[verdictOf(request)]
+  const now = rankOf(verdictOf(request))
   if (now === undefined || now >= BETTERED) return []
   return trials(request).flatMap(({ saying, changed }) => {
     const verdict = verdictOf(changed)
-    return (RANK[verdict] ?? -1) > now ? [said({ ...saying, values: { ...saying.values, verdict } }, wording)] : []
+    return (rankOf(verdict) ?? -1) > now ? [said({ ...saying, values: { ...saying.values, verdict } }, wording)] : []
   })
 }
 
 /** Nothing needs bettering that the person can do alone. */
-const BETTERED = RANK['alters-to-fit'] ?? 3
+const BETTERED = rankOf('alters-to-fit') ?? 0
 
 function trials(request: ReckonRequest): { saying: Saying; changed: ReckonRequest }[] {
   const { garment, means, wearer } = request

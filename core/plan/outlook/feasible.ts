@@ -6,6 +6,7 @@
  */
 import type { Option } from '../../alterations/row.ts'
 import type { PointId } from '../../ids/points.ts'
+import { ROUNDING } from '../rounding.ts'
 import { farthestAlone } from '../solve/alone.ts'
 import { type Figures, leastLeft, type Proof, proofFor } from '../solve/bound.ts'
 import { reachAt } from '../solve/problem.ts'
@@ -16,7 +17,6 @@ import { solveModel } from '../solve/solve-model.ts'
 const NOTHING_DONE: ReadonlyMap<string, number> = new Map()
 const ROOM_MM = 10
 const OVER_WEIGHT = 1000
-const EPSILON = 1e-6
 /** A choice between rivals is proved by cases, so many deep at the most. */
 const DEEPEST = 6
 
@@ -76,7 +76,7 @@ export class Feasibility {
     for (const cases of this.found.proofs) if (this.proved(cases, figures)) return Number.POSITIVE_INFINITY
     const one = this.keepable(solveModel(roomModel(this.points, this.options, figures, true)) ?? NOTHING_DONE)
     const misfit = over(figures, one.moved)
-    if (misfit <= this.markMm + EPSILON) this.found.kept.push(one)
+    if (misfit <= this.markMm + ROUNDING) this.found.kept.push(one)
     else {
       const cases = this.prove(this.options, figures, DEEPEST)
       if (cases !== undefined) this.found.proofs.push(cases)
@@ -105,10 +105,10 @@ export class Feasibility {
     for (const { key, amounts } of used) {
       const option = this.byKey.get(key)
       if (option === undefined) return false
-      for (const [k, mm] of amounts.entries()) if (mm > (option.lines[k]?.capMm ?? 0) + EPSILON) return false
+      for (const [k, mm] of amounts.entries()) if (mm > (option.lines[k]?.capMm ?? 0) + ROUNDING) return false
       for (const limit of option.shared) {
         const sum = (drawn.get(limit.group) ?? 0) + limit.shares.reduce((total, share, k) => total + share * (amounts[k] ?? 0), 0)
-        if (sum > limit.budgetMm + EPSILON) return false
+        if (sum > limit.budgetMm + ROUNDING) return false
         drawn.set(limit.group, sum)
       }
     }
@@ -118,20 +118,20 @@ export class Feasibility {
   private proved(cases: readonly Case[], figures: Figures): boolean {
     return cases.every(({ proof, without }) => {
       const options = without.size === 0 ? this.options : this.options.filter(({ key }) => !without.has(key))
-      return leastLeft(proof, this.points, options, figures) > this.markMm + EPSILON
+      return leastLeft(proof, this.points, options, figures) > this.markMm + ROUNDING
     })
   }
 
   /** A proof by cases: the relaxation, or else without the one and without the other of two rivals that it uses together. */
   private prove(options: readonly Option[], figures: Figures, deep: number): Case[] | undefined {
     const proof = proofFor(this.points, options, figures)
-    if (leastLeft(proof, this.points, options, figures) > this.markMm + EPSILON) {
+    if (leastLeft(proof, this.points, options, figures) > this.markMm + ROUNDING) {
       const there = new Set(options.map(({ key }) => key))
       return [{ proof, without: new Set(this.options.filter(({ key }) => !there.has(key)).map(({ key }) => key)) }]
     }
     if (deep === 0) return undefined
     const values = solveModel(roomModel(this.points, options, figures, false)) ?? NOTHING_DONE
-    const used = (a: number): boolean => options[a]?.lines.some((_, k) => (values.get(amountOf(a, k)) ?? 0) > EPSILON) ?? false
+    const used = (a: number): boolean => options[a]?.lines.some((_, k) => (values.get(amountOf(a, k)) ?? 0) > ROUNDING) ?? false
     const one = [...options.keys()].find((a) => used(a) && rivalsOf(options, a).some(used))
     if (one === undefined) return undefined
     const other = rivalsOf(options, one).find(used)
@@ -154,7 +154,7 @@ export class Feasibility {
     const used: Kept['used'] = []
     for (const [a, option] of this.options.entries()) {
       const amounts = option.lines.map((_, k) => Math.max(0, values.get(amountOf(a, k)) ?? 0))
-      if (!amounts.some((mm) => mm > EPSILON)) continue
+      if (!amounts.some((mm) => mm > ROUNDING)) continue
       used.push({ key: option.key, amounts })
       for (const [k, line] of option.lines.entries()) {
         const mm = amounts[k] ?? 0

@@ -10,6 +10,7 @@ import type { Gap } from '../../wearer/gaps.ts'
 import type { Target } from '../../wearer/want.ts'
 import type { Wearer } from '../../wearer/wearer.ts'
 import type { Means } from '../means.ts'
+import { ROUNDING } from '../rounding.ts'
 import type { Figures } from '../solve/bound.ts'
 import { type PartOf, partsOf } from '../solve/parts.ts'
 import type { Needs } from '../solve/useful.ts'
@@ -165,11 +166,11 @@ export class Hands {
     const known = parts.map((feasibility, part) => (figures[part] === undefined ? 0 : feasibility.atMost(figures[part])))
     let left = known.reduce((sum, mm) => sum + mm, 0)
     for (const [part, feasibility] of parts.entries()) {
-      if (left <= this.markMm + 1e-6) return true
+      if (left <= this.markMm + ROUNDING) return true
       const mine = figures[part]
       if (mine !== undefined && (known[part] ?? 0) > 0) left += feasibility.left(mine) - (known[part] ?? 0)
     }
-    return left <= this.markMm + 1e-6
+    return left <= this.markMm + ROUNDING
   }
 }
 

@@ -3,11 +3,12 @@
  * amount over N seams moves in steps of 2N marks); every combination is looked at, and the best by the solve's own objective that breaks
  * no limit is taken.
  */
+
+import { ROUNDING } from '../rounding.ts'
 import { evaluate, isUsed } from './evaluate.ts'
 import { type Amounts, type Problem, stepOf } from './problem.ts'
 import { solve, solveInSteps } from './solve.ts'
 
-const EPSILON = 1e-6
 /** Beyond so many used amounts (never seen) the rest keep their nearest mark inside the limit. */
 const MOST_FREE = 12
 
@@ -21,11 +22,11 @@ export function solveInMarks(problem: Problem): Amounts {
   const rounded = toMarks(problem, solved)
   const { misfit, objective } = evaluate(problem, rounded)
   const before = evaluate(problem, solved).misfit
-  if (misfit <= Math.max(problem.markMm, before) + EPSILON || before >= 2 * problem.markMm) return rounded
+  if (misfit <= Math.max(problem.markMm, before) + ROUNDING || before >= 2 * problem.markMm) return rounded
   const stepped = solveInSteps(problem)
   if (stepped === undefined) return rounded
   const other = evaluate(problem, stepped)
-  return other.holds && other.objective < objective - EPSILON ? stepped : rounded
+  return other.holds && other.objective < objective - ROUNDING ? stepped : rounded
 }
 
 /** Each used amount to one of its two neighbouring marks. */
@@ -35,12 +36,12 @@ export function toMarks(problem: Problem, amounts: Amounts): Amounts {
     mine.map((mm, k) => {
       const option = problem.options[a]
       const line = option?.lines[k]
-      if (option === undefined || line === undefined || mm <= EPSILON) return 0
+      if (option === undefined || line === undefined || mm <= ROUNDING) return 0
       if (option.fixedMm !== undefined) return option.fixedMm
       const step = stepOf(line, problem.markMm)
-      const below = Math.floor((mm + EPSILON) / step) * step
-      const above = Math.ceil((mm - EPSILON) / step) * step
-      const choices = [...new Set([below, above])].filter((choice) => choice <= line.capMm + EPSILON)
+      const below = Math.floor((mm + ROUNDING) / step) * step
+      const above = Math.ceil((mm - ROUNDING) / step) * step
+      const choices = [...new Set([below, above])].filter((choice) => choice <= line.capMm + ROUNDING)
       if (choices.length > 1 && free.length < MOST_FREE) free.push({ a, k, choices })
       return choices[0] ?? 0
     })
@@ -55,7 +56,7 @@ export function toMarks(problem: Problem, amounts: Amounts): Amounts {
       if (row !== undefined && choice !== undefined) row[k] = choice
     })
     const outcome = evaluate(problem, trial)
-    if (outcome.holds && (best === undefined || outcome.objective < best.objective - EPSILON))
+    if (outcome.holds && (best === undefined || outcome.objective < best.objective - ROUNDING))
       best = { amounts: trial, objective: outcome.objective }
   }
   // every lower neighbour keeps every cap and shared limit; only smoothness can fail, and then the amounts before marks stand

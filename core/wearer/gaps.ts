@@ -23,8 +23,8 @@ export interface Gap {
   band: Band | null
   /** What a plan aims for, mm: the ideal, or where that is only worked out the figure itself as far as the band allows. */
   aimMm: number
-  /** How much further out the edges lie than wanted, because the band was worked out, mm. */
-  slackMm: number
+  /** How much further out the edges lie than wanted, because the band was worked out and not told, mm: the margin of an edge. */
+  edgeMarginMm: number
   /** How unsure the band itself is (the body's sd, the cloth's), mm. */
   bandSdMm: number
   /** How unsure its lower edge is beside that, mm (sd). */
@@ -46,19 +46,19 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
   return [...garment.points].map(([point, told]): Gap => {
     const want = target.get(point)
     if (want === undefined)
-      return { ...figureOf(point, told), band: null, aimMm: told.mm, slackMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
+      return { ...figureOf(point, told), band: null, aimMm: told.mm, edgeMarginMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
     const worn = garment.worn(point)
     const onTape = (mm: number) => (mm - worn.growMm) / (1 - worn.shrink)
-    const slack = want.basedOn.length > 0 ? SURE_SD * want.sdMm : 0
-    const least = onTape(want.least) - slack
-    const most = onTape(want.most) + slack
+    const margin = want.basedOn.length > 0 ? SURE_SD * want.sdMm : 0
+    const least = onTape(want.least) - margin
+    const most = onTape(want.most) + margin
     const taken = { ...told, mm: worseSide(told, least, most) }
     const ideal = clamp(want.ideal === null ? taken.mm : onTape(want.ideal), least, most)
     return {
       ...figureOf(point, taken),
       band: { least, ideal, most },
       aimMm: want.basedOn.length > 0 ? clamp(taken.mm, least, most) : ideal,
-      slackMm: slack,
+      edgeMarginMm: margin,
       bandSdMm: Math.hypot(want.sdMm, worn.growSdMm, worn.shrinkSd * taken.mm),
       ...(want.leastSdMm === undefined ? {} : { leastSdMm: want.leastSdMm }),
       gapMm: overshoot(taken.mm, least, most),
@@ -68,7 +68,7 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
       because: [
         ...want.because,
         ...worn.because,
-        ...(slack > 0 ? [{ code: 'target.worked-out', values: { body: want.basedOn[0] ?? 'stature' }, point }] : [])
+        ...(margin > 0 ? [{ code: 'target.worked-out', values: { body: want.basedOn[0] ?? 'stature' }, point }] : [])
       ]
     }
   })

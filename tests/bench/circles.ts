@@ -4,13 +4,13 @@
  * number of each such request, and fails where one is left without an answer. `REQUESTS=100000 SEED=7 npx tsx tests/bench/circles.ts` looks further.
  */
 import { solve } from 'yalps'
-import { roomModel } from '../../core/plan/outlook/feasible.ts'
-import { dualModel } from '../../core/plan/solve/bound.ts'
+import { roomModel } from '../../core/plan/outlook/feasibility.ts'
+import { dualModel } from '../../core/plan/solve/dual-bound.ts'
+import type { LinearModel } from '../../core/plan/solve/linear-model.ts'
 import { partsOf } from '../../core/plan/solve/parts.ts'
-import type { Sheet } from '../../core/plan/solve/sheet.ts'
-import { sheetOf } from '../../core/plan/solve/solve.ts'
+import { modelOf } from '../../core/plan/solve/solve.ts'
 import { solveModel } from '../../core/plan/solve/solve-model.ts'
-import { usefulOptions } from '../../core/plan/solve/useful.ts'
+import { usefulOptions } from '../../core/plan/solve/useful-options.ts'
 import { AIMS, problemOf } from '../law/problems.ts'
 import { randomFrom, requestFrom } from '../law/requests.ts'
 import { writeResults } from './results.ts'
@@ -22,11 +22,11 @@ const DRAWS = 3
 const random = randomFrom(SEED)
 const count = { models: 0, circled: 0, unanswered: 0 }
 
-function ask(sheet: Sheet, which: string): void {
+function ask(model: LinearModel, which: string): void {
   count.models++
-  if (solve(sheet.model()).status === 'optimal') return
+  if (solve(model.forSolver()).status === 'optimal') return
   count.circled++
-  const answered = solveModel(sheet) !== undefined
+  const answered = solveModel(model) !== undefined
   if (!answered) count.unanswered++
   console.log(`seed ${SEED}, ${which}: turned in circles, ${answered ? 'answered' : 'left without an answer'}`)
 }
@@ -36,7 +36,7 @@ for (let r = 0; r < REQUESTS; r++) {
   for (const aim of AIMS) {
     const problem = problemOf(request, aim)
     if (problem.points.length === 0 || problem.options.length === 0) continue
-    ask(sheetOf({ ...problem, options: usefulOptions(problem) }), `request ${r}, ${aim}`)
+    ask(modelOf({ ...problem, options: usefulOptions(problem) }), `request ${r}, ${aim}`)
     if (aim !== 'tailor') continue
     const parts = partsOf(
       problem.points.map(({ point }) => point),

@@ -58,7 +58,8 @@ export interface Reckoning {
   issues: Issue[]
 }
 
-export interface Found {
+/** Everything that was computed for a request, before it is put into an answer. */
+export interface ReckoningInProgress {
   input: GarmentInput
   garment: Garment
   target: Target
@@ -73,11 +74,11 @@ export interface Found {
 }
 
 /** The verdict alone. */
-export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook }: Found): Verdict =>
+export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook }: ReckoningInProgress): Verdict =>
   judge({ garment, gaps, plans, means, markMm, chance: { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null } }).verdict
 
 export function answerFrom(
-  { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm }: Found,
+  { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm }: ReckoningInProgress,
   wording: Wording
 ): Reckoning {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }

@@ -9,7 +9,7 @@ import { type Gap, overshoot } from '../../wearer/gaps.ts'
 import type { Means } from '../means.ts'
 import type { Misfit, Plan } from '../plan.ts'
 import type { Plans } from '../plan-alterations.ts'
-import { ROUNDING } from '../rounding.ts'
+import { NOTICED_MM, ROUNDING, toThousandths } from '../rounding.ts'
 
 /** How good a verdict is, 0 the worst; undefined where too little is told to say. */
 export const rankOf = (verdict: Verdict): number | undefined =>
@@ -115,5 +115,5 @@ export const misfitAsItIs = (gaps: readonly Gap[], because: (gap: Gap) => string
   gaps.flatMap((gap): Misfit[] => {
     if (!gap.judged || gap.band === null) return []
     const mm = overshoot(gap.garmentMm, gap.band.least, gap.band.most)
-    return Math.abs(mm) < 0.5 ? [] : [{ point: gap.point, mm: Math.round(mm * 1000) / 1000, because: because(gap) }]
+    return Math.abs(mm) < NOTICED_MM ? [] : [{ point: gap.point, mm: toThousandths(mm), because: because(gap) }]
   })

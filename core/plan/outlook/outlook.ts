@@ -11,15 +11,15 @@ import type { Target } from '../../wearer/want.ts'
 import type { Wearer } from '../../wearer/wearer.ts'
 import type { Means } from '../means.ts'
 import { ROUNDING } from '../rounding.ts'
-import type { Figures } from '../solve/bound.ts'
+import type { Figures } from '../solve/dual-bound.ts'
 import { type PartOf, partsOf } from '../solve/parts.ts'
-import type { Needs } from '../solve/useful.ts'
+import type { Needs } from '../solve/useful-options.ts'
 import { withinLevel } from '../solve/within-means.ts'
 import { DRAWS } from './draws.ts'
-import { Feasibility, Found } from './feasible.ts'
+import { Feasibility, FeasibilityCache } from './feasibility.ts'
 import { bandDraws, elasticDraws, figureDraws, secondReadings, sellersDraws } from './point-draws.ts'
 import { scenariosOf } from './scenarios.ts'
-import { type Answerable, unseen } from './unseen.ts'
+import { type Answerable, untoldQuestions } from './untold-questions.ts'
 
 export interface Outlook {
   asItIs: number
@@ -55,14 +55,14 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
     least: new Float64Array(places.length),
     most: new Float64Array(places.length)
   }))
-  const nobody = new Hands(parts, [[]], markMm)
-  const mine = new Hands(
+  const asItIs = new PlanSearch(parts, [[]], markMm)
+  const own = new PlanSearch(
     parts,
     scenarios.all.map(({ options }) => withinLevel(options, means.level)),
     markMm
   )
-  const theirs = means.tailor
-    ? new Hands(
+  const tailors = means.tailor
+    ? new PlanSearch(
         parts,
         scenarios.all.map(({ options }) => options),
         markMm
@@ -84,15 +84,15 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
         const figure = likely[p] ?? { mm: gap.garmentMm, sdMm: gap.sdMm }
         mineHere.at[place] = figure.mm + figure.sdMm * (errors[p]?.[i] ?? 0)
         const shift = gap.bandSdMm * (bands[p]?.[i] ?? 0)
-        const most = gap.band.most - gap.slackMm + shift
-        const least = gap.band.least + gap.slackMm + shift
+        const most = gap.band.most - gap.edgeMarginMm + shift
+        const least = gap.band.least + gap.edgeMarginMm + shift
         mineHere.most[place] = most
         mineHere.least[place] = gap.leastSdMm === undefined ? least : Math.min(most, least - gap.leastSdMm * (goes[i] ?? 0))
       }
     }
-    const already = nobody.fit(0, figures)
-    const byOwn = already || mine.fit(s, figures)
-    const byTailor = theirs !== undefined && (byOwn || theirs.fit(s, figures))
+    const already = asItIs.fits(0, figures)
+    const byOwn = already || own.fits(s, figures)
+    const byTailor = tailors !== undefined && (byOwn || tailors.fits(s, figures))
     if (already) count.asItIs++
     if (byOwn) count.own++
     if (byTailor) count.tailor++
@@ -101,8 +101,8 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
   return {
     asItIs: count.asItIs / DRAWS,
     own: count.own / DRAWS,
-    tailor: theirs === undefined ? null : count.tailor / DRAWS,
-    likely: (theirs === undefined ? count.own : count.tailor) / DRAWS,
+    tailor: tailors === undefined ? null : count.tailor / DRAWS,
+    likely: (tailors === undefined ? count.own : count.tailor) / DRAWS,
     works,
     uncertain: () => [
       ...drawn.flatMap((gap, p) => {
@@ -114,7 +114,7 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
             : { what: { point: gap.point }, z }
         ]
       }),
-      ...unseen({ garment, target, wearer, options, means, limits, markMm }),
+      ...untoldQuestions({ garment, target, wearer, options, means, limits, markMm }),
       ...drawn.flatMap(({ want }, p) => {
         const z = bands[p]
         return z === undefined || want?.measure === undefined || want.basedOn.length === 0 ? [] : [{ what: { body: want.measure }, z }]
@@ -137,14 +137,14 @@ export function outlookOf({ garment, target, wearer, gaps, options, means, limit
 const INSIDE: ReadonlySet<keyof Made> = new Set<keyof Made>(['outletMm', 'seamAllowanceMm', 'hemDepthMm'])
 const canBeSeen = ({ made }: Garment, about: keyof Made): boolean => !(made.lined && INSIDE.has(about))
 
-/** Somebody's means in every make: the parts of the question, each with what was found for it so far. */
-export class Hands {
+/** Whether some plan of somebody's options fits, in every make: the question in its independent parts, each with the cache of what was found so far. */
+export class PlanSearch {
   private readonly markMm: number
   private readonly byScenario: Feasibility[][]
 
   constructor(parts: readonly PartOf[], options: readonly (readonly Option[])[], markMm: number) {
     this.markMm = markMm
-    const found = parts.map(() => new Found())
+    const caches = parts.map(() => new FeasibilityCache())
     const known: { options: readonly Option[]; feasibility: Feasibility }[][] = parts.map(() => [])
     this.byScenario = options.map((some) =>
       parts.map(({ points, keys }, part) => {
@@ -152,7 +152,7 @@ export class Hands {
         // where a make leaves a part as another did, what was worked out for it stands
         const same = known[part]?.find((one) => one.options.length === mine.length && one.options.every((option, a) => option === mine[a]))
         if (same !== undefined) return same.feasibility
-        const feasibility = new Feasibility(points, mine, markMm, found[part])
+        const feasibility = new Feasibility(points, mine, markMm, caches[part])
         known[part]?.push({ options: mine, feasibility })
         return feasibility
       })
@@ -160,15 +160,15 @@ export class Hands {
   }
 
   /** No more than one mark of misfit over all the parts together? */
-  fit(scenario: number, figures: readonly Figures[]): boolean {
+  fits(scenario: number, figures: readonly Figures[]): boolean {
     const parts = this.byScenario[scenario] ?? []
     if (parts.some((feasibility, part) => figures[part] !== undefined && feasibility.outOfReach(figures[part]))) return false
-    const known = parts.map((feasibility, part) => (figures[part] === undefined ? 0 : feasibility.atMost(figures[part])))
+    const known = parts.map((feasibility, part) => (figures[part] === undefined ? 0 : feasibility.misfitKnown(figures[part])))
     let left = known.reduce((sum, mm) => sum + mm, 0)
     for (const [part, feasibility] of parts.entries()) {
       if (left <= this.markMm + ROUNDING) return true
       const mine = figures[part]
-      if (mine !== undefined && (known[part] ?? 0) > 0) left += feasibility.left(mine) - (known[part] ?? 0)
+      if (mine !== undefined && (known[part] ?? 0) > 0) left += feasibility.leastMisfit(mine) - (known[part] ?? 0)
     }
     return left <= this.markMm + ROUNDING
   }
@@ -191,7 +191,13 @@ const LOOKED_AT_MM = { girth: 75, length: 50 }
 /** As far out as the draws go: the outermost of 256 lies at 2.9 sd, with heavy tails at 4.4. */
 const FARTHEST_SD = 4.5
 
-function needsOf({ point, garmentMm, sdMm, band, slackMm, bandSdMm, leastSdMm = 0 }: Gap): Needs {
+function needsOf({ point, garmentMm, sdMm, band, edgeMarginMm, bandSdMm, leastSdMm = 0 }: Gap): Needs {
   const off = FARTHEST_SD * (sdMm + bandSdMm + leastSdMm)
-  return { point, lowMm: garmentMm - off, highMm: garmentMm + off, least: (band?.least ?? 0) + slackMm, most: (band?.most ?? 0) - slackMm }
+  return {
+    point,
+    lowMm: garmentMm - off,
+    highMm: garmentMm + off,
+    least: (band?.least ?? 0) + edgeMarginMm,
+    most: (band?.most ?? 0) - edgeMarginMm
+  }
 }

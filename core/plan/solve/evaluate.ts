@@ -28,8 +28,8 @@ export function afterOf(problem: Problem, amounts: Amounts): number[] {
   )
 }
 
-/** Convex misfit of one point: f ≥ over, f ≥ 3·over − 30. */
-export function convex(overMm: number): number {
+/** The misfit of one point as the planner weighs it, mm: what lies more than 15 out counts threefold from there. */
+export function weighedMisfit(overMm: number): number {
   const size = Math.abs(overMm)
   return Math.max(size, 3 * size - 30)
 }
@@ -40,7 +40,7 @@ export function evaluate(problem: Problem, amounts: Amounts): Outcome {
   let distance = 0
   problem.points.forEach((point, p) => {
     const mm = after[p] ?? point.mm
-    misfit += convex(overshoot(mm, point.least, point.most))
+    misfit += weighedMisfit(overshoot(mm, point.least, point.most))
     distance += Math.abs(mm - point.ideal)
   })
   const burden = burdenOf(problem, amounts)

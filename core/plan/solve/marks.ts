@@ -10,7 +10,7 @@ import { type Amounts, type Problem, stepOf } from './problem.ts'
 import { solve, solveInSteps } from './solve.ts'
 
 /** Beyond so many used amounts (never seen) the rest keep their nearest mark inside the limit. */
-const MOST_FREE = 12
+const MOST_UNDECIDED = 12
 
 /**
  * The best plan in whole marks: the best amounts brought to marks. Where that leaves more than a mark wrong that the amounts themselves did not,
@@ -31,8 +31,8 @@ export function solveInMarks(problem: Problem): Amounts {
 
 /** Each used amount to one of its two neighbouring marks. */
 export function toMarks(problem: Problem, amounts: Amounts): Amounts {
-  const free: { a: number; k: number; choices: number[] }[] = []
-  const fixed = amounts.map((mine, a) =>
+  const undecided: { a: number; k: number; choices: number[] }[] = []
+  const lower = amounts.map((mine, a) =>
     mine.map((mm, k) => {
       const option = problem.options[a]
       const line = option?.lines[k]
@@ -42,15 +42,15 @@ export function toMarks(problem: Problem, amounts: Amounts): Amounts {
       const below = Math.floor((mm + ROUNDING) / step) * step
       const above = Math.ceil((mm - ROUNDING) / step) * step
       const choices = [...new Set([below, above])].filter((choice) => choice <= line.capMm + ROUNDING)
-      if (choices.length > 1 && free.length < MOST_FREE) free.push({ a, k, choices })
+      if (choices.length > 1 && undecided.length < MOST_UNDECIDED) undecided.push({ a, k, choices })
       return choices[0] ?? 0
     })
   )
-  if (free.length === 0) return fixed
+  if (undecided.length === 0) return lower
   let best: { amounts: Amounts; objective: number } | undefined
-  for (let combination = 0; combination < 2 ** free.length; combination++) {
-    const trial = fixed.map((mine) => [...mine])
-    free.forEach(({ a, k, choices }, place) => {
+  for (let combination = 0; combination < 2 ** undecided.length; combination++) {
+    const trial = lower.map((mine) => [...mine])
+    undecided.forEach(({ a, k, choices }, place) => {
       const row = trial[a]
       const choice = choices[(combination >> place) & 1]
       if (row !== undefined && choice !== undefined) row[k] = choice

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
 import type { Line, Option } from '../../../core/alterations/row.ts'
-import { Hands } from '../../../core/plan/outlook/outlook.ts'
-import { farthestAlone } from '../../../core/plan/solve/alone.ts'
+import { PlanSearch } from '../../../core/plan/outlook/outlook.ts'
 import { partsOf } from '../../../core/plan/solve/parts.ts'
+import { singlePointReach } from '../../../core/plan/solve/single-point-reach.ts'
 import { reckon } from '../../../core/reckon.ts'
 import { garment } from '../../corpus/plans/plan-case.ts'
 import { rowan } from '../../corpus/plans/wearers.ts'
@@ -36,23 +36,23 @@ describe('one point alone', () => {
     const a = option('a', 'sides-in', [line({ waist: -1 }, 30)], { excludes: ['back-darts'] })
     const b = option('b', 'back-darts', [line({ waist: -1 }, 50)])
     const c = option('c', 'bust-darts', [line({ waist: -0.5 }, 40)])
-    expect(farthestAlone('waist', [a, b, c])).toEqual({ up: 0, down: 70 })
+    expect(singlePointReach('waist', [a, b, c])).toEqual({ up: 0, down: 70 })
   })
   it('one that is worth less than its two rivals together gives way', () => {
     const middle = option('a', 'sides-in', [line({ waist: -1 }, 60)], { excludes: ['back-darts', 'bust-darts'] })
     const one = option('b', 'back-darts', [line({ waist: -1 }, 40)])
     const other = option('c', 'bust-darts', [line({ waist: -1 }, 45)])
-    expect(farthestAlone('waist', [middle, one, other])).toEqual({ up: 0, down: 85 })
+    expect(singlePointReach('waist', [middle, one, other])).toEqual({ up: 0, down: 85 })
   })
   it('is not so simple with a fixed step or a limit that two share', () => {
-    expect(farthestAlone('waist', [option('a', 'sides-in', [line({ waist: -1 }, 10)], { fixedMm: 10 })])).toBeUndefined()
+    expect(singlePointReach('waist', [option('a', 'sides-in', [line({ waist: -1 }, 10)], { fixedMm: 10 })])).toBeUndefined()
     const shared = [{ group: 'pocket-gap', shares: [1], budgetMm: 20, because: { code: 'limit.sides', values: {} } }]
     const two = [
       option('a', 'sides-in', [line({ waist: -1 }, 30)], { shared }),
       option('b', 'back-darts', [line({ waist: -1 }, 30)], { shared })
     ]
-    expect(farthestAlone('waist', two)).toBeUndefined()
-    expect(farthestAlone('waist', two.slice(0, 1))).toEqual({ up: 0, down: 20 })
+    expect(singlePointReach('waist', two)).toBeUndefined()
+    expect(singlePointReach('waist', two.slice(0, 1))).toEqual({ up: 0, down: 20 })
   })
 })
 
@@ -63,12 +63,12 @@ describe('makes that differ', () => {
       option('b', 'back-darts', [line({ waist: -1 }, 5)])
     ]
     const parts = partsOf(['waist', 'chest'], made(100))
-    const hands = new Hands(parts, [made(100), made(20)], 2)
+    const search = new PlanSearch(parts, [made(100), made(20)], 2)
     const figures = parts.map(() => ({ at: Float64Array.of(900, 1000), least: Float64Array.of(800, 900), most: Float64Array.of(850, 960) }))
     expect(parts).toHaveLength(1)
-    expect(hands.fit(0, figures)).toBe(true)
-    expect(hands.fit(1, figures)).toBe(false)
-    expect(hands.fit(0, figures)).toBe(true)
+    expect(search.fits(0, figures)).toBe(true)
+    expect(search.fits(1, figures)).toBe(false)
+    expect(search.fits(0, figures)).toBe(true)
   })
   it('a hem that may be shallower than assumed makes letting down less sure', () => {
     const short = { waist: 820, hip: 1040, thigh: 628, inseam: 729 }

@@ -55,7 +55,7 @@ describe('what is wanted', () => {
   it('a band worked out from other body measures lies further out and says so', () => {
     const garment = garmentAsWorn({ kind: 'trousers', measures: [{ point: 'thigh', mm: 600, source: 'seller' }] })
     const gap = gapsBetween(garment, targetFor(garment, wearer)).find(({ point }) => point === 'thigh')
-    expect(gap?.slackMm).toBeGreaterThan(20)
+    expect(gap?.edgeMarginMm).toBeGreaterThan(20)
     expect(gap?.because.map(({ code }) => code)).toContain('target.worked-out')
   })
   it('growth and shrinkage are taken into the band, on today’s tape', () => {

@@ -1,7 +1,7 @@
 /** A solver that turns in circles is answered, never thrown at: an ordinary dress on which it did, and its model as it was then. */
 import { describe, expect, it } from 'vitest'
 import { solve } from 'yalps'
-import { Sheet } from '../../../../core/plan/solve/sheet.ts'
+import { LinearModel } from '../../../../core/plan/solve/linear-model.ts'
 import { solveModel } from '../../../../core/plan/solve/solve-model.ts'
 import { type ReckonRequest, reckon } from '../../../../core/reckon.ts'
 
@@ -64,8 +64,8 @@ describe('a solver that turns in circles', () => {
 })
 
 /** Rows and columns of the draw that turned in circles, figures as they were. */
-function circling(): Sheet {
-  const sheet = new Sheet()
+function circling(): LinearModel {
+  const model = new LinearModel()
   const limits: [string, { min?: number; max?: number }][] = [
     ['room', { max: 10 }],
     ['over.chest', { max: 96.52928732067767 }],
@@ -76,10 +76,10 @@ function circling(): Sheet {
     ['under.hip', { min: 77.78937519355918 }],
     ...LIMITS
   ]
-  for (const [row, bound] of limits) sheet.limit(row, bound)
-  for (const [variable, rows] of COLUMNS) for (const [row, coefficient] of rows) sheet.put(variable, row, coefficient)
-  for (const use of ['y0', 'y1', 'y2', 'y4', 'y6']) sheet.binaries.add(use)
-  return sheet
+  for (const [row, bound] of limits) model.limit(row, bound)
+  for (const [variable, rows] of COLUMNS) for (const [row, coefficient] of rows) model.put(variable, row, coefficient)
+  for (const use of ['y0', 'y1', 'y2', 'y4', 'y6']) model.binaries.add(use)
+  return model
 }
 const LIMITS: [string, { min?: number; max?: number }][] = [
   ['cap.0.0', { 'max': 0 }],

@@ -1,6 +1,6 @@
 /** The outlook's quick answers (by parts, with amounts and proofs kept) against HiGHS asked anew for every draw. */
 import { describe, expect, it } from 'vitest'
-import { PlanSearch } from '../../../core/plan/outlook/outlook.ts'
+import { PlanSearch } from '../../../core/plan/outlook/plan-search.ts'
 import { partsOf } from '../../../core/plan/solve/parts.ts'
 import { problemOf } from '../../law/problems.ts'
 import { randomFrom, requestFrom } from '../../law/requests.ts'

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { Line, Option } from '../../../core/alterations/row.ts'
-import { PlanSearch } from '../../../core/plan/outlook/outlook.ts'
+import { PlanSearch } from '../../../core/plan/outlook/plan-search.ts'
 import { partsOf } from '../../../core/plan/solve/parts.ts'
 import { singlePointReach } from '../../../core/plan/solve/single-point-reach.ts'
 import { reckon } from '../../../core/reckon.ts'

@@ -1,7 +1,9 @@
 /**
- * Lower bounds on misfit: multipliers of the linear relaxation (its dual), found once and good for any other figures and limits, because those
- * stand only on the right-hand side. Where the bound is more than a mark, no plan fits. For multipliers λ, μ ≥ 0 of "too big" and "too small" (λ + μ ≤ 1 at each
- * point), β of the shared limits and σ of smoothness, no plan leaves less misfit than
+ * Lower bounds on misfit. The multipliers of the linear relaxation (its dual) are found once and hold for any other figures and limits, because
+ * those stand only on the right-hand side. Where such a bound is more than a mark, no plan fits.
+ *
+ * For multipliers λ, μ ≥ 0 of "too big" and "too small" (λ + μ ≤ 1 at each point), β of the shared limits and σ of smoothness, no plan leaves less
+ * misfit than
  *
  *   Σ_p λ_p (m_p − most_p) + μ_p (least_p − m_p) − Σ_x cap_x · max(0, reduced_x) − Σ_g budget_g β_g − Σ 60 σ
  *

@@ -81,7 +81,14 @@ export function lpText(problem: Problem, alone?: 'misfit' | 'over' | 'marks'): L
   writePairs(problem.options, row)
   writeGroups(problem.options, row)
   return {
-    text: `minimize\n obj: ${cost.join('\n ') || '0 nothing'}\nsubject to\n ${rows.join('\n ')}\nbounds\n ${bounds.join('\n ')}\n${whole.length === 0 ? '' : `general\n ${whole.join(' ')}\n`}binary\n ${binaries.join(' ')}\nend\n`,
+    text: [
+      `minimize\n obj: ${cost.join('\n ') || '0 nothing'}`,
+      `subject to\n ${rows.join('\n ')}`,
+      `bounds\n ${bounds.join('\n ')}`,
+      ...(whole.length === 0 ? [] : [`general\n ${whole.join(' ')}`]),
+      `binary\n ${binaries.join(' ')}`,
+      'end\n'
+    ].join('\n'),
     amountsFrom: (column) =>
       problem.options.map((option, a) => option.lines.map((_, k) => (column(`y${a}`) > 0.5 ? Math.max(0, column(`x${a}_${k}`)) : 0)))
   }

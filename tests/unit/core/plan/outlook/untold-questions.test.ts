@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest'
-import { alterationsFor } from '../../../core/alterations/alterations-for.ts'
-import { garmentAsWorn } from '../../../core/garment/garment-as-worn.ts'
-import type { GarmentInput } from '../../../core/garment/garment-input.ts'
-import type { Means } from '../../../core/plan/means.ts'
-import { untoldQuestions } from '../../../core/plan/outlook/untold-questions.ts'
-import { targetFor } from '../../../core/wearer/target.ts'
-import type { Wearer } from '../../../core/wearer/wearer.ts'
-import { garment } from '../../corpus/plans/plan-case.ts'
-import { rowan } from '../../corpus/plans/wearers.ts'
+import { alterationsFor } from '../../../../../core/alterations/alterations-for.ts'
+import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
+import type { GarmentInput } from '../../../../../core/garment/garment-input.ts'
+import type { Means } from '../../../../../core/plan/means.ts'
+import { untoldQuestions } from '../../../../../core/plan/outlook/untold-questions.ts'
+import { targetFor } from '../../../../../core/wearer/target.ts'
+import type { Wearer } from '../../../../../core/wearer/wearer.ts'
+import { garment } from '../../../../corpus/plans/plan-case.ts'
+import { rowan } from '../../../../corpus/plans/wearers.ts'
 
 function questionsOn(input: GarmentInput, level: Means['level'], wearer: Wearer = rowan) {
   const worn = garmentAsWorn(input)

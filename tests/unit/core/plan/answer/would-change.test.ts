@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import type { Made } from '../../../core/garment/garment-input.ts'
-import { reckon, whatWouldChange } from '../../../core/reckon.ts'
-import { garment } from '../../corpus/plans/plan-case.ts'
-import { rowan } from '../../corpus/plans/wearers.ts'
+import type { Made } from '../../../../../core/garment/garment-input.ts'
+import { reckon, whatWouldChange } from '../../../../../core/reckon.ts'
+import { garment } from '../../../../corpus/plans/plan-case.ts'
+import { rowan } from '../../../../corpus/plans/wearers.ts'
 
 const trousers = { waist: 820, hip: 1050, thigh: 640 }
 const codes = (request: Parameters<typeof whatWouldChange>[0]): string[] => whatWouldChange(request).map(({ code }) => code)

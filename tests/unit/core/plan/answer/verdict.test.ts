@@ -1,13 +1,13 @@
 /** The table of verdicts, a case a row: each from a request whose figures leave no doubt which row it is. */
 import { describe, expect, it } from 'vitest'
-import { garmentAsWorn } from '../../../core/garment/garment-as-worn.ts'
-import type { GarmentInput, GarmentMeasure } from '../../../core/garment/garment-input.ts'
-import { judge } from '../../../core/plan/answer/verdict.ts'
-import type { Plan } from '../../../core/plan/plan.ts'
-import { type ReckonRequest, reckon, type Verdict } from '../../../core/reckon.ts'
-import { gapsBetween } from '../../../core/wearer/gaps.ts'
-import { targetFor } from '../../../core/wearer/target.ts'
-import { rowan } from '../../corpus/plans/wearers.ts'
+import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
+import type { GarmentInput, GarmentMeasure } from '../../../../../core/garment/garment-input.ts'
+import { judge } from '../../../../../core/plan/answer/verdict.ts'
+import type { Plan } from '../../../../../core/plan/plan.ts'
+import { type ReckonRequest, reckon, type Verdict } from '../../../../../core/reckon.ts'
+import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
+import { targetFor } from '../../../../../core/wearer/target.ts'
+import { rowan } from '../../../../corpus/plans/wearers.ts'
 
 const trousers = (waist: number, sdMm: number, more: Partial<GarmentInput> = {}): GarmentInput => ({
   kind: 'trousers',

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { reckon } from '../../../core/reckon.ts'
-import { garment } from '../../corpus/plans/plan-case.ts'
-import { careful, homeSewer, rowan } from '../../corpus/plans/wearers.ts'
+import { reckon } from '../../../../../core/reckon.ts'
+import { garment } from '../../../../corpus/plans/plan-case.ts'
+import { careful, homeSewer, rowan } from '../../../../corpus/plans/wearers.ts'
 
 const suits = { waist: 820, hip: 1045, thigh: 630, inseam: 756 }
 const why = (request: Parameters<typeof reckon>[0]) =>

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest'
-import type { Line, Option } from '../../../core/alterations/row.ts'
-import { PlanSearch } from '../../../core/plan/outlook/plan-search.ts'
-import { partsOf } from '../../../core/plan/solve/parts.ts'
-import { singlePointReach } from '../../../core/plan/solve/single-point-reach.ts'
-import { reckon } from '../../../core/reckon.ts'
-import { garment } from '../../corpus/plans/plan-case.ts'
-import { rowan } from '../../corpus/plans/wearers.ts'
+import type { Line, Option } from '../../../../../core/alterations/row.ts'
+import { PlanSearch } from '../../../../../core/plan/outlook/plan-search.ts'
+import { partsOf } from '../../../../../core/plan/solve/parts.ts'
+import { singlePointReach } from '../../../../../core/plan/solve/single-point-reach.ts'
+import { reckon } from '../../../../../core/reckon.ts'
+import { garment } from '../../../../corpus/plans/plan-case.ts'
+import { rowan } from '../../../../corpus/plans/wearers.ts'
 
 const line = (effects: Line['effects'], capMm: number): Line => ({
   point: 'waist',

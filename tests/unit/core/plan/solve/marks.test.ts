@@ -1,12 +1,12 @@
 /** Small problems by hand and by brute force: the solver and the marks share nothing with the enumeration here but the problem itself. */
 import { describe, expect, it } from 'vitest'
-import type { Line, Option } from '../../../core/alterations/row.ts'
-import { evaluate } from '../../../core/plan/solve/evaluate.ts'
-import { solveInMarks, toMarks } from '../../../core/plan/solve/marks.ts'
-import { type Amounts, type Problem, stepOf } from '../../../core/plan/solve/problem.ts'
-import { solve } from '../../../core/plan/solve/solve.ts'
-import { AIMS, problemOf } from '../../law/problems.ts'
-import { randomFrom, requestFrom } from '../../law/requests.ts'
+import type { Line, Option } from '../../../../../core/alterations/row.ts'
+import { evaluate } from '../../../../../core/plan/solve/evaluate.ts'
+import { solveInMarks, toMarks } from '../../../../../core/plan/solve/marks.ts'
+import { type Amounts, type Problem, stepOf } from '../../../../../core/plan/solve/problem.ts'
+import { solve } from '../../../../../core/plan/solve/solve.ts'
+import { AIMS, problemOf } from '../../../../law/problems.ts'
+import { randomFrom, requestFrom } from '../../../../law/requests.ts'
 
 const line = (point: Line['point'], effect: number, capMm: number, lines = 2): Line => ({
   point,

@@ -1,9 +1,9 @@
 /** A solver that turns in circles is answered, never thrown at: an ordinary dress on which it did, and its model as it was then. */
 import { describe, expect, it } from 'vitest'
 import { solve } from 'yalps'
-import { LinearModel } from '../../../../core/plan/solve/linear-model.ts'
-import { solveModel } from '../../../../core/plan/solve/solve-model.ts'
-import { type ReckonRequest, reckon } from '../../../../core/reckon.ts'
+import { LinearModel } from '../../../../../core/plan/solve/linear-model.ts'
+import { solveModel } from '../../../../../core/plan/solve/solve-model.ts'
+import { type ReckonRequest, reckon } from '../../../../../core/reckon.ts'
 
 /** One of several hundred thousand invented requests: its outlook came back cycled in one of 256 draws. */
 const DRESS: ReckonRequest = {

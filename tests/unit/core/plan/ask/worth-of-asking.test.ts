@@ -27,7 +27,8 @@ describe('what is worth asking', () => {
   })
   it('nothing, where nothing can work out', () => expect(asked(outlook(9, [hip]))).toEqual([]))
   it('nothing for its own sake, where it is sure', () => {
-    expect(asked(outlook(-2, [chest]))).toEqual([])
+    const hardly = [{ what: hip.what, z: z.map((one, i) => one + 2 * (other[i] ?? 0)) }]
+    expect(asked(outlook(-1.6, hardly), [], { gain: 9, loss: 1, unit: 'money' })).toEqual([])
   })
   it('where no answer would turn the decision, what bears on it is named and worth nothing', () => {
     // one draw in eight works out, and what is lost is nine times what is gained

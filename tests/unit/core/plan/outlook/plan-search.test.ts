@@ -20,6 +20,19 @@ describe('makes that differ', () => {
     expect(search.fits(1, figures)).toBe(false)
     expect(search.fits(0, figures)).toBe(true)
   })
+  it('the mark that may stay wrong is one in all, over parts that nothing ties', () => {
+    const options = [option('back-darts', [line({ waist: -1 }, 30)]), option('bust-darts', [line({ chest: -1 }, 30)])]
+    const parts = partsOf(['waist', 'chest'], options)
+    expect(parts).toHaveLength(2)
+    const search = new PlanSearch(parts, [options], 2)
+    /** Each so much past what its darts hold. */
+    const fits = (past: number) =>
+      search.fits(
+        0,
+        parts.map(() => ({ at: Float64Array.of(880 + past), least: Float64Array.of(800), most: Float64Array.of(850) }))
+      )
+    expect([fits(0), fits(0.9), fits(1.1), fits(1.9)]).toEqual([true, true, false, false])
+  })
   it('a hem that may be shallower than assumed makes letting down less sure', () => {
     const short = { waist: 820, hip: 1040, thigh: 628, inseam: 729 }
     const chance = (hemDepthMm?: number) =>

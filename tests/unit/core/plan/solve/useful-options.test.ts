@@ -24,6 +24,9 @@ describe('options that could help', () => {
     const chestOut = option('side-panels', [line({ chest: 1 }, 60)])
     expect(ids(optionsThatCouldHelp([at('waist', 880), at('chest', 820)], [sides, chestOut]))).toEqual(['sides-in', 'side-panels'])
     expect(ids(optionsThatCouldHelp([at('waist', 820), at('chest', 820)], [sides, chestOut]))).toEqual([])
+    // and let out, with a chest that then is too big
+    const out = option('sides-out', [line({ waist: 1, chest: 1 }, 60)])
+    expect(ids(optionsThatCouldHelp([at('waist', 780), at('chest', 820)], [out, chestIn]))).toEqual(['sides-out', 'bust-darts'])
   })
   it('a point that may be anywhere needs both ways', () => {
     const unsure = { point: 'waist' as const, lowMm: 780, highMm: 880, least: 800, most: 850 }

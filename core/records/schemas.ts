@@ -3,6 +3,8 @@
  * found, so fields this version does not know survive being read and written again. All lengths mm, times ISO 8601 in UTC.
  */
 import * as z from 'zod/mini'
+import { STATUSES } from '../ids/listing-statuses.ts'
+import { VERDICTS } from '../ids/verdicts.ts'
 import {
   alteration,
   amount,
@@ -87,9 +89,6 @@ export const garmentOwned = z.object({
   made: maybe(made),
   notes: z.string()
 })
-
-export const STATUSES = ['watching', 'asked', 'bought', 'passed'] as const
-export const VERDICTS = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told'] as const
 
 /** What the seller answered, pasted by the person; `asked`: what the panel asked for when it came. */
 const answer = z.object({ id, text: z.string(), at: time, asked: maybe(z.union([point, z.literal('waistStretchedMm')])) })
@@ -243,7 +242,6 @@ export type Look = RecordOf<'looks'>
 export type Settings = RecordOf<'settings'>
 export type LookProblem = (typeof LOOK_PROBLEMS)[number]
 export type PageMark = (typeof PAGE_MARKS)[number]
-export type Status = (typeof STATUSES)[number]
 export type Answer = z.infer<typeof answer>
 export type Money = z.infer<typeof money>
 /** What the person types and chooses in a look. */

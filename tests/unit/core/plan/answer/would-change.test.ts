@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import { reckon, whatWouldChange } from '../../../core/reckon.ts'
-import { garment } from '../../corpus/plans/plan-case.ts'
-import { rowan } from '../../corpus/plans/wearers.ts'
+import type { Made } from '../../../../../core/garment/garment-input.ts'
+import { reckon, whatWouldChange } from '../../../../../core/reckon.ts'
+import { garment } from '../../../../corpus/plans/plan-case.ts'
+import { rowan } from '../../../../corpus/plans/wearers.ts'
 
 const trousers = { waist: 820, hip: 1050, thigh: 640 }
 const codes = (request: Parameters<typeof whatWouldChange>[0]): string[] => whatWouldChange(request).map(({ code }) => code)
@@ -22,6 +23,27 @@ describe('what would change the verdict', () => {
       limits: { 'waist-out-panel': 0 }
     }
     expect(codes(request)).toContain('change.cloth')
+  })
+  describe('10 mm more cloth is 10 mm more than is told, or else assumed', () => {
+    const BACK = 'waist-out-centre-back'
+    const SIDES = 'waist-out-side-seams'
+    // wanted from 800; the panel and the button are ruled out, 10 of every seam stay
+    const verdict = (waist: number, made: Partial<Made>, only: typeof BACK | typeof SIDES) =>
+      whatWouldChange({
+        garment: garment('trousers', { ...trousers, waist }, made),
+        wearer: rowan,
+        means: { level: 3, tailor: false },
+        limits: { 'waist-out-panel': 0, 'waist-button-move': 0, [only === SIDES ? BACK : SIDES]: 0 }
+      }).find(({ code }) => code === 'change.cloth')?.values.verdict
+    it.each<[string, Partial<Made>, typeof BACK | typeof SIDES, number]>([
+      ['an outlet told at 15 then holds 2 × (25 − 10) = 30', { outletMm: 15 }, BACK, 30],
+      ['trousers of which nothing is told have 25: 2 × (35 − 10) = 50', {}, BACK, 50],
+      ['told by the seam, 15: 2 × (25 − 10) = 30', { seamAllowanceMm: { 'centre-back': 15 } }, BACK, 30],
+      ['sides told at 12: 4 × (22 − 10) = 48', { seamAllowanceMm: 12 }, SIDES, 48]
+    ])('%s', (_why, made, only, holds) => {
+      expect(verdict(800 - holds + 1, made, only)).toBe('alters-to-fit')
+      expect(verdict(800 - holds - 5, made, only)).not.toBe('alters-to-fit')
+    })
   })
   it('another fit, where the garment is cut wider than is wanted', () => {
     const shirt = { chest: 1200, waist: 1090, hem: 1250, shoulderWidth: 490 }

@@ -15,8 +15,8 @@ import { targetFor } from '../../wearer/target.ts'
 import type { Target } from '../../wearer/want.ts'
 import type { Wearer } from '../../wearer/wearer.ts'
 import type { Means } from '../means.ts'
-import { farthestAlone } from '../solve/alone.ts'
 import { reachAt } from '../solve/problem.ts'
+import { singlePointReach } from '../solve/single-point-reach.ts'
 import { withinLevel } from '../solve/within-means.ts'
 import { DRAWS } from './draws.ts'
 import { bandDraws, figureDraws } from './point-draws.ts'
@@ -28,10 +28,10 @@ export interface Answerable {
   /** The answer, in sd. */
   z: Float64Array
   /** By draw, of what no chance stands on: would it alone come right? */
-  suits?: readonly boolean[]
+  wouldFit?: readonly boolean[]
 }
 
-interface Seen {
+interface Known {
   garment: Garment
   target: Target
   wearer: Wearer | undefined
@@ -41,7 +41,7 @@ interface Seen {
   markMm: number
 }
 
-export const unseen = (seen: Seen): Answerable[] => [...unseenPoints(seen), ...unseenBody(seen)]
+export const untoldQuestions = (known: Known): Answerable[] => [...untoldPoints(known), ...untoldBodyMeasures(known)]
 
 /**
  * How far such a point lies from what is thought of it, mm (sd). Girths: makers differ by the floor of the finished-garment tables (40, from
@@ -50,7 +50,7 @@ export const unseen = (seen: Seen): Answerable[] => [...unseenPoints(seen), ...u
 const sdOf = (point: PointId, mm: number): number => (isGirth(point) ? Math.hypot(40, 0.04 * mm) : Math.hypot(30, 30))
 
 /** Garments are graded whole: an untold girth is thought as large beside what is wanted as the told ones are; a length as it is wanted. */
-function unseenPoints({ garment, target, means, limits, markMm }: Seen): Answerable[] {
+function untoldPoints({ garment, target, means, limits, markMm }: Known): Answerable[] {
   const wanted = [...target].flatMap(([point, { ideal }]): [PointId, number][] =>
     garment.points.has(point) || ideal === null ? [] : [[point, ideal]]
   )
@@ -67,13 +67,13 @@ function unseenPoints({ garment, target, means, limits, markMm }: Seen): Answera
   return gapsBetween(whole, target).flatMap((gap): Answerable[] => {
     const { point } = gap
     return thought.has(point) && gap.band !== null
-      ? [{ what: { point }, z: figureDraws(point), suits: suits(gap, options, means, markMm) }]
+      ? [{ what: { point }, z: figureDraws(point), wouldFit: wouldFit(gap, options, means, markMm) }]
       : []
   })
 }
 
 /** The body measure under a told point, thought to be what the garment was cut for, give or take. */
-function unseenBody({ garment, target, wearer, options, means, markMm }: Seen): Answerable[] {
+function untoldBodyMeasures({ garment, target, wearer, options, means, markMm }: Known): Answerable[] {
   if (wearer === undefined) return []
   const rows = easeFor(garment.kind).filter((row) => !target.has(row.point) && isTold(garment.points.get(row.point)))
   const thought: Body = Object.fromEntries(
@@ -87,14 +87,14 @@ function unseenBody({ garment, target, wearer, options, means, markMm }: Seen): 
   return gapsBetween(garment, wished).flatMap((gap): Answerable[] => {
     const row = rows.find(({ point }) => point === gap.point)
     return row !== undefined && gap.band !== null
-      ? [{ what: { body: row.body }, z: bandDraws(gap.point), suits: suits(gap, options, means, markMm) }]
+      ? [{ what: { body: row.body }, z: bandDraws(gap.point), wouldFit: wouldFit(gap, options, means, markMm) }]
       : []
   })
 }
 
 /** By draw: does this point come inside its band by what moves it, whatever becomes of the others? */
-function suits(
-  { point, garmentMm, sdMm, band, slackMm, bandSdMm }: Gap,
+function wouldFit(
+  { point, garmentMm, sdMm, band, edgeMarginMm, bandSdMm }: Gap,
   options: readonly Option[],
   means: Means,
   markMm: number
@@ -104,12 +104,12 @@ function suits(
   const mine = (means.tailor ? options : withinLevel(options, means.level)).filter(({ lines }) =>
     lines.some(({ effects }) => (effects[point] ?? 0) !== 0)
   )
-  const { up, down } = farthestAlone(point, mine) ?? reachAt(point, mine)
+  const { up, down } = singlePointReach(point, mine) ?? reachAt(point, mine)
   const { least, most } = band ?? { least: 0, most: Number.POSITIVE_INFINITY }
   return Array.from({ length: DRAWS }, (_, i) => {
     const mm = garmentMm + sdMm * (z[i] ?? 0)
     const off = bandSdMm * (shift[i] ?? 0)
-    return mm - down <= most - slackMm + off + markMm && mm + up >= least + slackMm + off - markMm
+    return mm - down <= most - edgeMarginMm + off + markMm && mm + up >= least + edgeMarginMm + off - markMm
   })
 }
 

@@ -18,24 +18,24 @@ export interface Needs {
 }
 
 export function usefulOptions(problem: Problem): Option[] {
-  const forMisfit = thatMatter(problem.points.map(asItIs), problem.options)
+  const forMisfit = optionsThatCouldHelp(problem.points.map(asItIs), problem.options)
   if (problem.aim === 'least-work') return forMisfit
   const misfit = new Set(forMisfit)
   const byIdeal = problem.points.map(({ point, mm, ideal }) => ({ point, lowMm: mm, highMm: mm, least: ideal, most: ideal }))
-  return thatMatter(byIdeal, problem.options).filter(
+  return optionsThatCouldHelp(byIdeal, problem.options).filter(
     (option) => misfit.has(option) || option.setupMinutes + option.penaltyMinutes < problem.distanceWeight * mostSaved(problem, option)
   )
 }
 
 /** Without the rescues that nothing needs: a panel or a re-cut is no way to come nearer to the ideal. */
 export function withoutIdleRescues(points: readonly PlanPoint[], options: readonly Option[]): Option[] {
-  const needed = new Set(thatMatter(points.map(asItIs), options))
+  const needed = new Set(optionsThatCouldHelp(points.map(asItIs), options))
   return options.filter((option) => !option.rescue || needed.has(option))
 }
 
 const asItIs = ({ point, mm, least, most }: PlanPoint): Needs => ({ point, lowMm: mm, highMm: mm, least, most })
 
-export function thatMatter(points: readonly Needs[], options: readonly Option[]): Option[] {
+export function optionsThatCouldHelp(points: readonly Needs[], options: readonly Option[]): Option[] {
   let useful: Option[] = []
   for (;;) {
     const needy = new Map<PointId, { big: boolean; small: boolean }>()

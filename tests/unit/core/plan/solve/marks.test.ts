@@ -1,36 +1,14 @@
 /** Small problems by hand and by brute force: the solver and the marks share nothing with the enumeration here but the problem itself. */
 import { describe, expect, it } from 'vitest'
-import type { Line, Option } from '../../../core/alterations/row.ts'
-import { evaluate } from '../../../core/plan/solve/evaluate.ts'
-import { toMarks } from '../../../core/plan/solve/marks.ts'
-import { type Amounts, type Problem, stepOf } from '../../../core/plan/solve/problem.ts'
-import { solve } from '../../../core/plan/solve/solve.ts'
-import { AIMS, problemOf } from '../../law/problems.ts'
-import { randomFrom, requestFrom } from '../../law/requests.ts'
+import type { Option } from '../../../../../core/alterations/row.ts'
+import { evaluate } from '../../../../../core/plan/solve/evaluate.ts'
+import { solveInMarks, toMarks } from '../../../../../core/plan/solve/marks.ts'
+import { type Amounts, type Problem, stepOf } from '../../../../../core/plan/solve/problem.ts'
+import { solve } from '../../../../../core/plan/solve/solve.ts'
+import { AIMS, problemOf } from '../../../../law/problems.ts'
+import { randomFrom, requestFrom } from '../../../../law/requests.ts'
+import { line, option } from '../options.ts'
 
-const line = (point: Line['point'], effect: number, capMm: number, lines = 2): Line => ({
-  point,
-  effects: { [point]: effect },
-  capMm,
-  because: { code: 'limit.sides', values: {} },
-  seams: [{ seam: 'side', mmPerOffset: lines }]
-})
-const option = (key: string, lines: Line[], setupMinutes: number, more: Partial<Option> = {}): Option => ({
-  key,
-  id: 'sides-in',
-  direction: 'less',
-  lines,
-  smoothMm: 60,
-  shared: [],
-  opens: [],
-  setupMinutes,
-  per25Minutes: 0,
-  level: 2,
-  penaltyMinutes: 0,
-  excludes: [],
-  rescue: false,
-  ...more
-})
 const problem = (options: Option[], mm = 900): Problem => ({
   aim: 'least-work',
   points: [{ point: 'waist', mm, least: 800, ideal: 820, most: 845 }],
@@ -43,35 +21,61 @@ const problem = (options: Option[], mm = 900): Problem => ({
 
 describe('small problems', () => {
   it('takes the cheaper of two ways that both do', () => {
-    const two = problem([option('a', [line('waist', -1, 100)], 40), option('b', [line('waist', -1, 100)], 30, { id: 'back-darts' })])
+    const two = problem([
+      option('sides-in', [line({ waist: -1 }, 100)], { setupMinutes: 40 }),
+      option('back-darts', [line({ waist: -1 }, 100)], { setupMinutes: 30 })
+    ])
     expect(toMarks(two, solve(two))).toEqual([[0], [80]])
   })
   it('opens once what two jobs open', () => {
     const shared = { opens: ['waistband' as const] }
-    const two = problem([
-      option('a', [line('waist', -1, 30)], 10, shared),
-      option('b', [line('waist', -1, 30)], 10, { ...shared, id: 'back-darts' })
-    ])
+    const two = problem([option('sides-in', [line({ waist: -1 }, 30)], shared), option('back-darts', [line({ waist: -1 }, 30)], shared)])
     expect(evaluate(two, [[30], [25]]).burden).toBe(35)
   })
   it('marks: an amount over two side seams moves in steps of four marks', () => {
-    const sides = line('waist', -1, 100, 4)
+    const sides = line({ waist: -1 }, 100, 4)
     expect(stepOf(sides, 2)).toBe(8)
-    const one = problem([option('a', [sides], 30)])
+    const one = problem([option('sides-in', [sides], { setupMinutes: 30 })])
     expect(toMarks(one, solve(one))).toEqual([[80]])
   })
   it('marks never pass a cap', () => {
-    const one = problem([option('a', [line('waist', -1, 57, 4)], 30)])
+    const one = problem([option('sides-in', [line({ waist: -1 }, 57, 4)], { setupMinutes: 30 })])
     expect(toMarks(one, solve(one))).toEqual([[56]])
   })
   it('what excludes each other never stands together', () => {
     const rivals = problem([
-      option('a', [line('waist', -1, 30)], 10, { excludes: ['back-darts'] }),
-      option('b', [line('waist', -1, 40)], 10, { id: 'back-darts' })
+      option('sides-in', [line({ waist: -1 }, 30)], { excludes: ['back-darts'] }),
+      option('back-darts', [line({ waist: -1 }, 40)])
     ])
     const [a = [], b = []] = toMarks(rivals, solve(rivals))
     expect(Math.min(a[0] ?? 0, b[0] ?? 0)).toBe(0)
     expect(b[0]).toBe(40)
+  })
+})
+
+describe('where rounding to marks would leave something wrong', () => {
+  it('another job is taken where only it comes out right, though it is more work', () => {
+    // at least 60 too big, and the sides hold just that: in steps of 8 they stop at 56, 4 short. Darts go by 4 to the ideal, 70 off
+    const waist = (options: Option[]): Problem => ({
+      ...problem(options, 870),
+      points: [{ point: 'waist', mm: 870, least: 790, ideal: 800, most: 810 }]
+    })
+    const sides = option('sides-in', [line({ waist: -1 }, 60, 4)], { setupMinutes: 30 })
+    const darts = option('back-darts', [line({ waist: -1 }, 100, 2)], { setupMinutes: 40 })
+    expect(solve(waist([darts, sides]))).toEqual([[0], [60]])
+    expect(solveInMarks(waist([darts, sides]))).toEqual([[68], [0]])
+    // with nothing else to be had they stop where they can
+    expect(solveInMarks(waist([sides]))).toEqual([[56]])
+  })
+  it('an amount beside it along the line goes with it, so that the line stays smooth', () => {
+    const both: Problem = {
+      ...problem([option('sides-in', [line({ chest: -1 }, 100, 4), line({ waist: -1 }, 100, 4)])]),
+      points: [
+        { point: 'chest', mm: 1080, least: 1070, ideal: 1080, most: 1090 },
+        { point: 'waist', mm: 1070, least: 990, ideal: 1000, most: 1010 }
+      ]
+    }
+    expect(solveInMarks(both)).toEqual([[8, 64]])
   })
 })
 

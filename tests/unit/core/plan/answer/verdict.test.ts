@@ -1,8 +1,13 @@
 /** The table of verdicts, a case a row: each from a request whose figures leave no doubt which row it is. */
 import { describe, expect, it } from 'vitest'
-import type { GarmentInput, GarmentMeasure } from '../../../core/garment/garment-input.ts'
-import { type ReckonRequest, reckon, type Verdict } from '../../../core/reckon.ts'
-import { rowan } from '../../corpus/plans/wearers.ts'
+import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
+import type { GarmentInput, GarmentMeasure } from '../../../../../core/garment/garment-input.ts'
+import { judge } from '../../../../../core/plan/answer/verdict.ts'
+import type { Plan } from '../../../../../core/plan/plan.ts'
+import { type ReckonRequest, reckon, type Verdict } from '../../../../../core/reckon.ts'
+import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
+import { targetFor } from '../../../../../core/wearer/target.ts'
+import { rowan } from '../../../../corpus/plans/wearers.ts'
 
 const trousers = (waist: number, sdMm: number, more: Partial<GarmentInput> = {}): GarmentInput => ({
   kind: 'trousers',
@@ -72,5 +77,48 @@ describe('the verdict table', () => {
     expect(reckoning.plans.every(({ chance }) => chance === null)).toBe(true)
     expect(reckoning.ask).toEqual([])
     expect(reckoning.because.map(({ code }) => code)).toContain('verdict.provisional')
+  })
+})
+
+describe('the best of one’s own plans', () => {
+  const plan = (aim: Plan['aim'], ...wrong: number[]): Plan => ({
+    aim,
+    alterations: [],
+    after: [],
+    misfit: wrong.map((mm) => ({ point: 'waist', mm, because: 'so it is' })),
+    chance: null,
+    level: 2,
+    minutes: 30,
+    cost: null
+  })
+  const judged = (own: Plan[], tailor?: Plan) => {
+    const garment = garmentAsWorn(trousers(895, 2))
+    const gaps = gapsBetween(garment, targetFor(garment, rowan))
+    return judge({
+      garment,
+      gaps,
+      plans: { own, tailor },
+      means: { level: 3, tailor: true },
+      markMm: 2,
+      chance: { own: null, tailor: null }
+    })
+  }
+  it('is the one that fits, where the least work does not', () => {
+    const [least, closest] = [plan('least-work', 4), plan('closest-fit', 1)]
+    expect(judged([least, closest])).toEqual({ verdict: 'alters-to-fit', advised: closest })
+  })
+  it('is the least work where both fit, and where neither leaves less by more than a mark', () => {
+    const fits = [plan('least-work', 2), plan('closest-fit', 0)]
+    expect(judged(fits).advised).toBe(fits[0])
+    const close = [plan('least-work', 10), plan('closest-fit', 8.5)]
+    expect(judged(close)).toEqual({ verdict: 'comes-close', advised: close[0] })
+  })
+  it('is the closest where it leaves less by more than a mark', () => {
+    const far = [plan('least-work', 10), plan('closest-fit', 7)]
+    expect(judged(far)).toEqual({ verdict: 'comes-close', advised: far[1] })
+  })
+  it('stands before a tailor’s that leaves as little', () => {
+    const [least, closest] = [plan('least-work', 9), plan('closest-fit', 1)]
+    expect(judged([least, closest], plan('tailor', 0)).advised).toBe(closest)
   })
 })

@@ -1,6 +1,6 @@
 /** The outlook's quick answers (by parts, with amounts and proofs kept) against HiGHS asked anew for every draw. */
 import { describe, expect, it } from 'vitest'
-import { Hands } from '../../../core/plan/outlook/outlook.ts'
+import { PlanSearch } from '../../../core/plan/outlook/plan-search.ts'
 import { partsOf } from '../../../core/plan/solve/parts.ts'
 import { problemOf } from '../../law/problems.ts'
 import { randomFrom, requestFrom } from '../../law/requests.ts'
@@ -20,7 +20,7 @@ describe(`quick feasibility against a solve a draw, seed ${SEED}`, () => {
         problem.points.map(({ point }) => point),
         problem.options
       )
-      const hands = new Hands(parts, [problem.options], problem.markMm)
+      const search = new PlanSearch(parts, [problem.options], problem.markMm)
       for (let i = 0; i < 16; i++) {
         const moved = {
           ...problem,
@@ -31,7 +31,7 @@ describe(`quick feasibility against a solve a draw, seed ${SEED}`, () => {
           least: Float64Array.from(places, (p) => moved.points[p]?.least ?? 0),
           most: Float64Array.from(places, (p) => moved.points[p]?.most ?? 0)
         }))
-        const quick = hands.fit(0, figures)
+        const quick = search.fits(0, figures)
         const exact = leastOver(moved)
         count.asked++
         if (Math.abs(exact - problem.markMm) < 1e-4) count.near++

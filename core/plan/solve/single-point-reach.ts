@@ -1,10 +1,10 @@
 /** One point by itself: how far some plan moves it, up and down. Every figure between can be had, so nothing has to be solved. */
 import type { Line, Option } from '../../alterations/row.ts'
 import type { PointId } from '../../ids/points.ts'
-import { rivalsOf } from './sheet.ts'
+import { rivalsOf } from './linear-model.ts'
 
 /** mm each way; undefined where it is not so simple: fixed steps, limits that options share, lines that hold each other back. */
-export function farthestAlone(point: PointId, options: readonly Option[]): { up: number; down: number } | undefined {
+export function singlePointReach(point: PointId, options: readonly Option[]): { up: number; down: number } | undefined {
   const groups = options.flatMap(({ shared }) => shared.map(({ group }) => group))
   const simple = options.every(
     ({ fixedMm, lines, smoothMm }) => fixedMm === undefined && lines.every((line) => lines.length === 1 || line.capMm <= smoothMm)

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { reckon } from '../../../core/reckon.ts'
-import { garment } from '../../corpus/plans/plan-case.ts'
-import { careful, homeSewer, rowan } from '../../corpus/plans/wearers.ts'
+import { reckon } from '../../../../../core/reckon.ts'
+import { garment } from '../../../../corpus/plans/plan-case.ts'
+import { careful, homeSewer, rowan } from '../../../../corpus/plans/wearers.ts'
 
 const suits = { waist: 820, hip: 1045, thigh: 630, inseam: 756 }
 const why = (request: Parameters<typeof reckon>[0]) =>
@@ -47,6 +47,19 @@ describe('other ways, and why not', () => {
     const codes = asked(true).notTaken.map(({ because }) => because.code)
     expect(codes.filter((code) => code === 'limit.elastic-band')).toHaveLength(1)
     expect(asked(false).notTaken.map(({ id }) => id)).not.toContain('waist-elastic-shorten')
+  })
+  it('what moves a point by half as much as its amount or more is a way to move it; by less it is none', () => {
+    // a shirt's sides take half of their amount from the upper arm
+    const arm = why({
+      garment: garment('shirt', { chest: 1060, waist: 930, hem: 1070, bicep: 480 }),
+      wearer: rowan,
+      favourite: { measures: [{ point: 'bicep', mm: 390 }] },
+      means: { level: 1, tailor: false }
+    })
+    expect(arm['sides-in']).toBeDefined()
+    // a seat takes 0.3 of its amount from the thigh
+    const thigh = why({ garment: garment('trousers', { ...suits, thigh: 700 }), wearer: rowan, means: careful })
+    expect(thigh['seat-in']).toBeUndefined()
   })
   it('nothing is wrong: there are no other ways', () => {
     expect(reckon({ garment: garment('trousers', suits), wearer: rowan, means: homeSewer }).notTaken).toEqual([])

@@ -1,16 +1,18 @@
 /**
- * Proofs that figures cannot be brought inside: multipliers of the linear relaxation (its dual), found once and good for any other figures
- * and limits, because those stand only on the right-hand side. For multipliers λ, μ ≥ 0 of "too big" and "too small" (λ + μ ≤ 1 at each
- * point), β of the shared limits and σ of smoothness, no plan leaves less misfit than
+ * Lower bounds on misfit. The multipliers of the linear relaxation (its dual) are found once and hold for any other figures and limits, because
+ * those stand only on the right-hand side. Where such a bound is more than a mark, no plan fits.
+ *
+ * For multipliers λ, μ ≥ 0 of "too big" and "too small" (λ + μ ≤ 1 at each point), β of the shared limits and σ of smoothness, no plan leaves less
+ * misfit than
  *
  *   Σ_p λ_p (m_p − most_p) + μ_p (least_p − m_p) − Σ_x cap_x · max(0, reduced_x) − Σ_g budget_g β_g − Σ 60 σ
  *
  * with reduced_x = Σ_p (μ_p − λ_p) E_px − share_x β ∓ σ (weak duality; any textbook on linear programming).
  */
-import { solve as solveModel } from 'yalps'
 import type { Option } from '../../alterations/row.ts'
 import type { PointId } from '../../ids/points.ts'
-import { Sheet } from './sheet.ts'
+import { LinearModel } from './linear-model.ts'
+import { solveModel } from './solve-model.ts'
 
 /** Figures and bands by point, mm. */
 export interface Figures {
@@ -19,7 +21,7 @@ export interface Figures {
   most: Float64Array
 }
 
-export interface Proof {
+export interface DualBound {
   tooBig: Float64Array
   tooSmall: Float64Array
   /** By group of a shared limit. */
@@ -28,24 +30,29 @@ export interface Proof {
   smooth: ReadonlyMap<string, [number, number][]>
 }
 
-/** The least misfit that a proof leaves possible, mm. */
-export function leastLeft(proof: Proof, points: readonly PointId[], options: readonly Option[], { at, least, most }: Figures): number {
+/** No plan leaves less misfit than this, mm. */
+export function misfitLowerBound(
+  dual: DualBound,
+  points: readonly PointId[],
+  options: readonly Option[],
+  { at, least, most }: Figures
+): number {
   let bound = 0
   for (let p = 0; p < points.length; p++) {
-    bound += (proof.tooBig[p] ?? 0) * ((at[p] ?? 0) - (most[p] ?? 0)) + (proof.tooSmall[p] ?? 0) * ((least[p] ?? 0) - (at[p] ?? 0))
+    bound += (dual.tooBig[p] ?? 0) * ((at[p] ?? 0) - (most[p] ?? 0)) + (dual.tooSmall[p] ?? 0) * ((least[p] ?? 0) - (at[p] ?? 0))
   }
   const budgets = new Map<string, number>()
   for (const option of options) {
-    const smooth = proof.smooth.get(option.key)
+    const smooth = dual.smooth.get(option.key)
     for (const [k, line] of option.lines.entries()) {
       let reduced = 0
       for (let p = 0; p < points.length; p++) {
         const point = points[p]
         const effect = point === undefined ? undefined : line.effects[point]
-        if (effect !== undefined) reduced += ((proof.tooSmall[p] ?? 0) - (proof.tooBig[p] ?? 0)) * effect
+        if (effect !== undefined) reduced += ((dual.tooSmall[p] ?? 0) - (dual.tooBig[p] ?? 0)) * effect
       }
       for (const { group, shares, budgetMm } of option.shared) {
-        reduced -= (shares[k] ?? 0) * (proof.shared.get(group) ?? 0)
+        reduced -= (shares[k] ?? 0) * (dual.shared.get(group) ?? 0)
         budgets.set(group, Math.min(budgets.get(group) ?? Number.POSITIVE_INFINITY, budgetMm))
       }
       const [up, down] = smooth?.[k] ?? [0, 0]
@@ -55,34 +62,34 @@ export function leastLeft(proof: Proof, points: readonly PointId[], options: rea
       if (reduced > 0) bound -= line.capMm * reduced
     }
   }
-  for (const [group, budget] of budgets) bound -= budget * (proof.shared.get(group) ?? 0)
+  for (const [group, budget] of budgets) bound -= budget * (dual.shared.get(group) ?? 0)
   return bound
 }
 
-/** The best proof for these figures: the dual of the relaxation, solved. */
-export function proofFor(points: readonly PointId[], options: readonly Option[], { at, least, most }: Figures): Proof {
-  const sheet = new Sheet()
+/** The dual of the relaxation at these figures. */
+export function dualModel(points: readonly PointId[], options: readonly Option[], { at, least, most }: Figures): LinearModel {
+  const model = new LinearModel()
   for (const [p, point] of points.entries()) {
-    sheet.limit(`o.${point}`, { max: 1 })
-    sheet.put(`b.${point}`, `o.${point}`, 1)
-    sheet.put(`s.${point}`, `o.${point}`, 1)
-    sheet.put(`b.${point}`, 'cost', -((at[p] ?? 0) - (most[p] ?? 0)))
-    sheet.put(`s.${point}`, 'cost', -((least[p] ?? 0) - (at[p] ?? 0)))
+    model.limit(`o.${point}`, { max: 1 })
+    model.put(`b.${point}`, `o.${point}`, 1)
+    model.put(`s.${point}`, `o.${point}`, 1)
+    model.put(`b.${point}`, 'cost', -((at[p] ?? 0) - (most[p] ?? 0)))
+    model.put(`s.${point}`, 'cost', -((least[p] ?? 0) - (at[p] ?? 0)))
   }
   const budgets = new Map<string, number>()
   for (const [a, option] of options.entries()) {
     for (const [k, line] of option.lines.entries()) {
       const row = `x${a}.${k}`
-      sheet.limit(row, { max: 0 })
+      model.limit(row, { max: 0 })
       for (const point of points) {
         const effect = line.effects[point] ?? 0
-        sheet.put(`b.${point}`, row, -effect)
-        sheet.put(`s.${point}`, row, effect)
+        model.put(`b.${point}`, row, -effect)
+        model.put(`s.${point}`, row, effect)
       }
-      sheet.put(`r${a}.${k}`, row, -1)
-      sheet.put(`r${a}.${k}`, 'cost', line.capMm)
+      model.put(`r${a}.${k}`, row, -1)
+      model.put(`r${a}.${k}`, 'cost', line.capMm)
       for (const { group, shares, budgetMm } of option.shared) {
-        sheet.put(`g.${group}`, row, -(shares[k] ?? 0))
+        model.put(`g.${group}`, row, -(shares[k] ?? 0))
         budgets.set(group, Math.min(budgets.get(group) ?? Number.POSITIVE_INFINITY, budgetMm))
       }
       if (k === 0) continue
@@ -91,19 +98,25 @@ export function proofFor(points: readonly PointId[], options: readonly Option[],
         ['d', -1]
       ] as const) {
         const variable = `${way}${a}.${k}`
-        sheet.put(variable, 'cost', option.smoothMm)
-        sheet.put(variable, row, -sign)
-        sheet.put(variable, `x${a}.${k - 1}`, sign)
+        model.put(variable, 'cost', option.smoothMm)
+        model.put(variable, row, -sign)
+        model.put(variable, `x${a}.${k - 1}`, sign)
       }
     }
   }
-  for (const [group, budget] of budgets) sheet.put(`g.${group}`, 'cost', budget)
-  const values = new Map(solveModel(sheet.model()).variables)
-  const value = (name: string): number => Math.max(0, values.get(name) ?? 0)
+  for (const [group, budget] of budgets) model.put(`g.${group}`, 'cost', budget)
+  return model
+}
+
+/** The highest bound at these figures: the dual of the relaxation, solved. */
+export function dualBoundFor(points: readonly PointId[], options: readonly Option[], figures: Figures): DualBound {
+  // without an answer every multiplier is 0: such a bound rules nothing out, and does no harm
+  const values = solveModel(dualModel(points, options, figures))
+  const value = (name: string): number => Math.max(0, values?.get(name) ?? 0)
   return {
     tooBig: Float64Array.from(points, (point) => value(`b.${point}`)),
     tooSmall: Float64Array.from(points, (point) => value(`s.${point}`)),
-    shared: new Map([...budgets.keys()].map((group) => [group, value(`g.${group}`)])),
+    shared: new Map(options.flatMap(({ shared }) => shared.map(({ group }) => [group, value(`g.${group}`)]))),
     smooth: new Map(
       options.flatMap((option, a) =>
         option.lines.length > 1

@@ -4,10 +4,11 @@ import type { Option } from '../../alterations/row.ts'
 import type { PointId } from '../../ids/points.ts'
 import { excludeEachOther } from './problem.ts'
 
-export class Sheet {
+export class LinearModel {
   readonly constraints = new Map<string, Constraint>()
   readonly variables = new Map<string, [string, number][]>()
   readonly binaries = new Set<string>()
+  readonly integers = new Set<string>()
 
   limit(row: string, bound: Constraint): void {
     this.constraints.set(row, bound)
@@ -20,8 +21,25 @@ export class Sheet {
     else rows.push([row, coefficient])
   }
 
-  model(): Model<string, string> {
-    return { direction: 'minimize', objective: 'cost', constraints: this.constraints, variables: this.variables, binaries: this.binaries }
+  /** A variable counted in whole steps of so much from here on. */
+  countInSteps(variable: string, step: number): void {
+    const rows = this.variables.get(variable) ?? []
+    this.variables.set(
+      variable,
+      rows.map(([row, coefficient]) => [row, coefficient * step])
+    )
+    this.integers.add(variable)
+  }
+
+  forSolver(): Model<string, string> {
+    return {
+      direction: 'minimize',
+      objective: 'cost',
+      constraints: this.constraints,
+      variables: this.variables,
+      binaries: this.binaries,
+      integers: this.integers
+    }
   }
 }
 
@@ -38,28 +56,28 @@ export type RowsOf = (point: PointId) => readonly [string, number][]
  * With `binary` it is used or not; without, only bounded.
  */
 export function writeAmounts(
-  sheet: Sheet,
+  model: LinearModel,
   option: Option,
   a: number,
   rowsOf: RowsOf,
   binary: boolean,
   plainMm: (k: number) => number
 ): void {
-  if (binary) sheet.binaries.add(useOf(a))
+  if (binary) model.binaries.add(useOf(a))
   for (const [k, line] of option.lines.entries()) {
     const amount = amountOf(a, k)
     for (const [point, effect] of Object.entries(line.effects) as [PointId, number][]) {
-      for (const [row, factor] of rowsOf(point)) sheet.put(amount, row, factor * effect)
+      for (const [row, factor] of rowsOf(point)) model.put(amount, row, factor * effect)
     }
     const cap = option.fixedMm ?? plainMm(k)
-    sheet.limit(capRow(a, k), option.fixedMm === undefined ? { max: binary ? 0 : cap } : { equal: 0 })
-    sheet.put(amount, capRow(a, k), 1)
-    if (binary) sheet.put(useOf(a), capRow(a, k), -cap)
+    model.limit(capRow(a, k), option.fixedMm === undefined ? { max: binary ? 0 : cap } : { equal: 0 })
+    model.put(amount, capRow(a, k), 1)
+    if (binary) model.put(useOf(a), capRow(a, k), -cap)
     if (k === 0) continue
     const smooth = `smooth.${a}.${k}`
-    sheet.limit(smooth, { min: -option.smoothMm, max: option.smoothMm })
-    sheet.put(amount, smooth, 1)
-    sheet.put(amountOf(a, k - 1), smooth, -1)
+    model.limit(smooth, { min: -option.smoothMm, max: option.smoothMm })
+    model.put(amount, smooth, 1)
+    model.put(amountOf(a, k - 1), smooth, -1)
   }
 }
 
@@ -70,26 +88,26 @@ export const rivalsOf = (options: readonly Option[], a: number): number[] => {
 }
 
 /** y_a + y_b ≤ 1 for each pair. */
-export function writeExclusions(sheet: Sheet, options: readonly Option[]): void {
+export function writeExclusions(model: LinearModel, options: readonly Option[]): void {
   for (const a of options.keys()) {
     for (const b of rivalsOf(options, a)) {
       if (b < a) continue
       const row = `not.${a}.${b}`
-      sheet.limit(row, { max: 1 })
-      sheet.put(useOf(a), row, 1)
-      sheet.put(useOf(b), row, 1)
+      model.limit(row, { max: 1 })
+      model.put(useOf(a), row, 1)
+      model.put(useOf(b), row, 1)
     }
   }
 }
 
 /** Σ share × amount ≤ budget, by group; of several budgets for one group the least holds. */
-export function writeShared(sheet: Sheet, options: readonly Option[]): void {
+export function writeShared(model: LinearModel, options: readonly Option[]): void {
   for (const [a, option] of options.entries()) {
     for (const limit of option.shared) {
       const row = `shared.${limit.group}`
-      sheet.limit(row, { max: Math.min(sheet.constraints.get(row)?.max ?? Number.POSITIVE_INFINITY, limit.budgetMm) })
+      model.limit(row, { max: Math.min(model.constraints.get(row)?.max ?? Number.POSITIVE_INFINITY, limit.budgetMm) })
       limit.shares.forEach((share, k) => {
-        sheet.put(amountOf(a, k), row, share)
+        model.put(amountOf(a, k), row, share)
       })
     }
   }

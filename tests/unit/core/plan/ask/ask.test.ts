@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import type { GarmentInput } from '../../../core/garment/garment-input.ts'
-import { reckon } from '../../../core/reckon.ts'
-import { garment } from '../../corpus/plans/plan-case.ts'
-import { careful, homeSewer, rowan } from '../../corpus/plans/wearers.ts'
+import type { GarmentInput } from '../../../../../core/garment/garment-input.ts'
+import { reckon } from '../../../../../core/reckon.ts'
+import { garment } from '../../../../corpus/plans/plan-case.ts'
+import { careful, homeSewer, rowan } from '../../../../corpus/plans/wearers.ts'
 
 const seller = (kind: GarmentInput['kind'], figures: Parameters<typeof garment>[1], more: Partial<GarmentInput> = {}): GarmentInput => ({
   ...garment(kind, figures),

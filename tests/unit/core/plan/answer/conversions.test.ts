@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { reckon } from '../../../core/reckon.ts'
-import { garment } from '../../corpus/plans/plan-case.ts'
-import { rowan } from '../../corpus/plans/wearers.ts'
+import { reckon } from '../../../../../core/reckon.ts'
+import { garment } from '../../../../corpus/plans/plan-case.ts'
+import { rowan } from '../../../../corpus/plans/wearers.ts'
 
 const codes = (request: Parameters<typeof reckon>[0]): string[] => reckon(request).conversions.map(({ code }) => code)
 const means = { level: 2 as const, tailor: false }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest'
-import type { GarmentInput } from '../../../core/garment/garment-input.ts'
-import type { Means } from '../../../core/plan/means.ts'
-import { reckon } from '../../../core/reckon.ts'
-import type { Wearer } from '../../../core/wearer/wearer.ts'
+import type { GarmentInput } from '../../../../../core/garment/garment-input.ts'
+import type { Means } from '../../../../../core/plan/means.ts'
+import { reckon } from '../../../../../core/reckon.ts'
+import type { Wearer } from '../../../../../core/wearer/wearer.ts'
 
 const wearer: Wearer = { fit: 'regular', body: { waistbandGirth: { mm: 800 }, hipGirth: { mm: 980 }, thighGirth: { mm: 580 } } }
 const trousers = (waist: number, more: Partial<GarmentInput> = {}): GarmentInput => ({

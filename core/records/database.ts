@@ -74,7 +74,9 @@ function installedVersion(name: string): Promise<number> {
 
 /** Calls back with the answer of a query now and whenever what it read changes, in this page or another. Returns the way to stop. */
 export function watch<T>(query: () => Promise<T>, onValue: (value: T) => void, onError: (error: unknown) => void): () => void {
-  const subscription = liveQuery(query).subscribe({ next: onValue, error: onError })
+  // Dexie follows a query past its first await only when the function it is given is itself declared async: a plain one that
+  // hands on a promise is watched for its first table alone, and changes of the others go unseen in a real browser
+  const subscription = liveQuery(async () => await query()).subscribe({ next: onValue, error: onError })
   return () => subscription.unsubscribe()
 }
 

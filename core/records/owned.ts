@@ -1,9 +1,8 @@
 /** Garments owned and people: the few rules that go past one record. */
-import type { GarmentKind } from '../ids/kinds.ts'
 import { patch, put } from './change.ts'
 import type { Records } from './database.ts'
 import { all, one } from './find.ts'
-import type { Fields, GarmentOwned, Person, Settings, Stamp } from './schemas.ts'
+import type { Fields, Person, Settings, Stamp } from './schemas.ts'
 
 /** A person as first made, before anything is told. */
 export const NEW_PERSON: Fields<'people'> = {
@@ -12,12 +11,6 @@ export const NEW_PERSON: Fields<'people'> = {
   currency: '',
   fit: 'regular',
   means: { level: 3, tailor: false }
-}
-
-/** The favourite of a person for a kind: should a merge have brought two, the one marked last. */
-export function favouriteOf(garments: readonly GarmentOwned[], personId: string, kind: GarmentKind): GarmentOwned | null {
-  const marked = garments.filter((garment) => garment.favourite && garment.personId === personId && garment.kind === kind)
-  return marked.sort((a, b) => (a.updatedAt < b.updatedAt ? 1 : a.updatedAt > b.updatedAt ? -1 : a.id < b.id ? 1 : -1))[0] ?? null
 }
 
 /** Marks or unmarks a favourite; another of the same person and kind gives the mark up. */

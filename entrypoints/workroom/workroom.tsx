@@ -9,7 +9,6 @@ import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
 import type { ListingShown } from '../../components/workroom/shown.ts'
 import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
 import { WishlistPage } from '../../components/workroom/wishlist/wishlist-page.tsx'
-import type { Reckoning } from '../../core/reckon.ts'
 import { personFor, setSettings } from '../../core/records/owned.ts'
 import type { ListingKept } from '../../core/records/schemas.ts'
 import { say } from '../../core/words/say.ts'
@@ -25,7 +24,7 @@ import { FirstPart } from './first-part.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
 import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
-import { useAnswers } from './use-answers.ts'
+import { type AnswerNow, useAnswers } from './use-answers.ts'
 import { useRoute } from './use-route.ts'
 
 export function Workroom({ records, stamp }: PageProps) {
@@ -167,11 +166,11 @@ export function Workroom({ records, stamp }: PageProps) {
 }
 
 /** A kept listing as the wishlist shows it. */
-const shown = (listing: ListingKept, now: Reckoning | null): ListingShown => ({
+const shown = (listing: ListingKept, answer: AnswerNow | null): ListingShown => ({
   ...listing,
   price: listing.money.price ?? listing.price?.amount ?? null,
-  kind: listing.request?.garment.kind ?? null,
-  now
+  kind: (answer?.request ?? listing.request)?.garment.kind ?? null,
+  now: answer?.reckoning ?? null
 })
 
 /** Of each kind the measurement that counts first: the latest day, of one day the one written later. */

@@ -1,3 +1,4 @@
+import 'fake-indexeddb/auto'
 import { expect, test } from 'vitest'
 import { all } from '../../../core/records/find.ts'
 import { openKept } from '../../../core/records/kept.ts'

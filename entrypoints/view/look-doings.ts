@@ -1,13 +1,13 @@
 /** What a person does to a look, saved at once. Every choice can be taken back; what is only typed is kept as it stands. */
 import type { PanelDoes } from '../../components/panel/panel.tsx'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
-import { patch } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
 import { choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
 import { setSettings } from '../../core/records/owned.ts'
 import { readAnswer } from '../../core/records/read-saved.ts'
 import type { Look, LookChoices, Stamp } from '../../core/records/schemas.ts'
+import { changeListing } from '../../core/records/shared-fields.ts'
 import { platform } from '../platform/extension.ts'
 import { askedOf } from './judge-look.ts'
 import { keepPasteDraft } from './paste-draft.ts'
@@ -29,8 +29,7 @@ export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookP
   }
   const keep = async (): Promise<string | null> => {
     if (look === null) return null
-    const notes = look.drafts.notes ?? look.notes
-    return (await keepLook(records, look.id, answerKept(judgedLook), stamp(), notes))?.after.id ?? null
+    return (await keepLook(records, look.id, answerKept(judgedLook), stamp()))?.after.id ?? null
   }
   return {
     onWho: (personId, fit) => {
@@ -66,7 +65,7 @@ export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookP
     onKeep: () => void keep(),
     onPass: () =>
       void keep().then(async (id) => {
-        if (id !== null) await patch(records, 'listingsKept', id, { status: 'passed' }, stamp())
+        if (id !== null) await changeListing(records, id, stamp(), () => ({ status: 'passed' }))
       }),
     onCopy: async (text) => {
       try {

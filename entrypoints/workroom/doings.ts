@@ -1,10 +1,11 @@
 /** What the workroom's pages do to the records. Each says what it did, and how to take it back. */
-import type { GarmentFields, ListingFields, PersonFields } from '../../components/workroom/shown.ts'
+import type { GarmentFields, ListingChanges, PersonFields } from '../../components/workroom/shown.ts'
 import { type Change, patch, put, remove, undo } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { where } from '../../core/records/find.ts'
 import { markFavourite, setSettings } from '../../core/records/owned.ts'
 import type { Stamp, TableName } from '../../core/records/schemas.ts'
+import { changeListing, undoListing } from '../../core/records/shared-fields.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
 import type { Values } from '../../core/words/reason.ts'
 import { addSample, removeSample } from './sample.ts'
@@ -18,6 +19,8 @@ export interface Done {
 
 export function doingsOf(records: Records, stamp: () => Stamp, done: (done: Done) => void) {
   const back = (change: Change<TableName> | null) => (change === null ? null : async () => (await undo(records, change, stamp())) !== null)
+  const backListing = (change: Change<'listingsKept'> | null) =>
+    change === null ? null : async () => (await undoListing(records, change, stamp())) !== null
   /** Several changes taken back together, the last first. */
   const backAll = (changes: readonly (Change<TableName> | null)[]) => async () => {
     let whole = true
@@ -101,13 +104,17 @@ export function doingsOf(records: Records, stamp: () => Stamp, done: (done: Done
       }
       done({ code: on ? 'wardrobe.marked' : 'wardrobe.unmarked', values: { name }, undo: undoMark })
     },
-    async editListing(id: string, { status, notes, tags, money }: ListingFields, title: string) {
-      const change = await patch(records, 'listingsKept', id, { status, notes, tags, money }, stamp())
-      done({ code: 'wishlist.saved', values: { title }, undo: back(change) })
+    /** Only what was changed is written: the rest may have been changed in the panel since. */
+    async editListing(id: string, { money, ...changes }: ListingChanges, title: string) {
+      const change = await changeListing(records, id, stamp(), (listing) => ({
+        ...changes,
+        ...(money === undefined ? {} : { money: { ...listing.money, ...money } })
+      }))
+      done({ code: 'wishlist.saved', values: { title }, undo: backListing(change) })
     },
     async removeListing(id: string, title: string) {
       const change = await remove(records, 'listingsKept', id, stamp())
-      done({ code: 'wishlist.removed', values: { title }, undo: back(change) })
+      done({ code: 'wishlist.removed', values: { title }, undo: backListing(change) })
     }
   }
 }

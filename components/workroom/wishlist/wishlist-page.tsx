@@ -5,7 +5,7 @@ import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import { Empty, Headline } from '../frame.tsx'
-import { type ListingFields, type ListingShown, STATUSES } from '../shown.ts'
+import { type ListingChanges, type ListingShown, STATUSES } from '../shown.ts'
 import { useMedia } from '../use-media.ts'
 import { Compare } from './compare.tsx'
 import { ListingForm } from './listing-form.tsx'
@@ -21,7 +21,7 @@ export interface WishlistPageProps {
   /** A shop of invented garments is served beside this page. */
   shop?: boolean
   onOpen: (id: string) => void
-  onEdit: (id: string, fields: ListingFields) => void
+  onEdit: (id: string, changes: ListingChanges) => void
   onRemove: (id: string) => void
 }
 
@@ -150,8 +150,8 @@ export function WishlistPage({ listings, currency, ready, shop = false, onOpen, 
                         pagePrice={listing.money.price === null ? listing.price : null}
                         currency={currency}
                         onCancel={() => setEditing(null)}
-                        onSave={(fields) => {
-                          onEdit(listing.id, fields)
+                        onSave={(changes) => {
+                          onEdit(listing.id, changes)
                           setEditing(null)
                         }}
                       />

@@ -4,7 +4,7 @@ import type { Reckoning } from '../../../core/reckon.ts'
 import { patch, put, remove } from '../../../core/records/change.ts'
 import { all, one } from '../../../core/records/find.ts'
 import { keepLook, openKept } from '../../../core/records/kept.ts'
-import { choose, storeLook } from '../../../core/records/looks.ts'
+import { choose, keepDraft, storeLook } from '../../../core/records/looks.ts'
 import { markFavourite, personFor, setSettings, settingsOf } from '../../../core/records/owned.ts'
 import { clock, freshRecords, owned, seen, there, WREN } from './fixtures.ts'
 
@@ -76,7 +76,8 @@ describe('keeping', () => {
     const look = await storeLook(records, seen(), stamp())
     const first = there(await keepLook(records, look.id, null, stamp())).after
     await patch(records, 'listingsKept', first.id, { status: 'asked', tags: ['wool'] }, stamp())
-    const again = there(await keepLook(records, look.id, { request, reckoning }, stamp(), 'asked about the hem')).after
+    await keepDraft(records, look.id, 'notes', 'asked about the hem', stamp())
+    const again = there(await keepLook(records, look.id, { request, reckoning }, stamp())).after
     expect(again).toMatchObject({ id: first.id, status: 'asked', tags: ['wool'], keptAt: first.keptAt, notes: 'asked about the hem' })
     expect(await all(records, 'listingsKept')).toHaveLength(1)
   })

@@ -303,12 +303,8 @@ describe('the wishlist', () => {
     type('Price', '20')
     type('Tags', 'wool, winter, wool')
     submit()
-    expect(onSave).toHaveBeenCalledExactlyOnceWith({
-      status: 'watching',
-      notes: '',
-      tags: ['wool', 'winter'],
-      money: { price: 20, postage: null, worth: null }
-    })
+    // what was not touched here may have been changed in the panel since: it is not among the changes
+    expect(onSave).toHaveBeenCalledExactlyOnceWith({ tags: ['wool', 'winter'], money: { price: 20 } })
   })
 })
 

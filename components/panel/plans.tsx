@@ -16,7 +16,7 @@ export interface PlanColumn {
 export function planColumns(plans: readonly Plan[]): PlanColumn[] {
   const columns: PlanColumn[] = []
   for (const plan of plans) {
-    const same = columns.find((column) => jobsOf(column.plan) === jobsOf(plan) && hands(column.plan) === hands(plan))
+    const same = columns.find((column) => jobsOf(column.plan) === jobsOf(plan) && whoseWork(column.plan) === whoseWork(plan))
     if (same === undefined) columns.push({ plan, aims: [plan.aim] })
     else same.aims.push(plan.aim)
   }
@@ -27,7 +27,7 @@ const jobsOf = ({ alterations }: Plan): string =>
     .map(({ id, direction, amounts }) => `${id} ${direction} ${JSON.stringify(Object.entries(amounts).sort())}`)
     .sort()
     .join(';')
-const hands = ({ aim }: Plan): string => (aim === 'tailor' ? 'tailor' : 'own')
+const whoseWork = ({ aim }: Plan): string => (aim === 'tailor' ? 'tailor' : 'own')
 
 export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => void }) {
   const words = useWords()

@@ -84,7 +84,7 @@ export async function importBackup(
       count.left++
       return
     }
-    await records.rows(table).put(strange(table, coming))
+    await records.rows(table).put(withoutTab(table, coming))
   }
 
   async function aside(raw: unknown): Promise<void> {
@@ -107,7 +107,7 @@ function isNewer(coming: RecordOf<TableName>, here: RecordOf<TableName>): boolea
 }
 
 /** Tabs and windows belong to the browser that wrote them: a look from elsewhere has none here. */
-function strange(table: TableName, coming: RecordOf<TableName>): object {
+function withoutTab(table: TableName, coming: RecordOf<TableName>): object {
   if (table !== 'looks' || !isRecordOf('looks', coming)) return coming
   return { ...coming, tabId: null, windowId: null, page: coming.page === 'none' ? 'none' : 'unknown' }
 }

@@ -38,7 +38,9 @@ export function keptLooksAgree(tables: Tables): Tables {
   for (const [id, look] of speaking) agreed.set(id, agreedOf(look, listings.get(id) ?? {}))
   return {
     ...tables,
-    listingsKept: listingsKept.map((row) => (isRow(row) && agreed.has(row.id) && row.deletedAt === null ? { ...row, ...agreed.get(row.id) } : row)),
+    listingsKept: listingsKept.map((row) =>
+      isRow(row) && agreed.has(row.id) && row.deletedAt === null ? { ...row, ...agreed.get(row.id) } : row
+    ),
     looks: looks.map((row) => (isRow(row) && row.deletedAt === null ? brought(row, agreed.get(row.keptId) ?? {}) : row))
   }
 }

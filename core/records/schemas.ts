@@ -163,7 +163,7 @@ export const LOOK_PROBLEMS = [
  * Where the page of a look is now: in front in its window, behind another tab, gone elsewhere in the same tab,
  * its tab closed, or not known since the browser started (until it is read again). `none`: pasted, there is no page.
  */
-export const PAGE_MARKS = ['in-front', 'behind', 'navigated', 'closed', 'unknown', 'none'] as const
+export const PAGE_PLACES = ['in-front', 'behind', 'navigated', 'closed', 'unknown', 'none'] as const
 
 /** The part of a look that the person types and chooses. */
 const choices = z.object({
@@ -210,7 +210,7 @@ export const look = z.object({
   readBy: z.enum(['page', 'selection', 'menu', 'pasted']),
   /** null: it was read. With a problem the text is '' until something is pasted. */
   problem: z.nullable(z.enum(LOOK_PROBLEMS)),
-  page: z.enum(PAGE_MARKS),
+  page: z.enum(PAGE_PLACES),
   /** Text typed into fields and not yet taken (an unfinished figure, a half-written answer), by the field's name. */
   drafts: z.record(z.string(), z.string()),
   /** What was before each change, newest last; undoing takes the last. */
@@ -246,7 +246,7 @@ export type ListingKept = RecordOf<'listingsKept'>
 export type Look = RecordOf<'looks'>
 export type Settings = RecordOf<'settings'>
 export type LookProblem = (typeof LOOK_PROBLEMS)[number]
-export type PageMark = (typeof PAGE_MARKS)[number]
+export type PagePlace = (typeof PAGE_PLACES)[number]
 export type Status = (typeof STATUSES)[number]
 export type Answer = z.infer<typeof answer>
 export type Money = z.infer<typeof money>

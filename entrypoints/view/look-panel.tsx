@@ -7,8 +7,8 @@ import { kindOf } from '../../core/records/read-saved.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
 import { whoOf } from './judge-look.ts'
-import { lookDoings } from './look-doings.ts'
 import type { PageProps } from './page-start.tsx'
+import { panelActions } from './panel-actions.ts'
 import { pasteDraft } from './paste-draft.ts'
 import { useJudged } from './use-judged.ts'
 import { wordingFor } from './wording-for.ts'
@@ -32,7 +32,7 @@ export function LookPanel({ records, stamp, look, wardrobe, place, windowId }: L
         who={whoOf(look, kind, wardrobe)}
         judged={judgedLook?.judged ?? null}
         pasteDraft={pasteDraft()}
-        {...lookDoings({ records, stamp, look, judgedLook, windowId })}
+        {...panelActions({ records, stamp, look, judgedLook, windowId })}
       />
     </WordsOf.Provider>
   )

@@ -10,8 +10,8 @@ import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
 import { NEW_PERSON } from '../../core/records/owned.ts'
 import type { BodyMeasurement, Person } from '../../core/records/schemas.ts'
-import type { Doings } from './doings.ts'
 import { currencyUsual, unitsUsual } from './where-usual.ts'
+import type { WorkroomActions } from './workroom-actions.ts'
 
 export interface BodyPartProps {
   person: Person | null
@@ -21,10 +21,10 @@ export interface BodyPartProps {
   onDrafts: (drafts: Drafts, personId?: string) => void
   /** What the first visit had before it was left for this form. */
   begun: FirstDraft | null
-  doings: Doings
+  actions: WorkroomActions
 }
 
-export function BodyPart({ person, measures, today, drafts, onDrafts, begun, doings }: BodyPartProps) {
+export function BodyPart({ person, measures, today, drafts, onDrafts, begun, actions }: BodyPartProps) {
   const { t } = useWords()
   const [adding, setAdding] = useState(false)
   if (person === null || adding) {
@@ -49,7 +49,7 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, begun, doi
             draft="person/new"
             onSave={(fields) => {
               // figures typed before the short way was left stand in their fields, to be taken when each is left
-              void doings.addPerson(fields).then((id) => begun !== null && person === null && onDrafts(begun.body, id))
+              void actions.addPerson(fields).then((id) => begun !== null && person === null && onDrafts(begun.body, id))
               setAdding(false)
             }}
             onCancel={person === null ? null : () => setAdding(false)}
@@ -68,9 +68,9 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, begun, doi
         today={today}
         drafts={drafts}
         onDrafts={onDrafts}
-        onUnits={(units) => void doings.editPerson(person.id, { units }, person.name)}
-        onMeasured={(measure, mm, stated, takenOn) => void doings.measured(person.id, measure, mm, stated, takenOn)}
-        onRemove={(id) => void doings.removeMeasure(id)}
+        onUnits={(units) => void actions.editPerson(person.id, { units }, person.name)}
+        onMeasured={(measure, mm, stated, takenOn) => void actions.measured(person.id, measure, mm, stated, takenOn)}
+        onRemove={(id) => void actions.removeMeasure(id)}
       />
       <section class="part" key={person.id}>
         <div class="parthead">
@@ -83,21 +83,21 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, begun, doi
           key={formKey(person)}
           draft={`person/${formKey(person)}`}
           person={person}
-          onSave={(fields) => void doings.editPerson(person.id, fields, person.name)}
+          onSave={(fields) => void actions.editPerson(person.id, fields, person.name)}
           onCancel={null}
-          onRemove={() => void doings.removePerson(person.id, person.name)}
+          onRemove={() => void actions.removePerson(person.id, person.name)}
         />
         <details class="wr-more stitched">
           <summary>{t('ease.title')}</summary>
           <EasePart
             own={person.easeOf ?? []}
             fit={person.fit}
-            onOwn={(easeOf) => void doings.editPerson(person.id, { easeOf }, person.name)}
+            onOwn={(easeOf) => void actions.editPerson(person.id, { easeOf }, person.name)}
           />
         </details>
         <details class="wr-more stitched">
           <summary>{t('limits.title')}</summary>
-          <LimitsPart own={person.limits ?? {}} onOwn={(limits) => void doings.editPerson(person.id, { limits }, person.name)} />
+          <LimitsPart own={person.limits ?? {}} onOwn={(limits) => void actions.editPerson(person.id, { limits }, person.name)} />
         </details>
         <details class="wr-more stitched">
           <summary>{t('prices.title')}</summary>
@@ -106,7 +106,7 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, begun, doi
             tailorPrices={person.means.tailorPrices ?? {}}
             notions={person.means.notions ?? {}}
             currency={person.currency}
-            onSave={(prices) => void doings.editPerson(person.id, { means: { ...person.means, ...prices } }, person.name)}
+            onSave={(prices) => void actions.editPerson(person.id, { means: { ...person.means, ...prices } }, person.name)}
           />
         </details>
       </section>

@@ -18,7 +18,6 @@ import { allLooks, useSaved } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
 import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
-import { type Done, doingsOf } from './doings.ts'
 import { everything } from './everything.ts'
 import { FirstPart } from './first-part.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
@@ -26,6 +25,7 @@ import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
 import { type AnswerNow, useAnswers } from './use-answers.ts'
 import { useRoute } from './use-route.ts'
+import { type Done, workroomActions } from './workroom-actions.ts'
 
 export function Workroom({ records, stamp }: PageProps) {
   const [failure, setFailure] = useState<unknown>(null)
@@ -44,7 +44,7 @@ export function Workroom({ records, stamp }: PageProps) {
     [person?.units, person?.currency]
   )
   const answers = useAnswers(kept, wording)
-  const doings = useMemo(() => doingsOf(records, stamp, setDone), [records, stamp])
+  const actions = useMemo(() => workroomActions(records, stamp, setDone), [records, stamp])
   const t = (code: string, values = {}) => say({ code, values }, wording)
 
   useTheme(kept?.settings.theme ?? 'system')
@@ -77,7 +77,7 @@ export function Workroom({ records, stamp }: PageProps) {
         >
           {isFirst && (
             <FirstPart
-              doings={doings}
+              actions={actions}
               today={localDate()}
               begin={page === 'wardrobe' ? 'garment' : 'what'}
               onSkip={(draft) => {
@@ -85,7 +85,7 @@ export function Workroom({ records, stamp }: PageProps) {
                 location.hash = 'body'
               }}
               onSample={() =>
-                void doings.addSample(localDate()).then(() => {
+                void actions.addSample(localDate()).then(() => {
                   location.hash = 'wishlist'
                 })
               }
@@ -99,7 +99,7 @@ export function Workroom({ records, stamp }: PageProps) {
           {kept.people.some(isSample) && (
             <p class="note wr-sample">
               {t('sample.here')} {kept.people.every(isSample) && page !== 'first' && <a href="#first">{t('sample.own')}</a>}
-              <button type="button" class="btn small" onClick={() => void doings.removeSample()}>
+              <button type="button" class="btn small" onClick={() => void actions.removeSample()}>
                 {t('sample.remove')}
               </button>
             </p>
@@ -116,8 +116,8 @@ export function Workroom({ records, stamp }: PageProps) {
               onOpen={(id) => {
                 location.hash = `wishlist/${encodeURIComponent(id)}`
               }}
-              onEdit={(id, fields) => void doings.editListing(id, fields, titleOf(id))}
-              onRemove={(id) => void doings.removeListing(id, titleOf(id))}
+              onEdit={(id, fields) => void actions.editListing(id, fields, titleOf(id))}
+              onRemove={(id) => void actions.removeListing(id, titleOf(id))}
             />
           )}
           {!isFirst && page === 'look' && <LookedAt records={records} stamp={stamp} kept={kept} onError={setFailure} />}
@@ -127,10 +127,10 @@ export function Workroom({ records, stamp }: PageProps) {
               key={person.id}
               name={person.name}
               garments={mine(kept.garments)}
-              onAdd={(garment) => void doings.addGarment(person.id, garment)}
-              onEdit={(id, garment) => void doings.editGarment(id, garment)}
-              onRemove={(id) => void doings.removeGarment(id, nameOf(id))}
-              onFavourite={(id, on) => void doings.favourite(id, nameOf(id), on)}
+              onAdd={(garment) => void actions.addGarment(person.id, garment)}
+              onEdit={(id, garment) => void actions.editGarment(id, garment)}
+              onRemove={(id) => void actions.removeGarment(id, nameOf(id))}
+              onFavourite={(id, on) => void actions.favourite(id, nameOf(id), on)}
             />
           )}
           {!isFirst && (page === 'body' || (page === 'wardrobe' && person === null)) && (
@@ -141,7 +141,7 @@ export function Workroom({ records, stamp }: PageProps) {
               today={localDate()}
               drafts={drafts[person?.id ?? ''] ?? {}}
               onDrafts={(typed, personId = person?.id ?? '') => setDrafts({ ...drafts, [personId]: typed })}
-              doings={doings}
+              actions={actions}
             />
           )}
           {page === 'backup' && (

@@ -4,13 +4,13 @@ import { render } from 'preact'
 import { act } from 'preact/test-utils'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { type Judged, verdictReasons } from '../../../components/judged.ts'
-import { Panel, type PanelDoes } from '../../../components/panel/panel.tsx'
+import { Panel, type PanelActions } from '../../../components/panel/panel.tsx'
 import { WordsOf } from '../../../components/words.tsx'
 import { readListing } from '../../../core/reading/read-listing.ts'
 import { inch, leaveIt, tooLittle, trousersJudged, wearsAsIs } from './fixtures.ts'
 
 const who = { people: [{ id: 'p', name: 'Ash' }], personId: 'p', fit: 'regular' as const, favourites: [], favouriteId: null }
-const nothing = (): PanelDoes => ({
+const nothing = (): PanelActions => ({
   onWho: vi.fn(),
   onFavourite: vi.fn(),
   onCorrections: vi.fn(),
@@ -27,13 +27,13 @@ const nothing = (): PanelDoes => ({
   onWorkroom: vi.fn()
 })
 let root: HTMLElement
-let does: PanelDoes
+let actions: PanelActions
 
 beforeEach(() => {
   vi.useFakeTimers()
   root = document.createElement('div')
   document.body.append(root)
-  does = nothing()
+  actions = nothing()
 })
 afterEach(() => {
   render(null, root)
@@ -45,7 +45,7 @@ const show = (judged: Judged | null, people = who.people) =>
   act(() =>
     render(
       <WordsOf.Provider value={{ units: 'in', language: 'en', currency: 'GBP' }}>
-        <Panel who={{ ...who, people }} judged={judged} {...does} />
+        <Panel who={{ ...who, people }} judged={judged} {...actions} />
       </WordsOf.Provider>,
       root
     )
@@ -86,18 +86,20 @@ describe('correcting a figure', () => {
     show(trousersJudged)
     press(button('Correct waist'))
     type(field('Stated waist'), '15 3/4')
-    expect(does.onDraft).toHaveBeenLastCalledWith('stated.waist', '15 3/4')
-    expect(does.onCorrections).not.toHaveBeenCalled()
+    expect(actions.onDraft).toHaveBeenLastCalledWith('stated.waist', '15 3/4')
+    expect(actions.onCorrections).not.toHaveBeenCalled()
     wait()
-    expect(does.onCorrections).toHaveBeenCalledTimes(1)
-    expect(vi.mocked(does.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ point: 'waist', mm: inch(31.5), unit: 'in', basis: 'flat' }])
+    expect(actions.onCorrections).toHaveBeenCalledTimes(1)
+    expect(vi.mocked(actions.onCorrections).mock.calls[0]?.[0]).toMatchObject([
+      { point: 'waist', mm: inch(31.5), unit: 'in', basis: 'flat' }
+    ])
   })
   it('takes a unit that is typed with the figure', () => {
     show(trousersJudged)
     press(button('Correct waist'))
     type(field('Stated waist'), '40 cm')
     wait()
-    expect(vi.mocked(does.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: 800, unit: 'cm', basis: 'flat' }])
+    expect(vi.mocked(actions.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: 800, unit: 'cm', basis: 'flat' }])
   })
   it.each([
     ['1/0', 'A fraction can’t be divided by nothing'],
@@ -114,29 +116,29 @@ describe('correcting a figure', () => {
     expect(at.value).toBe(typed)
     expect(at.getAttribute('aria-invalid')).toBe('true')
     expect(text(document.getElementById(at.getAttribute('aria-describedby') ?? ''))).toContain(why)
-    expect(does.onCorrections).not.toHaveBeenCalled()
-    expect(does.onDraft).toHaveBeenLastCalledWith('stated.waist', typed)
+    expect(actions.onCorrections).not.toHaveBeenCalled()
+    expect(actions.onDraft).toHaveBeenLastCalledWith('stated.waist', typed)
   })
   it('turns flat into around, and inches into centimetres, at once', () => {
     show(trousersJudged)
     press(button('Correct waist'))
     press(radio('Measured', 'All around'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: inch(16), basis: 'around' }])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: inch(16), basis: 'around' }])
     press(radio('Unit', 'cm'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: 320, unit: 'cm' }])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: 320, unit: 'cm' }])
   })
   it('can say that it is not this point', () => {
     show(trousersJudged)
     press(button('Correct waist'))
     press(button('Not the waist'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toMatchObject([{ point: null }])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toMatchObject([{ point: null }])
   })
   it('loses nothing that was typed when it closes before it was taken', () => {
     show(trousersJudged)
     press(button('Correct waist'))
     type(field('Stated waist'), '15')
     press(button('Close waist'))
-    expect(vi.mocked(does.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: inch(30) }])
+    expect(vi.mocked(actions.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: inch(30) }])
   })
   it('opens where something was typed before, with what was typed', () => {
     show({ ...trousersJudged, drafts: { 'stated.inseam': '30 1/' } })
@@ -147,7 +149,7 @@ describe('correcting a figure', () => {
     press(button('Enter hip'))
     type(field('Stated hip'), '20')
     wait()
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([{ add: 'hip', mm: inch(40), source: 'seller' }])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([{ add: 'hip', mm: inch(40), source: 'seller' }])
   })
 })
 
@@ -159,7 +161,7 @@ describe('the answer', () => {
     expect(text(answer)).toContain('6 in 10')
     expect(text(answer)).toContain('£29.90 in all')
     await act(async () => button('Copy the question').click())
-    expect(does.onCopy).toHaveBeenCalledWith(expect.stringContaining('straight across the seat'))
+    expect(actions.onCopy).toHaveBeenCalledWith(expect.stringContaining('straight across the seat'))
     expect(text(answer)).toContain('Copied.')
   })
   it('says a changed answer in a live region, once it has settled, and the first one not at all', () => {
@@ -180,8 +182,8 @@ describe('the answer', () => {
     show(trousersJudged)
     press(button('Keep'))
     press(button('Pass'))
-    expect(does.onKeep).toHaveBeenCalledTimes(1)
-    expect(does.onPass).toHaveBeenCalledTimes(1)
+    expect(actions.onKeep).toHaveBeenCalledTimes(1)
+    expect(actions.onPass).toHaveBeenCalledTimes(1)
   })
   it('opens the seller’s answer from “too little told”', () => {
     show({ ...trousersJudged, reckoning: tooLittle })
@@ -223,7 +225,7 @@ describe('where there is no answer', () => {
   it('asks whom it is for when there is nobody', () => {
     show({ ...trousersJudged, reckoning: null }, [])
     press(button('Enter body measures'))
-    expect(does.onWorkroom).toHaveBeenCalledWith('body')
+    expect(actions.onWorkroom).toHaveBeenCalledWith('body')
   })
   it('shows page text as text, whatever stands in it', () => {
     show({ ...trousersJudged, title: '<img src=x onerror=alert(1)>', text: '<script>alert(1)</script> waist 16' })
@@ -240,7 +242,7 @@ describe('a doubtful figure', () => {
     const quote = 'rise 11'
     const start = trousersJudged.text.indexOf(quote)
     const set = { quote, start, end: start + quote.length, point: 'frontRise' as const, mm: 279.4 }
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([set])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([set])
     show({ ...trousersJudged, corrections: [set] })
     const mark = [...root.querySelectorAll('mark')].find((one) => text(one).startsWith(quote))
     expect(mark?.className).toBe('')
@@ -253,10 +255,10 @@ describe('what is assumed', () => {
     show(trousersJudged)
     press(button('Set lined'))
     press(radio('Lined', 'Yes'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([{ made: { lined: true } }])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([{ made: { lined: true } }])
     show({ ...trousersJudged, corrections: [{ made: { lined: true } }] })
     press(button('Undo lined'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([])
   })
 })
 
@@ -277,7 +279,7 @@ describe('several sizes in one text', () => {
         select.dispatchEvent(new Event('change', { bubbles: true }))
       })
     }
-    expect(vi.mocked(does.onCorrections).mock.calls).toEqual([[[{ size: 'M' }]], [[]]])
+    expect(vi.mocked(actions.onCorrections).mock.calls).toEqual([[[{ size: 'M' }]], [[]]])
   })
 })
 
@@ -325,7 +327,7 @@ describe('the size on the label', () => {
     show(judged)
     expect(field().value).toBe('W34 L32')
     type('W32 L30')
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([{ kind: 'trousers' }, { label: 'W32 L30' }])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([{ kind: 'trousers' }, { label: 'W32 L30' }])
   })
   it('left untouched, or put back, it corrects nothing, whatever is looked at next', () => {
     show(judged)
@@ -334,6 +336,6 @@ describe('the size on the label', () => {
     show({ ...judged, reading: { ...reading, sizeLabels: ['44'] } })
     expect(field().value).toBe('44')
     type(null)
-    expect(does.onCorrections).not.toHaveBeenCalled()
+    expect(actions.onCorrections).not.toHaveBeenCalled()
   })
 })

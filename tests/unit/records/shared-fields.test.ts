@@ -7,7 +7,7 @@ import { keepLook, looksNow, openKept } from '../../../core/records/kept.ts'
 import { choose, keepDraft, pasteInto, storeLook, undoChoice } from '../../../core/records/looks.ts'
 import type { LookChoices } from '../../../core/records/schemas.ts'
 import { changeListing, sharedOf } from '../../../core/records/shared-fields.ts'
-import { type Done, doingsOf } from '../../../entrypoints/workroom/doings.ts'
+import { type Done, workroomActions } from '../../../entrypoints/workroom/workroom-actions.ts'
 import { clock, freshRecords, seen, there } from './fixtures.ts'
 
 const ANSWER = { id: 'a', text: 'The thigh is 32 cm flat.', at: '2026-03-01T09:00:00.000Z' }
@@ -19,7 +19,7 @@ async function kept() {
   const { id: lookId } = await storeLook(records, seen(), stamp())
   const listingId = there(await keepLook(records, lookId, null, stamp())).after.id
   let last: Done | null = null
-  const doings = doingsOf(records, stamp, (done) => {
+  const actions = workroomActions(records, stamp, (done) => {
     last = done
   })
   return {
@@ -27,7 +27,7 @@ async function kept() {
     stamp,
     lookId,
     listingId,
-    doings,
+    actions,
     /** The workroom's own way back. */
     takeBack: async () => (last as Done | null)?.undo?.(),
     look: async () => there(await one(records, 'looks', lookId)),
@@ -36,9 +36,9 @@ async function kept() {
 }
 
 test('an answer added after keeping stays when the wishlist changes the status and the listing is opened; undo holds it', async () => {
-  const { records, stamp, lookId, listingId, doings, listing } = await kept()
+  const { records, stamp, lookId, listingId, actions, listing } = await kept()
   await choose(records, lookId, { answers: [ANSWER] }, stamp())
-  await doings.editListing(listingId, { status: 'asked' }, 'Flannels')
+  await actions.editListing(listingId, { status: 'asked' }, 'Flannels')
   expect(await openKept(records, listingId, stamp())).toMatchObject({ id: lookId, answers: [ANSWER] })
   expect(await listing()).toMatchObject({ status: 'asked', answers: [ANSWER] })
   await undoChoice(records, lookId, stamp())
@@ -46,10 +46,10 @@ test('an answer added after keeping stays when the wishlist changes the status a
 })
 
 test('notes edited in the wishlist are not overwritten by the older ones of the panel', async () => {
-  const { records, stamp, lookId, listingId, doings, listing, look } = await kept()
+  const { records, stamp, lookId, listingId, actions, listing, look } = await kept()
   await choose(records, lookId, { notes: 'from the panel' }, stamp())
   await keepLook(records, lookId, null, stamp())
-  await doings.editListing(listingId, { notes: 'from the wishlist' }, 'Flannels')
+  await actions.editListing(listingId, { notes: 'from the wishlist' }, 'Flannels')
   expect(await look()).toMatchObject({ notes: 'from the wishlist' })
   await keepLook(records, lookId, null, stamp())
   expect(await listing()).toMatchObject({ notes: 'from the wishlist' })
@@ -98,9 +98,9 @@ describe('each shared field, changed on either side', () => {
   })
 
   test('notes and money changed in the wishlist are in the look, as a step that the panel can undo', async () => {
-    const { records, stamp, lookId, listingId, doings, look, listing } = await kept()
+    const { records, stamp, lookId, listingId, actions, look, listing } = await kept()
     await choose(records, lookId, { money: { price: 5, postage: 2, worth: null } }, stamp())
-    await doings.editListing(listingId, { notes: 'soft', money: { worth: 40 } }, 'Flannels')
+    await actions.editListing(listingId, { notes: 'soft', money: { worth: 40 } }, 'Flannels')
     const money = { price: 5, postage: 2, worth: 40 }
     for (const one of [await look(), await listing()]) expect(one).toMatchObject({ notes: 'soft', money })
     await undoChoice(records, lookId, stamp())
@@ -109,28 +109,28 @@ describe('each shared field, changed on either side', () => {
   })
 
   test('the wishlist takes its change back: the look is as before, its undo too', async () => {
-    const { records, stamp, lookId, listingId, doings, look, listing, takeBack } = await kept()
+    const { records, stamp, lookId, listingId, actions, look, listing, takeBack } = await kept()
     await choose(records, lookId, { fit: 'loose' }, stamp())
     const undoBefore = (await look()).undo
-    await doings.editListing(listingId, { notes: 'soft', status: 'asked' }, 'Flannels')
+    await actions.editListing(listingId, { notes: 'soft', status: 'asked' }, 'Flannels')
     expect(await takeBack()).toBe(true)
     expect(await listing()).toMatchObject({ notes: '', status: 'watching', fit: 'loose' })
     expect(await look()).toMatchObject({ notes: '', fit: 'loose', undo: undoBefore })
   })
 
   test('the wishlist can not take back what the panel changed again since, and says so', async () => {
-    const { records, stamp, lookId, listingId, doings, listing, takeBack } = await kept()
-    await doings.editListing(listingId, { notes: 'soft' }, 'Flannels')
+    const { records, stamp, lookId, listingId, actions, listing, takeBack } = await kept()
+    await actions.editListing(listingId, { notes: 'soft' }, 'Flannels')
     await choose(records, lookId, { answers: [ANSWER] }, stamp())
     expect(await takeBack()).toBe(false)
     expect(await listing()).toMatchObject({ notes: 'soft', answers: [ANSWER] })
   })
 
   test('half-typed notes of the panel give way to newer ones of the wishlist, and undo has them', async () => {
-    const { records, stamp, lookId, listingId, doings, look, listing } = await kept()
+    const { records, stamp, lookId, listingId, actions, look, listing } = await kept()
     await keepDraft(records, lookId, 'notes', 'half ty', stamp())
     await keepDraft(records, lookId, 'waist', '4', stamp())
-    await doings.editListing(listingId, { notes: 'from the wishlist' }, 'Flannels')
+    await actions.editListing(listingId, { notes: 'from the wishlist' }, 'Flannels')
     expect(await look()).toMatchObject({ notes: 'from the wishlist', drafts: { waist: '4' } })
     await keepLook(records, lookId, null, stamp())
     expect(await listing()).toMatchObject({ notes: 'from the wishlist' })
@@ -139,29 +139,29 @@ describe('each shared field, changed on either side', () => {
   })
 
   test('a status alone changes no look', async () => {
-    const { listingId, doings, look } = await kept()
+    const { listingId, actions, look } = await kept()
     const before = await look()
-    await doings.editListing(listingId, { status: 'bought' }, 'Flannels')
+    await actions.editListing(listingId, { status: 'bought' }, 'Flannels')
     expect(await look()).toEqual(before)
   })
 
   test('two looks of one listing say the same', async () => {
-    const { records, stamp, lookId, listingId, doings, look } = await kept()
+    const { records, stamp, lookId, listingId, actions, look } = await kept()
     const other = await storeLook(records, seen({ tabId: 11 }), stamp())
     await patch(records, 'looks', other.id, { keptId: listingId }, stamp())
     await choose(records, other.id, { fit: 'close' }, stamp())
     expect(await look()).toMatchObject({ fit: 'close' })
     await choose(records, lookId, { aim: 'tailor' }, stamp())
-    await doings.editListing(listingId, { notes: 'soft' }, 'Flannels')
+    await actions.editListing(listingId, { notes: 'soft' }, 'Flannels')
     expect(await one(records, 'looks', other.id)).toMatchObject({ fit: 'close', aim: 'tailor', notes: 'soft' })
   })
 })
 
 describe('removed and brought back', () => {
   test('a removed listing leaves its look as it was, kept no longer; brought back it has what was chosen meanwhile', async () => {
-    const { records, stamp, lookId, listingId, doings, takeBack, listing } = await kept()
+    const { records, stamp, lookId, listingId, actions, takeBack, listing } = await kept()
     await choose(records, lookId, { fit: 'loose' }, stamp())
-    await doings.removeListing(listingId, 'Flannels')
+    await actions.removeListing(listingId, 'Flannels')
     expect(await looksNow(records)).toMatchObject([{ id: lookId, fit: 'loose', keptId: null }])
     await choose(records, lookId, { answers: [ANSWER] }, stamp())
     expect(await takeBack()).toBe(true)
@@ -178,11 +178,11 @@ describe('removed and brought back', () => {
   })
 
   test('after a backup was merged the listing counts, and what the look had instead is a step of its undo', async () => {
-    const { records, stamp, lookId, listingId, doings, look } = await kept()
+    const { records, stamp, lookId, listingId, actions, look } = await kept()
     const away = await freshRecords()
     await importBackup(away, JSON.stringify(await exportBackup(records, stamp())), stamp())
     for (const status of ['asked', 'bought'] as const) await changeListing(away, listingId, stamp(), () => ({ status, fit: 'close' }))
-    await doings.editListing(listingId, { status: 'passed' }, 'Flannels')
+    await actions.editListing(listingId, { status: 'passed' }, 'Flannels')
     // the look goes on here alone: its revision is the newer one
     for (const aim of ['tailor', 'least-work', 'closest-fit'] as const) await patch(records, 'looks', lookId, { aim }, stamp())
     await importBackup(records, JSON.stringify(await exportBackup(away, stamp())), stamp())
@@ -196,14 +196,14 @@ describe('in whatever order', () => {
     answer: ({ records, lookId, stamp }) => choose(records, lookId, { answers: [ANSWER] }, stamp()),
     panelNotes: ({ records, lookId, stamp }) => choose(records, lookId, { notes: 'from the panel' }, stamp()),
     half: ({ records, lookId, stamp }) => keepDraft(records, lookId, 'notes', 'half ty', stamp()),
-    wishlist: ({ doings, listingId }) => doings.editListing(listingId, { notes: 'from the wishlist', money: { worth: 40 } }, ''),
-    status: ({ doings, listingId }) => doings.editListing(listingId, { status: 'asked' }, ''),
+    wishlist: ({ actions, listingId }) => actions.editListing(listingId, { notes: 'from the wishlist', money: { worth: 40 } }, ''),
+    status: ({ actions, listingId }) => actions.editListing(listingId, { status: 'asked' }, ''),
     back: ({ takeBack }) => takeBack(),
     undo: ({ records, lookId, stamp }) => undoChoice(records, lookId, stamp()),
     keep: ({ records, lookId, stamp }) => keepLook(records, lookId, null, stamp()),
     open: ({ records, listingId, stamp }) => openKept(records, listingId, stamp()),
     reread: ({ records, stamp }) => storeLook(records, seen({ text: 'Waist 17 in flat' }), stamp()),
-    remove: ({ doings, listingId }) => doings.removeListing(listingId, '')
+    remove: ({ actions, listingId }) => actions.removeListing(listingId, '')
   }
   const names = Object.keys(DO)
   const orders = names.flatMap((a) => names.flatMap((b) => names.map((c) => [a, b, c])))

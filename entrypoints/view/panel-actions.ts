@@ -1,5 +1,5 @@
 /** What a person does to a look, saved at once. Every choice can be taken back; what is only typed is kept as it stands. */
-import type { PanelDoes } from '../../components/panel/panel.tsx'
+import type { PanelActions } from '../../components/panel/panel.tsx'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import type { Records } from '../../core/records/database.ts'
 import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
@@ -23,7 +23,7 @@ export interface LookPlace {
 
 const PASTE_FIELD = 'paste'
 
-export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookPlace): PanelDoes {
+export function panelActions({ records, stamp, look, judgedLook, windowId }: LookPlace): PanelActions {
   const set = (choices: Partial<LookChoices>) => {
     if (look !== null) void choose(records, look.id, choices, stamp())
   }

@@ -17,7 +17,7 @@ export interface Done {
   undo: (() => Promise<boolean>) | null
 }
 
-export function doingsOf(records: Records, stamp: () => Stamp, done: (done: Done) => void) {
+export function workroomActions(records: Records, stamp: () => Stamp, done: (done: Done) => void) {
   const back = (change: Change<TableName> | null) => (change === null ? null : async () => (await undo(records, change, stamp())) !== null)
   const backListing = (change: Change<'listingsKept'> | null) =>
     change === null ? null : async () => (await undoListing(records, change, stamp())) !== null
@@ -118,4 +118,4 @@ export function doingsOf(records: Records, stamp: () => Stamp, done: (done: Done
     }
   }
 }
-export type Doings = ReturnType<typeof doingsOf>
+export type WorkroomActions = ReturnType<typeof workroomActions>

@@ -206,9 +206,10 @@ describe('in whatever order', () => {
     remove: ({ actions, listingId }) => actions.removeListing(listingId, '')
   }
   const names = Object.keys(DO)
-  const orders = names.flatMap((a) => names.flatMap((b) => names.map((c) => [a, b, c])))
+  const pairs = names.flatMap((a) => names.map((b) => [a, b]))
+  const orders = [...pairs, ...['answer', 'wishlist'].flatMap((first) => pairs.map((pair) => [first, ...pair]))]
 
-  test(`every order of three out of ${names.length}: look and listing agree, and nothing told is lost but by undo`, async () => {
+  test(`every two of ${names.length}, and two after an answer or the wishlist: look and listing agree, and nothing told is lost but by undo`, async () => {
     let told = 0
     for (const order of orders) {
       const world = await kept()

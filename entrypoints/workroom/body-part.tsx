@@ -8,6 +8,7 @@ import { PersonForm } from '../../components/workroom/body/person-form.tsx'
 import { PriceList } from '../../components/workroom/body/price-list.tsx'
 import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
+import type { PersonFields } from '../../components/workroom/shown.ts'
 import { NEW_PERSON } from '../../core/records/owned.ts'
 import type { BodyMeasurement, Person } from '../../core/records/schemas.ts'
 import { currencyUsual, unitsUsual } from './where-usual.ts'
@@ -24,41 +25,52 @@ export interface BodyPartProps {
   actions: WorkroomActions
 }
 
-export function BodyPart({ person, measures, today, drafts, onDrafts, begun, actions }: BodyPartProps) {
-  const { t } = useWords()
+export function BodyPart(props: BodyPartProps) {
+  const { person } = props
   const [adding, setAdding] = useState(false)
-  if (person === null || adding) {
-    const { language } = navigator
-    const usual = { ...NEW_PERSON, units: unitsUsual(language), currency: currencyUsual(language) }
-    const newPerson = person === null && begun !== null ? { ...usual, name: begun.name, units: begun.units } : usual
-    return (
-      <>
-        <Headline title={t('body.new-person')} />
-        {person === null && (
-          <Empty>
-            <p>{t('body.nobody')}</p>
-            <p>{t('body.nobody.how')}</p>
-            <p>
-              <a href="#first">{t('body.nobody.short')}</a>
-            </p>
-          </Empty>
-        )}
-        <section class="part">
-          <PersonForm
-            person={newPerson}
-            draft="person/new"
-            onSave={(fields) => {
-              // figures typed before the short way was left stand in their fields, to be taken when each is left
-              void actions.addPerson(fields).then((id) => begun !== null && person === null && onDrafts(begun.body, id))
-              setAdding(false)
-            }}
-            onCancel={person === null ? null : () => setAdding(false)}
-            onRemove={null}
-          />
-        </section>
-      </>
-    )
-  }
+  return person === null || adding ? (
+    <NewPerson {...props} onClose={() => setAdding(false)} />
+  ) : (
+    <KnownPerson {...props} person={person} onAdd={() => setAdding(true)} />
+  )
+}
+
+function NewPerson({ person, onDrafts, begun, actions, onClose }: BodyPartProps & { onClose: () => void }) {
+  const { t } = useWords()
+  const { language } = navigator
+  const usual = { ...NEW_PERSON, units: unitsUsual(language), currency: currencyUsual(language) }
+  const newPerson = person === null && begun !== null ? { ...usual, name: begun.name, units: begun.units } : usual
+  return (
+    <>
+      <Headline title={t('body.new-person')} />
+      {person === null && (
+        <Empty>
+          <p>{t('body.nobody')}</p>
+          <p>{t('body.nobody.how')}</p>
+          <p>
+            <a href="#first">{t('body.nobody.short')}</a>
+          </p>
+        </Empty>
+      )}
+      <section class="part">
+        <PersonForm
+          person={newPerson}
+          draft="person/new"
+          onSave={(fields) => {
+            // figures typed before the short way was left stand in their fields, to be taken when each is left
+            void actions.addPerson(fields).then((id) => begun !== null && person === null && onDrafts(begun.body, id))
+            onClose()
+          }}
+          onCancel={person === null ? null : onClose}
+          onRemove={null}
+        />
+      </section>
+    </>
+  )
+}
+
+function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd }: BodyPartProps & { person: Person; onAdd: () => void }) {
+  const { t } = useWords()
   return (
     <>
       <BodyPage
@@ -75,7 +87,7 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, begun, act
       <section class="part" key={person.id}>
         <div class="parthead">
           <h2>{t('body.about', { name: person.name })}</h2>
-          <button type="button" class="btn small" onClick={() => setAdding(true)}>
+          <button type="button" class="btn small" onClick={onAdd}>
             {t('body.add-person')}
           </button>
         </div>
@@ -87,29 +99,36 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, begun, act
           onCancel={null}
           onRemove={() => void actions.removePerson(person.id, person.name)}
         />
-        <details class="wr-more stitched">
-          <summary>{t('ease.title')}</summary>
-          <EasePart
-            own={person.easeOf ?? []}
-            fit={person.fit}
-            onOwn={(easeOf) => void actions.editPerson(person.id, { easeOf }, person.name)}
-          />
-        </details>
-        <details class="wr-more stitched">
-          <summary>{t('limits.title')}</summary>
-          <LimitsPart own={person.limits ?? {}} onOwn={(limits) => void actions.editPerson(person.id, { limits }, person.name)} />
-        </details>
-        <details class="wr-more stitched">
-          <summary>{t('prices.title')}</summary>
-          <PriceList
-            key={JSON.stringify([person.means.tailorPrices, person.means.notions])}
-            tailorPrices={person.means.tailorPrices ?? {}}
-            notions={person.means.notions ?? {}}
-            currency={person.currency}
-            onSave={(prices) => void actions.editPerson(person.id, { means: { ...person.means, ...prices } }, person.name)}
-          />
-        </details>
+        <OwnFigures person={person} onEdit={(fields) => void actions.editPerson(person.id, fields, person.name)} />
       </section>
+    </>
+  )
+}
+
+/** What a person may set otherwise than the tables: ease, limits of jobs, prices. */
+function OwnFigures({ person, onEdit }: { person: Person; onEdit: (fields: Partial<PersonFields>) => void }) {
+  const { t } = useWords()
+  const { tailorPrices = {}, notions = {} } = person.means
+  return (
+    <>
+      <details class="wr-more stitched">
+        <summary>{t('ease.title')}</summary>
+        <EasePart own={person.easeOf ?? []} fit={person.fit} onOwn={(easeOf) => onEdit({ easeOf })} />
+      </details>
+      <details class="wr-more stitched">
+        <summary>{t('limits.title')}</summary>
+        <LimitsPart own={person.limits ?? {}} onOwn={(limits) => onEdit({ limits })} />
+      </details>
+      <details class="wr-more stitched">
+        <summary>{t('prices.title')}</summary>
+        <PriceList
+          key={JSON.stringify([person.means.tailorPrices, person.means.notions])}
+          tailorPrices={tailorPrices}
+          notions={notions}
+          currency={person.currency}
+          onSave={(prices) => onEdit({ means: { ...person.means, ...prices } })}
+        />
+      </details>
     </>
   )
 }

@@ -77,7 +77,7 @@ function useTypedLength({ typed, unit, onTyped, onLength, unsaved = false }: Len
   const pending = useRef<string | null>(unsaved ? typed : null)
   const latest = useRef({ unit, onLength })
   latest.current = { unit, onLength }
-  // a figure that changed elsewhere (undo, another unit) comes into the field, unless the person is in it
+  // a figure that changed elsewhere (undo, another unit) comes into the field, unless it is being typed in
   useEffect(() => {
     if (document.activeElement !== field.current) {
       setText(typed)

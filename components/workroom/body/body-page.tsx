@@ -29,7 +29,7 @@ export interface BodyPageProps {
 
 export type Drafts = Readonly<Partial<Record<BodyMeasureId, string>>>
 const SIDES: readonly Side[] = ['front', 'back']
-/** Two figures are called the same when they show the same. */
+/** Figures that differ by less, mm, show the same. */
 const SAME_MM = 0.5
 
 export function BodyPage(props: BodyPageProps) {

@@ -14,9 +14,10 @@ export interface PersonFormProps {
   person: PersonFields
   /** The name its half-typed text is held under. */
   draft?: string
-  /** A new person has one main button; a known one may be deleted. */
   onSave: (person: PersonFields) => void
+  /** null: there is nothing to go back to. */
   onCancel: (() => void) | null
+  /** null: a new person, who can't be deleted yet. */
   onRemove: (() => void) | null
 }
 
@@ -50,7 +51,7 @@ export function PersonForm({ person, draft = 'person', onSave, onCancel, onRemov
     setTried(true)
     if (taken.person === null) {
       const form = event.currentTarget
-      // the messages stand beside their fields; the first of them is gone to
+      // the messages stand beside their fields; the first field with one gets the focus
       requestAnimationFrame(() => form instanceof HTMLElement && form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())
       return
     }

@@ -127,12 +127,8 @@ function garmentActions(place: Place) {
       done({ code: 'wardrobe.removed', values: { name }, undo: back(place, change) })
     },
     async favourite(id: string, name: string, on: boolean) {
-      await markFavourite(records, id, on, stamp())
-      const undoMark = async () => {
-        await markFavourite(records, id, !on, stamp())
-        return true
-      }
-      done({ code: on ? 'wardrobe.marked' : 'wardrobe.unmarked', values: { name }, undo: undoMark })
+      const changes = await markFavourite(records, id, on, stamp())
+      done({ code: on ? 'wardrobe.marked' : 'wardrobe.unmarked', values: { name }, undo: backAll(place, changes) })
     }
   }
 }

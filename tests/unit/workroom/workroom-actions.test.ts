@@ -1,5 +1,6 @@
 import 'fake-indexeddb/auto'
 import { expect, test } from 'vitest'
+import { put } from '../../../core/records/change.ts'
 import { all } from '../../../core/records/find.ts'
 import { openKept } from '../../../core/records/kept.ts'
 import { NEW_PERSON, settingsOf } from '../../../core/records/owned.ts'
@@ -85,4 +86,15 @@ test('removing the sample leaves everything else', async () => {
   await actions.removeSample()
   expect(await count()).toEqual({ ...NOTHING, people: 1, measures: 1 })
   expect((await all(records, 'people'))[0]?.name).toBe('Me')
+})
+
+test('marking a favourite taken back: the one that was marked before is marked again', async () => {
+  const { records, stamp, actions, undo } = await workroom()
+  const old = (await put(records, 'garmentsOwned', owned({ name: 'old', favourite: true }), stamp())).after
+  const young = (await put(records, 'garmentsOwned', owned({ name: 'young' }), stamp())).after
+  const marked = async () => (await all(records, 'garmentsOwned')).filter(({ favourite }) => favourite).map(({ id }) => id)
+  await actions.favourite(young.id, 'young', true)
+  expect(await marked()).toEqual([young.id])
+  expect(await undo()).toBe(true)
+  expect(await marked()).toEqual([old.id])
 })

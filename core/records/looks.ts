@@ -1,9 +1,10 @@
 /** Looks: what is being judged. One for a page in a tab; what was typed and chosen stays with it, and with the listing it is kept as. */
+import type { Reading } from '../reading/reading.ts'
 import { type Change, patch, put } from './change.ts'
 import type { Records } from './database.ts'
 import { where } from './find.ts'
 import { keptAddress, keptImages, keptStructured, keptText, keptTitle, pageAddressOf } from './look-text.ts'
-import type { Fields, Look, LookChoices, LookProblem, Stamp, UndoStep } from './schemas.ts'
+import type { Answer, Fields, Look, LookChoices, LookProblem, Stamp, UndoStep } from './schemas.ts'
 import { changeLook, pushed } from './shared-fields.ts'
 
 /** What capture found on a page. */
@@ -171,6 +172,25 @@ export async function pasteInto(records: Records, id: string, text: string, stam
 /** Sets what the person chose or set right; the earlier choice can be had back with undoChoice. */
 export async function choose(records: Records, id: string, choices: Partial<LookChoices>, stamp: Stamp): Promise<Change<'looks'> | null> {
   return changeLook(records, id, stamp, (look) => ({ ...choices, undo: pushed(look, earlier(look, choices)) }))
+}
+
+/**
+ * Adds what the seller answered, and what was read of it. A point that the person added by hand gives way to the newer answer
+ * about it; both are one step of undo.
+ */
+export async function addAnswer(
+  records: Records,
+  id: string,
+  answer: Answer,
+  read: Reading,
+  stamp: Stamp
+): Promise<Change<'looks'> | null> {
+  const answered = new Set(read.measures.map(({ point }) => point))
+  return changeLook(records, id, stamp, (look) => {
+    const corrections = look.corrections.filter((one) => !('add' in one && answered.has(one.add)))
+    const choices = { answers: [...look.answers, answer], corrections }
+    return { ...choices, undo: pushed(look, earlier(look, choices)) }
+  })
 }
 
 /** Takes the last choice back; null when there is nothing to take back. */

@@ -1,9 +1,8 @@
 /** What a person does to a look, saved at once. Every choice can be taken back; what is only typed is kept as it stands. */
 import type { PanelActions } from '../../components/panel/panel.tsx'
-import type { Correction, Reading } from '../../core/reading/reading.ts'
 import type { Records } from '../../core/records/database.ts'
 import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
-import { choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
+import { addAnswer, choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
 import { setSettings } from '../../core/records/owned.ts'
 import { readAnswer } from '../../core/records/read-saved.ts'
 import type { Look, LookChoices, Stamp } from '../../core/records/schemas.ts'
@@ -57,10 +56,9 @@ export function panelActions({ records, stamp, look, judgedLook, windowId }: Loo
       if (look === null) return
       const now = stamp()
       const asked = judgedLook === null ? undefined : askedOf(judgedLook.judged)
-      set({
-        answers: [...look.answers, { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }],
-        corrections: withoutAnswered(look, readAnswer(text, judgedLook?.judged.kind ?? null, 'cm', asked))
-      })
+      const answer = { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }
+      const read = readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
+      void addAnswer(records, look.id, answer, read, now)
     },
     onKeep: () => void keep(),
     onPass: () =>
@@ -84,10 +82,4 @@ const answerKept = (judgedLook: JudgedLook | null): AnswerKept | null => {
   const reckoning = judgedLook?.judged.reckoning ?? null
   const request = judgedLook?.request ?? null
   return reckoning === null || request === null ? null : { request, reckoning }
-}
-
-/** A point the person added by hand gives way to the seller's newer answer about it. */
-function withoutAnswered({ corrections }: Look, { measures }: Reading): Correction[] {
-  const answered = new Set(measures.map(({ point }) => point))
-  return corrections.filter((one) => !('add' in one && answered.has(one.add)))
 }

@@ -1,6 +1,7 @@
 /** The answer for a look, anew with every change: at once without its chances, a moment later with them. */
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Judged } from '../../components/judged.ts'
+import type { Units } from '../../core/length.ts'
 import { type Reckoning, type ReckonOptions, type ReckonRequest, reckon, whatWouldChange } from '../../core/reckon.ts'
 import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
 import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
@@ -11,6 +12,8 @@ import { judgedOf } from './judge-look.ts'
 export interface JudgedLook {
   judged: Judged
   request: ReckonRequest | null
+  /** What a bare figure was read in. */
+  units: Units
   read: SavedRead
 }
 
@@ -20,7 +23,7 @@ export function useJudged(look: Look | null, wardrobe: Wardrobe | null, wording:
   const request = look === null || read === null || wardrobe === null ? null : listingRequest(look, read, wardrobe)
   const answer = useReckoning(request, wording)
   if (look === null || read === null || wardrobe === null) return null
-  return { judged: judgedOf(look, read, wardrobe, answer, place), request, read }
+  return { judged: judgedOf(look, read, wardrobe, answer, place), request, units: wording.units, read }
 }
 
 function useReckoning(

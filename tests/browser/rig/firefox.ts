@@ -125,8 +125,8 @@ export class Firefox {
   }
 
   /** Types into a field of the page in front by its label, or presses a button or a labelled box by its words. */
-  async byHand(...doings: ({ field: string; typed: string } | { press: string })[]): Promise<void> {
-    for (const doing of doings) {
+  async byHand(...actions: ({ field: string; typed: string } | { press: string })[]): Promise<void> {
+    for (const doing of actions) {
       const found = await this.inPage<boolean>(`
         const done = arguments[0]
         const doing = ${JSON.stringify(doing)}

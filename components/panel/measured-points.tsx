@@ -11,13 +11,13 @@ import { CorrectForm, draftOf } from './correct-form.tsx'
 import { type PointRow, pointRows, withoutPoint, withPoint } from './point-rows.ts'
 import { SizeLabel } from './size-label.tsx'
 
-export interface PointsProps {
+export interface MeasuredPointsProps {
   judged: Judged
   onCorrections: (corrections: Correction[]) => void
   onDraft: (field: string, typed: string | null) => void
 }
 
-export function Points({ judged, onCorrections, onDraft }: PointsProps) {
+export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPointsProps) {
   const words = useWords()
   const { t } = words
   const [open, setOpen] = useState<ReadonlySet<PointId>>(() => new Set(draftedPoints(judged)))

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
-import { marksOf, piecesOf } from '../../../components/panel/marks.ts'
+import { markedParts, piecesOf } from '../../../components/panel/marked-text.ts'
 import { emptyReading, LISTING, stated, trousersReading } from './fixtures.ts'
 
 describe('marks in the listing’s own words', () => {
-  const marks = marksOf(trousersReading, [])
+  const marks = markedParts(trousersReading, [])
   const at = (quote: string) => marks.find(({ start, end }) => LISTING.slice(start, end) === quote)
   it('tell what was read, what is doubtful and what was left aside', () => {
     expect(at('waist 16" straight across')).toMatchObject({ as: 'read', says: { code: 'mark.around' } })
@@ -14,16 +14,16 @@ describe('marks in the listing’s own words', () => {
   })
   it('never lie over each other, and the doubt wins', () => {
     const quote = stated(LISTING, 'waist 16" straight across', 16, 'in')
-    const doubted = marksOf({ ...trousersReading, issues: [{ code: 'x', stated: quote, readings: [], values: {}, text: 'x' }] }, [])
+    const doubted = markedParts({ ...trousersReading, issues: [{ code: 'x', stated: quote, readings: [], values: {}, text: 'x' }] }, [])
     const here = doubted.filter(({ start, end }) => start < quote.end && end > quote.start)
     expect(here.map(({ as }) => as)).toEqual(['doubt'])
     for (let i = 1; i < doubted.length; i++) expect(doubted[i]?.start).toBeGreaterThanOrEqual(doubted[i - 1]?.end ?? 0)
   })
   it('follow a correction', () => {
     const { text, start, end } = stated(LISTING, 'waist 16" straight across', 16, 'in')
-    const not = marksOf(trousersReading, [{ quote: text, start, end, point: null }])
+    const not = markedParts(trousersReading, [{ quote: text, start, end, point: null }])
     expect(not.find((mark) => mark.start === start)).toMatchObject({ as: 'aside', says: { code: 'mark.not-this' } })
-    const set = marksOf(trousersReading, [{ quote: text, start, end, point: 'waist', mm: 800, unit: 'cm', basis: 'around' }])
+    const set = markedParts(trousersReading, [{ quote: text, start, end, point: 'waist', mm: 800, unit: 'cm', basis: 'around' }])
     expect(set.find((mark) => mark.start === start)).toMatchObject({ as: 'read', says: { code: 'mark.set-around', values: { mm: 800 } } })
   })
 })
@@ -31,7 +31,7 @@ describe('marks in the listing’s own words', () => {
 describe('the text in pieces', () => {
   it('is the text again when put together, whatever the marks', () => {
     expect(
-      piecesOf(LISTING, marksOf(trousersReading, []), false)
+      piecesOf(LISTING, markedParts(trousersReading, []), false)
         .map(({ text }) => text)
         .join('')
     ).toBe(LISTING)
@@ -44,7 +44,7 @@ describe('the text in pieces', () => {
       ...emptyReading,
       measures: trousersReading.measures.slice(0, 1).map((one) => ({ ...one, stated: stated(long, 'waist 16', 16, 'in') }))
     }
-    const marks = marksOf(reading, [])
+    const marks = markedParts(reading, [])
     const shown = piecesOf(long, marks, false)
     expect(shown.filter(({ text }) => text === null)).toHaveLength(2)
     expect(shown.reduce((sum, { text }) => sum + (text?.length ?? 0), 0)).toBeLessThan(4000)

@@ -1,14 +1,14 @@
 /** What a person does to a look, saved at once. Every choice can be taken back; what is only typed is kept as it stands. */
-import type { PanelDoes } from '../../components/panel/panel.tsx'
-import type { Correction, Reading } from '../../core/reading/reading.ts'
-import { patch } from '../../core/records/change.ts'
+import type { PanelActions } from '../../components/panel/panel.tsx'
 import type { Records } from '../../core/records/database.ts'
 import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
-import { choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
+import { addAnswer, choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
 import { setSettings } from '../../core/records/owned.ts'
+import { readAnswer } from '../../core/records/read-saved.ts'
 import type { Look, LookChoices, Stamp } from '../../core/records/schemas.ts'
+import { changeListing } from '../../core/records/shared-fields.ts'
 import { platform } from '../platform/extension.ts'
-import { askedOf, readAnswer } from './judge-look.ts'
+import { askedOf } from './judge-look.ts'
 import { keepPasteDraft } from './paste-draft.ts'
 import type { JudgedLook } from './use-judged.ts'
 
@@ -22,14 +22,13 @@ export interface LookPlace {
 
 const PASTE_FIELD = 'paste'
 
-export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookPlace): PanelDoes {
+export function panelActions({ records, stamp, look, judgedLook, windowId }: LookPlace): PanelActions {
   const set = (choices: Partial<LookChoices>) => {
     if (look !== null) void choose(records, look.id, choices, stamp())
   }
   const keep = async (): Promise<string | null> => {
     if (look === null) return null
-    const notes = look.drafts.notes ?? look.notes
-    return (await keepLook(records, look.id, answerKept(judgedLook), stamp(), notes))?.after.id ?? null
+    return (await keepLook(records, look.id, answerKept(judgedLook), stamp()))?.after.id ?? null
   }
   return {
     onWho: (personId, fit) => {
@@ -57,15 +56,14 @@ export function lookDoings({ records, stamp, look, judgedLook, windowId }: LookP
       if (look === null) return
       const now = stamp()
       const asked = judgedLook === null ? undefined : askedOf(judgedLook.judged)
-      set({
-        answers: [...look.answers, { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }],
-        corrections: withoutAnswered(look, readAnswer(text, judgedLook?.judged.kind ?? null, 'cm', asked))
-      })
+      const answer = { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }
+      const read = readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
+      void addAnswer(records, look.id, answer, read, now)
     },
     onKeep: () => void keep(),
     onPass: () =>
       void keep().then(async (id) => {
-        if (id !== null) await patch(records, 'listingsKept', id, { status: 'passed' }, stamp())
+        if (id !== null) await changeListing(records, id, stamp(), () => ({ status: 'passed' }))
       }),
     onCopy: async (text) => {
       try {
@@ -84,10 +82,4 @@ const answerKept = (judgedLook: JudgedLook | null): AnswerKept | null => {
   const reckoning = judgedLook?.judged.reckoning ?? null
   const request = judgedLook?.request ?? null
   return reckoning === null || request === null ? null : { request, reckoning }
-}
-
-/** A point the person added by hand gives way to the seller's newer answer about it. */
-function withoutAnswered({ corrections }: Look, { measures }: Reading): Correction[] {
-  const answered = new Set(measures.map(({ point }) => point))
-  return corrections.filter((one) => !('add' in one && answered.has(one.add)))
 }

@@ -5,7 +5,7 @@ import type { Correction, Reading } from '../../core/reading/reading.ts'
 import type { Saying } from '../../core/words/reason.ts'
 import { isQuoted } from './point-rows.ts'
 
-export interface Mark {
+export interface MarkedPart {
   start: number
   end: number
   as: 'read' | 'doubt' | 'aside'
@@ -15,12 +15,12 @@ export interface Piece {
   start: number
   /** null: left out here. */
   text: string | null
-  mark: Mark | null
+  mark: MarkedPart | null
 }
 
 /** Every place in the text that something was made of. Where two lie over each other a doubt goes before a reading, and the earlier before the later. */
-export function marksOf(reading: Reading, corrections: readonly Correction[]): Mark[] {
-  const marks: Mark[] = []
+export function markedParts(reading: Reading, corrections: readonly Correction[]): MarkedPart[] {
+  const marks: MarkedPart[] = []
   for (const { stated } of reading.issues) {
     const set = stated === undefined ? undefined : correctionAt(corrections, stated)
     if (stated !== undefined && set?.point && set.mm !== undefined) {
@@ -57,11 +57,11 @@ export function marksOf(reading: Reading, corrections: readonly Correction[]): M
 const correctionAt = (corrections: readonly Correction[], { text, start, end }: Stated) =>
   corrections.filter(isQuoted).findLast((one) => one.quote === text && one.start === start && one.end === end)
 
-const STRENGTH: Record<Mark['as'], number> = { doubt: 0, read: 1, aside: 2 }
+const STRENGTH: Record<MarkedPart['as'], number> = { doubt: 0, read: 1, aside: 2 }
 
 /** Those that don't lie over a stronger one, in the order of the text. */
-function apart(marks: Mark[]): Mark[] {
-  const kept: Mark[] = []
+function apart(marks: MarkedPart[]): MarkedPart[] {
+  const kept: MarkedPart[] = []
   for (const mark of [...marks].sort((a, b) => STRENGTH[a.as] - STRENGTH[b.as] || a.start - b.start)) {
     if (mark.end > mark.start && kept.every((other) => mark.end <= other.start || mark.start >= other.end)) kept.push(mark)
   }
@@ -73,7 +73,7 @@ const AROUND = 220
 const WHOLE_UP_TO = 2500
 
 /** The text in pieces, marked and not. A long text without `whole` keeps what stands around its marks. */
-export function piecesOf(text: string, marks: readonly Mark[], whole: boolean): Piece[] {
+export function piecesOf(text: string, marks: readonly MarkedPart[], whole: boolean): Piece[] {
   const pieces: Piece[] = []
   const plain = (from: number, to: number) => {
     if (to <= from) return

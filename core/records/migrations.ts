@@ -38,7 +38,9 @@ export const MIGRATIONS: readonly Migration[] = [
   {
     number: 2,
     title: 'A kept listing and its look say the same',
-    why: 'Both had copies of what they share, and each overwrote what was changed in the other. From now on the listing owns them and every change is written to both; what came apart before is brought together once.',
+    why:
+      'Both had copies of what they share, and each overwrote what was changed in the other. From now on the listing owns them ' +
+      'and every change is written to both; what came apart before is brought together once.',
     stores: {},
     together: { tables: ['listingsKept', 'looks'], change: keptLooksAgree }
   }

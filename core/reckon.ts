@@ -4,7 +4,7 @@
  */
 import { alterationsFor } from './alterations/alterations-for.ts'
 import { garmentAsWorn } from './garment/garment-as-worn.ts'
-import { answerFrom, type Found, type Reckoning, verdictFrom } from './plan/answer/answer.ts'
+import { answerFrom, type Reckoning, type ReckoningInProgress, verdictFrom } from './plan/answer/answer.ts'
 import { wouldChange } from './plan/answer/would-change.ts'
 import { clothAnswers } from './plan/ask/cloth-answers.ts'
 import { outlookOf } from './plan/outlook/outlook.ts'
@@ -15,9 +15,9 @@ import { bodyOf, seenOn, targetFor } from './wearer/target.ts'
 import type { Reason } from './words/reason.ts'
 import type { Wording } from './words/say.ts'
 
+export type { Verdict } from './ids/verdicts.ts'
 export type { GapShown, Reckoning } from './plan/answer/answer.ts'
 export type { NotTaken } from './plan/answer/not-taken.ts'
-export type { Verdict } from './plan/answer/verdict.ts'
 export type { Worth } from './plan/answer/worth.ts'
 export type { Ask } from './plan/ask/ask.ts'
 export type { ReckonRequest } from './plan/request.ts'
@@ -35,7 +35,7 @@ export interface ReckonOptions {
 
 export function reckon(request: ReckonRequest, { outlook = true, units = 'cm', language = 'en', currency }: ReckonOptions = {}): Reckoning {
   const wording = { units, language, currency }
-  return answerFrom(findOut(request, outlook, wording), wording)
+  return answerFrom(computePlans(request, outlook, wording), wording)
 }
 
 /** What would better the verdict: a level more, more cloth at the seams, another fit. Empty where nothing would, or nothing need be better. */
@@ -44,20 +44,27 @@ export function whatWouldChange(
   { units = 'cm', language = 'en', currency }: Omit<ReckonOptions, 'outlook'> = {}
 ): Reason[] {
   const wording = { units, language, currency }
-  return wouldChange(request, (changed) => verdictFrom(findOut(changed, false, wording)), wording)
+  return wouldChange(request, (changed) => verdictFrom(computePlans(changed, false, wording)), wording)
 }
 
-function findOut(request: ReckonRequest, withOutlook: boolean, wording: Wording): Found {
+function computePlans(request: ReckonRequest, withOutlook: boolean, wording: Wording): ReckoningInProgress {
   const { garment: input, means } = request
-  const weighed = weigh(request)
-  const { garment, gaps, options, refusals } = weighed
+  const prepared = prepare(request)
+  const { garment, gaps, options, refusals } = prepared
   const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
-  const outlook = withOutlook ? weighed.outlook() : null
-  return { ...weighed, input, plans, means, outlook, clothAnswers: outlook === null ? [] : clothAnswers(request, garment, outlook, weigh) }
+  const outlook = withOutlook ? prepared.outlook() : null
+  return {
+    ...prepared,
+    input,
+    plans,
+    means,
+    outlook,
+    clothAnswers: outlook === null ? [] : clothAnswers(request, garment, outlook, prepare)
+  }
 }
 
 /** Everything up to the options; the outlook when it is asked for. */
-function weigh({ garment: input, wearer, favourite, tried, means, limits = {} }: ReckonRequest) {
+function prepare({ garment: input, wearer, favourite, tried, means, limits = {} }: ReckonRequest) {
   const markMm = means.markMm ?? MARK_MM
   const body = bodyOf(wearer)
   const garment = seenOn(garmentAsWorn(input), body)

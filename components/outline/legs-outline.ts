@@ -109,7 +109,8 @@ function movedLines(frame: LegsFrame, input: OutlineInput, job: Job, line: Job['
       )
     }
     case 'hem':
-      return both(hem(frame, frame.hemY), hem(frame, frame.hemY - offsetMm))
+      // a fold of an original edge takes up twice its depth
+      return both(hem(frame, frame.hemY), hem(frame, frame.hemY - (job.id === 'leg-shorten-keep-edge' ? 2 * offsetMm : offsetMm)))
     case 'waistband':
       return job.amounts.frontRise === undefined && job.amounts.backRise === undefined
         ? []

@@ -7,8 +7,8 @@ export interface Move {
   seam: Job['lines'][number]['seam']
   side: 'left' | 'right' | null
   offsetMm: number
-  /** How a hem, a cuff or a band moves is told as up and down; a seam as in and out. */
-  way: 'in' | 'out' | 'up' | 'down'
+  /** How a hem, a cuff or a band moves is told as up and down; a seam as in and out; an original edge is kept by a fold above it. */
+  way: 'in' | 'out' | 'up' | 'down' | 'fold'
   point: PointId | null
   fromMm: number | null
   toMm: number | null
@@ -25,7 +25,7 @@ export function movesOf(plan: Plan, before: Partial<Record<PointId, number>>): M
       seam,
       side: side ?? null,
       offsetMm,
-      way: wayOf(seam, offsetMm, point),
+      way: job.id === 'leg-shorten-keep-edge' ? 'fold' : wayOf(seam, offsetMm, point),
       point,
       fromMm,
       toMm

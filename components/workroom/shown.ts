@@ -1,6 +1,7 @@
 /** What the workroom's pages are given. Records have these fields and more; a page asks for no other. */
 import type { AlterationId } from '../../core/ids/alterations.ts'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
+import type { Status } from '../../core/ids/listing-statuses.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import type { Units } from '../../core/length.ts'
 import type { Means, OwnLimits } from '../../core/plan/means.ts'
@@ -47,8 +48,7 @@ export interface GarmentShown extends GarmentFields {
   favourite: boolean
 }
 
-export const STATUSES = ['watching', 'asked', 'bought', 'passed'] as const
-export type Status = (typeof STATUSES)[number]
+export { STATUSES, type Status } from '../../core/ids/listing-statuses.ts'
 
 export interface Money {
   price: number | null
@@ -62,6 +62,8 @@ export interface ListingFields {
   tags: string[]
   money: Money
 }
+/** What was changed of them; of the money, too, only what was. */
+export type ListingChanges = Partial<Omit<ListingFields, 'money'>> & { money?: Partial<Money> }
 export interface ListingShown extends ListingFields {
   id: string
   title: string

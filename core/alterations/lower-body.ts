@@ -94,7 +94,8 @@ const shorten = (garment: Garment, keepsEdge: boolean): Line[] => [
     capMm: keepsEdge ? Math.min(125, belowKnee(garment)) : belowKnee(garment),
     ...(keepsEdge && Math.abs(legSlope(garment)) > 0.01 ? { softMm: 12 / Math.abs(legSlope(garment)) } : {}),
     because: keepsEdge ? limit('keep-edge') : limit('below-knee'),
-    seams: [{ seam: 'hem', mmPerOffset: 1 }]
+    // the line of a kept edge is its fold, which takes up twice its depth
+    seams: [{ seam: 'hem', mmPerOffset: keepsEdge ? 2 : 1 }]
   }
 ]
 const lengthen = (capMm: number, because: Saying, physicalMm?: number): Line[] => [

@@ -61,8 +61,9 @@ export const pulledOver = ({ stretch }: ClothTaken): number => 1 / (1 + (0.8 * s
 export interface WornChange {
   growMm: number
   shrink: number
-  /** Of the change, mm on a figure of one metre for shrinkage, mm for growth. */
-  sdMm: number
+  /** How unsure the growth is, mm (sd), and the shrinkage, as a share of the figure. */
+  growSdMm: number
+  shrinkSd: number
   because: Saying[]
 }
 
@@ -79,24 +80,27 @@ const SHRINK: Record<string, [number, number]> = {
   wool: [0.03, 0.03]
 }
 
+/** Shrinkage comes out so much more or less than planned: 1 in 100 of the figure (sd; from memory). */
+const SHRINK_SD = 0.01
+
 export function wornChange(kind: GarmentKind, cloth: ClothTaken, point: PointId): WornChange {
-  const change: WornChange = { growMm: 0, shrink: 0, sdMm: 0, because: [] }
+  const change: WornChange = { growMm: 0, shrink: 0, growSdMm: 0, shrinkSd: 0, because: [] }
   const cotton = cloth.fibres.length === 0 || cloth.fibres.some(({ fibre }) => fibre === 'cotton')
   const rigid = cloth.traits.has('rigid') && (kind === 'jeans' || cloth.traits.has('denim')) && cotton
   if (rigid && point === 'waist') {
     change.growMm = GROWTH.mm
-    change.sdMm = GROWTH.sdMm
+    change.growSdMm = GROWTH.sdMm
     change.because.push({ code: 'target.grows', values: { mm: GROWTH.mm }, point })
   }
   if (!cloth.washed) {
     const most = cloth.fibres.reduce(
-      (best, { fibre, percent }) => ((percent ?? 0) > (best?.percent ?? -1) ? { fibre, percent } : best),
+      (best, { fibre, percent }) => ((percent ?? 0) > (best?.percent ?? 0) ? { fibre, percent } : best),
       cloth.fibres[0]
     )
     const share = most && SHRINK[most.fibre]
     if (most && share) {
       change.shrink = share[isGirth(point) ? 1 : 0]
-      change.sdMm = Math.hypot(change.sdMm, 10)
+      change.shrinkSd = SHRINK_SD
       change.because.push({ code: 'target.shrinks', values: { percent: change.shrink * 100, fibre: most.fibre }, point })
     }
   }

@@ -4,11 +4,11 @@ import type { Option } from '../alterations/row.ts'
 import { timeFactor } from '../garment/cloth.ts'
 import type { Aim, Plan } from './plan.ts'
 import { type PlanContext, planFrom } from './plan-from.ts'
+import { ROUNDING } from './rounding.ts'
 import { evaluate, isUsed, type Outcome } from './solve/evaluate.ts'
-import { toMarks } from './solve/marks.ts'
+import { solveInMarks } from './solve/marks.ts'
 import { type Amounts, type PlanPoint, type Problem, pointsOf, problemFor } from './solve/problem.ts'
-import { solve } from './solve/solve.ts'
-import { usefulOptions, withoutIdleRescues } from './solve/useful.ts'
+import { usefulOptions, withoutIdleRescues } from './solve/useful-options.ts'
 import { withinLevel } from './solve/within-means.ts'
 
 /** The usual mark, mm. */
@@ -37,7 +37,7 @@ function planFor(aim: Aim, context: PlanContext, without?: string): Plan {
   const solved = (allowed: readonly Option[]): Solved => {
     const whole = problemFor(aim, gaps, allowed, options, means.markMm ?? MARK_MM, timeFactor(garment.cloth))
     const pruned = { ...whole, options: usefulOptions(whole) }
-    const amounts = spread(toMarks(pruned, solve(pruned)), pruned.options, whole.options)
+    const amounts = spread(solveInMarks(pruned), pruned.options, whole.options)
     return { whole, amounts, outcome: evaluate(whole, amounts) }
   }
   const { whole, amounts } = sparingRescues(pointsOf(gaps), inReach, solved)
@@ -56,18 +56,17 @@ interface Solved {
  */
 function sparingRescues(points: readonly PlanPoint[], inReach: readonly Option[], solved: (allowed: readonly Option[]) => Solved): Solved {
   const best = solved(withoutIdleRescues(points, inReach))
-  const taken = best.whole.options.filter((option, a) => option.rescue && isUsed(best.amounts[a]))
-  if (taken.length === 0) return best
-  const asGood = ({ whole, outcome }: Solved): boolean => outcome.misfit <= Math.max(whole.markMm, best.outcome.misfit) + EPSILON
+  const rescues = best.whole.options.filter((option, a) => option.rescue && isUsed(best.amounts[a]))
+  if (rescues.length === 0) return best
+  const asGood = ({ whole, outcome }: Solved): boolean => outcome.misfit <= Math.max(whole.markMm, best.outcome.misfit) + ROUNDING
   const plain = solved(inReach.filter(({ rescue }) => !rescue))
   if (asGood(plain)) return plain
   const wrong = points.map((point, p) => ({ ...point, mm: plain.outcome.after[p] ?? point.mm }))
-  const needed = new Set(withoutIdleRescues(wrong, taken))
-  if (needed.size === taken.length) return best
+  const needed = new Set(withoutIdleRescues(wrong, rescues))
+  if (needed.size === rescues.length) return best
   const fewer = solved(inReach.filter((option) => !option.rescue || needed.has(option)))
   return asGood(fewer) ? fewer : best
 }
-const EPSILON = 1e-6
 
 /** Amounts of the useful options, set among all that were allowed. */
 function spread(amounts: Amounts, from: readonly Option[], to: readonly Option[]): Amounts {
@@ -86,9 +85,9 @@ function oneFewer(plan: Plan, context: PlanContext): Plan | undefined {
 export function distinct(plans: readonly Plan[]): Plan[] {
   const seen = new Set<string>()
   return plans.filter((plan) => {
-    const mark = JSON.stringify(plan.alterations.map(({ id, direction, amounts }) => [id, direction, amounts]))
-    if (seen.has(mark)) return false
-    seen.add(mark)
+    const jobs = JSON.stringify(plan.alterations.map(({ id, direction, amounts }) => [id, direction, amounts]))
+    if (seen.has(jobs)) return false
+    seen.add(jobs)
     return true
   })
 }

@@ -10,6 +10,7 @@ import { type Gap, overshoot } from '../wearer/gaps.ts'
 import { say, type Wording } from '../words/say.ts'
 import type { Means } from './means.ts'
 import type { Aim, Job, Misfit, Plan } from './plan.ts'
+import { NOTICED_MM, ROUNDING, toThousandths } from './rounding.ts'
 import { effectOn, evaluate, isUsed } from './solve/evaluate.ts'
 import { type Amounts, type Problem, softPast } from './solve/problem.ts'
 
@@ -24,14 +25,13 @@ export interface PlanContext {
   wording: Wording
 }
 
-const SEEN_MM = 0.5
-const tenth = (mm: number): number => Math.round(mm * 1000) / 1000 + 0
-
 export function planFrom(aim: Aim, problem: Problem, amounts: Amounts, context: PlanContext): Plan {
   const outcome = evaluate(problem, amounts)
   const misfit = problem.points.flatMap((point, p): Misfit[] => {
     const mm = overshoot(outcome.after[p] ?? point.mm, point.least, point.most)
-    return Math.abs(mm) < SEEN_MM ? [] : [{ point: point.point, mm: tenth(mm), because: whyWrong(point.point, mm, problem, context) }]
+    return Math.abs(mm) < NOTICED_MM
+      ? []
+      : [{ point: point.point, mm: toThousandths(mm), because: whyWrong(point.point, mm, problem, context) }]
   })
   const used = problem.options.flatMap((option, a) => (isUsed(amounts[a]) ? [{ option, mine: amounts[a] ?? [] }] : []))
   // as the work goes: waist, seat and legs, body, sleeves; the order of the ids
@@ -44,7 +44,7 @@ export function planFrom(aim: Aim, problem: Problem, amounts: Amounts, context: 
     after: context.gaps.flatMap(({ point, from, garmentMm }) =>
       from === 'inferred'
         ? []
-        : [{ point, mm: tenth(used.reduce((mm, { option, mine }) => mm + effectOn(point, option, mine), garmentMm)) }]
+        : [{ point, mm: toThousandths(used.reduce((mm, { option, mine }) => mm + effectOn(point, option, mine), garmentMm)) }]
     ),
     misfit,
     chance: null,
@@ -66,22 +66,22 @@ function jobOf(option: Option, mine: readonly number[], problem: Problem, after:
   const amounts: Job['amounts'] = {}
   option.lines.forEach((line, k) => {
     const change = (line.effects[line.point] ?? 0) * (mine[k] ?? 0)
-    if (Math.abs(change) > 1e-6) amounts[line.point] = tenth(change)
+    if (Math.abs(change) > ROUNDING) amounts[line.point] = toThousandths(change)
   })
   return {
     id: option.id,
-    amountMm: tenth(amountMm),
+    amountMm: toThousandths(amountMm),
     direction: option.direction,
     amounts,
     lines: linesOf(widest, amountMm, option.direction, context),
 
-    limitMm: tenth(widest.capMm),
+    limitMm: toThousandths(widest.capMm),
     limitBecause: say(widest.because, context.wording),
-    softLimit: option.lines.some((line, k) => softPast(line, mine[k] ?? 0) > SEEN_MM),
+    softLimit: option.lines.some((line, k) => softPast(line, mine[k] ?? 0) > NOTICED_MM),
     withoutIt: problem.points.flatMap((point, p) => {
       const now = overshoot(after[p] ?? point.mm, point.least, point.most)
       const without = overshoot((after[p] ?? point.mm) - effectOn(point.point, option, mine), point.least, point.most)
-      return Math.abs(without) > Math.abs(now) + SEEN_MM ? [{ point: point.point, mm: tenth(without) }] : []
+      return Math.abs(without) > Math.abs(now) + NOTICED_MM ? [{ point: point.point, mm: toThousandths(without) }] : []
     })
   }
 }
@@ -91,7 +91,7 @@ function linesOf(line: Line, amountMm: number, direction: Job['direction'], { ga
   const sides = garment.points.get(line.point)?.sides
   const asked = gaps.find(({ point }) => point === line.point)?.garmentMm
   return line.seams.flatMap(({ seam, mmPerOffset, outward }): Job['lines'] => {
-    const offset = (mm: number): number => tenth((outward ? -1 : 1) * (mm / mmPerOffset))
+    const offset = (mm: number): number => toThousandths((outward ? -1 : 1) * (mm / mmPerOffset))
     if (sides === undefined || asked === undefined) return [{ seam, offsetMm: offset(amountMm) }]
     const way = direction === 'less' ? 1 : -1
     return (['left', 'right'] as const).map((side) => ({

@@ -5,6 +5,7 @@ import { ALTERATIONS } from '../ids/alterations.ts'
 import { GARMENT_KINDS } from '../ids/kinds.ts'
 import { POINTS } from '../ids/points.ts'
 import { SEAMS } from '../ids/seams.ts'
+import { LONGEST_MM } from '../length.ts'
 import type { Means, OwnLimits } from '../plan/means.ts'
 import type { Correction } from '../reading/reading.ts'
 import type { ReckonRequest } from '../reckon.ts'
@@ -22,7 +23,7 @@ export const bodyMeasure = z.enum(BODY_MEASURES)
 export const alteration = z.enum(ALTERATIONS)
 const seam = z.enum(SEAMS)
 /** A length that something worn can have. */
-export const mm = z.number().check(z.positive(), z.maximum(5000))
+export const mm = z.number().check(z.positive(), z.maximum(LONGEST_MM))
 /** No ease is larger. */
 export const MOST_EASE_MM = 1000
 /** An amount of money, of minutes, of percent: never below nothing. */

@@ -1,4 +1,4 @@
-/** What past wear teaches: the normal–normal update of any textbook on Bayesian statistics, and its use on a wanted point. */
+/** What trying on teaches: the normal–normal update of any textbook on Bayesian statistics, and its use on a wanted point. */
 import type { Garment } from '../garment/garment-as-worn.ts'
 import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
@@ -24,13 +24,6 @@ export function updated(belief: Belief, observations: readonly Belief[]): Belief
 /** How sure the table's ideal is for one person, and a pinch or a gap felt on the body, mm (sd; from memory). */
 const TABLE_SD_MM = 20
 const FELT_SD_MM = 8
-
-/** The person's ease at a point after pieces that were worn: what each had over the body, and how far it was from right (+ too much). */
-export const easeAfterWear = (tableMm: number, worn: readonly { easeMm: number; offMm: number; sdMm?: number }[]): Belief =>
-  updated(
-    { mm: tableMm, sdMm: TABLE_SD_MM },
-    worn.map(({ easeMm, offMm, sdMm }) => ({ mm: easeMm - offMm, sdMm: sdMm ?? FELT_SD_MM }))
-  )
 
 /**
  * A garment that was tried on: so much could be pinched away, or was short, at a point. That tells where the garment's own figure lies from

@@ -23,8 +23,8 @@ export interface Gap {
   band: Band | null
   /** What a plan aims for, mm: the ideal, or where that is only worked out the figure itself as far as the band allows. */
   aimMm: number
-  /** How much further out the edges lie than wanted, because the band was worked out, mm. */
-  slackMm: number
+  /** How much further out the edges lie than wanted, because the band was worked out and not told, mm: the margin of an edge. */
+  edgeMarginMm: number
   /** How unsure the band itself is (the body's sd, the cloth's), mm. */
   bandSdMm: number
   /** How unsure its lower edge is beside that, mm (sd). */
@@ -42,33 +42,26 @@ export interface Gap {
 /** A band worked out from other body measures decides only where it is surely missed: its edges lie this many sd further out. */
 const SURE_SD = 1.645
 /** But never so far that a fault of centimetres is silent, mm; the chance carries the rest of the doubt. */
-const MOST_SLACK_MM = 15
+const MOST_MARGIN_MM = 15
 
 export function gapsBetween(garment: Garment, target: Target): Gap[] {
-  return [...garment.points].map(([point, both]): Gap => {
+  return [...garment.points].map(([point, told]): Gap => {
     const want = target.get(point)
-    const taken = { ...both, mm: worseSide(both, want) }
-    const shared = {
-      point,
-      garmentMm: taken.mm,
-      from: taken.from,
-      sdMm: taken.sdMm,
-      ...(taken.readings === undefined ? {} : { readings: taken.readings }),
-      ...(taken.expected === undefined ? {} : { expected: taken.expected })
-    }
-    if (want === undefined) return { ...shared, band: null, aimMm: taken.mm, slackMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
+    if (want === undefined)
+      return { ...figureOf(point, told), band: null, aimMm: told.mm, edgeMarginMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
     const worn = garment.worn(point)
     const onTape = (mm: number) => (mm - worn.growMm) / (1 - worn.shrink)
-    const slack = want.basedOn.length > 0 ? Math.min(MOST_SLACK_MM, SURE_SD * want.sdMm) : 0
-    const least = onTape(want.least) - slack
-    const most = onTape(want.most) + slack
+    const margin = want.basedOn.length > 0 ? Math.min(MOST_MARGIN_MM, SURE_SD * want.sdMm) : 0
+    const least = onTape(want.least) - margin
+    const most = onTape(want.most) + margin
+    const taken = { ...told, mm: worseSide(told, least, most) }
     const ideal = clamp(want.ideal === null ? taken.mm : onTape(want.ideal), least, most)
     return {
-      ...shared,
+      ...figureOf(point, taken),
       band: { least, ideal, most },
       aimMm: want.basedOn.length > 0 ? clamp(taken.mm, least, most) : ideal,
-      slackMm: slack,
-      bandSdMm: Math.hypot(want.sdMm, worn.sdMm),
+      edgeMarginMm: margin,
+      bandSdMm: Math.hypot(want.sdMm, worn.growSdMm, worn.shrinkSd * taken.mm),
       ...(want.leastSdMm === undefined ? {} : { leastSdMm: want.leastSdMm }),
       gapMm: overshoot(taken.mm, least, most),
       judged: isTold(taken),
@@ -77,16 +70,29 @@ export function gapsBetween(garment: Garment, target: Target): Gap[] {
       because: [
         ...want.because,
         ...worn.because,
-        ...(slack > 0 ? [{ code: 'target.worked-out', values: { body: want.basedOn[0] ?? 'stature' }, point }] : [])
+        ...(margin > 0 ? [{ code: 'target.worked-out', values: { body: want.basedOn[0] ?? 'stature' }, point }] : [])
       ]
     }
   })
 }
 
-/** Where left and right differ, the side that is further out of what is wanted; the other follows it. */
-function worseSide({ mm, sides }: PointTaken, want: Want | undefined): number {
-  if (sides === undefined || want === undefined) return mm
-  const out = (side: number): number => Math.abs(overshoot(side, want.least, want.most))
+/** The figure alone, as the gap shows it. */
+const figureOf = (
+  point: PointId,
+  { mm, from, sdMm, readings, expected }: PointTaken
+): Pick<Gap, 'point' | 'garmentMm' | 'from' | 'sdMm' | 'readings' | 'expected'> => ({
+  point,
+  garmentMm: mm,
+  from,
+  sdMm,
+  ...(readings === undefined ? {} : { readings }),
+  ...(expected === undefined ? {} : { expected })
+})
+
+/** Where left and right differ, the side that is further out of the band on today's tape; the other follows it. */
+function worseSide({ mm, sides }: PointTaken, least: number, most: number): number {
+  if (sides === undefined) return mm
+  const out = (side: number): number => Math.abs(overshoot(side, least, most))
   if (out(sides.left) === out(sides.right)) return out(sides.left) === 0 ? mm : sides.left
   return out(sides.left) > out(sides.right) ? sides.left : sides.right
 }

@@ -164,6 +164,9 @@ export function faultsOf(request: ReckonRequest, plan: Plan): string[] {
       if (job.direction === 'less' ? mm > 0 : mm < 0) faults.push(`${job.id} moves ${point} the other way`)
     for (const { offsetMm } of job.lines)
       if (Math.abs(offsetMm / mark - Math.round(offsetMm / mark)) > 1e-2) faults.push(`${job.id}: ${offsetMm} is no whole mark`)
+    // the fold takes up twice its depth: once on either side of it
+    if (job.id === 'leg-shorten-keep-edge' && Math.abs(Math.max(...job.lines.map(({ offsetMm }) => offsetMm)) - job.amountMm / 2) > 1e-2)
+      faults.push(`the fold of an original edge is ${job.lines.map(({ offsetMm }) => offsetMm).join(', ')} for ${job.amountMm}`)
     if (job.id === 'back-darts' && /knit|jumper/.test(request.garment.kind)) faults.push('back darts in a knit')
     if (job.id === 'sleeve-shorten-lined' && made.workingCuffButtons) faults.push('a lined sleeve shortened past working buttons')
     if (

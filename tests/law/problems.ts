@@ -5,7 +5,7 @@ import { garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
 import type { Aim } from '../../core/plan/plan.ts'
 import { type Amounts, type Problem, problemFor } from '../../core/plan/solve/problem.ts'
 import { solve } from '../../core/plan/solve/solve.ts'
-import { usefulOptions } from '../../core/plan/solve/useful.ts'
+import { usefulOptions } from '../../core/plan/solve/useful-options.ts'
 import { withinLevel } from '../../core/plan/solve/within-means.ts'
 import type { ReckonRequest } from '../../core/reckon.ts'
 import { gapsBetween } from '../../core/wearer/gaps.ts'
@@ -27,9 +27,9 @@ export function problemOf(request: ReckonRequest, aim: Aim): Problem {
   )
 }
 
-/** Ours, spread over all options of the whole problem. */
-export function ours(problem: Problem): Amounts {
+/** Ours, before marks or in them, spread over all options of the whole problem. */
+export function ours(problem: Problem, solved: (problem: Problem) => Amounts = solve): Amounts {
   const useful = usefulOptions(problem)
-  const amounts = new Map(solve({ ...problem, options: useful }).map((mine, a) => [useful[a]?.key, mine]))
+  const amounts = new Map(solved({ ...problem, options: useful }).map((mine, a) => [useful[a]?.key, mine]))
   return problem.options.map((option) => amounts.get(option.key) ?? option.lines.map(() => 0))
 }

@@ -1,5 +1,5 @@
 /** Finding and ordering kept listings. Pure. */
-import type { Verdict } from '../../../core/reckon.ts'
+import { VERDICTS, type Verdict } from '../../../core/ids/verdicts.ts'
 import type { ListingShown, Status } from '../shown.ts'
 
 export const ORDERS = ['kept', 'verdict', 'chance', 'spend', 'minutes', 'title'] as const
@@ -12,9 +12,6 @@ export interface Search {
   status: Status | null
   verdict: Verdict | null
 }
-
-/** Best first; too little told stands apart, after all that were judged. */
-const RANK: readonly Verdict[] = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told']
 
 export const verdictOf = (listing: ListingShown): Verdict | null => listing.now?.verdict ?? listing.verdictThen?.verdict ?? null
 export const chanceOf = (listing: ListingShown): number | null => listing.now?.chance ?? listing.verdictThen?.chance ?? null
@@ -55,7 +52,7 @@ function compare(a: ListingShown, b: ListingShown, order: Order): number {
 }
 const rank = (listing: ListingShown): number => {
   const verdict = verdictOf(listing)
-  return verdict === null ? RANK.length : RANK.indexOf(verdict)
+  return verdict === null ? VERDICTS.length : VERDICTS.indexOf(verdict)
 }
 /** What is not known comes after all that is. */
 const last = (value: number | null, missing = Number.MAX_VALUE): number => value ?? missing

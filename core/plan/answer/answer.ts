@@ -7,6 +7,7 @@ import type { Garment, PointTaken } from '../../garment/garment-as-worn.ts'
 import type { GarmentInput } from '../../garment/garment-input.ts'
 import type { Issue } from '../../garment/issue.ts'
 import type { PointId } from '../../ids/points.ts'
+import type { Verdict } from '../../ids/verdicts.ts'
 import type { Band, Gap } from '../../wearer/gaps.ts'
 import type { Target } from '../../wearer/want.ts'
 import type { Reason } from '../../words/reason.ts'
@@ -21,7 +22,7 @@ import { cautionsFor } from './cautions.ts'
 import { conversionsFor } from './conversions.ts'
 import { type NotTaken, notTaken } from './not-taken.ts'
 import { reasonsFor } from './reasons.ts'
-import { type Judged, judge, misfitAsItIs, missingFor, type Verdict } from './verdict.ts'
+import { type Judged, judge, misfitAsItIs, missingFor } from './verdict.ts'
 import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
 
 export interface GapShown {
@@ -57,7 +58,8 @@ export interface Reckoning {
   issues: Issue[]
 }
 
-export interface Found {
+/** Everything that was computed for a request, before it is put into an answer. */
+export interface ReckoningInProgress {
   input: GarmentInput
   garment: Garment
   target: Target
@@ -72,11 +74,11 @@ export interface Found {
 }
 
 /** The verdict alone. */
-export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook }: Found): Verdict =>
+export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook }: ReckoningInProgress): Verdict =>
   judge({ garment, gaps, plans, means, markMm, chance: { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null } }).verdict
 
 export function answerFrom(
-  { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm }: Found,
+  { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm }: ReckoningInProgress,
   wording: Wording
 ): Reckoning {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }

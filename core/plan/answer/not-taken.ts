@@ -11,9 +11,9 @@ import type { Reason, Saying } from '../../words/reason.ts'
 import { said, type Wording } from '../../words/say.ts'
 import type { Means } from '../means.ts'
 import type { Plan } from '../plan.ts'
-import { capOf } from '../solve/alone.ts'
 import { setUpOf } from '../solve/evaluate.ts'
 import { excludeEachOther, type Problem } from '../solve/problem.ts'
+import { capOf } from '../solve/single-point-reach.ts'
 
 export interface NotTaken {
   id: AlterationId
@@ -33,12 +33,12 @@ interface Considered {
 }
 
 /** A by-effect of less than this, mm a mm, is no way to move a point. */
-const MEANT = 0.5
+const MEANT_EFFECT = 0.5
 
 export function notTaken({ garment, gaps, options, refusals, means, markMm }: Considered, advised: Plan, wording: Wording): NotTaken[] {
   const wrong = gaps.filter((gap) => gap.judged && Math.abs(gap.gapMm) > markMm)
   const inPlan = new Set(advised.alterations.map(({ id, direction }) => `${id}/${direction}`))
-  const taken = options.filter(({ key }) => inPlan.has(key))
+  const inUse = options.filter(({ key }) => inPlan.has(key))
   const own = advised.aim === 'tailor' ? 5 : means.level
   const preparations = preparationsIn(timeFactor(garment.cloth))
   const refused = refusals.flatMap(({ id, direction, because }): NotTaken[] => {
@@ -50,7 +50,7 @@ export function notTaken({ garment, gaps, options, refusals, means, markMm }: Co
     if (inPlan.has(option.key)) return []
     const gap = wrong.find(({ point, gapMm }) => option.lines.some(({ effects }) => helps(effects[point] ?? 0, gapMm)))
     if (gap === undefined) return []
-    const because = whyNot(option, gap, taken, own, preparations)
+    const because = whyNot(option, gap, inUse, own, preparations)
     return [{ id: option.id, direction: option.direction, point: gap.point, because: said({ ...because, alteration: option.id }, wording) }]
   })
   return [...passedOver, ...refused.filter(worthNaming)]
@@ -60,12 +60,12 @@ export function notTaken({ garment, gaps, options, refusals, means, markMm }: Co
 const worthNaming = ({ because: { code } }: NotTaken, place: number, all: readonly NotTaken[]): boolean =>
   code !== 'limit.no-elastic' && (code !== 'limit.elastic-band' || all.findIndex(({ because }) => because.code === code) === place)
 
-const helps = (effect: number, gapMm: number): boolean => Math.sign(effect) === -Math.sign(gapMm) && Math.abs(effect) >= MEANT
+const helps = (effect: number, gapMm: number): boolean => Math.sign(effect) === -Math.sign(gapMm) && Math.abs(effect) >= MEANT_EFFECT
 
 function whyNot(
   option: Option,
   { point, gapMm }: Gap,
-  taken: readonly Option[],
+  inUse: readonly Option[],
   own: number,
   preparations: Problem['preparations']
 ): Saying {
@@ -73,12 +73,12 @@ function whyNot(
   const needs = Math.abs(gapMm)
   const holds = holdsAt(option, point)
   if (holds < needs) return { code: 'not-taken.too-little', values: { holds, needs }, point }
-  const instead = taken.filter(({ lines }) => lines.some(({ effects }) => helps(effects[point] ?? 0, gapMm)))
+  const instead = inUse.filter(({ lines }) => lines.some(({ effects }) => helps(effects[point] ?? 0, gapMm)))
   if (option.rescue && instead.length > 0 && instead.every(({ rescue }) => !rescue)) return { code: 'not-taken.rescue', values: {}, point }
   const minutes = setUpOf([option], preparations)
   const others = setUpOf(instead, preparations)
   if (instead.length > 0 && minutes >= others) return { code: 'not-taken.dearer', values: { minutes, instead: others }, point }
-  const rival = taken.find((one) => excludeEachOther(option, one))
+  const rival = inUse.find((one) => excludeEachOther(option, one))
   if (rival !== undefined) return { code: 'not-taken.beside', values: {}, point }
   return { code: 'not-taken.no-gain', values: {}, point }
 }

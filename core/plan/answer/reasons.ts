@@ -1,12 +1,13 @@
 /** Why: the sentences under the verdict, the most telling first. */
 import { edgeFold } from '../../alterations/geometry.ts'
 import type { Garment } from '../../garment/garment-as-worn.ts'
+import type { Verdict } from '../../ids/verdicts.ts'
 import type { Gap } from '../../wearer/gaps.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
 import { said, say, sayTogether, type Wording } from '../../words/say.ts'
 import type { Means } from '../means.ts'
 import type { Job, Plan } from '../plan.ts'
-import { type Judged, missingFor, unwantedFor, type Verdict } from './verdict.ts'
+import { type Judged, missingFor, unwantedFor } from './verdict.ts'
 
 export interface Judgement {
   /** Is money of the question at all? */

@@ -4,21 +4,16 @@ import type { Garment } from '../../garment/garment-as-worn.ts'
 import { isTold } from '../../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { isGirth, type PointId } from '../../ids/points.ts'
+import { VERDICTS, type Verdict } from '../../ids/verdicts.ts'
 import { type Gap, overshoot } from '../../wearer/gaps.ts'
 import type { Means } from '../means.ts'
 import type { Misfit, Plan } from '../plan.ts'
 import type { Plans } from '../plan-alterations.ts'
+import { NOTICED_MM, ROUNDING, toThousandths } from '../rounding.ts'
 
-export type Verdict = 'wears-as-is' | 'alters-to-fit' | 'needs-a-tailor' | 'comes-close' | 'leave-it' | 'too-little-told'
-
-/** Worst first; too-little-told stands apart. */
-export const RANK: Partial<Record<Verdict, number>> = {
-  'leave-it': 0,
-  'comes-close': 1,
-  'needs-a-tailor': 2,
-  'alters-to-fit': 3,
-  'wears-as-is': 4
-}
+/** How good a verdict is, 0 the worst; undefined where too little is told to say. */
+export const rankOf = (verdict: Verdict): number | undefined =>
+  verdict === 'too-little-told' ? undefined : VERDICTS.indexOf('leave-it') - VERDICTS.indexOf(verdict)
 
 /** What the verdict looks at. Chances are null without the outlook: the verdict is then provisional and takes them as likely. */
 export interface Judged {
@@ -33,18 +28,22 @@ export interface Judged {
 /** Remainders that may still be called close, mm (from memory, settings). */
 const CLOSE_MM = { girth: 15, length: 25 }
 const LIKELY = 0.5
-const EPSILON = 1e-6
 
 const total = (misfit: readonly Misfit[]): number => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)
-const fits = (plan: Plan | undefined, markMm: number): boolean => plan !== undefined && total(plan.misfit) <= markMm + EPSILON
+const fits = (plan: Plan | undefined, markMm: number): boolean => plan !== undefined && total(plan.misfit) <= markMm + ROUNDING
 const likely = (chance: number | null): boolean => chance === null || chance >= LIKELY
-const ownPlan = ({ plans }: Judged): Plan | undefined => plans.own[0]
+/** Does this plan fit where the other does not, or leave less wrong by more than a mark? */
+const leavesLess = (one: Plan, other: Plan, markMm: number): boolean =>
+  (fits(one, markMm) && !fits(other, markMm)) || total(one.misfit) < total(other.misfit) - markMm - ROUNDING
+/** The best of one's own, the least work first among equals. */
+const ownPlan = ({ plans, markMm }: Judged): Plan | undefined =>
+  plans.own.reduce<Plan | undefined>((best, plan) => (best === undefined || leavesLess(plan, best, markMm) ? plan : best), undefined)
 const tailorsPlan = ({ plans, means }: Judged): Plan | undefined => (means.tailor ? plans.tailor : undefined)
 
 const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged: Judged): Plan | undefined }[] = [
   { when: ({ garment, gaps }) => missingFor(garment, gaps).length > 0, verdict: 'too-little-told' },
   {
-    when: ({ gaps, markMm }) => gaps.reduce((sum, gap) => sum + (gap.judged ? Math.abs(gap.gapMm) : 0), 0) <= markMm + EPSILON,
+    when: ({ gaps, markMm }) => gaps.reduce((sum, gap) => sum + (gap.judged ? Math.abs(gap.gapMm) : 0), 0) <= markMm + ROUNDING,
     verdict: 'wears-as-is'
   },
   { when: ({ garment }) => NEVER.has(garment.use), verdict: 'leave-it' },
@@ -82,8 +81,8 @@ function comesClose(plan: Plan | undefined, gaps: readonly Gap[]): boolean {
     if (point === 'shoulderWidth') return false
     const gap = gaps.find((one) => one.point === point)
     const after = plan.after.find((one) => one.point === point)?.mm
-    if (gap?.bound !== undefined && after !== undefined && after < gap.bound - EPSILON) return false
-    return Math.abs(mm) <= CLOSE_MM[isGirth(point) ? 'girth' : 'length'] + EPSILON
+    if (gap?.bound !== undefined && after !== undefined && after < gap.bound - ROUNDING) return false
+    return Math.abs(mm) <= CLOSE_MM[isGirth(point) ? 'girth' : 'length'] + ROUNDING
   })
 }
 
@@ -116,5 +115,5 @@ export const misfitAsItIs = (gaps: readonly Gap[], because: (gap: Gap) => string
   gaps.flatMap((gap): Misfit[] => {
     if (!gap.judged || gap.band === null) return []
     const mm = overshoot(gap.garmentMm, gap.band.least, gap.band.most)
-    return Math.abs(mm) < 0.5 ? [] : [{ point: gap.point, mm: Math.round(mm * 1000) / 1000, because: because(gap) }]
+    return Math.abs(mm) < NOTICED_MM ? [] : [{ point: gap.point, mm: toThousandths(mm), because: because(gap) }]
   })

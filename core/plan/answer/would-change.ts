@@ -1,25 +1,29 @@
 /** What would change the verdict: a level more, more cloth at the seams, another fit. Each is tried; only what betters it is said. */
+import { allowanceAt, madeAs } from '../../garment/construction.ts'
+import type { GarmentInput, Made } from '../../garment/garment-input.ts'
+import { SEAMS, type SeamId } from '../../ids/seams.ts'
+import type { Verdict } from '../../ids/verdicts.ts'
 import { FITS } from '../../wearer/body.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
 import { said, type Wording } from '../../words/say.ts'
 import type { Level } from '../means.ts'
 import type { ReckonRequest } from '../request.ts'
-import { RANK, type Verdict } from './verdict.ts'
+import { rankOf } from './verdict.ts'
 
 /** So much more cloth at every seam is tried, mm. */
 const MORE_CLOTH_MM = 10
 
 export function wouldChange(request: ReckonRequest, verdictOf: (request: ReckonRequest) => Verdict, wording: Wording): Reason[] {
-  const now = RANK[verdictOf(request)]
+  const now = rankOf(verdictOf(request))
   if (now === undefined || now >= BETTERED) return []
   return trials(request).flatMap(({ saying, changed }) => {
     const verdict = verdictOf(changed)
-    return (RANK[verdict] ?? -1) > now ? [said({ ...saying, values: { ...saying.values, verdict } }, wording)] : []
+    return (rankOf(verdict) ?? -1) > now ? [said({ ...saying, values: { ...saying.values, verdict } }, wording)] : []
   })
 }
 
 /** Nothing needs bettering that the person can do alone. */
-const BETTERED = RANK['alters-to-fit'] ?? 3
+const BETTERED = rankOf('alters-to-fit') ?? 0
 
 function trials(request: ReckonRequest): { saying: Saying; changed: ReckonRequest }[] {
   const { garment, means, wearer } = request
@@ -28,20 +32,24 @@ function trials(request: ReckonRequest): { saying: Saying; changed: ReckonReques
     const level = (means.level + 1) as Level
     all.push({ saying: { code: 'change.level', values: { level } }, changed: { ...request, means: { ...means, level } } })
   }
-  const allowance = garment.made?.seamAllowanceMm
-  if (allowance === undefined || typeof allowance === 'number') {
-    const made = {
-      ...garment.made,
-      seamAllowanceMm: (allowance ?? USUAL_ALLOWANCE_MM) + MORE_CLOTH_MM,
-      outletMm: (garment.made?.outletMm ?? 0) + USUAL_OUTLET_MM + MORE_CLOTH_MM
-    }
-    all.push({ saying: { code: 'change.cloth', values: { mm: MORE_CLOTH_MM } }, changed: { ...request, garment: { ...garment, made } } })
-  }
+  all.push({
+    saying: { code: 'change.cloth', values: { mm: MORE_CLOTH_MM } },
+    changed: { ...request, garment: { ...garment, made: { ...garment.made, ...withMoreCloth(garment) } } }
+  })
   for (const fit of wearer === undefined ? [] : FITS) {
     if (wearer !== undefined && fit !== wearer.fit)
       all.push({ saying: { code: 'change.fit', values: { fit } }, changed: { ...request, wearer: { ...wearer, fit } } })
   }
   return all
 }
-const USUAL_ALLOWANCE_MM = 12
-const USUAL_OUTLET_MM = 20
+
+/** Every allowance with more than is told of it, or else assumed of the kind; the back seam by its outlet where that is what counts. */
+function withMoreCloth({ kind, made: told = {} }: GarmentInput): Partial<Made> {
+  const { made } = madeAs(kind, told)
+  const more = (seam: SeamId): number => allowanceAt({ ...made, felledSeams: false }, seam, told) + MORE_CLOTH_MM
+  const stated = made.seamAllowanceMm
+  return {
+    seamAllowanceMm: typeof stated === 'number' ? stated + MORE_CLOTH_MM : Object.fromEntries(SEAMS.map((seam) => [seam, more(seam)])),
+    ...(typeof stated === 'number' || told.outletMm !== undefined ? { outletMm: made.outletMm + MORE_CLOTH_MM } : {})
+  }
+}

@@ -7,7 +7,7 @@ import type { PointId } from '../../ids/points.ts'
 import type { BodyMeasureId } from '../../wearer/body.ts'
 import { hasMessage, say, type Wording } from '../../words/say.ts'
 import type { Outlook } from '../outlook/outlook.ts'
-import type { Answerable } from '../outlook/unseen.ts'
+import type { Answerable } from '../outlook/untold-questions.ts'
 import type { ClothAnswers } from './cloth-answers.ts'
 
 export interface Ask {
@@ -100,8 +100,8 @@ interface Valued {
 const byWorth = (one: Valued, other: Valued): number => other.worth - one.worth
 
 function valued(uncertain: readonly Answerable[], works: readonly boolean[], { gain, loss }: Stakes): Valued[] {
-  return uncertain.map(({ what, z, suits }) => {
-    const utility = works.map((one, i) => (one && suits?.[i] !== false ? gain : -loss))
+  return uncertain.map(({ what, z, wouldFit }) => {
+    const utility = works.map((one, i) => (one && wouldFit?.[i] !== false ? gain : -loss))
     return { what, worth: utility.every((one) => one === utility[0]) ? 0 : valueOfKnowing(z, utility) }
   })
 }

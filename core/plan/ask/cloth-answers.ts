@@ -36,18 +36,18 @@ const FIBRES: Answer[] = [
 const REACH_SD = 3
 
 /** A request set beside the wearer, and its outlook when it is asked for. */
-export interface Weighed {
+export interface Prepared {
   garment: Garment
   gaps: readonly Gap[]
   outlook(): Outlook
 }
 
-/** `asAssumed` is the outlook with nothing told of the cloth; `weigh` goes through a request with an answer in it. */
+/** `asAssumed` is the outlook with nothing told of the cloth; `prepare` goes through a request with an answer in it. */
 export function clothAnswers(
   request: ReckonRequest,
   { cloth }: Garment,
   asAssumed: Outlook,
-  weigh: (changed: ReckonRequest) => Weighed
+  prepare: (changed: ReckonRequest) => Prepared
 ): ClothAnswers[] {
   const asked: ClothAnswers[] = []
   const through = (about: ClothAnswers['about'], some: readonly Answer[]) =>
@@ -55,10 +55,10 @@ export function clothAnswers(
       about,
       answers: some.map(({ share, cloth: answer }) => ({
         share,
-        likely: (answer === null ? asAssumed : weigh(withCloth(request, answer)).outlook()).likely
+        likely: (answer === null ? asAssumed : prepare(withCloth(request, answer)).outlook()).likely
       }))
     })
-  if (cloth.structure === 'knit' && cloth.assumed.includes('stretch') && leansOnStretch(weigh(withCloth(request, { stretchPercent: 0 }))))
+  if (cloth.structure === 'knit' && cloth.assumed.includes('stretch') && leansOnStretch(prepare(withCloth(request, { stretchPercent: 0 }))))
     through('stretch', STRETCHES)
   if (!cloth.washed && cloth.fibres.length === 0) through('fibre', FIBRES)
   return asked
@@ -70,7 +70,7 @@ const withCloth = (request: ReckonRequest, cloth: Cloth): ReckonRequest => ({
 })
 
 /** Without any stretch, is some told girth so close that it is right only because the cloth gives? */
-const leansOnStretch = ({ garment, gaps }: Weighed): boolean =>
+const leansOnStretch = ({ garment, gaps }: Prepared): boolean =>
   gaps.some(
     ({ point, garmentMm, sdMm, band }) =>
       band !== null && isGirth(point) && isTold(garment.points.get(point)) && garmentMm - REACH_SD * sdMm < band.least

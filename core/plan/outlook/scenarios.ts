@@ -8,7 +8,7 @@ import type { Garment } from '../../garment/garment-as-worn.ts'
 import type { Made } from '../../garment/garment-input.ts'
 import type { AlterationId } from '../../ids/alterations.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
-import { type Needs, thatMatter } from '../solve/useful.ts'
+import { type Needs, optionsThatCouldHelp } from '../solve/useful-options.ts'
 import { normalDraws, normalQuantile } from './draws.ts'
 import { FIRST_OF_MAKE } from './point-draws.ts'
 
@@ -83,7 +83,7 @@ export function scenariosOf(
       limits
     ).options
   ]
-  const only = new Set(thatMatter(needs, widest).map(({ key }) => key))
+  const only = new Set(optionsThatCouldHelp(needs, widest).map(({ key }) => key))
   const byMake = new OptionsByMake(garment, limits, only)
   const all = Array.from(
     { length: uncertain.length === 0 || only.size === 0 ? 1 : SCENARIOS },

@@ -2,6 +2,7 @@
 import { SOFT_MINUTES_PER_MM } from '../../alterations/minutes.ts'
 import type { Option } from '../../alterations/row.ts'
 import { overshoot } from '../../wearer/gaps.ts'
+import { ROUNDING } from '../rounding.ts'
 import { type Amounts, excludeEachOther, idleMinutes, type PlanPoint, type Problem, softPast } from './problem.ts'
 
 export interface Outcome {
@@ -14,9 +15,7 @@ export interface Outcome {
   holds: boolean
 }
 
-const EPSILON = 1e-6
-
-export const isUsed = (amounts: readonly number[] | undefined): boolean => amounts?.some((mm) => mm > EPSILON) ?? false
+export const isUsed = (amounts: readonly number[] | undefined): boolean => amounts?.some((mm) => mm > ROUNDING) ?? false
 
 /** How far a used option moves a point, mm. */
 export function effectOn(point: PlanPoint['point'], option: Option, amounts: readonly number[]): number {
@@ -29,8 +28,8 @@ export function afterOf(problem: Problem, amounts: Amounts): number[] {
   )
 }
 
-/** Convex misfit of one point: f ≥ over, f ≥ 3·over − 30. */
-export function convex(overMm: number): number {
+/** The misfit of one point as the planner weighs it, mm: what lies more than 15 out counts threefold from there. */
+export function weighedMisfit(overMm: number): number {
   const size = Math.abs(overMm)
   return Math.max(size, 3 * size - 30)
 }
@@ -41,7 +40,7 @@ export function evaluate(problem: Problem, amounts: Amounts): Outcome {
   let distance = 0
   problem.points.forEach((point, p) => {
     const mm = after[p] ?? point.mm
-    misfit += convex(overshoot(mm, point.least, point.most))
+    misfit += weighedMisfit(overshoot(mm, point.least, point.most))
     distance += Math.abs(mm - point.ideal)
   })
   const burden = burdenOf(problem, amounts)
@@ -61,7 +60,7 @@ function burdenOf(problem: Problem, amounts: Amounts): number {
   problem.options.forEach((option, a) => {
     const mine = amounts[a] ?? []
     if (!isUsed(mine)) return
-    if (option.tier !== undefined && (mine[option.tier.line] ?? 0) > option.tier.beyondMm + EPSILON) burden += option.tier.minutes
+    if (option.tier !== undefined && (mine[option.tier.line] ?? 0) > option.tier.beyondMm + ROUNDING) burden += option.tier.minutes
     option.lines.forEach((line, k) => {
       burden += softPast(line, mine[k] ?? 0) * SOFT_MINUTES_PER_MM + (mine[k] ?? 0) * idleMinutes(line, problem.points)
     })
@@ -85,10 +84,10 @@ function limitsHold(problem: Problem, amounts: Amounts): boolean {
     used.push(option)
     for (const [k, line] of option.lines.entries()) {
       const mm = mine[k] ?? 0
-      if (mm < -EPSILON || mm > line.capMm + EPSILON) return false
-      if (k > 0 && Math.abs(mm - (mine[k - 1] ?? 0)) > option.smoothMm + EPSILON) return false
+      if (mm < -ROUNDING || mm > line.capMm + ROUNDING) return false
+      if (k > 0 && Math.abs(mm - (mine[k - 1] ?? 0)) > option.smoothMm + ROUNDING) return false
     }
-    if (option.fixedMm !== undefined && Math.abs((mine[0] ?? 0) - option.fixedMm) > EPSILON) return false
+    if (option.fixedMm !== undefined && Math.abs((mine[0] ?? 0) - option.fixedMm) > ROUNDING) return false
     for (const limit of option.shared) {
       const group = drawn.get(limit.group) ?? { sum: 0, budget: limit.budgetMm }
       group.sum += limit.shares.reduce((sum, share, k) => sum + share * (mine[k] ?? 0), 0)
@@ -96,6 +95,6 @@ function limitsHold(problem: Problem, amounts: Amounts): boolean {
       drawn.set(limit.group, group)
     }
   }
-  if ([...drawn.values()].some((group) => group.sum > group.budget + EPSILON)) return false
+  if ([...drawn.values()].some((group) => group.sum > group.budget + ROUNDING)) return false
   return used.every((one, i) => used.slice(i + 1).every((other) => !excludeEachOther(one, other)))
 }

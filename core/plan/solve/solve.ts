@@ -1,23 +1,52 @@
-/** The problem as yalps wants it, solved exactly. No time limit is given: yalps would read the clock. */
-import { solve as solveModel } from 'yalps'
+/** The problem written as one model, and its best amounts. */
 import { SOFT_MINUTES_PER_MM } from '../../alterations/minutes.ts'
 import type { Option } from '../../alterations/row.ts'
-import { type Amounts, idleMinutes, type Problem } from './problem.ts'
-import { amountOf, capRow, type RowsOf, Sheet, useOf, writeAmounts, writeExclusions, writeShared } from './sheet.ts'
+import { amountOf, capRow, LinearModel, type RowsOf, useOf, writeAmounts, writeExclusions, writeShared } from './linear-model.ts'
+import { type Amounts, idleMinutes, type Problem, stepOf } from './problem.ts'
+import { solveModel } from './solve-model.ts'
 
-/** The best amounts, before marks. Doing nothing is always feasible, so anything but "optimal" is a programming error. */
+/** The best amounts, before marks. Doing nothing is always allowed, and is the answer where there is no better one to be had. */
 export function solve(problem: Problem): Amounts {
   if (problem.options.length === 0 || problem.points.length === 0) return problem.options.map((option) => option.lines.map(() => 0))
-  const solution = solveModel(sheetOf(problem).model())
-  if (solution.status !== 'optimal') throw new Error(`the planner's problem came back ${solution.status}`)
-  const values = new Map(solution.variables)
-  return problem.options.map((option, a) => option.lines.map((_, k) => Math.max(0, values.get(amountOf(a, k)) ?? 0)))
+  const values = solveModel(modelOf(problem))
+  return problem.options.map((option, a) => option.lines.map((_, k) => Math.max(0, values?.get(amountOf(a, k)) ?? 0)))
+}
+
+/** No more branches are looked at for whole marks: rarely are they needed, and a plan in marks is known without. Counted, never timed. */
+const MOST_BRANCHES = 1000
+
+/** The best amounts in whole marks of every stitching line that leave no more than a mark wrong; undefined where none were found. */
+export function solveInSteps(problem: Problem): Amounts | undefined {
+  const model = modelOf(problem)
+  model.limit('fits', { max: problem.markMm })
+  for (const { point } of problem.points) model.put(`f.${point}`, 'fits', 1)
+  const stepAt = ({ fixedMm, lines }: Option, k: number): number | undefined => {
+    const line = lines[k]
+    return line === undefined || fixedMm !== undefined ? undefined : stepOf(line, problem.markMm)
+  }
+  for (const [a, option] of problem.options.entries()) {
+    for (const k of option.lines.keys()) {
+      const step = stepAt(option, k)
+      if (step !== undefined) model.countInSteps(amountOf(a, k), step)
+    }
+  }
+  const values = solveModel(model, { maxIterations: MOST_BRANCHES })
+  return (
+    values &&
+    problem.options.map((option, a) =>
+      option.lines.map((_, k) => {
+        const value = values.get(amountOf(a, k)) ?? 0
+        const step = stepAt(option, k)
+        return step === undefined ? value : step * Math.round(value)
+      })
+    )
+  )
 }
 
 /** The whole model, for this solver or another. */
-export function sheetOf(problem: Problem): Sheet {
-  const sheet = new Sheet()
-  writeMisfit(sheet, problem)
+export function modelOf(problem: Problem): LinearModel {
+  const model = new LinearModel()
+  writeMisfit(model, problem)
   const wanted = new Set<string>(problem.points.map(({ point }) => point))
   const rowsOf: RowsOf = (point) =>
     wanted.has(point)
@@ -30,65 +59,65 @@ export function sheetOf(problem: Problem): Sheet {
           [`under3.${point}`, 3]
         ]
       : []
-  for (const [a, option] of problem.options.entries()) writeOption(sheet, problem, option, a, rowsOf)
+  for (const [a, option] of problem.options.entries()) writeOption(model, problem, option, a, rowsOf)
   for (const [what, minutes] of Object.entries(problem.preparations)) {
-    if (sheet.variables.has(`z.${what}`)) sheet.put(`z.${what}`, 'cost', minutes)
+    if (model.variables.has(`z.${what}`)) model.put(`z.${what}`, 'cost', minutes)
   }
-  writeExclusions(sheet, problem.options)
-  writeShared(sheet, problem.options)
-  return sheet
+  writeExclusions(model, problem.options)
+  writeShared(model, problem.options)
+  return model
 }
 
-function writeMisfit(sheet: Sheet, problem: Problem): void {
+function writeMisfit(model: LinearModel, problem: Problem): void {
   for (const { point, mm, least, ideal, most } of problem.points) {
-    sheet.limit(`over.${point}`, { max: most - mm })
-    sheet.limit(`over3.${point}`, { max: 3 * (most - mm) + 30 })
-    sheet.limit(`under.${point}`, { min: least - mm })
-    sheet.limit(`under3.${point}`, { min: 3 * (least - mm) - 30 })
-    sheet.limit(`far.${point}`, { max: ideal - mm })
-    sheet.limit(`near.${point}`, { min: ideal - mm })
+    model.limit(`over.${point}`, { max: most - mm })
+    model.limit(`over3.${point}`, { max: 3 * (most - mm) + 30 })
+    model.limit(`under.${point}`, { min: least - mm })
+    model.limit(`under3.${point}`, { min: 3 * (least - mm) - 30 })
+    model.limit(`far.${point}`, { max: ideal - mm })
+    model.limit(`near.${point}`, { min: ideal - mm })
     const f = `f.${point}`
-    sheet.put(f, 'cost', problem.misfitWeight)
-    for (const row of ['over', 'over3']) sheet.put(f, `${row}.${point}`, -1)
-    for (const row of ['under', 'under3']) sheet.put(f, `${row}.${point}`, 1)
+    model.put(f, 'cost', problem.misfitWeight)
+    for (const row of ['over', 'over3']) model.put(f, `${row}.${point}`, -1)
+    for (const row of ['under', 'under3']) model.put(f, `${row}.${point}`, 1)
     const d = `d.${point}`
-    sheet.put(d, 'cost', problem.distanceWeight)
-    sheet.put(d, `far.${point}`, -1)
-    sheet.put(d, `near.${point}`, 1)
+    model.put(d, 'cost', problem.distanceWeight)
+    model.put(d, `far.${point}`, -1)
+    model.put(d, `near.${point}`, 1)
   }
 }
 
 /** Used or not, at least one mark when used; what it opens; a tier past which it costs more; a soft limit past which it burdens. */
-function writeOption(sheet: Sheet, problem: Problem, option: Option, a: number, rowsOf: RowsOf): void {
+function writeOption(model: LinearModel, problem: Problem, option: Option, a: number, rowsOf: RowsOf): void {
   const tierOn = (k: number) =>
     option.tier !== undefined && option.tier.line === k && option.tier.beyondMm < (option.lines[k]?.capMm ?? 0) ? option.tier : undefined
-  writeAmounts(sheet, option, a, rowsOf, true, (k) => tierOn(k)?.beyondMm ?? option.lines[k]?.capMm ?? 0)
-  sheet.put(useOf(a), 'cost', option.setupMinutes + option.penaltyMinutes)
-  sheet.limit(`used.${a}`, { min: 0 })
-  sheet.put(useOf(a), `used.${a}`, -problem.markMm)
+  writeAmounts(model, option, a, rowsOf, true, (k) => tierOn(k)?.beyondMm ?? option.lines[k]?.capMm ?? 0)
+  model.put(useOf(a), 'cost', option.setupMinutes + option.penaltyMinutes)
+  model.limit(`used.${a}`, { min: 0 })
+  model.put(useOf(a), `used.${a}`, -problem.markMm)
   for (const [k, line] of option.lines.entries()) {
     const amount = amountOf(a, k)
-    sheet.put(amount, 'cost', idleMinutes(line, problem.points))
-    sheet.put(amount, `used.${a}`, 1)
+    model.put(amount, 'cost', idleMinutes(line, problem.points))
+    model.put(amount, `used.${a}`, 1)
     const tier = tierOn(k)
     if (tier !== undefined) {
-      sheet.binaries.add(`t${a}`)
-      sheet.put(`t${a}`, capRow(a, k), -(line.capMm - tier.beyondMm))
-      sheet.put(`t${a}`, 'cost', tier.minutes)
-      sheet.limit(`tier.${a}`, { max: 0 })
-      sheet.put(`t${a}`, `tier.${a}`, 1)
-      sheet.put(useOf(a), `tier.${a}`, -1)
+      model.binaries.add(`t${a}`)
+      model.put(`t${a}`, capRow(a, k), -(line.capMm - tier.beyondMm))
+      model.put(`t${a}`, 'cost', tier.minutes)
+      model.limit(`tier.${a}`, { max: 0 })
+      model.put(`t${a}`, `tier.${a}`, 1)
+      model.put(useOf(a), `tier.${a}`, -1)
     }
     if (line.softMm !== undefined && line.softMm < line.capMm) {
-      sheet.limit(`soft.${a}.${k}`, { max: line.softMm })
-      sheet.put(amount, `soft.${a}.${k}`, 1)
-      sheet.put(`s${a}.${k}`, `soft.${a}.${k}`, -1)
-      sheet.put(`s${a}.${k}`, 'cost', SOFT_MINUTES_PER_MM)
+      model.limit(`soft.${a}.${k}`, { max: line.softMm })
+      model.put(amount, `soft.${a}.${k}`, 1)
+      model.put(`s${a}.${k}`, `soft.${a}.${k}`, -1)
+      model.put(`s${a}.${k}`, 'cost', SOFT_MINUTES_PER_MM)
     }
   }
   for (const what of option.opens) {
-    sheet.limit(`opens.${a}.${what}`, { max: 0 })
-    sheet.put(useOf(a), `opens.${a}.${what}`, 1)
-    sheet.put(`z.${what}`, `opens.${a}.${what}`, -1)
+    model.limit(`opens.${a}.${what}`, { max: 0 })
+    model.put(useOf(a), `opens.${a}.${what}`, 1)
+    model.put(`z.${what}`, `opens.${a}.${what}`, -1)
   }
 }

@@ -12,9 +12,13 @@ export interface LpText {
   amountsFrom(column: (name: string) => number): Amounts
 }
 
-/** `alone` asks only for the least Σf, or for the least plain overshoot Σo (an amount may then be less than a mark). */
-export function lpText(problem: Problem, alone?: 'misfit' | 'over'): LpText {
+/**
+ * `alone` asks only for the least Σf, or for the least plain overshoot Σo (an amount may then be less than a mark), or for the least Σf in whole
+ * marks of every stitching line.
+ */
+export function lpText(problem: Problem, alone?: 'misfit' | 'over' | 'marks'): LpText {
   const misfitAlone = alone !== undefined
+  const whole: string[] = []
   const cost: string[] = []
   const rows: string[] = []
   const bounds: string[] = []
@@ -46,6 +50,11 @@ export function lpText(problem: Problem, alone?: 'misfit' | 'over'): LpText {
       const x = `x${a}_${k}`
       bounds.push(`0 <= ${x} <= ${bare(line.capMm)}`)
       row(`${x} ${n(-line.capMm)} y${a}`, '<= 0')
+      if (alone === 'marks' && option.fixedMm === undefined) {
+        whole.push(`n${a}_${k}`)
+        bounds.push(`0 <= n${a}_${k} <= 5000`)
+        row(`${x} ${n(-problem.markMm * Math.max(1, ...line.seams.map(({ mmPerOffset }) => mmPerOffset)))} n${a}_${k}`, '= 0')
+      }
       if (option.fixedMm !== undefined) row(`${x} ${n(-option.fixedMm)} y${a}`, '= 0')
       if (k > 0) {
         row(`${x} - x${a}_${k - 1}`, `<= ${bare(option.smoothMm)}`)
@@ -72,7 +81,14 @@ export function lpText(problem: Problem, alone?: 'misfit' | 'over'): LpText {
   writePairs(problem.options, row)
   writeGroups(problem.options, row)
   return {
-    text: `minimize\n obj: ${cost.join('\n ') || '0 nothing'}\nsubject to\n ${rows.join('\n ')}\nbounds\n ${bounds.join('\n ')}\nbinary\n ${binaries.join(' ')}\nend\n`,
+    text: [
+      `minimize\n obj: ${cost.join('\n ') || '0 nothing'}`,
+      `subject to\n ${rows.join('\n ')}`,
+      `bounds\n ${bounds.join('\n ')}`,
+      ...(whole.length === 0 ? [] : [`general\n ${whole.join(' ')}`]),
+      `binary\n ${binaries.join(' ')}`,
+      'end\n'
+    ].join('\n'),
     amountsFrom: (column) =>
       problem.options.map((option, a) => option.lines.map((_, k) => (column(`y${a}`) > 0.5 ? Math.max(0, column(`x${a}_${k}`)) : 0)))
   }

@@ -24,10 +24,13 @@ export function solveAgain(problem: Problem): SecondAnswer {
 /** The least Σf there is, whatever the burden. */
 export const leastMisfit = (problem: Problem): number => leastOf(problem, 'misfit')
 
+/** The least Σf in whole marks. */
+export const leastInMarks = (problem: Problem): number => leastOf(problem, 'marks')
+
 /** The least overshoot there is, Σ over all points, plain. */
 export const leastOver = (problem: Problem): number => leastOf(problem, 'over')
 
-function leastOf(problem: Problem, alone: 'misfit' | 'over'): number {
+function leastOf(problem: Problem, alone: 'misfit' | 'over' | 'marks'): number {
   const solution = highs.solve(lpText(problem, alone).text, { presolve: 'off', mip_rel_gap: 0, mip_abs_gap: 0, output_flag: false })
   if (solution.Status !== 'Optimal') throw new Error(`HiGHS says ${solution.Status}`)
   return solution.ObjectiveValue

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { garmentAsWorn } from '../../../core/garment/garment-as-worn.ts'
 import type { GarmentInput } from '../../../core/garment/garment-input.ts'
-import { easeAfterWear, updated } from '../../../core/wearer/diary.ts'
+import { updated } from '../../../core/wearer/diary.ts'
 import { targetFor } from '../../../core/wearer/target.ts'
 import type { Wearer } from '../../../core/wearer/wearer.ts'
 
@@ -21,18 +21,6 @@ describe('the normal–normal update', () => {
     const precision = 1 / tau ** 2 + seen.length / sigma ** 2
     expect(after.mm).toBeCloseTo((mu / tau ** 2 + (seen.length * mean) / sigma ** 2) / precision, 9)
     expect(after.sdMm).toBeCloseTo(Math.sqrt(1 / precision), 9)
-  })
-  it('pieces worn too loose move the ease down, and it becomes surer', () => {
-    const one = easeAfterWear(100, [{ easeMm: 110, offMm: 30 }])
-    const three = easeAfterWear(100, [
-      { easeMm: 110, offMm: 30 },
-      { easeMm: 105, offMm: 25 },
-      { easeMm: 120, offMm: 40 }
-    ])
-    expect(one.mm).toBeLessThan(100)
-    expect(three.mm).toBeLessThan(one.mm)
-    expect(three.mm).toBeGreaterThan(80)
-    expect(three.sdMm).toBeLessThan(one.sdMm)
   })
 })
 

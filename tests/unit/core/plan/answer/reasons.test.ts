@@ -1,0 +1,85 @@
+/** The sentences under the verdict: which are said, and in what order. */
+import { describe, expect, it } from 'vitest'
+import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
+import { type Judgement, reasonsFor, wayOf } from '../../../../../core/plan/answer/reasons.ts'
+import type { Plan } from '../../../../../core/plan/plan.ts'
+import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
+import { targetFor } from '../../../../../core/wearer/target.ts'
+import { garment } from '../../../../corpus/plans/plan-case.ts'
+import { rowan } from '../../../../corpus/plans/wearers.ts'
+
+const plan = (misfit: [Plan['misfit'][number]['point'], number][] = [], more: Partial<Plan> = {}): Plan => ({
+  aim: 'least-work',
+  alterations: [],
+  after: [],
+  misfit: misfit.map(([point, mm]) => ({ point, mm, because: `${point} has its reason` })),
+  chance: null,
+  level: 3,
+  minutes: 40,
+  cost: 8,
+  ...more
+})
+function said(more: Partial<Judgement>, chance: number | null = 0.8, use: 'ordinary' | 'protective' = 'ordinary') {
+  const worn = garmentAsWorn(garment('trousers', { waist: 895, hip: 1040 }, {}, { use }))
+  const judged = {
+    garment: worn,
+    gaps: gapsBetween(worn, targetFor(worn, rowan)),
+    plans: { own: [], tailor: undefined },
+    means: { level: 3 as const, tailor: false },
+    markMm: 2,
+    chance: { own: chance, tailor: null }
+  }
+  const judgement: Judgement = {
+    priced: false,
+    chanceAsItIs: null,
+    mendingMinutes: 0,
+    judged,
+    verdict: 'comes-close',
+    advised: plan(),
+    tailorCould: false,
+    ...more
+  }
+  return reasonsFor(judgement, { units: 'cm' })
+}
+const codes = (...asked: Parameters<typeof said>) =>
+  said(...asked).map(({ code, point }) => (point === undefined ? code : `${code} ${point}`))
+
+describe('why', () => {
+  it('what stays wrong, the worst first, and the worst one’s own reason; a mark is not said', () => {
+    const wrong = plan([
+      ['hip', 4],
+      ['waist', -12],
+      ['thigh', 1.5]
+    ])
+    expect(codes({ advised: wrong })).toEqual(['verdict.stays waist', 'verdict.stays hip', 'verdict.why waist'])
+    expect(said({ advised: wrong })[2]?.text).toBe('waist has its reason')
+  })
+  it('that it fits and is not likely', () => expect(codes({}, 0.3)).toEqual(['verdict.unlikely']))
+  it('that it wears as it is, and that so much is untold that it may well not', () => {
+    expect(codes({ verdict: 'wears-as-is', advised: undefined, chanceAsItIs: 0.4 })).toEqual(['verdict.inside', 'verdict.untold'])
+    expect(codes({ verdict: 'wears-as-is', advised: undefined, chanceAsItIs: 0.5 })).toEqual(['verdict.inside'])
+  })
+  it('that mending takes time too, but not of what is left', () => {
+    expect(codes({ mendingMinutes: 30 })).toContain('verdict.mending')
+    expect(codes({ mendingMinutes: 30, verdict: 'leave-it' })).not.toContain('verdict.mending')
+  })
+  it('that an hour has no worth yet, where money is of the question', () => {
+    expect(codes({ priced: true, advised: plan([], { cost: null }) })).toContain('worth.hour-missing')
+    expect(codes({ priced: false, advised: plan([], { cost: null }) })).not.toContain('worth.hour-missing')
+  })
+  it('that nothing was drawn: provisional', () => expect(codes({}, null)).toContain('verdict.provisional'))
+  it('what is never altered says so and nothing else', () => {
+    expect(codes({ verdict: 'leave-it', advised: undefined }, null, 'protective')).toEqual(['verdict.never.protective'])
+  })
+})
+
+describe('the word for being past an edge', () => {
+  it.each([
+    [5, 'inseam', 'long'],
+    [-5, 'inseam', 'short'],
+    [5, 'shoulderWidth', 'wide'],
+    [-5, 'backWidth', 'narrow'],
+    [5, 'waist', 'big'],
+    [-5, 'waist', 'small']
+  ])('%d at the %s: too %s', (mm, point, way) => expect(wayOf(mm, point)).toBe(way))
+})

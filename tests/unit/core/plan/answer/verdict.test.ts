@@ -1,0 +1,124 @@
+/** The table of verdicts, a case a row: each from a request whose figures leave no doubt which row it is. */
+import { describe, expect, it } from 'vitest'
+import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
+import type { GarmentInput, GarmentMeasure } from '../../../../../core/garment/garment-input.ts'
+import { judge } from '../../../../../core/plan/answer/verdict.ts'
+import type { Plan } from '../../../../../core/plan/plan.ts'
+import { type ReckonRequest, reckon, type Verdict } from '../../../../../core/reckon.ts'
+import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
+import { targetFor } from '../../../../../core/wearer/target.ts'
+import { rowan } from '../../../../corpus/plans/wearers.ts'
+
+const trousers = (waist: number, sdMm: number, more: Partial<GarmentInput> = {}): GarmentInput => ({
+  kind: 'trousers',
+  measures: (
+    [
+      ['waist', waist],
+      ['hip', 1040],
+      ['thigh', 628],
+      ['inseam', 755]
+    ] as const
+  ).map(([point, mm]): GarmentMeasure => ({ point, mm, sdMm, source: 'seller' })),
+  ...more
+})
+const without = (point: string, input: GarmentInput): GarmentInput => ({
+  ...input,
+  measures: input.measures.filter((one) => one.point !== point)
+})
+const ask = (
+  garment: GarmentInput,
+  level: 1 | 2 | 3 | 4 | 5,
+  tailor: boolean,
+  limits: ReckonRequest['limits'] = {},
+  fit: 'close' | 'regular' = 'regular'
+) => reckon({ garment, wearer: { ...rowan, fit }, means: { level, tailor }, limits })
+const NO_BUTTONS = { 'waist-button-move': 0, 'waist-in-elastic': 0 } as const
+
+describe('the verdict table', () => {
+  const rows: [string, Verdict, () => ReturnType<typeof reckon>][] = [
+    ['the waist is not told', 'too-little-told', () => ask(without('waist', trousers(820, 2)), 3, false)],
+    ['neither hip nor thigh is told', 'too-little-told', () => ask(without('hip', without('thigh', trousers(820, 2))), 3, false)],
+    [
+      'only a label tells the waist',
+      'too-little-told',
+      () =>
+        ask(
+          {
+            ...without('waist', trousers(820, 2)),
+            measures: [...without('waist', trousers(820, 2)).measures, { point: 'waist', mm: 820, source: 'label' }]
+          },
+          3,
+          false
+        )
+    ],
+    ['nothing lies outside', 'wears-as-is', () => ask(trousers(820, 2), 3, false)],
+    ['nothing lies outside, protective', 'wears-as-is', () => ask(trousers(820, 2, { use: 'protective' }), 3, false)],
+    ['protective and too big', 'leave-it', () => ask(trousers(895, 2, { use: 'protective' }), 5, true)],
+    ['children’s sleepwear and too big', 'leave-it', () => ask(trousers(895, 2, { use: 'child-sleepwear' }), 5, true)],
+    ['the own plan fits and is likely', 'alters-to-fit', () => ask(trousers(895, 2), 3, false)],
+    ['too hard for oneself, a tailor at hand', 'needs-a-tailor', () => ask(trousers(895, 2), 1, true, NO_BUTTONS)],
+    ['too hard for oneself and no tailor, far off', 'leave-it', () => ask(trousers(895, 2), 1, false, NO_BUTTONS)],
+    ['too hard for oneself and no tailor, 14 off', 'comes-close', () => ask(trousers(859, 2), 1, false, NO_BUTTONS)],
+    ['the plan fits but is not likely', 'comes-close', () => ask(trousers(880, 80), 3, false, {}, 'close')],
+    ['a remainder of 16 is not close', 'leave-it', () => ask(trousers(861, 2), 1, false, NO_BUTTONS)]
+  ]
+  it.each(rows)('%s: %s', (_name, verdict, run) => {
+    const reckoning = run()
+    expect(reckoning.verdict, reckoning.because.map(({ text }) => text).join(' ')).toBe(verdict)
+    if (verdict !== 'leave-it') expect(reckoning.because.length).toBeGreaterThan(0)
+  })
+  it('never a job on what is never altered', () => {
+    for (const use of ['protective', 'child-sleepwear', 'medical-compression'] as const)
+      expect(ask(trousers(895, 2, { use }), 5, true).plans).toEqual([])
+  })
+  it('without outlook every chance is null, nothing is asked, and the verdict says that it is provisional', () => {
+    const reckoning = reckon({ garment: trousers(895, 80), wearer: rowan, means: { level: 3, tailor: false } }, { outlook: false })
+    expect(reckoning.chance).toBeNull()
+    expect(reckoning.plans.every(({ chance }) => chance === null)).toBe(true)
+    expect(reckoning.ask).toEqual([])
+    expect(reckoning.because.map(({ code }) => code)).toContain('verdict.provisional')
+  })
+})
+
+describe('the best of one’s own plans', () => {
+  const plan = (aim: Plan['aim'], ...wrong: number[]): Plan => ({
+    aim,
+    alterations: [],
+    after: [],
+    misfit: wrong.map((mm) => ({ point: 'waist', mm, because: 'so it is' })),
+    chance: null,
+    level: 2,
+    minutes: 30,
+    cost: null
+  })
+  const judged = (own: Plan[], tailor?: Plan) => {
+    const garment = garmentAsWorn(trousers(895, 2))
+    const gaps = gapsBetween(garment, targetFor(garment, rowan))
+    return judge({
+      garment,
+      gaps,
+      plans: { own, tailor },
+      means: { level: 3, tailor: true },
+      markMm: 2,
+      chance: { own: null, tailor: null }
+    })
+  }
+  it('is the one that fits, where the least work does not', () => {
+    const [least, closest] = [plan('least-work', 4), plan('closest-fit', 1)]
+    expect(judged([least, closest])).toEqual({ verdict: 'alters-to-fit', advised: closest })
+  })
+  it('is the least work where both fit, and where neither leaves less by more than a mark', () => {
+    const fits = [plan('least-work', 2), plan('closest-fit', 0)]
+    expect(judged(fits).advised).toBe(fits[0])
+    const close = [plan('least-work', 10), plan('closest-fit', 8.5)]
+    expect(judged(close)).toEqual({ verdict: 'comes-close', advised: close[0] })
+  })
+  it('is the closest where it leaves less by more than a mark', () => {
+    const far = [plan('least-work', 10), plan('closest-fit', 7)]
+    expect(judged(far)).toEqual({ verdict: 'comes-close', advised: far[1] })
+  })
+  it('stands before a tailor’s that leaves as little', () => {
+    const [least, closest] = [plan('least-work', 9), plan('closest-fit', 1)]
+    expect(judged([least, closest], plan('tailor', 0)).advised).toBe(closest)
+  })
+})

@@ -12,11 +12,12 @@ import { MARK_MM, planAlterations } from './plan/plan-alterations.ts'
 import type { ReckonRequest } from './plan/request.ts'
 import { gapsBetween } from './wearer/gaps.ts'
 import { bodyOf, seenOn, targetFor } from './wearer/target.ts'
+import { wearsAs } from './wearer/wears-as.ts'
 import type { Reason } from './words/reason.ts'
 import type { Wording } from './words/say.ts'
 
 export type { Verdict } from './ids/verdicts.ts'
-export type { GapShown, Reckoning } from './plan/answer/answer.ts'
+export type { BandShown, GapShown, Reckoning } from './plan/answer/answer.ts'
 export type { NotTaken } from './plan/answer/not-taken.ts'
 export type { Worth } from './plan/answer/worth.ts'
 export type { Ask } from './plan/ask/ask.ts'
@@ -72,5 +73,6 @@ function prepare({ garment: input, wearer, favourite, tried, means, limits = {} 
   const gaps = gapsBetween(garment, target)
   const { options, refusals } = alterationsFor(garment, limits)
   const outlook = () => outlookOf({ garment, target, wearer, gaps, options, means, limits, markMm })
-  return { garment, target, gaps, options, refusals, markMm, outlook }
+  const wears = () => (wearer === undefined ? null : wearsAs(garment, { wearer, favourite, tried, markMm }, body))
+  return { garment, target, gaps, options, refusals, markMm, outlook, wearsAs: wears }
 }

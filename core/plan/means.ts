@@ -7,6 +7,8 @@ export interface Means {
   level: Level
   /** Is a tailor at hand? */
   tailor: boolean
+  /** Rescues this person would wear; not told: none. */
+  acceptRescues?: AlterationId[]
   /** Own minutes ÷ the table's. */
   pace?: number
   /** The finest mark: 2, or 3.175 (1/8 in). */

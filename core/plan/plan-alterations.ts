@@ -9,7 +9,7 @@ import { evaluate, isUsed, type Outcome } from './solve/evaluate.ts'
 import { solveInMarks } from './solve/marks.ts'
 import { type Amounts, type PlanPoint, type Problem, pointsOf, problemFor } from './solve/problem.ts'
 import { usefulOptions, withoutIdleRescues } from './solve/useful-options.ts'
-import { withinLevel } from './solve/within-means.ts'
+import { acceptedBy, withinLevel } from './solve/within-means.ts'
 
 /** The usual mark, mm. */
 export const MARK_MM = 2
@@ -17,17 +17,32 @@ export const MARK_MM = 2
 const HARDLY_MM = 4
 
 export interface Plans {
+  /** Without a rescue, but for those this person accepts. */
   own: Plan[]
+  /** With what shows (a panel, a band, elastic where none was): only where without it something stays wrong, and it fits with it. */
+  rescue: Plan | undefined
   /** Also worked out without a tailor at hand where one's own plan leaves something wrong, to say what one could do. */
   tailor: Plan | undefined
 }
 
 export function planAlterations(context: PlanContext): Plans {
-  const leastWork = planFor('least-work', context)
-  const closest = planFor('closest-fit', context)
-  const tailor = context.means.tailor || leastWork.misfit.length > 0 ? planFor('tailor', context) : undefined
-  const fewer = oneFewer(leastWork, context)
-  return { own: distinct([leastWork, closest, ...(fewer === undefined ? [] : [fewer])]), tailor }
+  const plain = { ...context, options: acceptedBy(context.means, context.options) }
+  const leastWork = planFor('least-work', plain)
+  const closest = planFor('closest-fit', plain)
+  const tailor = context.means.tailor || leastWork.misfit.length > 0 ? planFor('tailor', plain) : undefined
+  const fewer = oneFewer(leastWork, plain)
+  const own = distinct([leastWork, closest, ...(fewer === undefined ? [] : [fewer])])
+  return { own, rescue: rescueFor([...own, ...(context.means.tailor && tailor !== undefined ? [tailor] : [])], context), tailor }
+}
+
+/** Planned last, beside the plain plans: only where none of them fits, and it does. */
+function rescueFor(plain: readonly Plan[], context: PlanContext): Plan | undefined {
+  const markMm = context.means.markMm ?? MARK_MM
+  const fits = ({ misfit }: Plan) => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0) <= markMm + ROUNDING
+  const accepted = acceptedBy(context.means, context.options)
+  if (plain.some(fits) || accepted.length === context.options.length) return undefined
+  const rescued = planFor(context.means.tailor ? 'tailor' : 'least-work', context)
+  return fits(rescued) ? rescued : undefined
 }
 
 function planFor(aim: Aim, context: PlanContext, without?: string): Plan {

@@ -6,6 +6,7 @@ import { clothOf, wrongSum } from './facts/cloth.ts'
 import { faultsOf } from './facts/faults.ts'
 import { colourOf, conditionOf, madeOf, useOf } from './facts/make-use-condition.ts'
 import { currencyOf, priceOf } from './facts/price.ts'
+import { cutOf } from './garment/cut.ts'
 import { issue } from './issues.ts'
 import { moreText } from './page-data/more-text.ts'
 import { type StructuredRead, structuredOf } from './page-data/structured.ts'
@@ -54,6 +55,7 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
     measures: read.measures,
     cloth,
     made: { ...read.kind.made, ...madeOf(texts, kind), ...read.made },
+    cut: cutOf(texts, title, kind),
     use: useOf(texts, title, sizeLabels),
     language,
     colour: structuredColour(structured, language) ?? colourOf(texts),

@@ -1,6 +1,8 @@
 /** What was read in a listing. Every figure carries its place in the text. */
-import type { ConditionId, GarmentInput, Made, Structure, Trait } from '../garment/garment-input.ts'
+import type { CutRead } from '../garment/cut.ts'
+import type { Cloth, ConditionId, GarmentInput, Made, Structure, Trait } from '../garment/garment-input.ts'
 import type { Issue, Stated } from '../garment/issue.ts'
+import type { Cut } from '../ids/cut.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { Units } from '../length.ts'
@@ -40,6 +42,8 @@ export interface Reading {
   }
   /** As far as told. */
   made: Partial<Made>
+  /** Facets as far as told in words. */
+  cut: CutRead
   use: GarmentInput['use'] | null
   language: string
   colour: string | null
@@ -94,3 +98,5 @@ export type Correction =
   /** What stands on the size label, where the text does not say: evidence of measures, never certainty. Empty: none. */
   | { label: string }
   | { made: Partial<Made> }
+  | { cut: Cut }
+  | { cloth: Cloth }

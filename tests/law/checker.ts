@@ -195,13 +195,15 @@ export function faultsOf(request: ReckonRequest, plan: Plan): string[] {
 /** What stays wrong must be what `after` says against the bands that were shown. */
 export function misfitFaults(
   plan: Plan,
-  bands: readonly { point: string; band: { least: number; most: number } | null; from: string }[]
+  bands: readonly { point: string; band: { least: number | null; most: number | null } | null; from: string }[]
 ): string[] {
   return bands.flatMap(({ point, band, from }) => {
     if (band === null || from === 'inferred' || from === 'label') return []
     const after = plan.after.find((one) => one.point === point)?.mm
     if (after === undefined) return [`${point} is told but has no figure after the plan`]
-    const out = after > band.most ? after - band.most : after < band.least ? after - band.least : 0
+    // a null edge is free
+    const [least, most] = [band.least ?? Number.NEGATIVE_INFINITY, band.most ?? Number.POSITIVE_INFINITY]
+    const out = after > most ? after - most : after < least ? after - least : 0
     const said = plan.misfit.find((one) => one.point === point)?.mm ?? 0
     return Math.abs(out - said) > 0.51 ? [`${point} ends ${out.toFixed(2)} outside, but ${said} is said`] : []
   })

@@ -175,5 +175,5 @@ export const CONDITIONAL_BANDS: SurveyBand[] = [
   { sex: 'male', given: 'stature', centre: 1920, n: 66, measure: 'insideLegLength', p5: 896.2, p50: 942, p95: 979.8 },
   { sex: 'male', given: 'stature', centre: 1920, n: 66, measure: 'armLength', p5: 620.8, p50: 649, p95: 685 },
   { sex: 'male', given: 'stature', centre: 1960, n: 25, measure: 'insideLegLength', p5: 930, p50: 968, p95: 1020.6 },
-  { sex: 'male', given: 'stature', centre: 1960, n: 25, measure: 'armLength', p5: 635.6, p50: 675, p95: 697.8 },
+  { sex: 'male', given: 'stature', centre: 1960, n: 25, measure: 'armLength', p5: 635.6, p50: 675, p95: 697.8 }
 ]

@@ -3,13 +3,15 @@ import type { Option, Refusal } from '../../alterations/row.ts'
 import { assumptionsOf } from '../../garment/assumptions.ts'
 import { mendingOf } from '../../garment/condition.ts'
 import { contradictions } from '../../garment/contradictions.ts'
+import type { CutRead } from '../../garment/cut.ts'
 import type { Garment, PointTaken } from '../../garment/garment-as-worn.ts'
 import type { GarmentInput } from '../../garment/garment-input.ts'
 import type { Issue } from '../../garment/issue.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
+import type { Wish } from '../../wearer/body.ts'
 import type { Band, Gap } from '../../wearer/gaps.ts'
-import type { Target } from '../../wearer/want.ts'
+import type { Target, Want } from '../../wearer/want.ts'
 import type { Reason } from '../../words/reason.ts'
 import { said, say, type Wording } from '../../words/say.ts'
 import { type Ask, asksFrom, questionFor } from '../ask/ask.ts'
@@ -25,13 +27,21 @@ import { reasonsFor } from './reasons.ts'
 import { type Judged, judge, misfitAsItIs, missingFor } from './verdict.ts'
 import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
 
+/** What is wanted at a point. A null edge: the cut is free there; a null ideal: nothing is aimed for. */
+export interface BandShown {
+  least: number | null
+  ideal: number | null
+  most: number | null
+}
+
 export interface GapShown {
   point: PointId
   /** The tape today. */
   garmentMm: number
   from: PointTaken['from']
   sdMm: number
-  band: Band | null
+  /** null: not judged. */
+  band: BandShown | null
   /** + too big, − too small, 0 inside. */
   gapMm: number
   because: Reason[]
@@ -39,10 +49,14 @@ export interface GapShown {
 
 export interface Reckoning {
   verdict: Verdict
+  /** The cut as told, seen in the figures on this body, or assumed by kind. */
+  cut: CutRead
+  /** It lies whole in another fit than the one asked: it wears as that. */
+  wearsAs: Wish | null
   because: Reason[]
   gaps: GapShown[]
   /** Wanted, but neither told nor worked out. */
-  untold: { point: PointId; band: Band }[]
+  untold: { point: PointId; band: BandShown }[]
   asItIs: { misfit: Misfit[]; chance: number | null }
   plans: Plan[]
   /** Other ways to move what is wrong, and why the advised plan does not take them. */
@@ -71,24 +85,32 @@ export interface ReckoningInProgress {
   outlook: Outlook | null
   clothAnswers: readonly ClothAnswers[]
   markMm: number
+  wearsAs: () => Wish | null
 }
 
 /** The verdict alone. */
-export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook }: ReckoningInProgress): Verdict =>
-  judge({ garment, gaps, plans, means, markMm, chance: { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null } }).verdict
+export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook, wearsAs }: ReckoningInProgress): Verdict =>
+  judge({ garment, gaps, plans, means, markMm, wearsAs, chance: { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null } }).verdict
 
 export function answerFrom(
-  { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm }: ReckoningInProgress,
+  { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm, wearsAs }: ReckoningInProgress,
   wording: Wording
 ): Reckoning {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
-  const judged: Judged = { garment, gaps, plans, means, markMm, chance }
+  const judged: Judged = { garment, gaps, plans, means, markMm, chance, wearsAs }
   const { verdict, advised } = judge(judged)
   const missing = missingFor(garment, gaps)
   const chanceOf = (plan: Plan | undefined): number | null =>
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
   const shown =
-    advised === undefined ? [] : distinct([advised, ...plans.own, ...(means.tailor && plans.tailor !== undefined ? [plans.tailor] : [])])
+    advised === undefined
+      ? []
+      : distinct([
+          advised,
+          ...plans.own,
+          ...(means.tailor && plans.tailor !== undefined ? [plans.tailor] : []),
+          ...(plans.rescue === undefined ? [] : [plans.rescue])
+        ])
   const worth = worthOf(
     input.price,
     advised === undefined ? mendingCost(input, means) : advised.cost,
@@ -102,8 +124,11 @@ export function answerFrom(
     advised !== undefined &&
     plans.tailor !== undefined &&
     plans.tailor.misfit.length < advised.misfit.length
+  const wears = verdict === 'too-little-told' || verdict === 'leave-it' ? null : wearsAs()
   return {
     verdict,
+    cut: garment.cut,
+    wearsAs: wears,
     because: reasonsFor(
       {
         judged,
@@ -112,16 +137,17 @@ export function answerFrom(
         tailorCould,
         priced: input.price !== undefined,
         mendingMinutes: mendingOf(input).minutes,
-        chanceAsItIs: chanceOf(undefined)
+        chanceAsItIs: chanceOf(undefined),
+        wearsAs: wears
       },
       wording
     ),
-    gaps: gaps.map(({ point, garmentMm, from, sdMm, band, gapMm, because }) => ({
+    gaps: gaps.map(({ point, garmentMm, from, sdMm, band, gapMm, because, want }) => ({
       point,
       garmentMm,
       from,
       sdMm,
-      band,
+      band: band === null || want === undefined ? null : bandShown(want, band),
       gapMm,
       because: because.map((one) => said(one, wording))
     })),
@@ -147,9 +173,18 @@ export function answerFrom(
   }
 }
 
+/** An edge that is nought or free binds nothing. */
+const bandShown = ({ ideal, freeAbove }: Want, band: Band): BandShown => ({
+  least: band.least <= 0 ? null : band.least,
+  ideal: ideal === null ? null : band.ideal,
+  most: freeAbove === true ? null : band.most
+})
+
 const untold = (garment: Garment, target: Target): Reckoning['untold'] =>
-  [...target].flatMap(([point, { least, ideal, most }]) =>
-    garment.points.has(point) || ideal === null ? [] : [{ point, band: { least, ideal, most } }]
+  [...target].flatMap(([point, want]) =>
+    garment.points.has(point) || want.ideal === null
+      ? []
+      : [{ point, band: bandShown(want, { least: want.least, ideal: want.ideal, most: want.most }) }]
   )
 
 /** What nothing can be judged without is asked first, whatever it is worth. */

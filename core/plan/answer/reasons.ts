@@ -2,6 +2,7 @@
 import { edgeFold } from '../../alterations/geometry.ts'
 import type { Garment } from '../../garment/garment-as-worn.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
+import type { Wish } from '../../wearer/body.ts'
 import type { Gap } from '../../wearer/gaps.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
 import { said, say, sayTogether, type Wording } from '../../words/say.ts'
@@ -21,30 +22,36 @@ export interface Judgement {
   advised: Plan | undefined
   /** A tailor is not at hand, and only one could do it. */
   tailorCould: boolean
+  /** The fit it wears as, where that is another than the one asked. */
+  wearsAs: Wish | null
 }
 
 export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
   const { judged, verdict, advised } = judgement
   if (verdict === 'too-little-told') return missing(judged.garment, judged.gaps).map((saying) => said(saying, wording))
   if (verdict === 'leave-it' && advised === undefined) return [said({ code: `verdict.never.${judged.garment.use}`, values: {} }, wording)]
-  const wrong = (advised?.misfit ?? [])
+  const isRescue = advised !== undefined && advised === judged.plans.rescue
+  const wrong = ((isRescue ? judged.plans.own[0] : advised)?.misfit ?? [])
     .filter(({ mm }) => Math.abs(mm) > judged.markMm)
     .sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
   return [
     ...(verdict === 'wears-as-is' ? [said({ code: 'verdict.inside', values: {} }, wording)] : []),
-    ...(verdict === 'leave-it' ? [] : toDo(advised?.alterations ?? [], wording)),
+    ...(judgement.wearsAs === null ? [] : [said({ code: 'verdict.wears-as', values: { fit: judgement.wearsAs } }, wording)]),
+    ...(verdict === 'leave-it' || isRescue ? [] : toDo('verdict.do', advised?.alterations ?? [], wording)),
     ...wrong.map(({ point, mm }) => said({ code: 'verdict.stays', values: { mm: Math.abs(mm), way: wayOf(mm, point) }, point }, wording)),
     // the worst one's own sentence, already made: what is needed and what the seams hold
     ...wrong.slice(0, 1).map(({ point, because }): Reason => ({ code: 'verdict.why', values: {}, point, text: because })),
+    ...(isRescue ? toDo('verdict.rescue', advised.alterations, wording) : []),
     ...howSure(judgement).map((saying) => said(saying, wording))
   ]
 }
 
 /** All the jobs in one sentence: do, amount, place. */
-function toDo(jobs: readonly Job[], wording: Wording): Reason[] {
+function toDo(code: 'verdict.do' | 'verdict.rescue', jobs: readonly Job[], wording: Wording): Reason[] {
   if (jobs.length === 0) return []
-  const sentence = sayTogether(jobs.map(doing), wording)
-  return [{ code: 'verdict.do', values: { jobs: jobs.length }, text: say({ code: 'verdict.do', values: { sentence } }, wording) }]
+  const together = sayTogether(jobs.map(doing), wording)
+  const sentence = code === 'verdict.do' ? together : together.charAt(0).toLowerCase() + together.slice(1)
+  return [{ code, values: { jobs: jobs.length }, text: say({ code, values: { sentence } }, wording) }]
 }
 
 /** Below this the chance is said as a warning. */

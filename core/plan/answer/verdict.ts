@@ -5,6 +5,7 @@ import { isTold } from '../../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { isGirth, type PointId } from '../../ids/points.ts'
 import { VERDICTS, type Verdict } from '../../ids/verdicts.ts'
+import type { Wish } from '../../wearer/body.ts'
 import { type Gap, overshoot } from '../../wearer/gaps.ts'
 import type { Means } from '../means.ts'
 import type { Misfit, Plan } from '../plan.ts'
@@ -23,6 +24,8 @@ export interface Judged {
   means: Means
   markMm: number
   chance: { own: number | null; tailor: number | null }
+  /** The fit in which it lies whole, where that is another than the one asked. */
+  wearsAs: () => Wish | null
 }
 
 /** Remainders that may still be called close, mm (from memory, settings). */
@@ -58,6 +61,9 @@ const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged:
     verdict: 'comes-close',
     advised: bestPlan
   },
+  // it shows, and is said so
+  { when: ({ plans }) => plans.rescue !== undefined, verdict: 'comes-close', advised: ({ plans }) => plans.rescue },
+  { when: ({ wearsAs }) => wearsAs() !== null, verdict: 'comes-close', advised: bestPlan },
   { when: () => true, verdict: 'leave-it', advised: bestPlan }
 ]
 

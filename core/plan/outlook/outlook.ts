@@ -44,7 +44,7 @@ export function outlookOf(asked: Uncertain): Outlook {
   const { garment, gaps, options, means, limits, markMm } = asked
   const points = drawnPoints(gaps)
   const needs = points.map(({ gap }) => needsOf(gap))
-  const scenarios = scenariosOf(garment, limits, needs, options)
+  const scenarios = scenariosOf(garment, limits, needs, options, means)
   const parts = partsOf(
     points.map(({ gap }) => gap.point),
     scenarios.widest

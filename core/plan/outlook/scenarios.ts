@@ -8,7 +8,9 @@ import type { Garment } from '../../garment/garment-as-worn.ts'
 import type { Made } from '../../garment/garment-input.ts'
 import type { AlterationId } from '../../ids/alterations.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
+import type { Means } from '../means.ts'
 import { type Needs, optionsThatCouldHelp } from '../solve/useful-options.ts'
+import { acceptedBy } from '../solve/within-means.ts'
 import { normalDraws, normalQuantile } from './draws.ts'
 import { FIRST_OF_MAKE } from './point-draws.ts'
 
@@ -52,7 +54,8 @@ export function scenariosOf(
   garment: Garment,
   limits: Partial<Record<AlterationId, number>>,
   needs: readonly Needs[],
-  asAssumed: readonly Option[]
+  asAssumed: readonly Option[],
+  means: Means
 ): Scenarios {
   const uncertain: { about: keyof Made; z: number[]; value(z: number): Partial<Made> }[] = []
   const parts = Object.keys(SPREAD) as (keyof Made)[]
@@ -76,13 +79,13 @@ export function scenariosOf(
     made: Object.assign({}, garment.made, ...uncertain.map(values))
   })
   // every option that some make allows, each at about its most: as assumed, and otherwise in everything
-  const widest = [
+  const widest = acceptedBy(means, [
     ...asAssumed,
     ...alterationsFor(
       madeWith(({ value }) => value(MOST_SD)),
       limits
     ).options
-  ]
+  ])
   const only = new Set(optionsThatCouldHelp(needs, widest).map(({ key }) => key))
   const byMake = new OptionsByMake(garment, limits, only)
   const all = Array.from(

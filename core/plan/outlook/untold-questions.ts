@@ -17,7 +17,7 @@ import type { Wearer } from '../../wearer/wearer.ts'
 import type { Means } from '../means.ts'
 import { reachAt } from '../solve/problem.ts'
 import { singlePointReach } from '../solve/single-point-reach.ts'
-import { withinLevel } from '../solve/within-means.ts'
+import { acceptedBy, withinLevel } from '../solve/within-means.ts'
 import { DRAWS } from './draws.ts'
 import { bandDraws, figureDraws } from './point-draws.ts'
 
@@ -101,7 +101,7 @@ function wouldFit(
 ): boolean[] {
   const z = figureDraws(point)
   const shift = bandDraws(point)
-  const mine = (means.tailor ? options : withinLevel(options, means.level)).filter(({ lines }) =>
+  const mine = acceptedBy(means, means.tailor ? options : withinLevel(options, means.level)).filter(({ lines }) =>
     lines.some(({ effects }) => (effects[point] ?? 0) !== 0)
   )
   const { up, down } = singlePointReach(point, mine) ?? reachAt(point, mine)

@@ -1,6 +1,8 @@
-/** The options that a level allows: a tier beyond it is cut off at its beginning, with its reason. */
+/** The options that this person's means allow. */
 import type { Option } from '../../alterations/row.ts'
+import type { Means } from '../means.ts'
 
+/** A tier beyond the level is cut off at its beginning, with its reason. */
 export function withinLevel(options: readonly Option[], level: number): Option[] {
   return options.flatMap((option) => {
     if (option.level > level) return []
@@ -12,3 +14,7 @@ export function withinLevel(options: readonly Option[], level: number): Option[]
     return [{ ...plain, lines }]
   })
 }
+
+/** Rescues that this person would not wear are left out: they show. */
+export const acceptedBy = ({ acceptRescues = [] }: Means, options: readonly Option[]): Option[] =>
+  options.filter((option) => !option.rescue || acceptRescues.includes(option.id))

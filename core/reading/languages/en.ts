@@ -2,6 +2,7 @@
 import { asides } from './en/asides.ts'
 import { cloth } from './en/cloth.ts'
 import { amounts, cues } from './en/cues.ts'
+import { cut } from './en/cut.ts'
 import { garments } from './en/garments.ts'
 import { measures } from './en/measures.ts'
 import { postedIn } from './en/posted-in.ts'
@@ -10,6 +11,7 @@ import type { Lexicon } from './lexicon.ts'
 
 export const en: Lexicon = {
   language: 'en',
+  cut,
   endings: ['s'],
   common: `
     the

@@ -3,6 +3,7 @@ import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/gar
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Amounts, Cues } from './cue-roles.ts'
+import type { CutWords } from './cut-words.ts'
 import type { Phrases } from './phrases.ts'
 
 /** Points as sellers name them: some depend on the kind of garment (see points-by-kind.ts). */
@@ -151,6 +152,8 @@ export interface Lexicon {
   structures: Partial<Record<Structure, Phrases>>
   traits: Partial<Record<Trait, Phrases>>
   made: { fact: MadeFact; phrases: Phrases }[]
+  /** How a garment is meant to be worn. */
+  cut?: CutWords
   uses: Partial<Record<Use, Phrases>>
   /** Faults, and the mending they ask for. */
   faults: { mending: ConditionId[]; phrases: Phrases }[]

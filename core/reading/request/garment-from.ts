@@ -1,7 +1,8 @@
 /** The one way from a reading to a request: what was read, set right by the person, as the garment to reckon with. */
 
-import type { GarmentInput, GarmentMeasure, Made } from '../../garment/garment-input.ts'
+import type { Cloth, GarmentInput, GarmentMeasure, Made } from '../../garment/garment-input.ts'
 import type { Stated } from '../../garment/issue.ts'
+import type { Cut } from '../../ids/cut.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { isGirth, POINTS_OF, type PointId } from '../../ids/points.ts'
 import { toMm } from '../../length.ts'
@@ -34,11 +35,15 @@ interface Held {
 export function garmentFrom(reading: Reading, corrections: readonly Correction[], options: GarmentFromOptions = {}): GarmentInput {
   let kind: GarmentKind = reading.garment.kind ?? 'other'
   let made: Partial<Made> = { ...reading.made }
+  let cut: Cut = toldCut(reading.cut)
+  let own: Cloth = {}
   let { size } = options
   for (const one of corrections) {
     if ('kind' in one) kind = one.kind
     else if ('size' in one) size = one.size
     else if ('made' in one) made = { ...made, ...one.made }
+    else if ('cut' in one) cut = { ...cut, ...one.cut }
+    else if ('cloth' in one) own = { ...own, ...one.cloth }
   }
   const settled = new Set<MeasureReading>()
   let held: Held[] = ofSale(reading, kind, size).map((measure) => ({ measure, source: 'seller', added: false }))
@@ -71,14 +76,19 @@ export function garmentFrom(reading: Reading, corrections: readonly Correction[]
       ...(cloth.fibres.length > 0 ? { fibres: cloth.fibres } : {}),
       ...(cloth.structure === null ? {} : { structure: cloth.structure }),
       ...(cloth.stretchPercent === null ? {} : { stretchPercent: cloth.stretchPercent }),
-      ...(cloth.traits.length > 0 ? { traits: cloth.traits } : {})
+      ...(cloth.traits.length > 0 ? { traits: cloth.traits } : {}),
+      ...own
     },
     made,
+    ...(Object.keys(cut).length > 0 ? { cut } : {}),
     ...(reading.use ? { use: reading.use } : {}),
     ...(reading.mending.length > 0 ? { condition: reading.mending.map((job) => ({ job })) } : {}),
     ...(price === null ? {} : { price: { amount: price } })
   }
 }
+
+/** The cut as its words tell it. */
+const toldCut = (cut: Reading['cut']): Cut => Object.fromEntries(Object.entries(cut).map(([facet, { value }]) => [facet, value])) as Cut
 
 /** The size labels: the one that was typed stands for those that were read. */
 export function labelsOf({ sizeLabels }: Pick<Reading, 'sizeLabels'>, corrections: readonly Correction[]): string[] {

@@ -21,6 +21,7 @@ export function mergeReadings(first: Reading, later: Reading): Reading {
       structure: later.cloth.structure ?? first.cloth.structure
     },
     made: { ...first.made, ...later.made },
+    cut: { ...first.cut, ...later.cut },
     use: first.use ?? later.use,
     language: first.language,
     colour: first.colour ?? later.colour,

@@ -1,5 +1,6 @@
 /** The phrases of the language files in one tree, so that the longest phrase at a token is found in one walk. */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
+import type { Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { de } from '../languages/de.ts'
 import { en } from '../languages/en.ts'
@@ -31,6 +32,7 @@ export type Sense =
   | { role: 'fault'; mending: ConditionId[] }
   | { role: 'colour'; colour: string }
   | { role: 'currency'; currency: string }
+  | { role: 'cut'; facet: Facet; value: string }
   | { role: WordRole }
 
 export interface Node {
@@ -48,6 +50,8 @@ export const meaningOf = (senses: Sense[]): Meaning => ({ senses, roles: new Set
 export interface PhraseTrie {
   /** A step a word; where a phrase ends stands what it means. */
   root: Node
+  /** Words of the cut, apart: they stand among names and kinds without hiding them. */
+  cuts: Node
   /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
   heads: ReadonlyMap<string, Meaning>
   /** Letters that end the first part of such a word. */
@@ -70,6 +74,7 @@ export function phraseTrieOf(language: string): PhraseTrie {
 
 function compile(lexicons: readonly Lexicon[]): PhraseTrie {
   const root: Node = { next: new Map(), meaning: null }
+  const cuts: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
   const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
   lexicons.forEach((lexicon, rank) => {
@@ -108,10 +113,17 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
     // they are pockets like others, to be counted or measured
     for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
+    for (const [facet, values] of Object.entries(lexicon.cut ?? {}) as [Facet, Record<string, Phrases>][])
+      for (const [value, phrases] of Object.entries(values)) {
+        const sense: Sense = { role: 'cut', facet, value }
+        const alone = meaningOf([sense])
+        for (const phrase of phrasesIn(phrases)) for (const words of variants(phrase, [])) put(cuts, words, sense, rank, alone)
+      }
     for (const phrase of phrasesIn(lexicon.words.half)) for (const word of wordsOf(phrase)) halves.add(word)
   })
   return {
     root,
+    cuts,
     halves,
     heads: headsOf(lexicons, root),
     joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),

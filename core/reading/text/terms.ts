@@ -93,6 +93,17 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
   return { list: joined, at, by }
 }
 
+/** Every phrase of another trie in a text, the longest at each place, without what they stand on. */
+export function phrasesOf(tokens: readonly Token[], root: Node): Term[] {
+  const found: Term[] = []
+  for (let from = 0; from < tokens.length; ) {
+    const one = longest(tokens, from, root)
+    if (one) found.push(one)
+    from = one?.to ?? from + 1
+  }
+  return found
+}
+
 /**
  * pit-to-pit · t-shirt · p.t.p · 3/4 sleeve
  *    ^ ^       ^ glue is stepped over where no space stands beside it

@@ -140,6 +140,8 @@ export const plan: Record<string, string> = {
   'misfit.nothing': 'The {point|point} needs {needs|length}, and no seam gives it.',
 
   // the verdict’s reasons
+  'verdict.rescue': 'It could be rescued: {sentence}, and it shows.',
+  'verdict.wears-as': 'It wears as a {fit|fit}.',
   'verdict.do': '{sentence}.',
   'verdict.inside': 'Everything told lies inside what you want.',
   'verdict.stays': 'The {point|point} stays {mm|length} too {way|way}.',

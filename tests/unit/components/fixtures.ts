@@ -35,6 +35,7 @@ export const emptyReading: Reading = {
   measures: [],
   cloth: { fibres: [], traits: [], stretchPercent: null, structure: null },
   made: {},
+  cut: {},
   use: null,
   language: 'en',
   colour: null,
@@ -169,6 +170,8 @@ export const tailorPlan: Plan = { ...closestFit, aim: 'tailor', chance: 0.9, lev
 
 export const trousersReckoning: Reckoning = {
   verdict: 'alters-to-fit',
+  cut: {},
+  wearsAs: null,
   because: [
     reason('Take 1½ in out of the waist at the centre back and turn the legs up 1 in.'),
     reason('Thigh and leg opening suit you already; the hip is not told.')
@@ -202,6 +205,8 @@ export const trousersReckoning: Reckoning = {
 
 export const leaveIt: Reckoning = {
   verdict: 'leave-it',
+  cut: {},
+  wearsAs: null,
   because: [
     reason('The shoulders are 1½ in too wide. Setting them in means taking the sleeves out and re-cutting; 1 in is the most that gives.')
   ],
@@ -256,6 +261,8 @@ export const leaveIt: Reckoning = {
 
 export const tooLittle: Reckoning = {
   verdict: 'too-little-told',
+  cut: {},
+  wearsAs: null,
   because: [reason('Only the inside leg and a size label are given. Without the waist, and the hip or the thigh, nothing can be judged.')],
   gaps: [gap('inseam', inch(30), inch(0.3), [inch(29), inch(29.5), inch(30)])],
   conversions: [],
@@ -281,6 +288,8 @@ export const tooLittle: Reckoning = {
 export const wearsAsIs: Reckoning = {
   ...trousersReckoning,
   verdict: 'wears-as-is',
+  cut: {},
+  wearsAs: null,
   because: [reason('Every measure that was told is inside what you want.')],
   gaps: [
     gap('waist', inch(29.75), inch(0.2), [inch(28.75), inch(29.5), inch(30.5)]),

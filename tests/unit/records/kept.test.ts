@@ -14,6 +14,8 @@ const reckoning: Reckoning = {
   untold: [],
   assumed: [],
   verdict: 'alters-to-fit',
+  cut: {},
+  wearsAs: null,
   because: [],
   gaps: [],
   asItIs: { misfit: [], chance: 0.1 },

@@ -68,7 +68,7 @@ test('a wish that differs is told on each tape; what is not reckoned has none', 
   expect([byPoint.get('waist'), byPoint.get('thigh')]).toEqual(['untold', 'no-such-point'])
   const wider = structuredClone(linen)
   const gap = wider.now?.gaps.find(({ point }) => point === 'waist')
-  if (gap?.band) gap.band = { ...gap.band, most: gap.band.most + 50 }
+  if (gap?.band) gap.band = { ...gap.band, most: (gap.band.most ?? 0) + 50 }
   expect(sideBySide([flannel, wider], 'cm').find(({ point }) => point === 'waist')?.band).toBeNull()
 })
 

@@ -24,7 +24,8 @@ function said(more: Partial<Judgement>, chance: number | null = 0.8, use: 'ordin
   const judged = {
     garment: worn,
     gaps: gapsBetween(worn, targetFor(worn, rowan)),
-    plans: { own: [], tailor: undefined },
+    plans: { own: [], rescue: undefined, tailor: undefined },
+    wearsAs: () => null,
     means: { level: 3 as const, tailor: false },
     markMm: 2,
     chance: { own: chance, tailor: null }
@@ -37,6 +38,7 @@ function said(more: Partial<Judgement>, chance: number | null = 0.8, use: 'ordin
     verdict: 'comes-close',
     advised: plan(),
     tailorCould: false,
+    wearsAs: null,
     ...more
   }
   return reasonsFor(judgement, { units: 'cm' })

@@ -97,7 +97,8 @@ describe('the best of one’s own plans', () => {
     return judge({
       garment,
       gaps,
-      plans: { own, tailor },
+      plans: { own, rescue: undefined, tailor },
+      wearsAs: () => null,
       means: { level: 3, tailor: true },
       markMm: 2,
       chance: { own: null, tailor: null }

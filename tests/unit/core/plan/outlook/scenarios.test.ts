@@ -10,7 +10,7 @@ import { garment } from '../../../../corpus/plans/plan-case.ts'
 const ANYWHERE = { point: 'waist' as const, lowMm: 700, highMm: 900, least: 799, most: 801 }
 function scenarios(kind: GarmentKind, made: Partial<Made> = {}, needs = [ANYWHERE]) {
   const worn = garmentAsWorn(garment(kind, { waist: 800, hip: 1040 }, made))
-  return scenariosOf(worn, {}, needs, alterationsFor(worn).options)
+  return scenariosOf(worn, {}, needs, alterationsFor(worn).options, { level: 5, tailor: true })
 }
 const about = (kind: GarmentKind, made: Partial<Made> = {}) => scenarios(kind, made).uncertain.map((one) => one.about)
 const cap = (one: { options: { id: string; lines: { capMm: number }[] }[] }, id: string): number | undefined =>

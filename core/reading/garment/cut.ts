@@ -1,0 +1,37 @@
+/** The cut as its words tell it: facets that this kind of garment has, the title before the text, what is denied left out. */
+import type { CutRead } from '../../garment/cut.ts'
+import type { GarmentKind } from '../../ids/kinds.ts'
+import { facetsOf } from '../../wearer/cut/cut-table.ts'
+import { cue } from '../text/cues.ts'
+import { meaning, phrasesOf, type Term, termAt } from '../text/terms.ts'
+import { isDenied, type TextRead } from '../text/text.ts'
+
+/** Words behind which another garment is spoken of: "goes with wide trousers". */
+const BESIDE = cue('besideGarment')
+/** So many words may stand between. */
+const LED_BY = 3
+/** How sure a word in the title is, and one in the text. */
+const SURENESS = { title: 0.95, text: 0.8 }
+
+export function cutOf(texts: readonly TextRead[], title: TextRead | null, kind: GarmentKind | null): CutRead {
+  if (kind === null) return {}
+  const facets = new Set(facetsOf(kind))
+  const cut: CutRead = {}
+  for (const text of texts)
+    for (const term of phrasesOf(text.tokens, text.trie.cuts)) {
+      if (isDenied(text, term) || isOfAnother(text, term, kind)) continue
+      for (const { role, ...one } of term.meaning.senses) {
+        if (role !== 'cut' || !('facet' in one) || !facets.has(one.facet) || cut[one.facet] !== undefined) continue
+        cut[one.facet] = { value: one.value, sureness: text === title ? SURENESS.title : SURENESS.text, from: 'told' }
+      }
+    }
+  return cut
+}
+
+/** "goes with an oversized jumper": another kind's name, led up to by a word that sets it beside this one. */
+function isOfAnother({ tokens, terms }: TextRead, { from, to }: Term, kind: GarmentKind): boolean {
+  const named = meaning(termAt(terms, to - 1), 'kind') ?? meaning(termAt(terms, to), 'kind')
+  if (named === undefined || named.kind === kind) return false
+  for (let at = from - 1; at >= Math.max(0, from - LED_BY); at--) if (BESIDE.test(tokens[at]?.text ?? '')) return true
+  return false
+}

@@ -92,6 +92,9 @@ export interface Option {
   rescue: boolean
 }
 
+/** Why a job goes no further, or is not done here: `limit.<code>`. */
+export const limit = (code: string, values: Saying['values'] = {}): Saying => ({ code: `limit.${code}`, values })
+
 /** Why an alteration is no option here. */
 export interface Refusal {
   id: AlterationId

@@ -1,14 +1,13 @@
 /** Skirts, and the skirts of dresses. */
+
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
-import type { Saying } from '../words/reason.ts'
+import type { PointId } from '../ids/points.ts'
 import { CIRCLE_SLOPE, slopeBetween } from './geometry.ts'
-import { letOut } from './lower-body.ts'
-import type { Effects, Row } from './row.ts'
+import { letOut } from './let-out.ts'
+import { type Effects, limit, type Row } from './row.ts'
 
 const SKIRTED: GarmentKind[] = ['skirt', 'dress']
-const limit = (code: string, values: Saying['values'] = {}): Saying => ({ code: `limit.${code}`, values })
-
 /** Sweep per mm of skirt: the slope from hip to hem; unknown, none. A full circle grows 2π a mm. */
 export function skirtSlope(garment: Garment): number {
   if (garment.made.skirtShape === 'circle') return CIRCLE_SLOPE
@@ -128,5 +127,33 @@ export const skirts: Row[] = [
     reseams: ['side'],
     excludes: ['skirt-sides-in'],
     source: 'TONGA (5/8 in found), CB-TR (3/8 in kept)'
+  },
+  {
+    id: 'hem-widen',
+    direction: 'more',
+    kinds: ['trousers', 'jeans', 'skirt', 'dress', 'shirt', 'knit-top', 'jumper'],
+    lines: (garment) => {
+      const point: PointId =
+        garment.kind === 'trousers' || garment.kind === 'jeans'
+          ? 'legOpening'
+          : garment.kind === 'skirt' || garment.kind === 'dress'
+            ? 'sweep'
+            : 'hem'
+      return [
+        {
+          point,
+          effects: { [point]: 1 },
+          capMm: 250,
+          softMm: 60,
+          because: limit('godet'),
+          seams: [{ seam: 'panel', mmPerOffset: 1, outward: true }]
+        }
+      ]
+    },
+    opens: ['hem'],
+    level: 3,
+    minutes: [45, 2],
+    penalties: ['panel'],
+    source: 'CP: a slit, or a godet up to 250'
   }
 ]

@@ -1,13 +1,13 @@
 /** Sleeves and cuffs. MEM from memory, CP common practice, no source. */
+
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
-import type { Effects, Row } from './row.ts'
+import { type Effects, limit, type Row } from './row.ts'
 
 const SLEEVED: GarmentKind[] = ['shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'dress', 'jumpsuit']
 const TAILORED: GarmentKind[] = ['jacket', 'coat']
 
-const limit = (code: string, values: Saying['values'] = {}): Saying => ({ code: `limit.${code}`, values })
 const sleeve = (sign: number): Effects => ({ sleeveLength: sign, sleeveFromCentreBack: sign, sleeveUnderarm: sign })
 const sleeveMm = (garment: Garment): number => garment.points.get('sleeveLength')?.mm ?? 600
 const OTHERS = ['sleeve-shorten-cuff', 'sleeve-shorten-hem', 'sleeve-shorten-lined', 'sleeve-shorten-head', 'sleeve-lengthen'] as const
@@ -153,35 +153,5 @@ export const sleeves: Row[] = [
     minutes: [25, 2],
     excludes: ['cuff-button-move'],
     source: 'CP'
-  },
-  {
-    id: 'cuff-button-move',
-    direction: 'less',
-    kinds: ['shirt'],
-    lines: () => [
-      { point: 'cuff', effects: { cuff: -1 }, capMm: 20, because: limit('cuff-button'), seams: [{ seam: 'cuff', mmPerOffset: 1 }] }
-    ],
-    level: 1,
-    minutes: [8, 0],
-    excludes: ['cuff-in'],
-    source: 'CP: 20'
-  },
-  {
-    id: 'cuff-button-move',
-    direction: 'more',
-    kinds: ['shirt'],
-    lines: () => [
-      {
-        point: 'cuff',
-        effects: { cuff: 1 },
-        capMm: 20,
-        because: limit('cuff-button'),
-        seams: [{ seam: 'cuff', mmPerOffset: 1, outward: true }]
-      }
-    ],
-    level: 1,
-    minutes: [8, 0],
-    excludes: ['cuff-in'],
-    source: 'CP: 20'
   }
 ]

@@ -1,14 +1,21 @@
 /** Legs: girths and the rise. Amounts are around one leg, all seams together. MEM from memory, CP common practice, no source. */
 
 import { isFelled } from '../garment/construction.ts'
+import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
+import type { Saying } from '../words/reason.ts'
 import { letOut } from './let-out.ts'
 import { type Line, limit, type Row } from './row.ts'
 
 const LEGS: GarmentKind[] = ['trousers', 'jeans', 'shorts']
-/** Off the thigh this much is taken without asking the fork for more (12 a seam, common practice): past it, warned. */
-const THIGH_IN_MM = 50
+/** Off the thigh this much is taken without asking the fork for more (common practice): past it, warned. */
+const THIGH_IN_MM = 25
+/** A hidden gusset goes so far (common practice): past it, warned. */
+const GUSSET_HIDDEN_MM = 40
+/** Legs that are wide below on purpose: narrower they would be another cut. */
+const wideBelow = ({ cut }: Garment): Saying | undefined =>
+  isCut(cut, 'leg', 'bootcut', 'flared', 'wide', 'palazzo', 'barrel') ? limit('leg-as-cut') : undefined
 
 const legSeams = (garment: Garment): { count: number; seams: Line['seams'] } =>
   isFelled(garment.made, 'inseam') || isFelled(garment.made, 'side')
@@ -26,6 +33,7 @@ export const legs: Row[] = [
     id: 'leg-taper',
     direction: 'less',
     kinds: LEGS,
+    unless: wideBelow,
     lines: (garment) => {
       const { count, seams } = legSeams(garment)
       const capMm = count === 1 ? 40 : 76
@@ -39,8 +47,7 @@ export const legs: Row[] = [
     opens: ['hem'],
     level: (garment) => (legSeams(garment).count === 1 ? 4 : 3),
     minutes: [40, 8],
-    excludes: ['thigh-out', 'calf-out'],
-    source: 'MEM (3/4 in a seam); the crease stays centred CP'
+    source: 'MEM (3/4 in a seam); the crease stays centred, warned past 25 at the thigh, not on legs cut wide below CP'
   },
   {
     id: 'thigh-out',
@@ -67,7 +74,6 @@ export const legs: Row[] = [
     level: 3,
     minutes: [35, 8],
     outward: true,
-    excludes: ['leg-taper'],
     source: 'CB-TR (3/8 in kept)'
   },
   {
@@ -79,6 +85,7 @@ export const legs: Row[] = [
         point: 'thigh',
         effects: { thigh: 1 },
         capMm: 60,
+        softMm: GUSSET_HIDDEN_MM,
         because: limit('gusset'),
         seams: [{ seam: 'panel', mmPerOffset: 1, outward: true }]
       }
@@ -87,7 +94,7 @@ export const legs: Row[] = [
     level: 3,
     minutes: [45, 4],
     penalties: ['hiddenGusset'],
-    source: 'CP: the usual rescue of a tight thigh'
+    source: 'CP: the usual rescue of a tight thigh; hidden to 40'
   },
   {
     id: 'rise-shorten',
@@ -105,8 +112,8 @@ export const legs: Row[] = [
     opens: ['waistband'],
     level: 5,
     minutes: [150, 10],
-    penalties: ['recut'],
-    source: 'MLT (about 1 cm; do not attempt); 25 MEM, a last resort'
+    penalties: ['recutRise'],
+    source: 'MEM: 25, a last resort'
   },
   {
     id: 'rise-deepen',
@@ -116,7 +123,7 @@ export const legs: Row[] = [
       {
         point: 'backRise',
         effects: { backRise: 1, crotchLength: 1, thigh: -0.5, inseam: -0.5 },
-        capMm: 13,
+        capMm: 10,
         because: limit('fork'),
         seams: [{ seam: 'seat', mmPerOffset: 1 }]
       }
@@ -124,8 +131,8 @@ export const legs: Row[] = [
     opens: ['seat'],
     level: 4,
     minutes: [40, 5],
-    penalties: ['recut'],
-    source: 'MEM (13)'
+    penalties: ['recutRise'],
+    source: 'MLT (about 1 cm; do not attempt)'
   },
   {
     id: 'calf-out',
@@ -143,7 +150,6 @@ export const legs: Row[] = [
     level: 2,
     minutes: [30, 4],
     outward: true,
-    excludes: ['leg-taper'],
     source: 'CB-TR (3/8 in kept)'
   }
 ]

@@ -151,7 +151,7 @@ export const sleeves: Row[] = [
     opens: ['cuff'],
     level: 2,
     minutes: [25, 2],
-    excludes: ['cuff-button-move'],
+    oneOf: 'cuff',
     source: 'CP'
   }
 ]

@@ -1,9 +1,11 @@
 /** Waist and seat of trousers, jeans, shorts and skirts. Amounts are around, all seams together. MEM from memory, CP common practice, no source. */
 
+import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
-import { drawnIn } from './closures.ts'
+import { closedBy, isPleated, isWrapped, linedAlong, liningMinutes } from './as-cut.ts'
+import { drawnIn } from './elastic.ts'
 import { letOut } from './let-out.ts'
 import { type Line, limit, type Row, type SharedLimit } from './row.ts'
 import { steepestTaper, taperShare } from './taper.ts'
@@ -27,12 +29,19 @@ const pockets = (garment: Garment): SharedLimit[] => [
 
 const centreBackIn = (garment: Garment): Line[] => {
   const steep = steepestTaper(Math.max(garment.made.taperLengthMm, 90))
-  const because = steep < 75 ? limit('taper', { length: garment.made.taperLengthMm }) : limit('back-distorts')
+  const [most, softMm] = garment.kind === 'jeans' ? [40, 25] : [75, 40]
+  const because =
+    garment.kind === 'jeans'
+      ? limit('yoke-distorts')
+      : steep < 75
+        ? limit('taper', { length: garment.made.taperLengthMm })
+        : limit('back-distorts')
   return [
     {
       point: 'waist',
       effects: { waist: -1, hip: -hipShare(garment) },
-      capMm: Math.min(75, steep),
+      capMm: Math.min(most, steep),
+      softMm,
       because,
       seams: [{ seam: 'centre-back', mmPerOffset: 2 }]
     }
@@ -40,6 +49,13 @@ const centreBackIn = (garment: Garment): Line[] => {
 }
 
 const noBackSeam = (garment: Garment): Saying | undefined => drawnIn(garment) ?? (garment.made.backSeam ? undefined : limit('no-back-seam'))
+/** Zips sit in the back seam of skirts: it comes out and goes in again. */
+const zipThere = (garment: Garment): boolean => garment.kind === 'skirt' && closedBy(garment, 'back-zip')
+/** Pleats, gathers and wraps have no place for a dart. */
+const nowhereForDarts = (garment: Garment): Saying | undefined =>
+  isPleated(garment) || isWrapped(garment) || isCut(garment.cut, 'silhouette', 'gathered', 'puffball')
+    ? limit('no-place-for-darts')
+    : backSeamThere(garment)
 const backSeamThere = (garment: Garment): Saying | undefined =>
   drawnIn(garment) ?? (garment.made.backSeam ? limit('has-back-seam') : undefined)
 
@@ -47,16 +63,16 @@ export const waist: Row[] = [
   {
     id: 'waist-in-centre-back',
     direction: 'less',
-    kinds: [...WAISTED],
+    kinds: WAISTED,
     unless: noBackSeam,
     lines: centreBackIn,
     shared: pockets,
     opens: ['waistband'],
-    level: 3,
-    minutes: [30, 8],
+    level: (garment) => linedAlong(zipThere(garment) ? 4 : 3, garment),
+    minutes: (garment) => [30 + (zipThere(garment) ? 25 : 0) + liningMinutes(garment), 8],
     reseams: ['centre-back'],
-    excludes: ['waist-out-centre-back'],
-    source: 'CB-TR (75 in all, then a smaller size); HSW-PANTS (30–60 min); taper at most one in four and a half CP'
+    source:
+      'CB-TR and a student tailor (75 in all, then a smaller size); BSAU (2–4 cm: warned past 40); jeans 40: a worked example of 19, the rest CP; HSW-PANTS (30–60 min); zip 25 min and taper one in four and a half CP'
   },
   {
     id: 'waist-in-side-seams',
@@ -76,28 +92,49 @@ export const waist: Row[] = [
     level: (garment) => (garment.made.slantPockets || garment.kind === 'jeans' ? 4 : 3),
     minutes: [45, 8],
     reseams: ['side'],
-    excludes: ['waist-out-side-seams'],
     source: 'TM227-34 (side seams hang centred); 25 a side MEM'
   },
   {
     id: 'waist-in-darts',
     direction: 'less',
     kinds: ['trousers', 'shorts', 'skirt'],
-    unless: backSeamThere,
+    unless: nowhereForDarts,
     lines: () => [
       {
         point: 'waist',
         effects: { waist: -1 },
-        capMm: 100,
-        softMm: 50,
-        because: limit('darts', { each: 25, count: 4 }),
+        capMm: 60,
+        softMm: 40,
+        because: limit('darts', { each: 15, count: 4 }),
         seams: [{ seam: 'dart', mmPerOffset: 4 }]
       }
     ],
     opens: ['waistband'],
+    level: (garment) => linedAlong(2, garment),
+    minutes: (garment) => [30 + liningMinutes(garment), 5],
+    source: 'TBT (choose by the hip, waist by darts); 60 in all, warned past 40 CP (25 a dart is deep in a skirt)'
+  },
+  {
+    id: 'yoke-darts',
+    direction: 'less',
+    kinds: ['jeans'],
+    wovenOnly: true,
+    unless: drawnIn,
+    lines: () => [
+      {
+        point: 'waist',
+        effects: { waist: -1 },
+        capMm: 75,
+        softMm: 25,
+        because: limit('yoke-darts', { two: 50 }),
+        seams: [{ seam: 'dart', mmPerOffset: 4 }]
+      }
+    ],
+    tier: () => ({ line: 0, beyondMm: 50, level: 2, minutes: 20, because: limit('yoke-darts', { two: 50 }) }),
     level: 2,
-    minutes: [30, 5],
-    source: 'TBT (choose by the hip, waist by darts); 25 a dart CP'
+    minutes: [40, 3],
+    penalties: ['dartsInBand'],
+    source: 'two sewing journals (50 in all by two darts, four past it; 13 a side before it puckers: warned past 25); minutes MEM'
   },
   {
     id: 'waist-out-centre-back',
@@ -113,11 +150,10 @@ export const waist: Row[] = [
       }
     ],
     opens: ['waistband'],
-    level: 3,
-    minutes: [30, 8],
+    level: (garment) => linedAlong(zipThere(garment) ? 4 : 3, garment),
+    minutes: (garment) => [30 + (zipThere(garment) ? 25 : 0) + liningMinutes(garment), 8],
     outward: true,
     reseams: ['centre-back'],
-    excludes: ['waist-in-centre-back'],
     source: 'CB-TR (keeps 3/8 in)'
   },
   {
@@ -137,7 +173,6 @@ export const waist: Row[] = [
     level: 3,
     minutes: [45, 8],
     outward: true,
-    excludes: ['waist-in-side-seams'],
     source: 'TONGA (5/8 in found), CB-TR (3/8 in kept)'
   },
   {
@@ -148,7 +183,7 @@ export const waist: Row[] = [
       {
         point: 'waist',
         effects: { waist: 1, hip: hipShare(garment) },
-        capMm: 75,
+        capMm: 50,
         because: limit('panel'),
         seams: [{ seam: 'panel', mmPerOffset: 1, outward: true }]
       }
@@ -157,7 +192,7 @@ export const waist: Row[] = [
     level: 3,
     minutes: [60, 5],
     penalties: ['panel'],
-    source: 'CP'
+    source: 'CP: a rescue that shows; wider it looks like a repair'
   },
   {
     id: 'seat-in',
@@ -167,7 +202,8 @@ export const waist: Row[] = [
       {
         point: 'hip',
         effects: { hip: -1, backRise: -0.25, crotchLength: -0.25, thigh: -0.3 },
-        capMm: 50,
+        capMm: 38,
+        softMm: 25,
         because: limit('seat'),
         seams: [{ seam: 'seat', mmPerOffset: 2 }]
       }
@@ -177,8 +213,7 @@ export const waist: Row[] = [
     minutes: [60, 10],
     reseams: ['seat'],
     penalties: ['drape'],
-    excludes: ['seat-out'],
-    source: 'TM227-34 (the seat alters the crotch); shares MEM'
+    source: 'TM227-34 (the seat alters the crotch): 38, warned past 25 CP; shares MEM'
   },
   {
     id: 'seat-out',
@@ -197,7 +232,6 @@ export const waist: Row[] = [
     minutes: [60, 10],
     outward: true,
     penalties: ['drape'],
-    excludes: ['seat-in'],
     source: 'TM227-34; shares MEM'
   },
   {
@@ -236,7 +270,6 @@ export const waist: Row[] = [
     level: 2,
     minutes: [20, 4],
     outward: true,
-    excludes: ['waist-in-darts', 'back-darts'],
     source: 'CP: 10 a dart'
   }
 ]

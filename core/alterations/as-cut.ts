@@ -29,8 +29,14 @@ export const hasSetInSleeves = ({ kind, cut }: Garment): boolean =>
 /** Is there a seam at the shoulder's end? */
 export const hasShoulderSeam = ({ cut }: Garment): boolean => !isCut(cut, 'shoulder', 'raglan', 'dolman', 'kimono', 'halter')
 /** Are there sleeves, as told, or as its kind has them? A dress of which nothing is told may have none. */
-export const hasSleeves = ({ cut, points, told }: Garment): boolean =>
-  !isCut(cut, 'sleeve', 'sleeveless') && (cut.sleeve !== undefined || told.shortSleeves === true || isTold(points.get('sleeveLength')))
+export const hasSleeves = ({ kind, cut, points, told }: Garment): boolean =>
+  !isCut(cut, 'sleeve', 'sleeveless') &&
+  (kind === 'shirt' ||
+    kind === 'knit-top' ||
+    kind === 'jumper' ||
+    cut.sleeve !== undefined ||
+    told.shortSleeves === true ||
+    isTold(points.get('sleeveLength')))
 
 /** Jackets that close with a zip, and are edged with bands or ribs. */
 export const isZipped = ({ cut }: Garment): boolean =>

@@ -1,8 +1,11 @@
 /** Bodies of shirts, knits, jackets, coats, waistcoats and dresses. Amounts are around, all seams together. MEM from memory, CP common practice, no source. */
 
+import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
+import type { Saying } from '../words/reason.ts'
+import { closedBy, hasSetInSleeves, isKnitted, isRibbed, isZipped, linedAlong, liningMinutes } from './as-cut.ts'
 import { slopeBetween } from './geometry.ts'
 import { letOut } from './let-out.ts'
 import { type Effects, type Line, limit, type Row } from './row.ts'
@@ -22,7 +25,7 @@ export const lowest = (garment: Garment): { point: PointId; effects: (sign: numb
   return { point: 'hem', effects: (sign) => ({ hem: sign }) }
 }
 
-const sides = (garment: Garment, sign: 1 | -1, how: Pick<Line, 'capMm' | 'physicalMm' | 'softMm' | 'because'>): Line[] => {
+export const sides = (garment: Garment, sign: 1 | -1, how: Pick<Line, 'capMm' | 'physicalMm' | 'softMm' | 'because'>): Line[] => {
   const seams: Line['seams'] = [{ seam: 'side', mmPerOffset: 4, outward: sign > 0 }]
   const low = lowest(garment)
   return [
@@ -42,28 +45,53 @@ function bodySlope(garment: Garment): number {
   return slopeBetween(waist.mm, hem.mm, below)
 }
 
-/** Past this a tailored body's pockets and armholes are drawn out of place (MULLEN: 1.5–2 in overall): warned. */
-const TAILORED_SIDES_MM = 50
+/** Jersey and cloth are taken in at the seams as they are; what is knitted has its own way. */
+const isSewn = (garment: Garment): boolean => !isKnitted(garment) && !isCut(garment.cut, 'knit', 'sweatshirt')
+const zipAside = (garment: Garment): number => (closedBy(garment, 'side-zip') ? 25 : 0)
+/** A dress lining hangs free and is taken in beside it; a jacket's is closed all round. */
+const bodyLevel = (garment: Garment): number =>
+  garment.kind === 'dress' || garment.kind === 'jumpsuit' ? linedAlong(2, garment) : lined(garment) ? 4 : 2
+/** Seams, prints and gathers that two long darts would cross. */
+const noBackDarts = (garment: Garment): Saying | undefined =>
+  isCut(garment.cut, 'silhouette', 'princess', 'boiler', 'corset') || garment.cloth.traits.has('large-print')
+    ? limit('no-back-darts')
+    : undefined
+/** Where bands, ribs and zips end a jacket, its edge stays. */
+const edgeStays = (garment: Garment): Saying | undefined =>
+  garment.kind !== 'shirt' && (isZipped(garment) || isCut(garment.cut, 'layer', 'denim') || isCut(garment.cut, 'hem', 'drawn-in'))
+    ? limit('edge-stays')
+    : undefined
+/** How far up, by the pockets, points and buttons that must keep their distance. */
+const upTo = (garment: Garment): Pick<Line, 'capMm' | 'softMm' | 'because'> => {
+  const because = limit('pockets-and-buttons')
+  if (garment.kind === 'waistcoat') return { capMm: 13, because }
+  if (garment.kind === 'jacket') return { capMm: 25, softMm: 19, because }
+  if (garment.kind === 'coat' && garment.made.tailored) return { capMm: 100, because }
+  return { capMm: Math.max(0, (garment.points.get('bodyLength')?.mm ?? 650) - 350), because: limit('body-left', { left: 350 }) }
+}
+/** Panels are seen at once on a plain outline. */
+const tooPlain = ({ cut }: Garment): Saying | undefined =>
+  isCut(cut, 'silhouette', 'shift', 'sheath', 'pencil') ? limit('set-in') : undefined
+
+/** Past this a tailored body's pockets and armholes are drawn out of place (MULLEN: 1.5–2 in overall): warned; twice as far it is a new garment. */
+const TAILORED_SIDES = { capMm: 76, softMm: 38 }
 export const bodies: Row[] = [
   {
     id: 'sides-in',
     direction: 'less',
     kinds: BODIES,
-    lines: (garment) =>
-      sides(garment, -1, { capMm: 100, because: limit('sides-in'), ...(garment.made.tailored ? { softMm: TAILORED_SIDES_MM } : {}) }),
-    tier: (garment) => ({
-      line: 0,
-      beyondMm: 50,
-      level: 4,
-      minutes: 60,
-      because: limit('re-set-sleeve', { beyond: 50, kind: garment.kind })
-    }),
+    there: isSewn,
+    lines: (garment) => sides(garment, -1, { ...(garment.made.tailored ? TAILORED_SIDES : { capMm: 100 }), because: limit('sides-in') }),
+    tier: (garment) =>
+      hasSetInSleeves(garment)
+        ? { line: 0, beyondMm: 50, level: 4, minutes: 60, because: limit('re-set-sleeve', { beyond: 50, kind: garment.kind }) }
+        : undefined,
     opens: (garment) => (lined(garment) ? ['hem', 'lining'] : ['hem']),
-    level: linedLevel(2),
-    minutes: (garment) => [lined(garment) ? 55 : 35, 4],
+    level: (garment) => Math.max(bodyLevel(garment), closedBy(garment, 'side-zip') ? 3 : 2),
+    minutes: (garment) => [35 + liningMinutes(garment) + zipAside(garment), 4],
     reseams: ['side'],
-    excludes: ['sides-out', 'side-panels'],
-    source: 'SG8, CWU17 (split evenly); 2 in a side CP; tailored: warned past 2 in overall (MULLEN)'
+    source:
+      'SG8, CWU17 (split evenly); 2 in a side CP; tailored: MULLEN and a suit maker (1.5–2 in overall, 2 in at the sides): 76, warned past 38; zip 25 min, lining CP'
   },
   {
     id: 'sides-out',
@@ -71,10 +99,9 @@ export const bodies: Row[] = [
     kinds: BODIES,
     lines: (garment) => sides(garment, 1, letOut(garment, 'side', 2)),
     opens: (garment) => (lined(garment) ? ['hem', 'lining'] : ['hem']),
-    level: linedLevel(2),
-    minutes: (garment) => [lined(garment) ? 60 : 40, 5],
+    level: (garment) => Math.max(bodyLevel(garment), closedBy(garment, 'side-zip') ? 3 : 2),
+    minutes: (garment) => [40 + liningMinutes(garment) + zipAside(garment), 5],
     outward: true,
-    excludes: ['sides-in'],
     source: 'FI-SA (overlocked seams 10); coat inlay 13–25 MEM'
   },
   {
@@ -82,25 +109,25 @@ export const bodies: Row[] = [
     direction: 'less',
     kinds: ['shirt', 'dress', 'jumpsuit'],
     wovenOnly: true,
-    lines: () => [
+    unless: noBackDarts,
+    lines: ({ kind }) => [
       {
         point: 'waist',
         effects: { waist: -1 },
-        capMm: 100,
-        softMm: 50,
-        because: limit('back-darts', { fold: 25, count: 2 }),
+        ...(kind === 'shirt' ? { capMm: 100, softMm: 50 } : { capMm: 76, softMm: 38 }),
+        because: limit('back-darts', { fold: kind === 'shirt' ? 25 : 19, count: 2 }),
         seams: [{ seam: 'dart', mmPerOffset: 4 }]
       }
     ],
-    level: 2,
-    minutes: [25, 3],
+    level: (garment) => linedAlong(2, garment),
+    minutes: (garment) => [25 + liningMinutes(garment), 3],
     penalties: ['newDarts'],
-    source: 'DARTQ (about 4 in before it warps), DARTE'
+    source: 'DARTQ (about 4 in in shirts before it warps), DARTE; dresses 38 a dart CP'
   },
   {
     id: 'centre-back-in',
     direction: 'less',
-    kinds: [...TAILORED, 'waistcoat', 'dress'],
+    kinds: [...TAILORED, 'dress'],
     unless: (garment) => (garment.made.backSeam ? undefined : limit('no-back-seam')),
     lines: (garment) => [
       {
@@ -116,23 +143,44 @@ export const bodies: Row[] = [
         seams: [{ seam: 'centre-back', mmPerOffset: 2 }]
       }
     ],
-    // the back of a waistcoat is a lining itself: one seam through both layers
-    opens: (garment) => (lined(garment) && garment.kind !== 'waistcoat' ? ['lining'] : []),
-    level: (garment) => (garment.kind === 'waistcoat' ? 3 : 4),
-    minutes: (garment) => (garment.kind === 'waistcoat' ? [45, 6] : [60, 6]),
-    source: 'BSAU, MULLEN (1.5–2 in in all); shares MEM; the waistcoat’s back CP, its minutes MEM'
+    opens: (garment) => (lined(garment) ? ['lining'] : []),
+    level: 4,
+    // the zip of a dress comes out and goes in again; a jacket's lining and vent are in the hour
+    minutes: (garment) =>
+      garment.kind === 'dress' ? [60 + (closedBy(garment, 'back-zip') ? 30 : 0) + liningMinutes(garment), 6] : [60, 6],
+    source: 'BSAU, MULLEN (1.5–2 in in all); shares MEM; the zip 30 min CP'
+  },
+  {
+    id: 'waistcoat-back-in',
+    direction: 'less',
+    kinds: ['waistcoat'],
+    lines: () => [
+      {
+        point: 'waist',
+        effects: { waist: -1, chest: -0.4 },
+        capMm: 76,
+        softMm: 50,
+        because: limit('waistcoat-back'),
+        seams: [{ seam: 'centre-back', mmPerOffset: 2 }]
+      }
+    ],
+    // the back is lining cloth by nature: one seam through both layers
+    level: 3,
+    minutes: [60, 6],
+    source: 'a waistcoat maker (taken in at the back): 76, warned past 50; shares MEM'
   },
   {
     id: 'side-panels',
     direction: 'more',
     kinds: SOFT_BODIES,
+    unless: tooPlain,
     lines: (garment) => {
       const low = lowest(garment)
       return [
         {
           point: 'chest',
           effects: { chest: 1, waist: 1, ...low.effects(1), bicep: 0.5 },
-          capMm: 120,
+          capMm: 60,
           because: limit('panel'),
           seams: [{ seam: 'panel', mmPerOffset: 2, outward: true }]
         }
@@ -142,33 +190,35 @@ export const bodies: Row[] = [
     level: 3,
     minutes: [75, 4],
     penalties: ['panel'],
-    excludes: ['sides-in', 'sides-out'],
-    source: 'CP'
+    excludes: ['sides-out'],
+    source: 'CP: a rescue that shows; 60 in all'
   },
   {
     id: 'body-shorten',
     direction: 'less',
     kinds: ['shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'waistcoat'],
+    there: (garment) => !isRibbed(garment),
+    unless: edgeStays,
     lines: (garment) => [
       {
         point: 'bodyLength',
         effects: { bodyLength: -1, hem: -bodySlope(garment) },
-        ...(garment.made.tailored
-          ? { capMm: garment.kind === 'coat' ? 100 : 25, because: limit('pockets-and-buttons') }
-          : { capMm: Math.max(0, (garment.points.get('bodyLength')?.mm ?? 650) - 350), because: limit('body-left', { left: 350 }) }),
+        ...upTo(garment),
         seams: [{ seam: 'hem', mmPerOffset: 1 }]
       }
     ],
     opens: (garment) => (lined(garment) ? ['hem', 'lining'] : ['hem']),
     level: linedLevel(2),
     minutes: (garment) => (lined(garment) ? [90, 4] : [30, 2]),
-    excludes: ['body-lengthen'],
-    source: 'MEM (jackets 25: pockets and buttons; coats, whose pockets lie far from the hem, 100); CP'
+    oneOf: 'body-length',
+    source: 'a tailors’ column (under 1/2 in on waistcoats); jackets 25, warned past 19 (pockets and buttons), coats 100 MEM; CP'
   },
   {
     id: 'body-lengthen',
     direction: 'more',
     kinds: ['shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'waistcoat'],
+    there: (garment) => !isRibbed(garment),
+    unless: edgeStays,
     lines: (garment) => [
       {
         point: 'bodyLength',
@@ -184,26 +234,7 @@ export const bodies: Row[] = [
     minutes: [40, 3],
     outward: true,
     penalties: ['fade'],
-    excludes: ['body-shorten'],
+    oneOf: 'body-length',
     source: 'THRIFTHEM (fold and fade show); 10 kept CP'
-  },
-  {
-    id: 'bust-darts',
-    direction: 'less',
-    kinds: ['shirt', 'dress', 'jumpsuit'],
-    wovenOnly: true,
-    lines: () => [
-      {
-        point: 'chest',
-        effects: { chest: -1 },
-        capMm: 50,
-        because: limit('bust-darts', { side: 25 }),
-        seams: [{ seam: 'dart', mmPerOffset: 4 }]
-      }
-    ],
-    level: 3,
-    minutes: [35, 0],
-    penalties: ['newDarts', 'drape'],
-    source: 'CP: 25 a side'
   }
 ]

@@ -54,7 +54,7 @@ const NOT_IN_LEATHER: readonly AlterationId[] = [
   'sleeve-taper'
 ]
 const ACROSS_PLEATS: readonly AlterationId[] = ['skirt-sides-in', 'skirt-shorten', 'sides-in', 'back-darts', 'centre-back-in']
-const THROUGH_BONES: readonly AlterationId[] = ['sides-in', 'centre-back-in', 'back-darts', 'release-darts']
+const THROUGH_BONES: readonly AlterationId[] = ['sides-in', 'sides-out', 'centre-back-in', 'back-darts', 'release-darts']
 
 export const CLOTH_WORK: readonly ClothRow[] = [
   {
@@ -74,7 +74,14 @@ export const CLOTH_WORK: readonly ClothRow[] = [
   },
   { id: 'coated', when: has('coated', 'vinyl'), level: 1, minutes: 1.4, source: 'CP: clips for pins, no iron' },
   { id: 'quilted', when: (cloth) => cloth.quilted === true, level: 1, minutes: 1.6, source: 'CP: the filling comes out of the seam first' },
-  { id: 'beaded', when: has('beaded'), level: 2, minutes: 2, without: ['back-darts'], source: 'CP: beads come off 20 either side of a seam' },
+  {
+    id: 'beaded',
+    when: has('beaded'),
+    level: 2,
+    minutes: 2,
+    without: ['back-darts'],
+    source: 'CP: beads come off 20 either side of a seam'
+  },
   { id: 'slippery', when: has('sheer', 'slippery', 'silk'), level: 1, minutes: 1.4, source: 'CP' },
   { id: 'fraying', when: has('fraying'), level: 1, minutes: 1, source: 'CP' },
   {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest'
+import { alterationsFor } from '../../../core/alterations/alterations-for.ts'
 import { CATALOGUE, WITHOUT_ROW } from '../../../core/alterations/catalogue.ts'
+import { garmentAsWorn } from '../../../core/garment/garment-as-worn.ts'
 import { ALTERATIONS } from '../../../core/ids/alterations.ts'
 import { reckon } from '../../../core/reckon.ts'
 import { hasMessage } from '../../../core/words/say.ts'
@@ -19,7 +21,10 @@ describe('each alteration, where it is the answer', () => {
       )
       const job = advised?.alterations.find((one) => one.id === id)
       expect(job?.direction).toBe(direction)
-      expect(job?.rescue).toBe(rescue)
+      const option = alterationsFor(garmentAsWorn(answer.request.garment), answer.request.limits).options.find(
+        ({ key }) => key === `${id}/${direction}`
+      )
+      expect(option?.rescue).toBe(rescue)
       expect(job?.amountMm).toBeGreaterThanOrEqual(answer.amount[0])
       expect(job?.amountMm).toBeLessThanOrEqual(answer.amount[1])
       expect(job?.limitBecause.length).toBeGreaterThan(10)

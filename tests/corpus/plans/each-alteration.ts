@@ -55,6 +55,19 @@ function asked(
   }
 }
 
+/** Told and liked just so, beside what a case is about: without these nothing is judged. */
+const KEYS: Partial<Record<GarmentKind, Figures>> = {
+  trousers: { waist: 800, hip: 1000 },
+  jeans: { waist: 800, hip: 1000 },
+  shorts: { waist: 800, hip: 1000 },
+  skirt: { waist: 800 },
+  jacket: { chest: 1050, shoulderWidth: 440 },
+  shirt: { chest: 1000 },
+  'knit-top': { chest: 1000 },
+  jumper: { chest: 1000 },
+  waistcoat: { chest: 1000 },
+  dress: { chest: 1000 }
+}
 /** Judged by a favourite alone, so that no body's band bears on it: liked figures, less 0.6 of the tolerance, plus all of it (core/wearer/tolerance.ts). */
 function likes(
   kind: GarmentKind,
@@ -63,8 +76,8 @@ function likes(
   { level = 3, made = {}, more = {}, without = [], limits = {} }: Asked = {}
 ): ReckonRequest {
   return {
-    garment: garment(kind, figures, made, more),
-    favourite: { measures: Object.entries(liked).map(([point, mm]) => ({ point: point as PointId, mm })) },
+    garment: garment(kind, { ...KEYS[kind], ...figures }, made, more),
+    favourite: { measures: Object.entries({ ...KEYS[kind], ...liked }).map(([point, mm]) => ({ point: point as PointId, mm })) },
     means: { level, tailor: false },
     limits: { ...limits, ...Object.fromEntries(without.map((id) => [id, 0])) }
   }
@@ -581,12 +594,12 @@ export const pairs: Pair[] = [
     direction: 'less',
     answer: {
       why: '935 − 925 = 10; a jacket gives 13',
-      request: likes('jacket', { waist: 935 }, { waist: 900 }, { level: 1 }),
+      request: likes('jacket', { waist: 935, chest: 1058 }, { waist: 900 }, { level: 1 }),
       amount: [10, 13]
     },
     never: {
       why: 'a bomber closes with a zip',
-      request: likes('jacket', { waist: 935 }, { waist: 900 }, { level: 1, more: cut({ layer: 'bomber' }) })
+      request: likes('jacket', { waist: 935, chest: 1058 }, { waist: 900 }, { level: 1, more: cut({ layer: 'bomber' }) })
     }
   },
   {
@@ -594,12 +607,12 @@ export const pairs: Pair[] = [
     direction: 'more',
     answer: {
       why: '885 − 875 = 10; the button stands 30 from the edge and its own half must stay on it: 17',
-      request: likes('jacket', { waist: 875 }, { waist: 900 }, { level: 1 }),
+      request: likes('jacket', { waist: 875, chest: 1045 }, { waist: 900 }, { level: 1 }),
       amount: [10, 17]
     },
     never: {
       why: 'an overlap of 25 has none to spare',
-      request: likes('jacket', { waist: 875 }, { waist: 900 }, { level: 1, made: { overlapMm: 25 } })
+      request: likes('jacket', { waist: 875, chest: 1045 }, { waist: 900 }, { level: 1, made: { overlapMm: 25 } })
     }
   },
   {
@@ -667,7 +680,7 @@ export const pairs: Pair[] = [
       request: likes('jeans', { waist: 865 }, { waist: 800 }, { level: 2 }),
       amount: [40, 64]
     },
-    never: { why: 'the centre back does it unseen at level 3', request: likes('jeans', { waist: 850 }, { waist: 800 }) }
+    never: { why: 'the centre back does it unseen at level 3', request: likes('jeans', { waist: 845 }, { waist: 800 }) }
   },
   {
     id: 'drawstring-add',
@@ -698,7 +711,12 @@ export const pairs: Pair[] = [
     direction: 'more',
     answer: {
       why: '785 − 760 = 25, no cloth at the seams, a pair of pleats holds 40',
-      request: likes('trousers', { waist: 760 }, { waist: 800 }, { level: 2, made: { outletMm: 10 }, more: cut({ pleats: 'front' }) }),
+      request: likes(
+        'trousers',
+        { waist: 760, hip: 990 },
+        { waist: 800 },
+        { level: 2, made: { outletMm: 10 }, more: cut({ pleats: 'front' }) }
+      ),
       amount: [25, 40]
     },
     never: { why: 'no pleats', request: likes('trousers', { waist: 760 }, { waist: 800 }, { level: 2, made: { outletMm: 10 } }) }
@@ -921,7 +939,11 @@ export const pairs: Pair[] = [
   {
     id: 'waistcoat-back-in',
     direction: 'less',
-    answer: { why: '960 − 905 = 55, the back gives 76', request: likes('waistcoat', { waist: 960 }, { waist: 880 }), amount: [54, 76] },
+    answer: {
+      why: '960 − 905 = 55, the back gives 76',
+      request: likes('waistcoat', { waist: 960, chest: 1020 }, { waist: 880 }),
+      amount: [54, 76]
+    },
     never: { why: 'too small already', request: likes('waistcoat', { waist: 840 }, { waist: 880 }, { level: 5 }) }
   },
   {

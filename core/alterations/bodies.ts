@@ -91,7 +91,7 @@ export const bodies: Row[] = [
     minutes: (garment) => [35 + liningMinutes(garment) + zipAside(garment), 4],
     reseams: ['side'],
     source:
-      'SG8, CWU17 (split evenly); 2 in a side CP; tailored: MULLEN and a suit maker (1.5–2 in overall, 2 in at the sides): 76, warned past 38; zip 25 min, lining CP'
+      'SG8, CWU17 (split evenly); 2 in a side CP; tailored: MULLEN, TSM (1.5–2 in overall, 2 in at the sides): 76, warned past 38; zip 25 min, lining CP'
   },
   {
     id: 'sides-out',
@@ -167,7 +167,7 @@ export const bodies: Row[] = [
     // the back is lining cloth by nature: one seam through both layers
     level: 3,
     minutes: [60, 6],
-    source: 'a waistcoat maker (taken in at the back): 76, warned past 50; shares MEM'
+    source: 'JOEB (taken in at the back): 76, warned past 50; shares MEM'
   },
   {
     id: 'side-panels',
@@ -211,7 +211,7 @@ export const bodies: Row[] = [
     level: linedLevel(2),
     minutes: (garment) => (lined(garment) ? [90, 4] : [30, 2]),
     oneOf: 'body-length',
-    source: 'a tailors’ column (under 1/2 in on waistcoats); jackets 25, warned past 19 (pockets and buttons), coats 100 MEM; CP'
+    source: 'HESPOKE (under 1/2 in on waistcoats); jackets 25, warned past 19 (pockets and buttons), coats 100 MEM; CP'
   },
   {
     id: 'body-lengthen',

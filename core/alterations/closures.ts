@@ -64,7 +64,7 @@ export const closures: Row[] = [
     level: 1,
     minutes: [10, 0],
     penalties: ['oldMarks'],
-    source: 'a column on dress trousers (13–19); over a fly 13, warned past 10, beside a zip 6, skirts with a button 19 CP'
+    source: 'FREEWK (1/2–3/4 in on dress trousers); over a fly 13, warned past 10, beside a zip 6, skirts with a button 19 CP'
   },
   {
     id: 'waist-button-move',
@@ -129,7 +129,7 @@ export const closures: Row[] = [
     },
     level: 1,
     minutes: [30, 0],
-    source: 'a kilt maker (an easy fix: 60 over both straps); straps of dungarees 80 and 15 min a buckle CP'
+    source: 'KILTNH (an easy fix: 60 over both straps); straps of dungarees 80 and 15 min a buckle CP'
   },
   {
     id: 'buckle-move',
@@ -144,7 +144,7 @@ export const closures: Row[] = [
     },
     level: 1,
     minutes: [30, 0],
-    source: 'a kilt maker (an easy fix: 60 over both straps); straps of dungarees 80 and 15 min a buckle CP'
+    source: 'KILTNH (an easy fix: 60 over both straps); straps of dungarees 80 and 15 min a buckle CP'
   },
   {
     id: 'tie-move',
@@ -193,7 +193,7 @@ export const closures: Row[] = [
     level: 1,
     minutes: (garment) => [12 * (buttons[garment.kind] ?? 3), 0],
     penalties: ['oldMarks', 'drape'],
-    source: 'a waistcoat maker (13); jackets 13, warned past 10, coats 25, shirts 8: the lapel shifts CP'
+    source: 'JOEB (waistcoats 13); jackets 13, warned past 10, coats 25, shirts 8: the lapel shifts CP'
   },
   {
     id: 'front-button-move',

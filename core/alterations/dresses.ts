@@ -32,7 +32,7 @@ export const dresses: Row[] = [
     },
     level: 5,
     minutes: [180, 30],
-    source: 'STRAPLESS (1/2–3/4 in a side blends, over 1 in not), a dressmaker on bones (out and in again, 1–4 h)'
+    source: 'STRAPLESS (1/2–3/4 in a side blends, over 1 in not), DRESSNO9 (bones out and in again, 1–4 h)'
   },
   {
     id: 'strapless-draw',

@@ -38,7 +38,7 @@ export const knits: Row[] = [
     level: knitLevel,
     minutes: ribMinutes,
     oneOf: 'sleeve-length',
-    source: 'two newspapers’ sewing columns and a knitting journal (cuff off, quartered, joined on; unravelled and grafted); minutes MEM'
+    source: 'TONGAM, MAILTRIB, KINKED (cuff off, quartered, joined on; unravelled and grafted); minutes MEM'
   },
   {
     id: 'rib-rejoin-body',
@@ -57,6 +57,6 @@ export const knits: Row[] = [
     level: knitLevel,
     minutes: ribMinutes,
     oneOf: 'body-length',
-    source: 'two newspapers’ sewing columns and a knitting journal (cuff off, quartered, joined on; unravelled and grafted); minutes MEM'
+    source: 'TONGAM, MAILTRIB, KINKED (cuff off, quartered, joined on; unravelled and grafted); minutes MEM'
   }
 ]

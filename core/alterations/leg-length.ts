@@ -195,7 +195,7 @@ export const legLength: Row[] = [
     outward: true,
     penalties: ['fade'],
     oneOf: 'leg-length',
-    source: 'two tailors on turn-ups (three depths of cloth are in one): twice the depth less a hem of 30; 38 where it is not told CP'
+    source: 'SEAM2, HDS (three depths of cloth are in one): twice the depth less a hem of 30; 38 where it is not told CP'
   },
   {
     id: 'turn-up-shorten',
@@ -207,7 +207,7 @@ export const legLength: Row[] = [
     level: upLevel,
     minutes: (garment) => [upMinutes(garment, 60), 2],
     oneOf: 'leg-length',
-    source: 'two tailors on turn-ups: off, shortened, on again; minutes MEM'
+    source: 'SEAM2, HDS: off, shortened, on again; minutes MEM'
   },
   {
     id: 'hem-unroll',
@@ -232,7 +232,7 @@ export const legLength: Row[] = [
     level: 1,
     minutes: [20, 0],
     oneOf: 'leg-length',
-    source: 'a sewing journal (tucks of 25), a text on clothes that grow: 20–60, nothing is cut'
+    source: 'RAMPANT (tucks of 25), BAG (Growing clothes, 1976): 20–60, nothing is cut'
   },
   {
     id: 'growth-hem',
@@ -244,6 +244,6 @@ export const legLength: Row[] = [
     level: 2,
     minutes: (garment) => [35 + (Math.abs(legSlope(garment)) > TAPERED ? 10 : 0) + liningMinutes(garment), 0],
     oneOf: 'leg-length',
-    source: 'a repair shop on school trousers (all of it turned up; tapered legs pucker: the seam opened); 100 CP'
+    source: 'GENIE (all of it turned up; tapered legs pucker: the seam opened); 100 CP'
   }
 ]

@@ -27,7 +27,7 @@ export const pleats: Row[] = [
     opens: ['waistband'],
     level: 3,
     minutes: (garment) => [45 + 3 * (garment.kind === 'skirt' ? 16 : 2), 0],
-    source: 'a course in altering (total ÷ pleats ÷ 2); 6 a side and 80 in all, 45 min and 3 a pleat CP'
+    source: 'LTA (total ÷ pleats ÷ 2); 6 a side and 80 in all, 45 min and 3 a pleat CP'
   },
   {
     id: 'pleat-release',
@@ -49,7 +49,7 @@ export const pleats: Row[] = [
     minutes: [30, 0],
     outward: true,
     penalties: ['fade'],
-    source: 'a sewing journal (worked): 20–40 a pair; the old folds show CP'
+    source: 'PINKTH (worked): 20–40 a pair; the old folds show CP'
   },
   {
     id: 'gathers-reset',

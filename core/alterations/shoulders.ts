@@ -47,7 +47,7 @@ export const shoulders: Row[] = [
     penalties: ['recut'],
     reseams: ['armhole'],
     source:
-      'a tailor (1 cm a side on suits), WSU2246 (do not buy if the shoulder must be remodelled); shirts 19, casual jackets and dresses 13, knits 10 a side CP'
+      'FINETAIL (1 cm a side on suits), WSU2246 (do not buy if the shoulder must be remodelled); shirts 19, casual jackets and dresses 13, knits 10 a side CP'
   },
   {
     id: 'shoulder-pads',

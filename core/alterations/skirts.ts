@@ -107,7 +107,7 @@ export const skirts: Row[] = [
     // three layers
     minutes: [60 + 3 * 45, 0],
     oneOf: 'skirt-length',
-    source: 'a wedding dress shop and a dressmaker (each layer is hemmed; hems of 3–4 layers 3–6 h); 45 min a layer MEM'
+    source: 'CHAMPION, ELEGANT (each layer is hemmed; hems of 3–4 layers 3–6 h); 45 min a layer MEM'
   },
   {
     id: 'skirt-lengthen',
@@ -152,7 +152,7 @@ export const skirts: Row[] = [
     minutes: (garment) => (isPleated(garment) ? [120, 8] : [90 + liningMinutes(garment), 5]),
     penalties: ['drape'],
     oneOf: 'skirt-length',
-    source: 'a forum of dressmakers and a repair shop on skirts from the waist: pleats to 100; 50 CP'
+    source: 'THREADSF, GENIE (from the waist): pleats to 100; 50 CP'
   },
   {
     id: 'skirt-sides-in',

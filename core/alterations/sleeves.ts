@@ -43,7 +43,7 @@ export const sleeves: Row[] = [
     level: 3,
     minutes: [45, 3],
     oneOf: 'sleeve-length',
-    source: 'a repair shop (4 cm worked); 45: the placket shortens with it and keeps 90 CP'
+    source: 'GENIE (4 cm worked); 45: the placket shortens with it and keeps 90 CP'
   },
   {
     id: 'sleeve-shorten-hem',
@@ -64,7 +64,7 @@ export const sleeves: Row[] = [
     level: 2,
     minutes: [35, 2],
     oneOf: 'sleeve-length',
-    source: 'a newspaper’s sewing column; CP'
+    source: 'TONGAM; CP'
   },
   {
     id: 'sleeve-shorten-lined',
@@ -85,8 +85,7 @@ export const sleeves: Row[] = [
     level: 4,
     minutes: [60, 4],
     oneOf: 'sleeve-length',
-    source:
-      'FYG (buttons 1–2 in from the edge; 13 without moving them), a men’s outfitter (25–38): 38, warned past 25; leather 40 a leather jacket maker'
+    source: 'FYG (buttons 1–2 in from the edge; 13 without moving them), YDAP (25–38): 38, warned past 25; leather 40 MARTIN'
   },
   {
     id: 'sleeve-shorten-head',
@@ -109,8 +108,7 @@ export const sleeves: Row[] = [
     penalties: ['recut'],
     reseams: ['armhole'],
     oneOf: 'sleeve-length',
-    source:
-      'FYG (working buttonholes: from the shoulder only); MADA (cap ease 25–38, knits 13–19); 38 and 75 MEM; leather 30 a leather jacket maker'
+    source: 'FYG (working buttonholes: from the shoulder only); MADA (cap ease 25–38, knits 13–19); 38 and 75 MEM; leather 30 MARTIN'
   },
   {
     id: 'sleeve-lengthen',
@@ -134,7 +132,7 @@ export const sleeves: Row[] = [
     outward: true,
     penalties: ['fade'],
     oneOf: 'sleeve-length',
-    source: 'a men’s outfitter (3/4 in on lined jackets), coats 25, told hems less 12 CP'
+    source: 'YDAP (3/4 in on lined jackets), coats 25, told hems less 12 CP'
   },
   {
     id: 'sleeve-lengthen-facing',

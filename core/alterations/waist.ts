@@ -72,7 +72,7 @@ export const waist: Row[] = [
     minutes: (garment) => [30 + (zipThere(garment) ? 25 : 0) + liningMinutes(garment), 8],
     reseams: ['centre-back'],
     source:
-      'CB-TR and a student tailor (75 in all, then a smaller size); BSAU (2–4 cm: warned past 40); jeans 40: a worked example of 19, the rest CP; HSW-PANTS (30–60 min); zip 25 min and taper one in four and a half CP'
+      'CB-TR, STUTAIL (75 in all, then a smaller size); BSAU (2–4 cm: warned past 40); jeans 40: SEWGARD (a worked example of 19), the rest CP; HSW-PANTS (30–60 min); zip 25 min and taper one in four and a half CP'
   },
   {
     id: 'waist-in-side-seams',
@@ -134,7 +134,7 @@ export const waist: Row[] = [
     level: 2,
     minutes: [40, 3],
     penalties: ['dartsInBand'],
-    source: 'two sewing journals (50 in all by two darts, four past it; 13 a side before it puckers: warned past 25); minutes MEM'
+    source: 'NAOMI (two darts, over 2 in four), MEANDER (1/2 in a side before it puckers: warned past 25); minutes MEM'
   },
   {
     id: 'waist-out-centre-back',

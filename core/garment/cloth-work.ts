@@ -2,7 +2,7 @@
  * What cloth does to the work: how much harder, how much slower, and what is not done in it. One table; the most that any row says stands.
  * The cloth is that of the seam that is sewn: a trim, a collar or a lining of another cloth changes nothing.
  *
- * Sources: GILT a shop's manual on leather · PUTT a tailors' column on leather · MART a leather jacket maker on alterations ·
+ * Sources: GILT a shop's manual on leather · PUTT a tailors' column on leather · MARTIN a leather jacket maker on alterations · DRESSNO9 a dressmaker on boned bodices ·
  * CP common practice, no source · MEM from memory. Minutes are MEM throughout.
  */
 import type { AlterationId } from '../ids/alterations.ts'
@@ -63,7 +63,7 @@ export const CLOTH_WORK: readonly ClothRow[] = [
     level: 1,
     minutes: 1.8,
     without: NOT_IN_LEATHER,
-    source: 'PUTT, GILT, MART (holes stay, in only); darts and shoulders CP'
+    source: 'PUTT, GILT, MARTIN (holes stay, in only); darts and shoulders CP'
   },
   {
     id: 'thick-leather',
@@ -106,7 +106,7 @@ export const CLOTH_WORK: readonly ClothRow[] = [
     level: 0,
     minutes: 1,
     without: THROUGH_BONES,
-    source: 'a dressmaker on boned bodices (bones out and in again); CP'
+    source: 'DRESSNO9 (bones out and in again); CP'
   }
 ]
 

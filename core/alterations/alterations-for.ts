@@ -1,14 +1,19 @@
 /** Garment and gaps → what could be done on it, each with effects and limits, and what could not, with the reason. */
-import { keepsNeedleHoles, levelMore, timeFactor } from '../garment/cloth.ts'
+import { keepsNeedleHoles } from '../garment/cloth.ts'
+import { clothWork } from '../garment/cloth-work.ts'
 import { isFelled } from '../garment/construction.ts'
+import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made, Use } from '../garment/garment-input.ts'
 import type { AlterationId } from '../ids/alterations.ts'
 import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
+import { apart, keyOf } from './apart.ts'
+import { isBoned } from './as-cut.ts'
 import { CATALOGUE } from './catalogue.ts'
-import { FELLED_MINUTES, PENALTIES, PREPARATIONS, RESCUES, SMOOTH_MM, UNMATCHED_SEAMS } from './minutes.ts'
-import type { Line, Option, Refusal, Row, SharedLimit } from './row.ts'
+import { FELLED_MINUTES, PENALTIES, PREPARATIONS, RESCUES, SET_IN, SMOOTH_MM, UNMATCHED_SEAMS } from './minutes.ts'
+import { oneSize } from './one-size.ts'
+import { type Line, limit, type Option, type Refusal, type Row, type SharedLimit } from './row.ts'
 
 export interface Offer {
   options: Option[]
@@ -21,15 +26,18 @@ export const NEVER: ReadonlySet<Use> = new Set<Use>(['protective', 'child-sleepw
 /** The person's own limits replace the defaults, within what is physically there; 0 forbids. */
 export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}): Offer {
   const offer: Offer = { options: [], refusals: [] }
-  for (const row of rowsFor(garment)) {
-    const { option, refused } = offered(row, garment, limits)
+  const rows = rowsFor(garment)
+  const never = apart(rows, garment)
+  for (const row of rows) {
+    const { option, refused } = offered(row, garment, limits, never)
     if (option !== undefined) offer.options.push(option)
     else offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
   }
   return offer
 }
 
-const rowsFor = ({ kind, use }: Garment): Row[] => (NEVER.has(use) ? [] : CATALOGUE.filter(({ kinds }) => kinds.includes(kind)))
+const rowsFor = (garment: Garment): Row[] =>
+  NEVER.has(garment.use) ? [] : CATALOGUE.filter((row) => row.kinds.includes(garment.kind) && row.there?.(garment) !== false)
 
 interface Worked {
   /** What the row read of the make, and what it found there. */
@@ -42,15 +50,16 @@ export class OptionsByMake {
   private readonly garment: Garment
   private readonly limits: Partial<Record<AlterationId, number>>
   private readonly rows: { row: Row; known: Worked[] }[]
+  private readonly never: ReadonlyMap<string, AlterationId[]>
   private made: Made
   private read = new Map<keyof Made, Made[keyof Made]>()
 
   constructor(garment: Garment, limits: Partial<Record<AlterationId, number>>, only: ReadonlySet<string>) {
     this.limits = limits
     this.made = garment.made
-    this.rows = rowsFor(garment)
-      .filter((row) => only.has(keyOf(row)))
-      .map((row) => ({ row, known: [] }))
+    const rows = rowsFor(garment)
+    this.never = apart(rows, garment)
+    this.rows = rows.filter((row) => only.has(keyOf(row))).map((row) => ({ row, known: [] }))
     this.garment = { ...garment, made: this.watched(garment.made) }
   }
 
@@ -60,7 +69,7 @@ export class OptionsByMake {
       const same = known.find(({ read }) => [...read].every(([part, value]) => made[part] === value))
       if (same !== undefined) return same.option === undefined ? [] : [same.option]
       this.read = new Map()
-      const { option } = offered(row, this.garment, this.limits)
+      const { option } = offered(row, this.garment, this.limits, this.never)
       known.push({ read: this.read, option })
       return option === undefined ? [] : [option]
     })
@@ -83,59 +92,81 @@ export class OptionsByMake {
 const ownLimit = (mm: number | undefined): number | undefined =>
   mm === undefined || !Number.isFinite(mm) ? undefined : Math.min(mm, LONGEST_MM)
 
-const keyOf = (row: Row): string => `${row.id}/${row.direction}`
-
 type Offered = { option: Option; refused?: undefined } | { option?: undefined; refused: Saying }
 
 /** What a row makes of a garment: an option, or the reason why there is none. */
-function offered(row: Row, garment: Garment, limits: Partial<Record<AlterationId, number>>): Offered {
+function offered(
+  row: Row,
+  garment: Garment,
+  limits: Partial<Record<AlterationId, number>>,
+  never: ReadonlyMap<string, AlterationId[]>
+): Offered {
   const own = ownLimit(limits[row.id])
-  if (own !== undefined && own <= 0) return { refused: { code: 'limit.own-none', values: {} } }
-  if (row.outward && keepsNeedleHoles(garment.cloth)) return { refused: { code: 'limit.needle-holes', values: {} } }
-  if (row.wovenOnly && garment.cloth.structure === 'knit') return { refused: { code: 'limit.woven-only', values: {} } }
+  if (own !== undefined && own <= 0) return { refused: limit('own-none') }
+  if (row.outward && keepsNeedleHoles(garment.cloth)) return { refused: limit('needle-holes') }
+  if (row.wovenOnly && garment.cloth.structure === 'knit') return { refused: limit('woven-only') }
+  const cloth = workIn(garment).without.get(row.id)
+  if (cloth !== undefined) return { refused: limit(`in-${cloth}`) }
   const unless = row.unless?.(garment)
   if (unless !== undefined) return { refused: unless }
+  if (penaltiesOf(row, garment).some((penalty) => SET_IN.has(penalty)) && showsWorst(garment)) return { refused: limit('set-in') }
   const lines = row.lines(garment)
   const [first] = lines
   if (first !== undefined && !lines.some((line) => within(line, own) > 0)) return { refused: first.because }
-  return { option: optionOf(row, garment, lines, own) }
+  return { option: optionOf(row, garment, lines, own, never.get(keyOf(row)) ?? []) }
 }
+
+/** What its cloth does to the work, with what the cut says of it: thick hides are lined, or bikers’. */
+const workIn = ({ cloth, cut, made }: Garment) =>
+  clothWork({
+    structure: cloth.structure,
+    traits: cloth.traits,
+    thick: made.lined || isCut(cut, 'layer', 'biker'),
+    quilted: isCut(cut, 'layer', 'puffer'),
+    boned: isCut(cut, 'boning', 'boned')
+  })
+const penaltiesOf = (row: Row, garment: Garment) => (typeof row.penalties === 'function' ? row.penalties(garment) : (row.penalties ?? []))
+
+/** What is set in shows worst, or cannot be set in: linings, bones, hides, sheer cloth (common practice). */
+const showsWorst = (garment: Garment): boolean =>
+  garment.made.lined || isBoned(garment) || garment.cloth.structure === 'leather' || garment.cloth.traits.has('sheer')
 
 const within = (line: Line, own: number | undefined): number => {
   const cap = own ?? line.capMm
   return Math.max(0, line.physicalMm === undefined ? cap : Math.min(cap, own === undefined ? cap : line.physicalMm))
 }
 
-function optionOf(row: Row, garment: Garment, lines: readonly Line[], own: number | undefined): Option {
-  const factor = lines.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED_SEAMS.has(seam))) ? timeFactor(garment.cloth) : 1
+function optionOf(row: Row, garment: Garment, worked: readonly Line[], own: number | undefined, excludes: AlterationId[]): Option {
+  const cloth = workIn(garment)
+  const long = worked.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED_SEAMS.has(seam)))
+  const factor = long ? cloth.minutesAtSeams : cloth.minutes
   const opens = typeof row.opens === 'function' ? row.opens(garment) : (row.opens ?? [])
   const [whole, per25] = typeof row.minutes === 'function' ? row.minutes(garment) : row.minutes
   const opening = opens.reduce((sum, what) => sum + PREPARATIONS[what], 0)
   const felled = row.reseams?.some((seam) => isFelled(garment.made, seam)) ? FELLED_MINUTES : 0
-  const level = (typeof row.level === 'function' ? row.level(garment) : row.level) + levelMore(garment.cloth)
-  const penalties = typeof row.penalties === 'function' ? row.penalties(garment) : (row.penalties ?? [])
+  const level = (typeof row.level === 'function' ? row.level(garment) : row.level) + cloth.level
+  const penalties = penaltiesOf(row, garment)
   const tier = row.tier?.(garment)
+  const lines = worked.map((line) => ({
+    ...line,
+    capMm: within(line, own),
+    because: own === undefined ? line.because : { code: 'limit.own', values: { own } }
+  }))
   return {
     key: keyOf(row),
     id: row.id,
     direction: row.direction,
-    lines: lines.map((line) => ({
-      ...line,
-      capMm: within(line, own),
-      because: own === undefined ? line.because : { code: 'limit.own', values: { own } }
-    })),
+    lines,
     smoothMm: SMOOTH_MM,
     ...(row.fixedMm === undefined ? {} : { fixedMm: row.fixedMm }),
-    shared: (row.shared?.(garment) ?? []) satisfies SharedLimit[],
-    ...(tier === undefined
-      ? {}
-      : { tier: { ...tier, level: Math.min(5, tier.level + levelMore(garment.cloth)), minutes: tier.minutes * factor } }),
+    shared: [...(row.shared?.(garment) ?? []), ...oneSize(garment, lines)] satisfies SharedLimit[],
+    ...(tier === undefined ? {} : { tier: { ...tier, level: Math.min(5, tier.level + cloth.level), minutes: tier.minutes * factor } }),
     opens,
     setupMinutes: (Math.max(0, whole - opening) + felled) * factor,
     per25Minutes: per25 * factor,
     level: Math.min(5, level) as Option['level'],
     penaltyMinutes: penalties.reduce((sum, penalty) => sum + PENALTIES[penalty], 0),
-    excludes: row.excludes ?? [],
+    excludes,
     rescue: penalties.some((penalty) => RESCUES.has(penalty))
   }
 }

@@ -16,10 +16,14 @@ export const preparationsIn = (factor: number): Record<Preparation, number> =>
 
 /** Visible change, lost edges and risk, turned into minutes so that a plan can weigh them against work. */
 export const PENALTIES = {
-  /** gathers show at the back of the band */
+  /** gathers show at the back of a plain band */
   gathers: 30,
-  /** gathers in a tailored or dressy garment */
-  gathersOnTailored: 60,
+  /** gathers where there are gathers already */
+  moreGathers: 10,
+  /** darts sewn through band and yoke show */
+  dartsInBand: 25,
+  /** a back laced where a zip was */
+  lacing: 90,
   /** an old buttonhole or button mark shows */
   oldMarks: 6,
   /** an old fold or fade line may show */
@@ -38,6 +42,8 @@ export const PENALTIES = {
   drape: 15,
   /** one wrong cut ends it */
   recut: 60,
+  /** the same at the rise, and it shows in the pockets and the fly */
+  recutRise: 60,
   /** darts where none were */
   newDarts: 5
 } as const
@@ -49,5 +55,10 @@ export const FELLED_MINUTES = 25
 export const SOFT_MINUTES_PER_MM = 0.5
 /** Neighbouring amounts along one seam differ by at most this, mm around. */
 export const SMOOTH_MM = 60
-/** A rescue, never a refinement: these are only thought of where a point would stay wrong without them. */
-export const RESCUES: ReadonlySet<Penalty> = new Set<Penalty>(['gathers', 'gathersOnTailored', 'panel', 'hiddenGusset', 'band', 'recut'])
+/**
+ * A rescue, never a refinement: it shows, and is only thought of where a point would stay wrong without it. Elastic where there is elastic,
+ * a facing inside, a growth tuck are none (common practice).
+ */
+export const RESCUES: ReadonlySet<Penalty> = new Set<Penalty>(['gathers', 'panel', 'hiddenGusset', 'band', 'lacing', 'recutRise'])
+/** Something set in that shows: never in lined, boned, leather or sheer garments (common practice). */
+export const SET_IN: ReadonlySet<Penalty> = new Set<Penalty>(['gathers', 'panel', 'hiddenGusset', 'band'])

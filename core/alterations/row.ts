@@ -47,6 +47,8 @@ export interface Row {
   id: AlterationId
   direction: 'less' | 'more'
   kinds: readonly GarmentKind[]
+  /** Is what it works on there (buckles, pleats, a rib)? Where not, it is not spoken of. Reads cut, cloth, kind and use, never the make. */
+  there?(garment: Garment): boolean
   /** Why it can't be done on this garment; undefined: it can. */
   unless?(garment: Garment): Saying | undefined
   lines(garment: Garment): Line[]
@@ -62,6 +64,9 @@ export interface Row {
   /** These seams are re-done: felled ones cost more. */
   reseams?: readonly SeamId[]
   penalties?: readonly Penalty[] | ((garment: Garment) => readonly Penalty[])
+  /** Of all rows with this name one is done: ways to the same end. */
+  oneOf?: 'leg-length' | 'skirt-length' | 'body-length' | 'sleeve-length' | 'cuff'
+  /** What else never goes with it. What moves the same points the other way need not be named: see apart.ts. */
   excludes?: readonly AlterationId[]
   /** One fixed step instead of an amount, mm. */
   fixedMm?: number
@@ -91,6 +96,9 @@ export interface Option {
   /** Only where a point would stay wrong without it. */
   rescue: boolean
 }
+
+/** Why a job goes no further, or is not done here: `limit.<code>`. */
+export const limit = (code: string, values: Saying['values'] = {}): Saying => ({ code: `limit.${code}`, values })
 
 /** Why an alteration is no option here. */
 export interface Refusal {

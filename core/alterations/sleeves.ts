@@ -1,38 +1,55 @@
 /** Sleeves and cuffs. MEM from memory, CP common practice, no source. */
+
+import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
-import type { Effects, Row } from './row.ts'
+import { hasShoulderSeam, isRibbed } from './as-cut.ts'
+import { type Effects, limit, type Row } from './row.ts'
 
 const SLEEVED: GarmentKind[] = ['shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'dress', 'jumpsuit']
 const TAILORED: GarmentKind[] = ['jacket', 'coat']
 
-const limit = (code: string, values: Saying['values'] = {}): Saying => ({ code: `limit.${code}`, values })
 const sleeve = (sign: number): Effects => ({ sleeveLength: sign, sleeveFromCentreBack: sign, sleeveUnderarm: sign })
 const sleeveMm = (garment: Garment): number => garment.points.get('sleeveLength')?.mm ?? 600
-const OTHERS = ['sleeve-shorten-cuff', 'sleeve-shorten-hem', 'sleeve-shorten-lined', 'sleeve-shorten-head', 'sleeve-lengthen'] as const
-const butNot = (id: (typeof OTHERS)[number]) => OTHERS.filter((other) => other !== id)
+/** Shirts have cuffs, and what is cut like one. */
+const hasCuffs = ({ kind, cut }: Garment): boolean => kind === 'shirt' || isCut(cut, 'silhouette', 'shirt-dress', 'blouse', 'boiler')
 const softSleeve = (garment: Garment): Saying | undefined =>
-  garment.made.lined || garment.made.tailored ? limit('lined-sleeve') : undefined
+  garment.made.lined || garment.made.tailored ? limit('lined-sleeve') : hasCuffs(garment) ? limit('cuff-first') : zippedCuffs(garment)
+/** Zips and buttonholes at the cuff stay where they are. */
+const zippedCuffs = ({ cut }: Garment): Saying | undefined => (isCut(cut, 'layer', 'biker') ? limit('zipped-cuffs') : undefined)
+const notLined = (garment: Garment): Saying | undefined =>
+  !garment.made.lined && !garment.made.tailored
+    ? limit('not-lined')
+    : garment.made.workingCuffButtons
+      ? limit('working-buttons')
+      : zippedCuffs(garment)
+/** Without a seam at the shoulder the sleeve ends at the cuff alone. */
+const noHead = (garment: Garment): Saying | undefined => (hasShoulderSeam(garment) ? undefined : limit('no-shoulder-seam'))
+const isLeather = ({ cloth }: Garment): boolean => cloth.structure === 'leather'
+/** Down: a coat has more turned up; told of the hem, all but 12 of it. */
+const linedDown = ({ kind, told }: Garment): number => (told.hemDepthMm === undefined ? (kind === 'coat' ? 25 : 19) : told.hemDepthMm - 12)
 
 export const sleeves: Row[] = [
   {
     id: 'sleeve-shorten-cuff',
     direction: 'less',
-    kinds: ['shirt'],
+    kinds: ['shirt', 'dress', 'jumpsuit'],
+    there: hasCuffs,
     lines: () => [
       { point: 'sleeveLength', effects: sleeve(-1), capMm: 45, because: limit('placket'), seams: [{ seam: 'cuff', mmPerOffset: 1 }] }
     ],
     opens: ['cuff'],
     level: 3,
     minutes: [45, 3],
-    excludes: butNot('sleeve-shorten-cuff'),
-    source: 'CP: the placket shortens with it'
+    oneOf: 'sleeve-length',
+    source: 'GENIE (4 cm worked); 45: the placket shortens with it and keeps 90 CP'
   },
   {
     id: 'sleeve-shorten-hem',
     direction: 'less',
     kinds: ['knit-top', 'jumper', 'dress', 'jumpsuit', 'coat', 'jacket'],
+    there: (garment) => !isRibbed(garment),
     unless: softSleeve,
     lines: (garment) => [
       {
@@ -46,24 +63,20 @@ export const sleeves: Row[] = [
     opens: ['cuff'],
     level: 2,
     minutes: [35, 2],
-    excludes: butNot('sleeve-shorten-hem'),
-    source: 'CP; rib cuffs keep their girth'
+    oneOf: 'sleeve-length',
+    source: 'TONGAM; CP'
   },
   {
     id: 'sleeve-shorten-lined',
     direction: 'less',
     kinds: TAILORED,
-    unless: (garment) =>
-      !garment.made.lined && !garment.made.tailored
-        ? limit('not-lined')
-        : garment.made.workingCuffButtons
-          ? limit('working-buttons')
-          : undefined,
-    lines: () => [
+    unless: notLined,
+    lines: (garment) => [
       {
         point: 'sleeveLength',
         effects: sleeve(-1),
-        capMm: 38,
+        capMm: isLeather(garment) ? 40 : 38,
+        softMm: 25,
         because: limit('sham-buttons', { still: 13 }),
         seams: [{ seam: 'hem', mmPerOffset: 1 }]
       }
@@ -71,18 +84,20 @@ export const sleeves: Row[] = [
     opens: ['lining', 'cuff'],
     level: 4,
     minutes: [60, 4],
-    excludes: butNot('sleeve-shorten-lined'),
-    source: 'FYG (buttons 1–2 in from the edge; 13 without moving them); 38 with sham buttons CP'
+    oneOf: 'sleeve-length',
+    source: 'FYG (buttons 1–2 in from the edge; 13 without moving them), YDAP (25–38): 38, warned past 25; leather 40 MARTIN'
   },
   {
     id: 'sleeve-shorten-head',
     direction: 'less',
     kinds: ['shirt', 'jacket', 'coat', 'knit-top', 'jumper'],
+    there: (garment) => !isRibbed(garment),
+    unless: noHead,
     lines: (garment) => [
       {
         point: 'sleeveLength',
         effects: { ...sleeve(-1), bicep: -0.3 },
-        capMm: garment.made.tailored ? 38 : 75,
+        capMm: isLeather(garment) ? 30 : garment.made.tailored ? 38 : 75,
         because: limit('sleeve-head'),
         seams: [{ seam: 'armhole', mmPerOffset: 1 }]
       }
@@ -92,18 +107,20 @@ export const sleeves: Row[] = [
     minutes: (garment) => (garment.made.tailored ? [180, 0] : [75, 5]),
     penalties: ['recut'],
     reseams: ['armhole'],
-    excludes: butNot('sleeve-shorten-head'),
-    source: 'FYG (working buttonholes: from the shoulder only); MADA (cap ease 25–38, knits 13–19); 38 and 75 MEM'
+    oneOf: 'sleeve-length',
+    source: 'FYG (working buttonholes: from the shoulder only); MADA (cap ease 25–38, knits 13–19); 38 and 75 MEM; leather 30 MARTIN'
   },
   {
     id: 'sleeve-lengthen',
     direction: 'more',
     kinds: SLEEVED,
+    there: (garment) => !isRibbed(garment),
+    unless: (garment) => (hasCuffs(garment) ? limit('cuff-no-hem') : zippedCuffs(garment)),
     lines: (garment) => [
       {
         point: 'sleeveLength',
         effects: sleeve(1),
-        capMm: Math.max(0, garment.made.lined ? Math.min(25, garment.made.hemDepthMm - 10) : garment.made.hemDepthMm - 10),
+        capMm: Math.max(0, garment.made.lined ? Math.min(linedDown(garment), garment.made.hemDepthMm - 10) : garment.made.hemDepthMm - 10),
         physicalMm: Math.max(0, garment.made.hemDepthMm - 3),
         because: limit('hem', { depth: garment.made.hemDepthMm, keep: 10 }),
         seams: [{ seam: 'hem', mmPerOffset: 1, outward: true }]
@@ -114,25 +131,48 @@ export const sleeves: Row[] = [
     minutes: (garment) => [garment.made.lined ? 55 : 35, 3],
     outward: true,
     penalties: ['fade'],
-    excludes: butNot('sleeve-lengthen'),
-    source: 'FYG; lined jackets 25 MEM'
+    oneOf: 'sleeve-length',
+    source: 'YDAP (3/4 in on lined jackets), coats 25, told hems less 12 CP'
+  },
+  {
+    id: 'sleeve-lengthen-facing',
+    direction: 'more',
+    kinds: TAILORED,
+    unless: (garment) => (garment.made.lined ? zippedCuffs(garment) : limit('not-lined')),
+    lines: (garment) => [
+      {
+        point: 'sleeveLength',
+        effects: sleeve(1),
+        capMm: Math.max(0, garment.made.hemDepthMm - 6),
+        physicalMm: Math.max(0, garment.made.hemDepthMm - 3),
+        because: limit('facing', { depth: garment.made.hemDepthMm }),
+        seams: [{ seam: 'hem', mmPerOffset: 1, outward: true }]
+      }
+    ],
+    opens: ['lining', 'cuff'],
+    level: 4,
+    minutes: [75, 3],
+    outward: true,
+    penalties: ['fade'],
+    oneOf: 'sleeve-length',
+    source: 'CP: all of the hem but 6'
   },
   {
     id: 'sleeve-taper',
     direction: 'less',
     kinds: SLEEVED,
-    lines: () => [
+    lines: (garment) => [
       {
         point: 'bicep',
         effects: { bicep: -1, elbow: -0.5 },
-        capMm: 76,
+        capMm: garment.made.lined ? 38 : 76,
         because: limit('elbow'),
         seams: [{ seam: 'underarm', mmPerOffset: 2 }]
       },
       {
         point: 'cuff',
         effects: { cuff: -1, elbow: -0.5 },
-        capMm: 76,
+        capMm: garment.made.lined ? 38 : 76,
         because: limit('elbow'),
         seams: [{ seam: 'underarm', mmPerOffset: 2 }]
       }
@@ -141,7 +181,7 @@ export const sleeves: Row[] = [
     level: (garment) => (garment.made.lined ? 4 : 2),
     minutes: (garment) => [garment.made.lined ? 50 : 30, 3],
     reseams: ['underarm'],
-    source: 'THREADS (51 over the arm stays); 76 at the elbow CP'
+    source: 'THREADS (51 over the arm stays); 76 at the elbow, lined 38 CP'
   },
   {
     id: 'cuff-in',
@@ -151,37 +191,7 @@ export const sleeves: Row[] = [
     opens: ['cuff'],
     level: 2,
     minutes: [25, 2],
-    excludes: ['cuff-button-move'],
+    oneOf: 'cuff',
     source: 'CP'
-  },
-  {
-    id: 'cuff-button-move',
-    direction: 'less',
-    kinds: ['shirt'],
-    lines: () => [
-      { point: 'cuff', effects: { cuff: -1 }, capMm: 20, because: limit('cuff-button'), seams: [{ seam: 'cuff', mmPerOffset: 1 }] }
-    ],
-    level: 1,
-    minutes: [8, 0],
-    excludes: ['cuff-in'],
-    source: 'CP: 20'
-  },
-  {
-    id: 'cuff-button-move',
-    direction: 'more',
-    kinds: ['shirt'],
-    lines: () => [
-      {
-        point: 'cuff',
-        effects: { cuff: 1 },
-        capMm: 20,
-        because: limit('cuff-button'),
-        seams: [{ seam: 'cuff', mmPerOffset: 1, outward: true }]
-      }
-    ],
-    level: 1,
-    minutes: [8, 0],
-    excludes: ['cuff-in'],
-    source: 'CP: 20'
   }
 ]

@@ -4,6 +4,7 @@ import type { Cut } from '../ids/cut.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import { isGirth, type PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
+import { clothWork } from './cloth-work.ts'
 import type { Cloth, Structure, Trait } from './garment-input.ts'
 import { type Stretch, stretchOf, usableAt } from './stretch.ts'
 
@@ -44,13 +45,10 @@ const HOLES: Trait[] = ['suede', 'vinyl', 'coated', 'silk', 'taffeta']
 export const keepsNeedleHoles = (cloth: ClothTaken): boolean =>
   cloth.structure === 'leather' || HOLES.some((trait) => cloth.traits.has(trait))
 
-const MATCHED: Trait[] = ['pile', 'nap', 'check', 'stripe', 'large-print']
-/** Pile, nap, checks, stripes and big prints take 30–50 % longer (common practice, no source): 1.4. */
-export const timeFactor = (cloth: ClothTaken): number => (MATCHED.some((trait) => cloth.traits.has(trait)) ? 1.4 : 1)
-
-const AWKWARD: Trait[] = ['fraying', 'sheer', 'slippery', 'beaded', 'pleated']
-/** Fraying, sheer, slippery, beaded and pleated cloth is a level harder (common practice, no source). */
-export const levelMore = (cloth: ClothTaken): 0 | 1 => (AWKWARD.some((trait) => cloth.traits.has(trait)) ? 1 : 0)
+/** How many times as long work at seams takes in it as in cotton. */
+export const timeFactor = (cloth: ClothTaken): number => clothWork(cloth).minutesAtSeams
+/** How many levels harder it is than cotton. */
+export const levelMore = (cloth: ClothTaken): number => clothWork(cloth).level
 
 /** What the cloth may be asked to give at a point in wear, share of the body. */
 export const stretchAt = ({ stretch, structure }: ClothTaken, point: PointId): number => usableAt(stretch, structure, point)

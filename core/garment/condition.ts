@@ -19,15 +19,18 @@ export const CONDITION_WORK: Record<ConditionId, { minutes: number; cost: number
   'polish-leather': { minutes: 30, cost: 0 },
   're-heel': { minutes: 30, cost: 0 },
   'block-knit': { minutes: 30, cost: 0 },
-  'treat-pests': { minutes: 30, cost: 0 }
+  'treat-pests': { minutes: 30, cost: 0 },
+  'collar-turn': { minutes: 60, cost: 0 }
 }
 
-/** All the mending and care that a garment needs: minutes, and money for bought things. */
+/** All the mending and care that a garment needs: minutes, and money for bought things. Felt does not come back: blocking it is no job (a how-to on felted wool). */
 export const mendingOf = (input: GarmentInput): { minutes: number; cost: number } =>
-  (input.condition ?? []).reduce(
-    (sum, { job, minutes, cost }) => ({
-      minutes: sum.minutes + (minutes ?? CONDITION_WORK[job].minutes),
-      cost: sum.cost + (cost ?? CONDITION_WORK[job].cost)
-    }),
-    { minutes: 0, cost: 0 }
-  )
+  (input.condition ?? [])
+    .filter(({ job }) => !(job === 'block-knit' && input.cut?.knit === 'felted'))
+    .reduce(
+      (sum, { job, minutes, cost }) => ({
+        minutes: sum.minutes + (minutes ?? CONDITION_WORK[job].minutes),
+        cost: sum.cost + (cost ?? CONDITION_WORK[job].cost)
+      }),
+      { minutes: 0, cost: 0 }
+    )

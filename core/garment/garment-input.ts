@@ -44,7 +44,8 @@ export const CONDITIONS = [
   'polish-leather',
   're-heel',
   'block-knit',
-  'treat-pests'
+  'treat-pests',
+  'collar-turn'
 ] as const
 export type ConditionId = (typeof CONDITIONS)[number]
 

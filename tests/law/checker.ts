@@ -75,59 +75,79 @@ function makeOf({ kind, made = {} }: GarmentInput): Make {
 function mostFor(job: Job, request: ReckonRequest, make: Make): number | undefined {
   const own = request.limits?.[job.id]
   if (own !== undefined) return own
+  const made = request.garment.made ?? {}
+  const leather = request.garment.cloth?.structure === 'leather'
   const out = (seam: string, seams: number) => Math.max(0, 2 * seams * (make.allowance(seam) - 10))
   const table: Partial<Record<string, number>> = {
-    'waist-in-centre-back': Math.min(75, (2 * make.taper) / (4.5 * 1.2)),
+    'waist-in-centre-back': Math.min(request.garment.kind === 'jeans' ? 40 : 75, (2 * make.taper) / (4.5 * 1.2)),
     'waist-in-side-seams': 50,
-    'waist-in-darts': 100,
+    'waist-in-darts': 60,
     'waist-elastic-shorten': 0.2 * (request.garment.measures.find(({ point }) => point === 'waist')?.mm ?? Number.POSITIVE_INFINITY),
     'waist-out-centre-back': out('centre-back', 1),
     'waist-out-side-seams': out('side', 2),
-    'waist-out-panel': 75,
-    'seat-in': 50,
+    'waist-out-panel': 50,
+    'seat-in': 38,
     'seat-out': out('seat', 1),
     'leg-taper': 76,
     'thigh-out': out('inseam', 1) + out('side', 1),
     'thigh-panel': 60,
     'leg-shorten-keep-edge': 125,
-    'leg-lengthen-hem': request.garment.kind === 'jeans' ? Math.min(20, make.hem - 10) : make.hem - (make.tailored ? 25 : 10),
+    'leg-lengthen-hem':
+      request.garment.kind === 'jeans' ? (made.hemDepthMm ?? Math.min(30, make.hem)) - 10 : make.hem - (make.tailored ? 25 : 10),
     'leg-lengthen-facing': make.hem - 6,
-    'leg-lengthen-band': 120,
+    'leg-lengthen-band': 60,
     'rise-shorten': 25,
-    'rise-deepen': 13,
+    'rise-deepen': 10,
     'skirt-shorten': 150,
     'skirt-lengthen': make.hem - 10,
-    'skirt-shorten-from-waist': 50,
+    'skirt-shorten-from-waist': 100,
     'skirt-sides-in': 100,
     'skirt-sides-out': out('side', 2),
-    'sides-in': 100,
+    'sides-in': make.tailored ? 76 : 100,
     'sides-out': out('side', 2),
     'back-darts': 100,
     'centre-back-in': 38,
-    'side-panels': 120,
+    'side-panels': 60,
     'body-lengthen': make.hem - 10,
     'sleeve-shorten-cuff': 45,
-    'sleeve-shorten-lined': 38,
+    'sleeve-shorten-lined': leather ? 40 : 38,
     'sleeve-shorten-head': make.tailored ? 38 : 75,
     'sleeve-lengthen': make.hem - 10,
     'sleeve-taper': 76,
     'cuff-in': 50,
     'cuff-button-move': 20,
-    'shoulder-in': make.tailored ? 26 : 50,
+    'shoulder-in': make.tailored ? 20 : 38,
     'shoulder-pads': 10,
     'strap-shorten': 60,
-    'bust-darts': 50,
+    'bust-darts': 0,
+    'yoke-darts': 75,
+    'pleat-reset': 80,
+    'pleat-release': 40,
+    'gathers-reset': 150,
+    'buckle-move': 80,
+    'tie-move': 60,
+    'hook-move': 13,
+    'growth-tuck': 60,
+    'growth-hem': 100,
+    'hem-layered': 150,
+    'bodice-boned-in': 50,
+    'strapless-draw': 40,
+    'lace-back': 60,
+    'waistcoat-back-in': 76,
+    'knit-take-in': 60,
+    'sleeve-lengthen-facing': make.hem - 6,
+    'underarm-raise': 40,
     'release-darts': 40,
     'lift-at-shoulder': 25,
     'dress-waist-raise': 38,
     'neckline-take-in': 38,
     'neck-button-move': 13,
-    'hem-widen': 250,
+    'hem-widen': 120,
     'calf-out': out('inseam', 1),
     'undo-earlier': 0
   }
-  if (job.id === 'waist-button-move') return job.direction === 'less' ? 25 : Math.min(13, make.overlap - 20)
-  if (job.id === 'front-button-move') return job.direction === 'less' ? 38 : Math.min(38, make.overlap - 25)
+  if (job.id === 'waist-button-move') return job.direction === 'less' ? 19 : Math.min(13, make.overlap - 20)
+  if (job.id === 'front-button-move') return job.direction === 'less' ? 25 : Math.min(make.overlap - 25, make.overlap / 2 - 12.5)
   return table[job.id]
 }
 
@@ -140,9 +160,10 @@ const NEVER_TOGETHER: [RegExp, RegExp][] = [
   [/^skirt-shorten$/, /^skirt-lengthen$/],
   [/^body-shorten$/, /^body-lengthen$/],
   [/^skirt-sides-in$/, /^skirt-sides-out$/],
-  [/^leg-taper$/, /^thigh-out$/],
   [/^cuff-in$/, /^cuff-button-move$/],
-  [/^sides-in$/, /^side-panels$/]
+  [/^sides-in$/, /^side-panels$/],
+  [/^waist-in-(?!elastic)/, /^waist-out-/],
+  [/^waist-in-/, /^(release-darts|pleat-release)$/]
 ]
 const ONE_OF: RegExp[] = [/^leg-shorten-/, /^leg-lengthen-/, /^sleeve-(shorten|lengthen)/, /-button-move$/]
 

@@ -60,7 +60,7 @@ describe('laws', () => {
 
   law('a rescue is taken only where something stays wrong without any', SEED + 40, 40, () => {
     let applied = 0
-    for (const request of requests(400, SEED + 40)) {
+    for (const request of requests(600, SEED + 40)) {
       const { options } = alterationsFor(garmentAsWorn(request.garment), request.limits ?? {})
       const rescues = new Set(options.filter(({ rescue }) => rescue).map(({ key }) => key))
       for (const plan of reckon(request, { outlook: false }).plans.filter(({ aim }) => aim === 'least-work')) {

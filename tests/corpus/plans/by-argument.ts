@@ -35,7 +35,8 @@ export interface ArguedCase {
     staysWrong: Partial<Record<PointId, [number, number]>>
     minutes?: [number, number]
     level?: number
-    soft?: AlterationId
+    /** Past a soft limit, and no others. */
+    soft?: AlterationId | AlterationId[]
     /** Offsets of the left and the right line, mm. */
     sides?: { left: [number, number]; right: [number, number] }
   }
@@ -61,8 +62,6 @@ interface More {
   made?: Partial<Made>
   of?: Partial<GarmentInput>
   liked?: Figures
-  /** How far from it is still as good; not told: as the tables say. */
-  within?: Figures
   wearer?: Wearer
   limits?: ReckonRequest['limits']
 }
@@ -70,7 +69,7 @@ function asks(
   kind: GarmentKind,
   change: Figures,
   means: Means,
-  { made = {}, of = {}, liked, within = {}, wearer = rowan, limits }: More = {}
+  { made = {}, of = {}, liked, wearer = rowan, limits }: More = {}
 ): ReckonRequest {
   return {
     garment: garment(kind, { ...SUITS[kind], ...change }, made, of),
@@ -79,7 +78,7 @@ function asks(
     ...(limits === undefined ? {} : { limits }),
     ...(liked === undefined
       ? {}
-      : { favourite: { measures: Object.entries(liked).map(([point, mm]) => ({ point: point as PointId, mm })), toleranceMm: within } })
+      : { favourite: { measures: Object.entries(liked).map(([point, mm]) => ({ point: point as PointId, mm })) } })
   }
 }
 
@@ -108,34 +107,6 @@ const twoSleeves = (): ReckonRequest => {
 }
 
 export const argued: ArguedCase[] = [
-  {
-    name: 'a shirt 60 too big at the waist, where 56 at the sides is too little and 64 takes the chest with it',
-    argument:
-      '1070 − 1010 = 60. Two side seams move in steps of 8: 56 leaves 4 wrong. 64 is 60 more than 4, so chest and hem go in by a step too, 8: 1072, ' +
-      'inside 1070–1090 and 1060–1100. Sides 27 + 8 = 35 burden less than darts of 64: 25 + 5 + 14 × 0.5 = 37. Time 35 + 4 × 64/25 = 45.',
-    request: asks('shirt', { chest: 1080, waist: 1070, hem: 1080 }, beginner, {
-      made: { felledSeams: false },
-      liked: { chest: 1080, waist: 1000, hem: 1080 },
-      within: { chest: 10, waist: 10, hem: 20 }
-    }),
-    expect: {
-      verdict: 'alters-to-fit',
-      jobs: { 'sides-in': [64, 64] },
-      amounts: { 'sides-in': { chest: [-8, -8], hem: [-8, -8] } },
-      staysWrong: {},
-      minutes: [44, 46]
-    }
-  },
-  {
-    name: 'the same with a chest that has no 8 to give: darts',
-    argument: 'Chest 1074 − 8 = 1066 is 4 under 1070, so the sides stop at 56. Darts of 64, in steps of 8, leave 1006, inside 990–1010.',
-    request: asks('shirt', { chest: 1074, waist: 1070, hem: 1080 }, beginner, {
-      made: { felledSeams: false },
-      liked: { chest: 1080, waist: 1000, hem: 1080 },
-      within: { chest: 10, waist: 10, hem: 20 }
-    }),
-    expect: { verdict: 'alters-to-fit', jobs: { 'back-darts': [64, 64] }, staysWrong: {}, soft: 'back-darts' }
-  },
   {
     name: 'trousers: waist 35 too big, legs 30 too long',
     argument:
@@ -171,8 +142,7 @@ export const argued: ArguedCase[] = [
   {
     name: 'trousers: waist too big, seat too small, 20 of cloth, level 4',
     argument:
-      'Hip 1018 − 1006 = 12 too small: only the seat seam widens it, 2 × (20 − 10) = 20, all of it wanted (ideal 1040). Waist 880 − ' +
-      '819 = 61 → 60 at the back ' +
+      'Hip 1018 − 1006 = 12 too small: only the seat seam widens it, 2 × (20 − 10) = 20, all of it wanted (ideal 1040). Waist 880 − 819 = 61 → 60 at the back ' +
       'seam: the waistband is open already. The thigh follows, 622 + 0.3 × 20 = 628.',
     request: asks('trousers', wideWaistNarrowSeat, careful, { made: { seamAllowanceMm: 20 } }),
     expect: {
@@ -203,15 +173,16 @@ export const argued: ArguedCase[] = [
   {
     name: 'jeans: waist 45 too big, back pockets 70 apart, level 3',
     argument:
-      'Pockets may come 20 nearer; at their depth (75 of 200) the taper keeps 1 − 1.2 × 0.375 = 0.55, so the back seam holds 36. Sides are level 4 on jeans. ' +
-      'The other 9 go to the button, which holds 25: 36 + 24 = 60 of 71 wanted. Elastic would burden less (25 + 30 against 55 + ' +
-      '16), but it is a rescue: seams bring it right without.',
+      'Pockets may come 20 nearer; at their depth (75 of 200) the taper keeps 1 − 1.2 × 0.375 = 0.55, so the back seam holds 36, warned past 25: 55 + 5. Sides are level 4 on jeans. ' +
+      'The other 9 would go to the button (16): 77 in all. Two darts through band and yoke: 40 + 25 for what shows, 48 in steps of 8, warned past 25: 76. Elastic would burden ' +
+      'less (25 + 30), but it is a rescue: seams bring it right without.',
     request: asks('jeans', { waist: 890 }, homeSewer, { made: { backPocketGapMm: 70 } }),
     expect: {
       verdict: 'alters-to-fit',
-      jobs: { 'waist-in-centre-back': [32, 36], 'waist-button-move': [22, 25] },
+      jobs: { 'yoke-darts': [45, 50] },
+      soft: 'yoke-darts',
       staysWrong: {},
-      minutes: [60, 85]
+      minutes: [42, 52]
     }
   },
   {
@@ -224,26 +195,25 @@ export const argued: ArguedCase[] = [
   {
     name: 'trousers: waist 95 too big, the back seam at its limit',
     argument:
-      'The back seam holds 2 × 200 ÷ (4.5 × 1.2) = 74, in steps of 4: 72. The other 23: the button holds 25 for 16, the sides would ' +
-      'cost 30 with the band open. 72 + 24.',
+      'More than one size: all seams together give 80, and 15 stay. 72 at the back seam, 32 of it past the warning (30 + 16), and the button (16) cost as much as 40 there and 40 ' +
+      'at the sides with the band open (30 + 30), less 2.',
     request: asks('trousers', { waist: 940 }, homeSewer),
     expect: {
-      verdict: 'alters-to-fit',
-      jobs: { 'waist-in-centre-back': [72, 74], 'waist-button-move': [22, 25] },
-      staysWrong: {}
+      verdict: 'comes-close',
+      jobs: { 'waist-in-centre-back': [40, 40], 'waist-in-side-seams': [40, 40] },
+      staysWrong: { waist: [14, 16] }
     }
   },
   {
     name: 'trousers: seat, thigh and waist too big',
     argument:
-      'Hip 1110 − 1080 = 30: the seat seam (75 with its risk), wanted 70, holds 50 → 48 in steps of 4. It takes 0.3 of that at the ' +
-      'thigh: 700 − 14 is 6 over, so a ' +
-      'taper (40): 700 − 14 − 628 = 58 → 56. Waist 875 − 845 = 30 is past the button; the band is open for the seat, so the back ' +
-      'seam costs 15: 875 − 819 = 56.',
+      'Hip 1110 − 1080 = 30: the seat seam (75 with its risk), warned past 25 and so no further than needed: 32 in steps of 4. It takes 0.3 of that at the thigh: 700 − 10 is 10 over, so a ' +
+      'taper, warned past 25: 24 in steps of 8. Waist 875 − 845 = 30 is past the button; the band is open for the seat, so the back seam costs 15: 40, past which it is warned.',
     request: asks('trousers', { waist: 875, hip: 1110, thigh: 700 }, careful),
     expect: {
       verdict: 'alters-to-fit',
-      jobs: { 'seat-in': [48, 50], 'leg-taper': [48, 64], 'waist-in-centre-back': [52, 60] },
+      jobs: { 'seat-in': [30, 34], 'leg-taper': [16, 26], 'waist-in-centre-back': [36, 44] },
+      soft: 'seat-in',
       staysWrong: {},
       level: 4
     }
@@ -251,10 +221,8 @@ export const argued: ArguedCase[] = [
   {
     name: 'trousers: knee 50 too wide and 30 too long, plain hem',
     argument:
-      'The knee goes from 640 towards 470; the thigh is right, and neighbours on one line differ by 60 at most, so 56 in steps of ' +
-      '8, or up to 76 with the thigh going in ' +
-      'as much as the knee gains. (First argued as 72, the thigh forgotten.) The hem is open for both: 17 more for the length, 800 ' +
-      '− 755 = 45. Cutting it off widens the ' +
+      'The knee goes from 640 towards 470; the thigh is right, and neighbours on one line differ by 60 at most, so 56 in steps of 8, or up to 76 with the thigh going in ' +
+      'as much as the knee gains. (First argued as 72, the thigh forgotten.) The hem is open for both: 17 more for the length, 800 − 755 = 45. Cutting it off widens the ' +
       'opening by (640 − 360) ÷ (0.53 × 800) a mm, about 30, which the taper takes back.',
     request: asks('trousers', { knee: 640, legOpening: 360, inseam: 800 }, homeSewer, { made: { hemKind: 'plain' } }),
     expect: {
@@ -267,23 +235,26 @@ export const argued: ArguedCase[] = [
   {
     name: 'trousers: thigh 15 too small, knee 40 too wide',
     argument:
-      'Letting out the thigh and tapering the leg exclude each other, and only the taper reaches the knee. A gusset is left for the ' +
-      'thigh: 605 − 590 = 15, towards 628.',
+      'Letting out the thigh and tapering the leg exclude each other, and only the taper reaches the knee. A gusset is left for the thigh: 605 − 590 = 15, towards 628.',
     request: asks('trousers', { thigh: 590, knee: 630 }, homeSewer, { made: { seamAllowanceMm: 16 } }),
     expect: { verdict: 'alters-to-fit', jobs: { 'leg-taper': [40, 76], 'thigh-panel': [16, 60] }, staysWrong: {}, level: 3 }
   },
   {
     name: 'shorts: thigh 40 and waist 20 too big',
     argument:
-      'Thigh 720 towards 628: the taper is asked for 40, past 50 it is warned, in steps of 8: 48. Waist 865 − 845 = 20: the button (16), 24 of the 46 wanted.',
+      'Thigh 720 towards 628: the taper is asked for 40, past 25 it is warned: 40. Waist 865 − 845 = 20 is past the button’s 13: the back seam, to 40 where it is warned.',
     request: asks('shorts', { waist: 865, thigh: 720 }, homeSewer),
-    expect: { verdict: 'alters-to-fit', jobs: { 'leg-taper': [48, 50], 'waist-button-move': [22, 25] }, staysWrong: {} }
+    expect: {
+      verdict: 'alters-to-fit',
+      jobs: { 'leg-taper': [40, 42], 'waist-in-centre-back': [36, 44] },
+      soft: 'leg-taper',
+      staysWrong: {}
+    }
   },
   {
     name: 'rigid jeans: waist to grow, legs 30 too long',
     argument:
-      'Rigid cotton denim grows 19, so on the tape 781–800–826 is wanted: 840 is 14 too big, where washed soft cloth would pass. ' +
-      'The button: 24 of the 40 wanted. ' +
+      'Rigid cotton denim grows 19, so on the tape 781–800–826 is wanted: 840 is 14 too big, where washed soft cloth would pass. The button: 24 of the 40 wanted. ' +
       'The edge is kept: 800 − 755 = 45.',
     request: asks('jeans', { waist: 840, inseam: 800 }, beginner, {
       of: { cloth: { fibres: [{ fibre: 'cotton', percent: 100 }], traits: ['rigid', 'denim'] } }
@@ -299,8 +270,7 @@ export const argued: ArguedCase[] = [
   {
     name: 'unwashed cotton trousers, right by today’s tape',
     argument:
-      'It loses 2.5 % around: 800 ÷ 0.975 = 820.5 is the least waist on the tape, 810 is 10.5 short: the button lets out 13, in ' +
-      'steps of 2: 12. Hip 1018 ÷ 0.975 = ' +
+      'It loses 2.5 % around: 800 ÷ 0.975 = 820.5 is the least waist on the tape, 810 is 10.5 short: the button lets out 13, in steps of 2: 12. Hip 1018 ÷ 0.975 = ' +
       '1044: 1030 is 14 short, and 10 of cloth at the seat gives nothing: it comes close. Length 780 × 0.965 = 753 is right.',
     request: asks('trousers', { waist: 810, hip: 1030, thigh: 650, knee: 490, inseam: 780 }, homeSewer, {
       of: { cloth: { fibres: [{ fibre: 'cotton', percent: 100 }], washed: false } }
@@ -315,17 +285,15 @@ export const argued: ArguedCase[] = [
   {
     name: 'trousers with a high rise on someone who wears the band low',
     argument:
-      'Rise 290 + 410 = 700, less 25 of ease 675: 35 above the band worn at 640, of the 100 up to the natural waist: 860 − 0.35 × ' +
-      '80 = 832 round there. Wanted ' +
-      '832–851–877: 920 is 43 too big, 69 to the ideal → 68 at the back seam. At the band itself 43 would be 15, a button.',
+      'Rise 290 + 410 = 700, less 25 of ease 675: 35 above the band worn at 640, of the 100 up to the natural waist: 860 − 0.35 × 80 = 832 round there. Wanted ' +
+      '832–851–877: 920 is 43 too big, warned past 40: no further than needed. At the band itself 43 would be 15, two over a button.',
     request: asks('trousers', { waist: 920, frontRise: 290, backRise: 410 }, homeSewer, { wearer: lowBand }),
-    expect: { verdict: 'alters-to-fit', jobs: { 'waist-in-centre-back': [64, 72] }, staysWrong: {} }
+    expect: { verdict: 'alters-to-fit', jobs: { 'waist-in-centre-back': [43, 64] }, soft: 'waist-in-centre-back', staysWrong: {} }
   },
   {
     name: 'trousers against a favourite that is wider and shorter than the body asks',
     argument:
-      'The favourite’s waist 840 wants 825–865: 815 is 10 too small although the body would take it; the button lets out 13. Its ' +
-      'inseam 730 wants 726–737: 760 is 23 ' +
+      'The favourite’s waist 840 wants 825–865: 815 is 10 too small although the body would take it; the button lets out 13. Its inseam 730 wants 726–737: 760 is 23 ' +
       'too long although the body would take it: 30 to the ideal at a blind hem.',
     request: asks('trousers', { waist: 815, inseam: 760 }, beginner, { liked: { waist: 840, inseam: 730 } }),
     expect: {
@@ -338,19 +306,19 @@ export const argued: ArguedCase[] = [
   {
     name: 'trousers: waist 40 too big, own limit of 20 at the back seam, slant pockets',
     argument:
-      'The person allows 20 at the back seam; slant pockets make the sides level 4. 20 + 24 at the button = 44 ≥ 40; elastic gathers and is not needed.',
+      'The person allows 20 at the back seam; slant pockets make the sides level 4. 20 and 12 at the button leave 8; tailored trousers take no elastic.',
     request: asks('trousers', { waist: 885 }, homeSewer, { made: { slantPockets: true }, limits: { 'waist-in-centre-back': 20 } }),
     expect: {
-      verdict: 'alters-to-fit',
-      jobs: { 'waist-in-centre-back': [20, 20], 'waist-button-move': [20, 25] },
-      staysWrong: {}
+      verdict: 'comes-close',
+      jobs: { 'waist-in-centre-back': [20, 20], 'waist-button-move': [12, 13] },
+      soft: 'waist-button-move',
+      staysWrong: { waist: [7, 9] }
     }
   },
   {
     name: 'skirt 100 longer than liked',
     argument:
-      'Against a favourite of 600 (612 at most) 712 is 100 too long. Past 75 the line suffers at half a minute a mm, so no further ' +
-      'than needed: 100, warned, although ' +
+      'Against a favourite of 600 (612 at most) 712 is 100 too long. Past 75 the line suffers at half a minute a mm, so no further than needed: 100, warned, although ' +
       '112 would be the ideal.',
     request: asks('skirt', { skirtLength: 712 }, beginner, { liked: { skirtLength: 600 } }),
     expect: { verdict: 'alters-to-fit', jobs: { 'skirt-shorten': [98, 102] }, staysWrong: {}, soft: 'skirt-shorten', level: 2 }
@@ -358,10 +326,8 @@ export const argued: ArguedCase[] = [
   {
     name: 'dress: waist 40, hip 30 and length 60 too much',
     argument:
-      'Sides-in (27 with the hem open already for the length) does waist and hip on one line; back darts (30) would leave the hip. ' +
-      'Hip 1130 − 1040 = 90 → 88 in steps ' +
-      'of 8. The waist may differ by 60 from the chest: every 8 off a chest that is right buys 8 at the waist, a tie up to 32. ' +
-      '(First argued as up to 24; where it ' +
+      'Sides-in (27 with the hem open already for the length) does waist and hip on one line; back darts (30) would leave the hip. Hip 1130 − 1040 = 90 → 88 in steps ' +
+      'of 8. The waist may differ by 60 from the chest: every 8 off a chest that is right buys 8 at the waist, a tie up to 32. (First argued as up to 24; where it ' +
       'stands in a tie no argument says.) Length against a favourite of 1000: 70.',
     request: asks('dress', { waist: 930, hip: 1130, bodyLength: 1070 }, beginner, { liked: { bodyLength: 1000 } }),
     expect: {
@@ -375,8 +341,7 @@ export const argued: ArguedCase[] = [
   {
     name: 'jumpsuit too wide all along',
     argument:
-      'One line of the sides (35) takes chest 20, waist 40 and hip 30 and more: chest up to 50 without touching the sleeve (48 in ' +
-      'steps of 8), waist and hip 90 → 88. ' +
+      'One line of the sides (35) takes chest 20, waist 40 and hip 30 and more: chest up to 50 without touching the sleeve (48 in steps of 8), waist and hip 90 → 88. ' +
       'Darts would leave chest and hip.',
     request: asks('jumpsuit', { chest: 1100, waist: 930, hip: 1130 }, beginner),
     expect: {
@@ -390,8 +355,7 @@ export const argued: ArguedCase[] = [
   {
     name: 'shirt: chest 40, waist 60, hem 20 too wide, sleeves 25 too long, level 3',
     argument:
-      'One line of the sides: chest 1180 towards 1060 but past 50 the sleeve is re-set (level 4), so 48; waist and hem up to the ' +
-      '100 there: 96. Sleeves at the cuff 650 − ' +
+      'One line of the sides: chest 1180 towards 1060 but past 50 the sleeve is re-set (level 4), so 48; waist and hem up to the 100 there: 96. Sleeves at the cuff 650 − ' +
       '610 = 40 of 45. Darts for the waist would be one job more.',
     request: asks('shirt', { chest: 1180, waist: 1080, hem: 1200, sleeveLength: 650, bicep: 430 }, homeSewer),
     expect: {
@@ -405,8 +369,7 @@ export const argued: ArguedCase[] = [
   {
     name: 'shirt: chest 20 too small, waist 40 too big, 20 of cloth, not felled',
     argument:
-      'The sides go out at the chest, 4 × (20 − 10) = 40 of the 70 wanted, so they can’t go in at the waist: two back darts do ' +
-      'that, 40 needed; past 50 each mm costs, ' +
+      'The sides go out at the chest, 4 × (20 − 10) = 40 of the 70 wanted, so they can’t go in at the waist: two back darts do that, 40 needed; past 50 each mm costs, ' +
       'so 48 in steps of 8.',
     request: asks('shirt', { chest: 990, waist: 1060 }, beginner, { made: { seamAllowanceMm: 20, felledSeams: false } }),
     expect: {
@@ -451,8 +414,7 @@ export const argued: ArguedCase[] = [
   {
     name: 'the same that stretches 12 %',
     argument:
-      'Half of 1 − 1/1.12 is 0.0536: chest least 908.6, so 860 is 49 short, hem least 920, so 20 short; 7 of cloth gives nothing: ' +
-      'panels at the sides. Chest wants 160, ' +
+      'Half of 1 − 1/1.12 is 0.0536: chest least 908.6, so 860 is 49 short, hem least 920, so 20 short; 7 of cloth gives nothing: panels at the sides. Chest wants 160, ' +
       'waist 70, hem 110: the sum is least at 110.',
     request: asks('jumper', smallJumper, homeSewer, { of: { cloth: { structure: 'knit', stretchPercent: 12 } } }),
     expect: { verdict: 'alters-to-fit', jobs: { 'side-panels': [104, 116] }, staysWrong: {}, level: 3 }
@@ -460,32 +422,29 @@ export const argued: ArguedCase[] = [
   {
     name: 'jacket: waist 32 too wide, sleeves 25 too long: the lining is opened once',
     argument:
-      'Alone the front buttons (24 + 21 = 45) beat the sides (27 + 8 + 20 = 55); but the sleeves open the lining (28 + 20 + 12), so ' +
-      'the sides cost 35 more. Waist 1010 ' +
-      'towards 915: past 50 a tailored side is warned, in steps of 8: 48. Sleeve 40 wanted, 38 held. 55 + 60 − 20 = 95 and per 25 mm about 20.',
+      'The front buttons give 13 of 32. The centre back (60) and the sleeves (60) open the lining (20) once: 100, where the sides take the lining along (75). Waist 1010 ' +
+      'towards 915: the centre back holds 38, 36 in steps of 4. Sleeve 25 over, warned past 25. 100 and per 25 mm about 13.',
     request: asks('jacket', { chest: 1090, waist: 1010, hem: 1120, sleeveLength: 650 }, careful),
     expect: {
       verdict: 'alters-to-fit',
-      jobs: { 'sides-in': [48, 50], 'sleeve-shorten-lined': [36, 38] },
-      amounts: { 'sides-in': { chest: [-48, -24] } },
+      jobs: { 'centre-back-in': [32, 38], 'sleeve-shorten-lined': [24, 38] },
+      soft: 'sleeve-shorten-lined',
       staysWrong: {},
-      minutes: [108, 128],
+      minutes: [104, 122],
       level: 4
     }
   },
   {
     name: 'jacket: waist 32 too wide, sleeves 20 too long with working cuffs',
     argument:
-      'Working buttonholes leave only the sleeve head, level 5: the sleeves stay 20 too long, within 25. With the lining closed the ' +
-      'front buttons (45) beat the sides (55): 38.',
+      'Working buttonholes leave only the sleeve head, level 5: the sleeves stay 20 too long, within 25. With the lining closed the front buttons (45) beat the sides (55): 38.',
     request: asks('jacket', { chest: 1090, waist: 1010, hem: 1120, sleeveLength: 645 }, careful, { made: { workingCuffButtons: true } }),
     expect: { verdict: 'comes-close', jobs: { 'front-button-move': [32, 38] }, staysWrong: { sleeveLength: [19, 21] } }
   },
   {
     name: 'leather jacket: waist 15 too small, sleeves 15 too short',
     argument:
-      'Leather keeps its holes: no seam outward, no sleeve let down. The front buttons go out by the 15 that is asked, in steps of ' +
-      '2: 16; a button stands 30 from the edge, so past 12 it is warned, and no more is taken. The sleeves stay 15 short.',
+      'Leather keeps its holes: no seam outward, no sleeve let down. The front buttons go out by the 15 that is asked, in steps of 2: 16; a button stands 30 from the edge, so past 12 it is warned, and no more is taken. The sleeves stay 15 short.',
     request: asks('jacket', { chest: 1020, waist: 835, hem: 1050, sleeveLength: 580 }, careful, {
       of: { cloth: { structure: 'leather' } }
     }),
@@ -500,12 +459,11 @@ export const argued: ArguedCase[] = [
   {
     name: 'coat: waist 20 too wide, sleeves 20 too long',
     argument:
-      'Three front buttons cost 36 + 21; the sleeves open the lining, so the sides cost 35 more: sides. Waist 1090 towards 980, ' +
-      'warned past 50: 48 in steps of 8. Sleeve 660 − 620 = 40, 38 held.',
+      'Three front buttons give 25, at 36 + 21; the sleeves open the lining, so the centre back costs 40 more and the sides, their lining taken along, 55: centre back, to 38. Sleeve 20 over, warned past 25.',
     request: asks('coat', { chest: 1120, waist: 1090, hip: 1150, sleeveLength: 660 }, careful),
     expect: {
       verdict: 'alters-to-fit',
-      jobs: { 'sides-in': [48, 50], 'sleeve-shorten-lined': [36, 38] },
+      jobs: { 'centre-back-in': [20, 38], 'sleeve-shorten-lined': [16, 38] },
       staysWrong: {},
       level: 4
     }
@@ -513,19 +471,17 @@ export const argued: ArguedCase[] = [
   {
     name: 'waistcoat: waist 42 too wide',
     argument:
-      'Neither the front buttons nor the centre back, 38 each, hold 42 alone, and two jobs cost more than the sides at 27 + 8 + 20 ' +
-      '= 55. 950 towards 850, warned past 50: 48 in steps of 8.',
+      'A waistcoat is taken in at the back, which is lining cloth: 60, to 76, warned past 50; the sides take the lining along (75) and are level 4. 942 towards 850: 48.',
     request: asks('waistcoat', { waist: 942 }, careful),
-    expect: { verdict: 'alters-to-fit', jobs: { 'sides-in': [42, 50] }, staysWrong: {}, level: 4 }
+    expect: { verdict: 'alters-to-fit', jobs: { 'waistcoat-back-in': [42, 52] }, staysWrong: {}, level: 3 }
   },
   {
     name: 'waistcoat: waist 22 too wide, level 3',
     argument:
-      'The usual place is the centre back of the waistcoat’s back: one seam through cloth and lining, 45, against five buttons at ' +
-      '60 + 21 and lined sides at 55, level 4. 922 ' +
-      'towards 850: 38 holds, 36 in steps of 4.',
+      'The usual place is the centre back of the waistcoat’s back: one seam through cloth and lining, 60, against five buttons, which give 13 of 22. 922 towards 850: 48, ' +
+      'past 50 it is warned.',
     request: asks('waistcoat', { waist: 922 }, homeSewer),
-    expect: { verdict: 'alters-to-fit', jobs: { 'centre-back-in': [34, 38] }, staysWrong: {}, level: 3 }
+    expect: { verdict: 'alters-to-fit', jobs: { 'waistcoat-back-in': [34, 52] }, staysWrong: {}, level: 3 }
   },
   {
     name: 'coat 60 longer than liked',
@@ -552,8 +508,7 @@ export const disputed: ArguedCase[] = [
   {
     name: 'trousers: thigh 10 too small, knee 40 too wide, cloth inside',
     argument:
-      'The inside leg is let out at the thigh and taken in below: one new line, no gusset. 16 of cloth gives 24. The tables let the ' +
-      'leg taper only inwards and exclude it ' +
+      'The inside leg is let out at the thigh and taken in below: one new line, no gusset. 16 of cloth gives 24. The tables let the leg taper only inwards and exclude it ' +
       'beside letting out, so a gusset is set where none is needed.',
     request: asks('trousers', { thigh: 595, knee: 630 }, homeSewer, { made: { seamAllowanceMm: 16 } }),
     expect: { verdict: 'alters-to-fit', jobs: { 'thigh-out': [10, 24], 'leg-taper': [40, 76] }, staysWrong: {} }

@@ -76,8 +76,8 @@ export const byKind: KindCase[] = [
     'jeans',
     { waist: 820, hip: 1036, thigh: 630, inseam: 756 },
     {
-      figures: { inseam: 850, waist: 862 },
-      why: 'legs 80 over 770, the edge kept; waist 17 over 845, the button',
+      figures: { inseam: 850, waist: 855 },
+      why: 'legs 80 over 770, the edge kept; waist 10 over 845, the button, which holds 13 over a fly',
       jobs: ['leg-shorten-keep-edge', 'waist-button-move']
     },
     { figures: { waist: 700, hip: 940 }, why: 'seat 60 short of 1000, felled; a panel widens the waist but not the seat', wrong: ['hip'] }
@@ -146,7 +146,12 @@ export const byKind: KindCase[] = [
   ...three(
     'jumper',
     { chest: 1020, shoulderWidth: 445, sleeveLength: 610 },
-    { figures: { sleeveLength: 650 }, why: 'sleeves 25 over 625: shortened above the rib', jobs: ['sleeve-shorten-hem'] },
+    {
+      figures: { sleeveLength: 650 },
+      why: 'sleeves 25 over 625: the rib comes off and is joined on again, level 4 where it is knitted',
+      jobs: ['rib-rejoin'],
+      means: careful
+    },
     {
       figures: { chest: 740, shoulderWidth: 370 },
       why: 'chest 124 short of the 864 that the wool stretches over; shoulders 50 short',
@@ -183,7 +188,7 @@ export const byKind: KindCase[] = [
   ...three(
     'waistcoat',
     { chest: 1020, waist: 860 },
-    { figures: { waist: 922 }, why: 'waist 22 over 900: the centre back of the lining back', jobs: ['centre-back-in'] },
+    { figures: { waist: 922 }, why: 'waist 22 over 900: the centre back of the lining back', jobs: ['waistcoat-back-in'] },
     {
       figures: { chest: 900, waist: 780 },
       why: 'chest 90 short of 990; 12 of cloth and an overlap of 50 give 33',

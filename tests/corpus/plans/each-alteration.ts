@@ -1,10 +1,11 @@
 /**
- * Each alteration twice: once where it is the answer, once where it is forbidden or useless. The bands are Rowan's, regular fit
- * (core/wearer/ease.ts); the arithmetic behind each amount stands beside it.
+ * Each alteration twice: once where it is the answer, once where it is forbidden or useless. The bands are a favourite's, or Rowan's, regular
+ * fit (core/wearer/ease.ts); the arithmetic behind each amount stands beside it.
  */
 
 import type { GarmentInput, Made } from '../../../core/garment/garment-input.ts'
 import type { AlterationId } from '../../../core/ids/alterations.ts'
+import type { Cut } from '../../../core/ids/cut.ts'
 import type { GarmentKind } from '../../../core/ids/kinds.ts'
 import type { PointId } from '../../../core/ids/points.ts'
 import type { Level } from '../../../core/plan/means.ts'
@@ -54,9 +55,40 @@ function asked(
   }
 }
 
+/** Told and liked just so, beside what a case is about: without these nothing is judged. */
+const KEYS: Partial<Record<GarmentKind, Figures>> = {
+  trousers: { waist: 800, hip: 1000 },
+  jeans: { waist: 800, hip: 1000 },
+  shorts: { waist: 800, hip: 1000 },
+  skirt: { waist: 800 },
+  jacket: { chest: 1050, shoulderWidth: 440 },
+  shirt: { chest: 1000 },
+  'knit-top': { chest: 1000 },
+  jumper: { chest: 1000 },
+  waistcoat: { chest: 1000 },
+  dress: { chest: 1000 }
+}
+/** Judged by a favourite alone, so that no body's band bears on it: liked figures, less 0.6 of the tolerance, plus all of it (core/wearer/tolerance.ts). */
+function likes(
+  kind: GarmentKind,
+  figures: Figures,
+  liked: Figures,
+  { level = 3, made = {}, more = {}, without = [], limits = {} }: Asked = {}
+): ReckonRequest {
+  return {
+    garment: garment(kind, { ...KEYS[kind], ...figures }, made, more),
+    favourite: { measures: Object.entries({ ...KEYS[kind], ...liked }).map(([point, mm]) => ({ point: point as PointId, mm })) },
+    means: { level, tailor: false },
+    limits: { ...limits, ...Object.fromEntries(without.map((id) => [id, 0])) }
+  }
+}
+const cut = (cut: Cut, more: Partial<GarmentInput> = {}): Partial<GarmentInput> => ({ cut, ...more })
+
 export interface Pair {
   id: AlterationId
   direction: 'less' | 'more'
+  /** It shows: looked for in any plan, since it may stand beside the advised one only. */
+  rescue?: true
   /** In the advised plan, by so much; alone unless `beside` names what goes with it. */
   answer: { why: string; request: ReckonRequest; amount: [number, number]; beside?: AlterationId[] }
   /** In no plan. */
@@ -89,12 +121,16 @@ export const pairs: Pair[] = [
   {
     id: 'waist-in-elastic',
     direction: 'less',
+    rescue: true,
     answer: {
-      why: '885 − 845 = 40 at level 1: a button gives 25, elastic a tenth',
+      why: '885 − 845 = 40 at level 1: a button gives 13, elastic a tenth',
       request: asked('shorts', { waist: 885 }, { level: 1 }),
       amount: [40, 88]
     },
-    never: { why: 'darts do it without gathers', request: asked('skirt', { waist: 870 }, { level: 2 }) }
+    never: {
+      why: 'no gathers in a kilt',
+      request: likes('skirt', { waist: 890 }, { waist: 800 }, { level: 1, more: cut({ silhouette: 'kilt' }) })
+    }
   },
   {
     id: 'waist-elastic-shorten',
@@ -109,14 +145,28 @@ export const pairs: Pair[] = [
   {
     id: 'waist-button-move',
     direction: 'less',
-    answer: { why: '860 − 845 = 15, a button gives 25', request: asked('trousers', { waist: 860 }), amount: [14, 25] },
-    never: { why: 'nothing is too big', request: asked('trousers', {}) }
+    answer: {
+      why: '835 − 825 = 10; over a fly a button gives 13',
+      request: likes('trousers', { waist: 835 }, { waist: 800 }, { level: 1 }),
+      amount: [10, 13]
+    },
+    never: {
+      why: 'a zip alone closes it',
+      request: likes('skirt', { waist: 835 }, { waist: 800 }, { more: cut({ closing: 'front-zip' }) })
+    }
   },
   {
     id: 'waist-button-move',
     direction: 'more',
-    answer: { why: '800 − 790 = 10, a button gives 13', request: asked('trousers', { waist: 790 }), amount: [8, 13] },
-    never: { why: 'an overlap of 20 has none to spare', request: asked('trousers', { waist: 790 }, { made: { overlapMm: 20 } }) }
+    answer: {
+      why: '785 − 775 = 10; over a fly it gives 10',
+      request: likes('trousers', { waist: 775 }, { waist: 800 }, { level: 1 }),
+      amount: [8, 10]
+    },
+    never: {
+      why: 'an overlap of 20 has none to spare',
+      request: likes('trousers', { waist: 775 }, { waist: 800 }, { level: 1, made: { overlapMm: 20 } })
+    }
   },
   {
     id: 'waist-out-centre-back',
@@ -137,8 +187,13 @@ export const pairs: Pair[] = [
   {
     id: 'waist-out-panel',
     direction: 'more',
-    answer: { why: '800 − 740 = 60 on felled jeans: only a panel', request: asked('jeans', { waist: 740 }), amount: [46, 75] },
-    never: { why: 'a let-out does it unseen', request: asked('trousers', { waist: 785 }) }
+    rescue: true,
+    answer: {
+      why: '785 − 745 = 40 on felled jeans: only a panel, to 50',
+      request: likes('jeans', { waist: 745 }, { waist: 800 }),
+      amount: [40, 50]
+    },
+    never: { why: 'a let-out does it unseen', request: likes('trousers', { waist: 770 }, { waist: 800 }) }
   },
   {
     id: 'undo-earlier',
@@ -153,8 +208,12 @@ export const pairs: Pair[] = [
   {
     id: 'seat-in',
     direction: 'less',
-    answer: { why: '1110 − 1080 = 30, the seat gives 50', request: asked('trousers', { hip: 1110 }, { level: 4 }), amount: [28, 50] },
-    never: { why: 'level 4 work at level 3', request: asked('trousers', { hip: 1110 }) }
+    answer: {
+      why: '1060 − 1025 = 35, the seat gives 38',
+      request: likes('trousers', { hip: 1060 }, { hip: 1000 }, { level: 4 }),
+      amount: [34, 38]
+    },
+    never: { why: 'level 4 work at level 3', request: likes('trousers', { hip: 1060 }, { hip: 1000 }) }
   },
   {
     id: 'seat-out',
@@ -185,10 +244,15 @@ export const pairs: Pair[] = [
   {
     id: 'thigh-panel',
     direction: 'more',
-    answer: { why: '605 − 565 = 40, no seam gives it, a gusset holds 60', request: asked('jeans', { thigh: 565 }), amount: [40, 60] },
+    rescue: true,
+    answer: {
+      why: '612 − 570 = 42, no seam gives it, a gusset holds 60',
+      request: likes('jeans', { thigh: 570 }, { thigh: 620 }),
+      amount: [42, 60]
+    },
     never: {
       why: 'let out inside, unseen, where the seams hold it',
-      request: asked('trousers', { thigh: 598 }, { made: { seamAllowanceMm: 25 } })
+      request: likes('trousers', { thigh: 598 }, { thigh: 620 }, { made: { seamAllowanceMm: 25 } })
     }
   },
   {
@@ -235,12 +299,18 @@ export const pairs: Pair[] = [
   {
     id: 'leg-lengthen-band',
     direction: 'more',
-    answer: { why: '740 − 660 = 80, no hem gives it', request: asked('trousers', { inseam: 660 }, { level: 2 }), amount: [80, 120] },
-    never: { why: 'the hem alone gives it', request: asked('trousers', { inseam: 731 }, { level: 2 }) }
+    rescue: true,
+    answer: {
+      why: '751 − 700 = 51 on casual legs; a hem of 40 gives 34, a band 60',
+      request: likes('trousers', { inseam: 700 }, { inseam: 755 }, { level: 2, made: { tailored: false } }),
+      amount: [50, 60]
+    },
+    never: { why: 'tailored legs take none', request: likes('trousers', { inseam: 700 }, { inseam: 755 }, { level: 2 }) }
   },
   {
     id: 'rise-shorten',
     direction: 'less',
+    rescue: true,
     answer: {
       why: '295 − (270 + 7) = 18 against a favourite',
       request: asked('trousers', { frontRise: 295 }, { level: 5, liked: { frontRise: 270 } }),
@@ -251,10 +321,11 @@ export const pairs: Pair[] = [
   {
     id: 'rise-deepen',
     direction: 'more',
+    rescue: true,
     answer: {
       why: '405 − 4 − 393 = 8 against a favourite',
       request: asked('trousers', { backRise: 393 }, { level: 4, liked: { backRise: 405 } }),
-      amount: [6, 13]
+      amount: [6, 10]
     },
     never: { why: 'the rise is liked as it is', request: asked('trousers', { backRise: 405 }, { level: 4, liked: { backRise: 405 } }) }
   },
@@ -262,20 +333,22 @@ export const pairs: Pair[] = [
     id: 'calf-out',
     direction: 'more',
     answer: {
-      why: '385 − 373 = 12, 20 a side gives 2 × 10 = 20',
-      request: asked('trousers', { calf: 373 }, { level: 2, made: { seamAllowanceMm: 20 } }),
-      amount: [12, 20]
+      why: '386 − 373 = 13, 20 a side gives 2 × 10 = 20',
+      request: likes('trousers', { calf: 373 }, { calf: 395 }, { level: 2, made: { seamAllowanceMm: 20 } }),
+      amount: [13, 20]
     },
-    never: { why: 'a felled inside leg', request: asked('jeans', { calf: 373 }) }
+    never: { why: 'a felled inside leg', request: likes('jeans', { calf: 373 }, { calf: 395 }) }
   },
   {
     id: 'hem-widen',
     direction: 'more',
-    answer: { why: '330 − 300 = 30 for the heel', request: asked('trousers', { legOpening: 300 }), amount: [28, 60] },
-    never: {
-      why: 'a leg that opens lets the heel through',
-      request: asked('trousers', { legOpening: 300 }, { made: { opens: ['waist', 'legOpening'] } })
-    }
+    rescue: true,
+    answer: {
+      why: '352 − 300 = 52, a slit opens 60',
+      request: likes('trousers', { legOpening: 300 }, { legOpening: 360 }),
+      amount: [52, 60]
+    },
+    never: { why: 'never in a lined skirt', request: likes('skirt', { sweep: 1000 }, { sweep: 1060 }, { made: { lined: true } }) }
   },
   {
     id: 'skirt-shorten',
@@ -347,11 +420,14 @@ export const pairs: Pair[] = [
     id: 'sides-in',
     direction: 'less',
     answer: {
-      why: 'chest 1180 − 1140 = 40, waist 1050 − 1020 = 30, hem 1210 − 1180 = 30',
-      request: asked('shirt', { chest: 1180, waist: 1050, hem: 1210 }, { level: 2 }),
-      amount: [40, 100]
+      why: 'chest 1180 − 1133 = 47, waist 1050 − 1015 = 35, hem 1210 − 1163 = 47',
+      request: likes('shirt', { chest: 1180, waist: 1050, hem: 1210 }, { chest: 1120, waist: 990, hem: 1150 }, { level: 2 }),
+      amount: [47, 64]
     },
-    never: { why: 'everything is too small', request: asked('shirt', { chest: 990, waist: 830, hem: 1000 }, { level: 4 }) }
+    never: {
+      why: 'everything is too small',
+      request: likes('shirt', { chest: 1060, waist: 900, hem: 1060 }, { chest: 1120, waist: 990, hem: 1150 }, { level: 4 })
+    }
   },
   {
     id: 'sides-out',
@@ -386,12 +462,16 @@ export const pairs: Pair[] = [
   {
     id: 'side-panels',
     direction: 'more',
+    rescue: true,
     answer: {
-      why: 'a knit chest of 820 is 44 under what 25 % stretch allows (960 × 0.9 = 864); 7 a side gives nothing',
-      request: asked('knit-top', { chest: 820 }),
-      amount: [44, 120]
+      why: '992 − 950 = 42 on a knit, 7 a side gives nothing, panels 60',
+      request: likes('knit-top', { chest: 950 }, { chest: 1000 }),
+      amount: [42, 60]
     },
-    never: { why: 'nothing is too small', request: asked('knit-top', {}) }
+    never: {
+      why: 'a shift is too plain for them',
+      request: likes('dress', { chest: 950 }, { chest: 1000 }, { more: cut({ silhouette: 'shift' }) })
+    }
   },
   {
     id: 'body-shorten',
@@ -422,8 +502,12 @@ export const pairs: Pair[] = [
   {
     id: 'sleeve-shorten-hem',
     direction: 'less',
-    answer: { why: '650 − 625 = 25 on a jumper', request: asked('jumper', { sleeveLength: 650 }), amount: [24, 45] },
-    never: { why: 'never a lined or tailored sleeve', request: asked('jacket', { sleeveLength: 650 }, { level: 5 }) }
+    answer: {
+      why: '650 − 617 = 33 on a jersey top',
+      request: likes('knit-top', { sleeveLength: 650 }, { sleeveLength: 610 }),
+      amount: [32, 40]
+    },
+    never: { why: 'a rib comes off first', request: likes('jumper', { sleeveLength: 650 }, { sleeveLength: 610 }, { level: 5 }) }
   },
   {
     id: 'sleeve-shorten-lined',
@@ -452,11 +536,14 @@ export const pairs: Pair[] = [
     id: 'sleeve-lengthen',
     direction: 'more',
     answer: {
-      why: '595 − 580 = 15, a lined sleeve gives 25',
-      request: asked('jacket', { sleeveLength: 580 }, { level: 4 }),
-      amount: [14, 25]
+      why: '611 − 595 = 16, a lined sleeve gives 19',
+      request: likes('jacket', { sleeveLength: 595 }, { sleeveLength: 615 }, { level: 4 }),
+      amount: [15, 19]
     },
-    never: { why: 'a hem of 10 has none to give', request: asked('jacket', { sleeveLength: 580 }, { level: 4, made: { hemDepthMm: 10 } }) }
+    never: {
+      why: 'a hem of 10 has none to give',
+      request: likes('jacket', { sleeveLength: 595 }, { sleeveLength: 615 }, { level: 4, made: { hemDepthMm: 10 } })
+    }
   },
   {
     id: 'sleeve-taper',
@@ -486,11 +573,11 @@ export const pairs: Pair[] = [
     id: 'shoulder-in',
     direction: 'less',
     answer: {
-      why: '510 − 480 = 30, a shirt shoulder gives 25 a side',
-      request: asked('shirt', { shoulderWidth: 510 }, { level: 4 }),
-      amount: [28, 50]
+      why: '470 − 437 = 33, a shirt shoulder gives 19 a side',
+      request: likes('shirt', { shoulderWidth: 470 }, { shoulderWidth: 430 }, { level: 4 }),
+      amount: [33, 38]
     },
-    never: { why: 'a tailored shoulder is level 5', request: asked('jacket', { shoulderWidth: 466 }, { level: 4 }) }
+    never: { why: 'a jacket shoulder is level 5', request: likes('jacket', { shoulderWidth: 450 }, { shoulderWidth: 430 }, { level: 4 }) }
   },
   {
     id: 'shoulder-pads',
@@ -505,28 +592,28 @@ export const pairs: Pair[] = [
   {
     id: 'front-button-move',
     direction: 'less',
-    answer: { why: '1010 − 978 = 32 at level 1', request: asked('jacket', { waist: 1010 }, { level: 1 }), amount: [32, 38] },
-    never: { why: 'nothing is too big', request: asked('jacket', {}, { level: 1 }) }
+    answer: {
+      why: '935 − 925 = 10; a jacket gives 13',
+      request: likes('jacket', { waist: 935, chest: 1058 }, { waist: 900 }, { level: 1 }),
+      amount: [10, 13]
+    },
+    never: {
+      why: 'a bomber closes with a zip',
+      request: likes('jacket', { waist: 935, chest: 1058 }, { waist: 900 }, { level: 1, more: cut({ layer: 'bomber' }) })
+    }
   },
   {
     id: 'front-button-move',
     direction: 'more',
     answer: {
-      why: '850 − 840 = 10 at level 1, an overlap of 60 keeps 25',
-      request: asked('jacket', { waist: 840 }, { level: 1 }),
-      amount: [8, 35]
+      why: '885 − 875 = 10; the button stands 30 from the edge and its own half must stay on it: 17',
+      request: likes('jacket', { waist: 875, chest: 1045 }, { waist: 900 }, { level: 1 }),
+      amount: [10, 17]
     },
-    never: { why: 'an overlap of 25 has none to spare', request: asked('jacket', { waist: 840 }, { level: 1, made: { overlapMm: 25 } }) }
-  },
-  {
-    id: 'bust-darts',
-    direction: 'less',
-    answer: {
-      why: '1170 − 1140 = 30 at the chest alone; felled sides would cost more',
-      request: asked('shirt', { chest: 1170 }),
-      amount: [28, 50]
-    },
-    never: { why: 'a knit takes none', request: asked('knit-top', { chest: 1170 }) }
+    never: {
+      why: 'an overlap of 25 has none to spare',
+      request: likes('jacket', { waist: 875, chest: 1045 }, { waist: 900 }, { level: 1, made: { overlapMm: 25 } })
+    }
   },
   {
     id: 'strap-shorten',
@@ -584,5 +671,332 @@ export const pairs: Pair[] = [
     direction: 'more',
     answer: { why: '385 − 376 = 9', request: asked('shirt', { neck: 376 }, { level: 1 }), amount: [8, 13] },
     never: { why: 'it suits', request: asked('shirt', {}, { level: 1 }) }
+  },
+  {
+    id: 'yoke-darts',
+    direction: 'less',
+    answer: {
+      why: '865 − 825 = 40 at level 2, past what the button gives',
+      request: likes('jeans', { waist: 865 }, { waist: 800 }, { level: 2 }),
+      amount: [40, 64]
+    },
+    never: { why: 'the centre back does it unseen at level 3', request: likes('jeans', { waist: 845 }, { waist: 800 }) }
+  },
+  {
+    id: 'drawstring-add',
+    direction: 'less',
+    rescue: true,
+    answer: {
+      why: '905 − 825 = 80, more than the seams of one size and a cord unseen under a shirt, elastic ruled out: 15 in 100 is 136',
+      request: likes('shorts', { waist: 905 }, { waist: 800 }, { level: 2, without: ['waist-in-elastic'] }),
+      amount: [80, 106]
+    },
+    never: {
+      why: 'never a cord on children’s clothes',
+      request: likes('shorts', { waist: 905 }, { waist: 800 }, { level: 2, without: ['waist-in-elastic'], more: { use: 'child' } })
+    }
+  },
+  {
+    id: 'pleat-reset',
+    direction: 'less',
+    answer: {
+      why: '880 − 825 = 55; pleats give 80 in all',
+      request: likes('skirt', { waist: 880 }, { waist: 800 }, { more: cut({ silhouette: 'pleated' }) }),
+      amount: [54, 80]
+    },
+    never: { why: 'no pleats', request: likes('skirt', { waist: 880 }, { waist: 800 }, { more: cut({ silhouette: 'pencil' }) }) }
+  },
+  {
+    id: 'pleat-release',
+    direction: 'more',
+    answer: {
+      why: '785 − 760 = 25, no cloth at the seams, a pair of pleats holds 40',
+      request: likes(
+        'trousers',
+        { waist: 760, hip: 990 },
+        { waist: 800 },
+        { level: 2, made: { outletMm: 10 }, more: cut({ pleats: 'front' }) }
+      ),
+      amount: [25, 40]
+    },
+    never: { why: 'no pleats', request: likes('trousers', { waist: 760 }, { waist: 800 }, { level: 2, made: { outletMm: 10 } }) }
+  },
+  {
+    id: 'gathers-reset',
+    direction: 'less',
+    answer: {
+      why: '900 − 825 = 75 with elastic and cord ruled out',
+      request: likes(
+        'skirt',
+        { waist: 900 },
+        { waist: 800 },
+        { without: ['waist-in-elastic', 'drawstring-add'], more: cut({ silhouette: 'gathered' }) }
+      ),
+      amount: [74, 100]
+    },
+    never: {
+      why: 'elastic holds the gathers',
+      request: likes('skirt', { waist: 900 }, { waist: 800 }, { more: cut({ silhouette: 'gathered', closing: 'elastic' }) })
+    }
+  },
+  {
+    id: 'hook-move',
+    direction: 'less',
+    answer: {
+      why: '835 − 825 = 10, a hook gives 13',
+      request: likes('trousers', { waist: 835 }, { waist: 800 }, { level: 1, more: cut({ closing: 'hook' }) }),
+      amount: [10, 13]
+    },
+    never: {
+      why: 'a fly has its button',
+      request: likes('trousers', { waist: 835 }, { waist: 800 }, { level: 1, more: cut({ closing: 'fly' }) })
+    }
+  },
+  {
+    id: 'hook-move',
+    direction: 'more',
+    answer: {
+      why: '785 − 775 = 10, a hook gives 13',
+      request: likes('trousers', { waist: 775 }, { waist: 800 }, { level: 1, more: cut({ closing: 'hook' }) }),
+      amount: [10, 13]
+    },
+    never: {
+      why: 'an overlap of 20 has none to spare',
+      request: likes('trousers', { waist: 775 }, { waist: 800 }, { level: 1, made: { overlapMm: 20 }, more: cut({ closing: 'hook' }) })
+    }
+  },
+  {
+    id: 'buckle-move',
+    direction: 'less',
+    answer: {
+      why: '865 − 825 = 40, the straps of a kilt give 60',
+      request: likes('skirt', { waist: 865 }, { waist: 800 }, { level: 1, more: cut({ silhouette: 'kilt' }) }),
+      amount: [40, 60]
+    },
+    never: { why: 'nothing buckles', request: likes('skirt', { waist: 865 }, { waist: 800 }, { level: 1 }) }
+  },
+  {
+    id: 'buckle-move',
+    direction: 'more',
+    answer: {
+      why: '785 − 740 = 45, the straps of a kilt give 60',
+      request: likes('skirt', { waist: 740 }, { waist: 800 }, { level: 1, more: cut({ silhouette: 'kilt' }) }),
+      amount: [45, 60]
+    },
+    never: {
+      why: '785 − 720 = 65, and nothing buckles',
+      request: likes('skirt', { waist: 720 }, { waist: 800 }, { level: 1, more: cut({ closing: 'back-zip' }) })
+    }
+  },
+  {
+    id: 'tie-move',
+    direction: 'less',
+    answer: {
+      why: '865 − 825 = 40, a wrap gives 60',
+      request: likes('dress', { waist: 865 }, { waist: 800 }, { level: 1, more: cut({ silhouette: 'wrap' }) }),
+      amount: [40, 60]
+    },
+    never: {
+      why: 'nothing is tied',
+      request: likes('dress', { waist: 865 }, { waist: 800 }, { level: 1, more: cut({ silhouette: 'sheath' }) })
+    }
+  },
+  {
+    id: 'tie-move',
+    direction: 'more',
+    answer: {
+      why: '785 − 740 = 45, a wrap gives 60',
+      request: likes('dress', { waist: 740 }, { waist: 800 }, { level: 1, more: cut({ silhouette: 'wrap' }) }),
+      amount: [45, 60]
+    },
+    never: {
+      why: 'an overlap of 120 must stay',
+      request: likes('dress', { waist: 740 }, { waist: 800 }, { level: 1, made: { overlapMm: 120 }, more: cut({ silhouette: 'wrap' }) })
+    }
+  },
+  {
+    id: 'turn-up-let-down',
+    direction: 'more',
+    answer: {
+      why: '751 − 715 = 36; turn-ups of 40 hold 80, less a hem of 30',
+      request: likes('trousers', { inseam: 715 }, { inseam: 755 }, { level: 2, made: { hemDepthMm: 40 }, more: cut({ turnUps: 'made' }) }),
+      amount: [35, 50]
+    },
+    never: { why: 'no turn-ups', request: likes('trousers', { inseam: 715 }, { inseam: 755 }, { level: 2, made: { hemDepthMm: 40 } }) }
+  },
+  {
+    id: 'turn-up-shorten',
+    direction: 'less',
+    answer: {
+      why: '800 − 762 = 38',
+      request: likes('trousers', { inseam: 800 }, { inseam: 755 }, { level: 2, more: cut({ turnUps: 'made' }) }),
+      amount: [38, 46]
+    },
+    never: { why: 'no turn-ups', request: likes('trousers', { inseam: 800 }, { inseam: 755 }, { level: 2 }) }
+  },
+  {
+    id: 'hem-unroll',
+    direction: 'more',
+    answer: {
+      why: '751 − 720 = 31, a roll of 40 opened',
+      request: likes('jeans', { inseam: 720 }, { inseam: 755 }, { level: 1, made: { hemDepthMm: 40 }, more: cut({ turnUps: 'rolled' }) }),
+      amount: [30, 40]
+    },
+    never: {
+      why: 'sewn turn-ups are unpicked, not unrolled',
+      request: likes('jeans', { inseam: 720 }, { inseam: 755 }, { level: 1, more: cut({ turnUps: 'made' }) })
+    }
+  },
+  {
+    id: 'growth-tuck',
+    direction: 'less',
+    answer: {
+      why: '600 − 567 = 33; a tuck takes 60 and nothing is cut',
+      request: likes('trousers', { inseam: 600 }, { inseam: 560 }, { level: 1, more: { use: 'child' } }),
+      amount: [32, 60]
+    },
+    never: { why: 'grown people do not grow', request: likes('trousers', { inseam: 600 }, { inseam: 560 }, { level: 1 }) }
+  },
+  {
+    id: 'growth-hem',
+    direction: 'less',
+    answer: {
+      why: '640 − 567 = 73, more than a tuck takes',
+      request: likes('trousers', { inseam: 640 }, { inseam: 560 }, { level: 2, more: { use: 'child' } }),
+      amount: [72, 100]
+    },
+    never: { why: 'a tuck does it', request: likes('trousers', { inseam: 600 }, { inseam: 560 }, { level: 2, more: { use: 'child' } }) }
+  },
+  {
+    id: 'hem-layered',
+    direction: 'less',
+    answer: {
+      why: '700 − 632 = 68 on three layers',
+      request: likes('dress', { skirtLength: 700 }, { skirtLength: 620 }, { level: 4, more: cut({ layers: 'several' }) }),
+      amount: [68, 80]
+    },
+    never: { why: 'one layer is a plain hem', request: likes('dress', { skirtLength: 700 }, { skirtLength: 620 }, { level: 4 }) }
+  },
+  {
+    id: 'bodice-boned-in',
+    direction: 'less',
+    answer: {
+      why: '970 − 933 = 37, bones out and in again: 38 blends in',
+      request: likes('dress', { chest: 970 }, { chest: 920 }, { level: 5, more: cut({ boning: 'boned' }) }),
+      amount: [36, 50]
+    },
+    never: {
+      why: 'level 5 work at level 4',
+      request: likes('dress', { chest: 970 }, { chest: 920 }, { level: 4, more: cut({ boning: 'boned' }) })
+    }
+  },
+  {
+    id: 'strapless-draw',
+    direction: 'less',
+    answer: {
+      why: '955 − 933 = 22 with the sides ruled out; elastic in the top edge gives 40',
+      request: likes('dress', { chest: 955 }, { chest: 920 }, { level: 2, without: ['sides-in'], more: cut({ silhouette: 'strapless' }) }),
+      amount: [22, 40]
+    },
+    never: {
+      why: 'it hangs from its shoulders',
+      request: likes('dress', { chest: 955 }, { chest: 920 }, { level: 2, without: ['sides-in'] })
+    }
+  },
+  {
+    id: 'lace-back',
+    direction: 'less',
+    rescue: true,
+    answer: {
+      why: '980 − 933 = 47; the top edge gives 40, and bones are level 5 work',
+      request: likes('dress', { chest: 980 }, { chest: 920 }, { level: 4, more: cut({ silhouette: 'strapless', boning: 'boned' }) }),
+      amount: [46, 60]
+    },
+    never: {
+      why: 'taken in with the bones out at level 5',
+      request: likes('dress', { chest: 980 }, { chest: 920 }, { level: 5, more: cut({ silhouette: 'strapless', boning: 'boned' }) })
+    }
+  },
+  {
+    id: 'lace-back',
+    direction: 'more',
+    rescue: true,
+    answer: {
+      why: '912 − 860 = 52, no seam gives it',
+      request: likes('dress', { chest: 860 }, { chest: 920 }, { level: 4, more: cut({ silhouette: 'strapless', boning: 'boned' }) }),
+      amount: [52, 60]
+    },
+    never: {
+      why: 'buttons close its back',
+      request: likes(
+        'dress',
+        { chest: 860 },
+        { chest: 920 },
+        { level: 4, more: cut({ silhouette: 'strapless', boning: 'boned', closing: 'buttons' }) }
+      )
+    }
+  },
+  {
+    id: 'waistcoat-back-in',
+    direction: 'less',
+    answer: {
+      why: '960 − 905 = 55, the back gives 76',
+      request: likes('waistcoat', { waist: 960, chest: 1020 }, { waist: 880 }),
+      amount: [54, 76]
+    },
+    never: { why: 'too small already', request: likes('waistcoat', { waist: 840 }, { waist: 880 }, { level: 5 }) }
+  },
+  {
+    id: 'knit-take-in',
+    direction: 'less',
+    answer: {
+      why: '1060 − 1013 = 47, an overlocked side gives 60',
+      request: likes('jumper', { chest: 1060 }, { chest: 1000 }, { level: 4 }),
+      amount: [46, 60]
+    },
+    never: { why: 'jersey is taken in as it is sewn', request: likes('knit-top', { chest: 1060 }, { chest: 1000 }, { level: 4 }) }
+  },
+  {
+    id: 'rib-rejoin',
+    direction: 'less',
+    answer: {
+      why: '650 − 617 = 33',
+      request: likes('jumper', { sleeveLength: 650 }, { sleeveLength: 610 }, { level: 4 }),
+      amount: [32, 40]
+    },
+    never: { why: 'a knitted rib is level 4 work', request: likes('jumper', { sleeveLength: 650 }, { sleeveLength: 610 }) }
+  },
+  {
+    id: 'rib-rejoin-body',
+    direction: 'less',
+    answer: {
+      why: '740 − 690 = 50 above the rib of a sweatshirt',
+      request: likes('knit-top', { bodyLength: 740 }, { bodyLength: 680 }, { more: cut({ knit: 'sweatshirt' }) }),
+      amount: [50, 60]
+    },
+    never: { why: 'no rib', request: likes('knit-top', { bodyLength: 740 }, { bodyLength: 680 }) }
+  },
+  {
+    id: 'sleeve-lengthen-facing',
+    direction: 'more',
+    answer: {
+      why: '611 − 585 = 26, more than 19; all of a hem of 40 but 6',
+      request: likes('jacket', { sleeveLength: 585 }, { sleeveLength: 615 }, { level: 4 }),
+      amount: [25, 34]
+    },
+    never: { why: 'the hem alone gives it', request: likes('jacket', { sleeveLength: 600 }, { sleeveLength: 615 }, { level: 4 }) }
+  },
+  {
+    id: 'underarm-raise',
+    direction: 'less',
+    answer: {
+      why: '480 − 455 = 25 without sleeves',
+      request: likes('dress', { armhole: 480 }, { armhole: 440 }, { level: 2, more: cut({ sleeve: 'sleeveless' }) }),
+      amount: [25, 40]
+    },
+    never: {
+      why: 'sleeves are set there',
+      request: likes('dress', { armhole: 480 }, { armhole: 440 }, { level: 2, more: cut({ sleeve: 'long' }) })
+    }
   }
 ]

@@ -5,15 +5,15 @@ import type { Wearer } from '../../../core/wearer/wearer.ts'
 import { rowan } from '../../corpus/plans/wearers.ts'
 
 const wearer: Wearer = { fit: 'regular', body: { bustGirth: { mm: 960 }, shoulderWidth: { mm: 420 }, armLength: { mm: 600 } } }
-const jumper = (left: number, right: number): GarmentInput => ({
-  kind: 'jumper',
+const jersey = (left: number, right: number): GarmentInput => ({
+  kind: 'knit-top',
   measures: [
     { point: 'chest', mm: 1020, source: 'own' },
     { point: 'sleeveLength', mm: left, source: 'own', side: 'left' },
     { point: 'sleeveLength', mm: right, source: 'own', side: 'right' }
   ] satisfies GarmentMeasure[]
 })
-const plan = (left: number, right: number) => reckon({ garment: jumper(left, right), wearer, means: { level: 2, tailor: false } }).plans[0]
+const plan = (left: number, right: number) => reckon({ garment: jersey(left, right), wearer, means: { level: 2, tailor: false } }).plans[0]
 
 describe('left and right', () => {
   it('two sides that differ are brought to one length, each by its own amount', () => {

@@ -1,5 +1,5 @@
 /** The stage of links: which figure is of which name. What a figure of a model, a parcel or a label's size is near to is no name of it. */
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointName } from '../languages/lexicon.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
@@ -41,7 +41,9 @@ export function readLinks(text: TextRead, { labels, quantities, asides, pairs, s
   const own = quantities.filter((one) => !asides.has(one))
   const joint = jointOf({ ...text, labels, quantities: own })
   const top = topPair(text, own, labels, kind)
-  const paired = [...pairLinks(pairs, 'waist', 'inseam'), ...(top ? pairLinks([top], 'chest', 'length') : [])]
+  // of a shirt or a dress a pair is no waist and no inside leg
+  const legPairs = kind === null || SHAPE[kind] === 'legs' || SHAPE[kind] === 'none' ? pairs : []
+  const paired = [...pairLinks(legPairs, 'waist', 'inseam'), ...(top ? pairLinks([top], 'chest', 'length') : [])]
   const linked = new Set([...joint.quantities, ...paired.map(({ quantity }) => quantity)])
   const open = quantities.filter((one) => asides.get(one) !== 'detail' && !spare.has(one) && !linked.has(one))
   const names = labels.filter((label) => !joint.labels.has(label))

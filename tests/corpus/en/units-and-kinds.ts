@@ -128,5 +128,23 @@ export const unitsAndKinds: Case[] = [
       leftAside: [aside('detail', '6 cm', 'cm')],
       issues: [{ code: 'reading.unit-judged', about: '21' }]
     }
+  },
+  {
+    name: 'what a shirt measures as a pair',
+    teaches: 'only legs have a waist and an inside leg: of a shirt it is the chest and the length, each once',
+    listing: { title: 'Linen shirt', text: 'Measures 22 x 29' },
+    expect: {
+      kind: 'shirt',
+      fibres: [['linen', null]],
+      measures: [m('chest', '22', 'in flat judged guessed'), m('bodyLength', '29', 'in length guessed')],
+      issues: [{ code: 'reading.unit-judged', about: '22' }]
+    }
+  },
+  {
+    name: 'what a dress measures as a pair',
+    teaches: 'a pair that nothing names is of no point of a dress',
+    trap: true,
+    listing: { title: 'Linen dress', text: 'It measures 33 x 30' },
+    expect: { kind: 'dress', fibres: [['linen', null]] }
   }
 ]

@@ -28,6 +28,8 @@ test('a pair that was measured is a waist and an inside leg', () => {
   const text = textOf('measures 33 x 30.5')
   const pair = [figureAt(text, '33'), figureAt(text, '30.5')] as const
   expect(shown(readLinks(text, { ...NOTHING, quantities: pair, pairs: [[...pair]] }))).toEqual(['waist 33', 'inseam 30.5'])
+  expect(shown(readLinks(text, { ...NOTHING, quantities: pair, pairs: [[...pair]], kind: 'jeans' }))).toEqual(['waist 33', 'inseam 30.5'])
+  expect(shown(readLinks(text, { ...NOTHING, quantities: pair, pairs: [[...pair]], kind: 'dress' }))).toEqual([])
 })
 test('a pair on a top that names neither is its chest and its length', () => {
   const text = textOf('22 x 29')

@@ -248,7 +248,7 @@ const elastaneIn = ({ fibres = [] }: Cloth): number =>
   fibres.filter(({ fibre }) => fibre === 'elastane').reduce((sum, { percent }) => sum + (percent ?? ELASTANE_UNTOLD), 0)
 
 /** The fibre there is most of; without shares the one named first, which a label must name first too (Regulation (EU) 1007/2011, Article 9). */
-export function mainFibre({ fibres = [] }: Cloth): string | undefined {
+export function mainFibre({ fibres = [] }: Pick<Cloth, 'fibres'>): string | undefined {
   let main = fibres[0]
   for (const one of fibres) if ((one.percent ?? 0) > (main?.percent ?? 0)) main = one
   return main?.fibre

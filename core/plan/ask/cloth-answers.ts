@@ -1,6 +1,6 @@
 /**
- * What the seller could say of the cloth: each answer in turn is reckoned through. Only where it can matter: a knit of untold stretch that is worn
- * closer than it would be without, and cloth that was never washed of which no fibre is told.
+ * What the seller could say of the cloth: each answer in turn is reckoned through. Only where it can matter: cloth of untold stretch with a girth so
+ * close that only cloth that gives makes it right, and cloth that was never washed of which no fibre is told.
  */
 import { type Garment, isTold } from '../../garment/garment-as-worn.ts'
 import type { Cloth } from '../../garment/garment-input.ts'
@@ -20,11 +20,20 @@ interface Answer {
   share: number
   cloth: Cloth | null
 }
-const STRETCHES: Answer[] = [
-  { share: 0.25, cloth: { stretchPercent: 10 } },
-  { share: 0.5, cloth: null },
-  { share: 0.25, cloth: { stretchPercent: 50 } }
-]
+const STRETCHES: Record<'knit' | 'woven', Answer[]> = {
+  knit: [
+    { share: 0.25, cloth: { stretchPercent: 10 } },
+    { share: 0.5, cloth: null },
+    { share: 0.25, cloth: { stretchPercent: 50 } }
+  ],
+  woven: [
+    { share: 0.3, cloth: { stretchPercent: 0 } },
+    { share: 0.4, cloth: null },
+    { share: 0.3, cloth: { stretchPercent: 20 } }
+  ]
+}
+/** As far as a woven is thought to give, %: what is closer than that no stretch would save. */
+const MOST_WOVEN = 25
 const fibre = (name: string): Cloth => ({ fibres: [{ fibre: name, percent: 100 }] })
 const FIBRES: Answer[] = [
   // one that does not shrink
@@ -58,8 +67,11 @@ export function clothAnswers(
         likely: (answer === null ? asAssumed : prepare(withCloth(request, answer)).outlook()).likely
       }))
     })
-  if (cloth.structure === 'knit' && cloth.assumed.includes('stretch') && leansOnStretch(prepare(withCloth(request, { stretchPercent: 0 }))))
-    through('stretch', STRETCHES)
+  const stretched = (stretchPercent: number) => prepare(withCloth(request, { stretchPercent }))
+  if (cloth.stretch.from === 'assumed') {
+    if (cloth.structure === 'knit' && leansOnStretch(stretched(0))) through('stretch', STRETCHES.knit)
+    if (cloth.structure === 'woven' && tooSmall(stretched(0)) && !tooSmall(stretched(MOST_WOVEN))) through('stretch', STRETCHES.woven)
+  }
   if (!cloth.washed && cloth.fibres.length === 0) through('fibre', FIBRES)
   return asked
 }
@@ -75,3 +87,7 @@ const leansOnStretch = ({ garment, gaps }: Prepared): boolean =>
     ({ point, garmentMm, sdMm, band }) =>
       band !== null && isGirth(point) && isTold(garment.points.get(point)) && garmentMm - REACH_SD * sdMm < band.least
   )
+
+/** Is some told girth too small all the same? */
+const tooSmall = ({ garment, gaps }: Prepared): boolean =>
+  gaps.some(({ point, gapMm }) => isGirth(point) && gapMm < 0 && isTold(garment.points.get(point)))

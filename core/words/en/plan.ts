@@ -323,7 +323,8 @@ export const plan: Record<string, string> = {
   'ask.about.workingCuffButtons': 'Do the cuff buttons undo, or are they only sewn on?',
   'ask.about.darts': 'Are there darts at the waist?',
   'ask.about.lined': 'Is it lined, sleeves too?',
-  'ask.about.stretch': 'Does it stretch? How far would {span|length} of it pull without being forced?',
+  'ask.about.stretch':
+    'Does it stretch? Could you fold it across, hold {span|length} between finger and thumb beside a ruler, and say how far it pulls without being forced?',
   'ask.about.fibre': 'What is it made of? The label inside should say.',
   'ask.body': 'Measure your own {body|body}: it is worked out from the rest so far.',
   'ask.again': '{question} You gave it, but it decides for me, so I would be glad of a second look.',
@@ -374,7 +375,7 @@ export const plan: Record<string, string> = {
   'assumed.workingCuffButtons.yes': 'Assumed: the cuff buttons work.',
   'assumed.workingCuffButtons.no': 'Assumed: the cuff buttons are sham. Try to undo one.',
   'assumed.structure': 'Assumed: the cloth is {structure|structure}.',
-  'assumed.stretch': 'Assumed: the cloth stretches {percent|percent}. Pull a hand’s breadth of it along a ruler.',
+  'assumed.stretch': 'Assumed: the cloth stretches {percent|percent}. Fold it across and pull a hand’s breadth of it along a ruler.',
   'assumed.washed': 'Assumed: it has been washed before.',
   'structure.woven': 'woven',
   'structure.knit': 'knitted',

@@ -35,6 +35,9 @@ export function planAlterations(context: PlanContext): Plans {
   return { own, rescue: rescueFor([...own, ...(context.means.tailor && tailor !== undefined ? [tailor] : [])], context), tailor }
 }
 
+/** Two rescues, or one of more than this, nobody would wear (common practice). */
+const MOST_RESCUED_MM = 50
+
 /** Planned last, beside the plain plans: only where none of them fits, and it does. */
 function rescueFor(plain: readonly Plan[], context: PlanContext): Plan | undefined {
   const markMm = context.means.markMm ?? MARK_MM
@@ -42,7 +45,8 @@ function rescueFor(plain: readonly Plan[], context: PlanContext): Plan | undefin
   const accepted = acceptedBy(context.means, context.options)
   if (plain.some(fits) || accepted.length === context.options.length) return undefined
   const rescued = planFor(context.means.tailor ? 'tailor' : 'least-work', context)
-  return fits(rescued) ? rescued : undefined
+  const showing = rescued.alterations.filter((job) => job.rescue)
+  return fits(rescued) && showing.length <= 1 && showing.every(({ amountMm }) => amountMm <= MOST_RESCUED_MM) ? rescued : undefined
 }
 
 function planFor(aim: Aim, context: PlanContext, without?: string): Plan {

@@ -77,6 +77,7 @@ function jobOf(option: Option, mine: readonly number[], problem: Problem, after:
 
     limitMm: toThousandths(widest.capMm),
     limitBecause: say(widest.because, context.wording),
+    rescue: option.rescue,
     softLimit: option.lines.some((line, k) => softPast(line, mine[k] ?? 0) > NOTICED_MM),
     withoutIt: problem.points.flatMap((point, p) => {
       const now = overshoot(after[p] ?? point.mm, point.least, point.most)

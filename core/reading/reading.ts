@@ -38,6 +38,8 @@ export interface Reading {
     fibres: { fibre: string; percent: number | null }[]
     traits: Trait[]
     stretchPercent: number | null
+    /** false: told to be never washed; null: nothing told. */
+    washed: boolean | null
     structure: Structure | null
   }
   /** As far as told. */

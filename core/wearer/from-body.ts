@@ -85,7 +85,7 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
   if (elastic !== undefined) return { ...elastic, because: [...elastic.because, ...because] }
   const table = ease === undefined ? undefined : edgesFor(ease, garment.kind, wearer.fit)
   const cut = bandOfCut(said, taken.mm)
-  const base = cut === undefined ? table : table === undefined ? cut : together(cut, table, wearer, point)
+  const base = cut === undefined ? table : table === undefined ? cut : together(cut, table, wearer, point, garment)
   const band = withOther(withShifts(base, said), said, garment, taken.mm)
   if (band === undefined) return undefined
   const own = ownEase(wearer, point)
@@ -157,8 +157,10 @@ function bandOfCut(said: readonly Exclude<CutWant, 'skip'>[], mm: number): Band 
 }
 
 /** As it is cut, the cut's band. A wish takes the table's where the cut touches; what the cut leaves free, and lengths, stay the cut's. */
-function together(cut: Band, table: Band, { fit }: Wearer, point: PointId): Band {
-  if (fit === 'as-cut' || (!isGirth(point) && point !== 'shoulderWidth') || point === 'waist') return cut
+function together(cut: Band, table: Band, { fit }: Wearer, point: PointId, { kind }: Garment): Band {
+  const isLength = !isGirth(point) && point !== 'shoulderWidth'
+  const holdsItUp = point === 'waist' && (SHAPE[kind] === 'legs' || SHAPE[kind] === 'skirt')
+  if (fit === 'as-cut' || isLength || holdsItUp) return cut
   return {
     least: Math.min(cut.least, table.least),
     ideal: cut.most === null ? null : table.ideal,

@@ -109,7 +109,9 @@ describe('ease of the cut', () => {
     expect(waist).toBeLessThanOrEqual(1 * IN)
     expect(hip).toBeGreaterThanOrEqual(2 * IN)
     expect(hip).toBeLessThanOrEqual(2.75 * IN)
-    expect(Math.abs(least - 1.5 * IN)).toBeLessThan(2)
+    // the text's least is what it draws a pattern with; half of the sold stock is smaller, so what is worn begins lower
+    expect(least).toBeLessThanOrEqual(1.5 * IN)
+    expect(least).toBeGreaterThanOrEqual(1 * IN)
     expect(chest).toBeLessThanOrEqual(3 * IN)
   })
   // New Mexico State Univ. guide C-209: thigh 1–2 in

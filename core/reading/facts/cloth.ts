@@ -17,6 +17,7 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
   const traits = new Set<Trait>()
   let structure: Structure | null = null
   let stretchPercent: number | null = null
+  let inWords: keyof typeof GIVES | null = null
   texts.forEach((text, index) => {
     const title = index === 0 && texts.length > 1
     readFibres(text, fibres)
@@ -31,10 +32,36 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
       }
       if (means(term, 'stretch')) stretchPercent = stretchOf(text, term) ?? stretchPercent
     }
+    inWords ??= givesInWords(text)
   })
   const withShare = [...fibres].filter(([, percent]) => percent !== null)
   const kept = withShare.length > 0 ? withShare : [...fibres]
-  return { fibres: kept.map(([fibre, percent]) => ({ fibre, percent })), traits: [...traits], stretchPercent, structure }
+  const isKnit = structure === 'knit' || (structure === null && kind !== null && KNITTED.has(kind))
+  const gives = inWords === null ? null : GIVES[inWords][isKnit ? 'knit' : 'woven']
+  return {
+    fibres: kept.map(([fibre, percent]) => ({ fibre, percent })),
+    traits: [...traits],
+    // a share of elastane tells more than "some stretch"; that it gives a lot, or no more, tells more than the label
+    stretchPercent: stretchPercent ?? (inWords === 'stretchSome' && fibres.has('elastane') ? null : gives),
+    structure,
+    washed: texts.some(({ terms }) => terms.by.has('unwashed')) ? false : null
+  }
+}
+
+const KNITTED: ReadonlySet<GarmentKind> = new Set<GarmentKind>(['knit-top', 'jumper'])
+/** What words make of a pull by hand, %: the typical figures of cloth of 3–5, 2, 1 and no elastane, and of knits (see core/garment/stretch.ts). */
+const GIVES = {
+  stretchMuch: { woven: 26, knit: 60 },
+  stretchSome: { woven: 15, knit: 30 },
+  stretchLittle: { woven: 9, knit: 18 },
+  stretchGone: { woven: 0, knit: 0 }
+} as const
+/** The first that is not denied, what is gone before what was. */
+function givesInWords(text: TextRead): keyof typeof GIVES | null {
+  const told = (['stretchGone', 'stretchMuch', 'stretchLittle', 'stretchSome'] as const).find((role) =>
+    termsAs(text.terms, role).some((term) => role === 'stretchGone' || !isDenied(text, term))
+  )
+  return told ?? null
 }
 
 /** The sum of the shares, when it is told and isn't a hundred. */

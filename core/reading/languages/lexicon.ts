@@ -104,6 +104,13 @@ export type WordRole =
   /** only looks like: faux, effect */
   | 'imitation'
   | 'stretch'
+  /** how much it gives, in words: a lot, some, a little, not any more */
+  | 'stretchMuch'
+  | 'stretchSome'
+  | 'stretchLittle'
+  | 'stretchGone'
+  /** never washed: it will still shrink */
+  | 'unwashed'
   | 'half'
 
 export type MadeFact =

@@ -77,6 +77,7 @@ export function garmentFrom(reading: Reading, corrections: readonly Correction[]
       ...(cloth.structure === null ? {} : { structure: cloth.structure }),
       ...(cloth.stretchPercent === null ? {} : { stretchPercent: cloth.stretchPercent }),
       ...(cloth.traits.length > 0 ? { traits: cloth.traits } : {}),
+      ...(cloth.washed === null ? {} : { washed: cloth.washed }),
       ...own
     },
     made,

@@ -18,7 +18,8 @@ export function mergeReadings(first: Reading, later: Reading): Reading {
       fibres: either(later.cloth.fibres, first.cloth.fibres),
       traits: both(first.cloth.traits, later.cloth.traits),
       stretchPercent: later.cloth.stretchPercent ?? first.cloth.stretchPercent,
-      structure: later.cloth.structure ?? first.cloth.structure
+      structure: later.cloth.structure ?? first.cloth.structure,
+      washed: later.cloth.washed ?? first.cloth.washed
     },
     made: { ...first.made, ...later.made },
     cut: { ...first.cut, ...later.cut },

@@ -42,8 +42,18 @@ export function rowsOf(cut: Cut, kind: GarmentKind): CutRow[] {
   return found.sort((a, b) => a - b).flatMap((n) => CUT_ROWS[n] ?? [])
 }
 
-/** What decides which jobs there are, beside what the rows judge. */
-const OF_THE_MAKE: readonly Facet[] = ['closing', 'turnUps', 'vent', 'boning', 'layers']
+/** Facets without rows: what decides which jobs there are, and the lengths that hang from the body's height (core/wearer/hem-height.ts). */
+const WITHOUT_ROWS: Partial<Record<Facet, readonly GarmentKind[] | 'all'>> = {
+  closing: 'all',
+  turnUps: ['trousers', 'jeans', 'shorts'],
+  vent: ['skirt', 'dress', 'jacket', 'coat'],
+  boning: ['dress', 'shirt'],
+  layers: ['skirt', 'dress'],
+  dressLength: ['skirt', 'dress', 'coat']
+}
 /** The facets that mean something on a kind of garment, in the order they are said. */
 export const facetsOf = (kind: GarmentKind): Facet[] =>
-  FACET_IDS.filter((facet) => OF_THE_MAKE.includes(facet) || CUT_ROWS.some((row) => row.facet === facet && row.kinds.includes(kind)))
+  FACET_IDS.filter((facet) => {
+    const others = WITHOUT_ROWS[facet]
+    return others === 'all' || others?.includes(kind) || CUT_ROWS.some((row) => row.facet === facet && row.kinds.includes(kind))
+  })

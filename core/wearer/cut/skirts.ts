@@ -41,21 +41,21 @@ export const dressRows: CutRow[] = [
     'silhouette',
     ['sheath', 'pencil'],
     DRESS,
-    { chest: over(38, 60, 95), waist: over(19, 38, 70), hip: over(40, 58, 90), napeToWaist: SEAM_AT_WAIST },
+    { chest: over(28, 60, 95), waist: over(19, 38, 70), hip: over(40, 58, 90), napeToWaist: SEAM_AT_WAIST },
     'chest CWU16; the rest MEM'
   ),
   row(
     'silhouette',
     ['fit-flare', 'circle', 'gathered', 'flared', 'pleated'],
     DRESS,
-    { chest: over(38, 65, 105), waist: over(19, 38, 75), hip: free(60), sweep: free(0), napeToWaist: SEAM_AT_WAIST },
+    { chest: over(28, 65, 105), waist: over(19, 38, 75), hip: free(60), sweep: free(0), napeToWaist: SEAM_AT_WAIST },
     'chest CWU16; the rest MEM'
   ),
   row(
     'silhouette',
     'a-line',
     DRESS,
-    { chest: over(38, 65, 105), waist: over(19, 60, 130), hip: free(40), sweep: free(0) },
+    { chest: over(28, 65, 105), waist: over(19, 60, 130), hip: free(40), sweep: free(0) },
     'chest CWU16; the rest MEM'
   ),
   row(
@@ -63,7 +63,7 @@ export const dressRows: CutRow[] = [
     'empire',
     DRESS,
     {
-      chest: over(38, 65, 110),
+      chest: over(28, 65, 110),
       waist: free(80),
       hip: free(80),
       sweep: free(0),

@@ -33,7 +33,7 @@ const measure = (
 export const emptyReading: Reading = {
   garment: { kind: null, sureness: 0 },
   measures: [],
-  cloth: { fibres: [], traits: [], stretchPercent: null, structure: null },
+  cloth: { fibres: [], traits: [], stretchPercent: null, washed: null, structure: null },
   made: {},
   cut: {},
   use: null,
@@ -66,6 +66,7 @@ export const trousersReading: Reading = {
     ],
     traits: [],
     stretchPercent: null,
+    washed: null,
     structure: 'woven'
   },
   made: { lined: false, hemDepthMm: 50.8 },
@@ -126,6 +127,7 @@ export const waistIn = (totalMm: number): Job => ({
   limitMm: 74,
   limitBecause: 'At most 2⅞ in all: past that the taper pulls at its end.',
   softLimit: false,
+  rescue: false,
   withoutIt: [{ point: 'waist', mm: 38 }]
 })
 export const legsUp = (mm: number): Job => ({
@@ -137,6 +139,7 @@ export const legsUp = (mm: number): Job => ({
   limitMm: 300,
   limitBecause: 'Any amount that leaves 2 in below the knee.',
   softLimit: false,
+  rescue: false,
   withoutIt: [{ point: 'inseam', mm: 25 }]
 })
 
@@ -238,6 +241,7 @@ export const leaveIt: Reckoning = {
           limitMm: 100,
           limitBecause: 'At most 4 in all, 2 in a side.',
           softLimit: false,
+          rescue: false,
           withoutIt: [{ point: 'chest', mm: inch(1) }]
         }
       ],

@@ -32,6 +32,7 @@ const reckoning: Reckoning = {
           limitMm: 60,
           limitBecause: '',
           softLimit: false,
+          rescue: false,
           withoutIt: []
         }
       ],

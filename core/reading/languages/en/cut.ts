@@ -1053,11 +1053,6 @@ export const cut: CutWords = {
       fine knit
       fine gauge
       fine-knit
-      merino
-      lambswool
-      cashmere
-      twinset
-      cardigan
       lightweight knit
     `,
     standard: `

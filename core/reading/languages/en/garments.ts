@@ -199,6 +199,11 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       kind: 'shirt',
       phrases: `
         shirt
+        corset
+        corset top
+        overbust corset
+        steel boned corset
+        bustier
         blouse
         button up
         button down
@@ -259,7 +264,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
         football shirt
         jersey shirt
         singlet
-        bustier
         halter top
         tube top
         bandeau
@@ -272,7 +276,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
         baseball jersey
         hockey jersey
         rugby top
-        corset top
         crop
         ringer
         bralette
@@ -519,10 +522,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       phrases: `
         wetsuit
         wet suit
-        corset
-        overbust corset
         underbust corset
-        steel boned corset
         bikini
         lingerie
         full slip

@@ -1063,6 +1063,97 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     colored
     type
   `,
+  stretchMuch: `
+    super stretchy
+    super stretch
+    very stretchy
+    really stretchy
+    so stretchy
+    extremely stretchy
+    lots of stretch
+    lots of give
+    loads of stretch
+    loads of give
+    plenty of stretch
+    plenty of give
+    tons of stretch
+    lot of stretch
+    lot of give
+    power stretch
+    high stretch
+    stretches a lot
+  `,
+  stretchSome: `
+    good stretch
+    nice stretch
+    good bit of stretch
+    good bit of give
+    good amount of stretch
+    good amount of give
+    some stretch
+    some give
+    has stretch
+    have stretch
+    with stretch
+    has give
+    are stretchy
+    is stretchy
+    stretchy fabric
+    stretchy material
+    stretch fabric
+    stretch denim
+    stretch cotton
+    stretch twill
+    stretch jeans
+  `,
+  stretchLittle: `
+    slight stretch
+    slight give
+    little stretch
+    little give
+    bit of stretch
+    bit of give
+    touch of stretch
+    hint of stretch
+    minimal stretch
+    comfort stretch
+    slightly stretchy
+    a little stretch
+    a bit stretchy
+  `,
+  stretchGone: `
+    no longer stretchy
+    no longer stretches
+    not stretchy any more
+    not stretchy anymore
+    not stretchy
+    lost its stretch
+    lost their stretch
+    lost the stretch
+    lost its elasticity
+    stretch has gone
+    stretch is gone
+    elastane has gone
+    elastic has gone in the fabric
+    does not stretch
+    doesn't stretch
+    do not stretch
+    don't stretch
+  `,
+  unwashed: `
+    never washed
+    never been washed
+    unwashed
+    not been washed
+    not washed
+    hasn't been washed
+    loomstate
+    shrink to fit
+    raw denim
+    unsanforised
+    unsanforized
+    before its first wash
+  `,
   stretch: `
     stretch
     stretchy

@@ -15,6 +15,7 @@ const job = (softLimit: boolean): Plan['alterations'][number] => ({
   limitMm: 100,
   limitBecause: 'the seams end there',
   softLimit,
+  rescue: false,
   withoutIt: []
 })
 const plan = (level: Plan['level'], softLimit = false): Plan => ({

@@ -1,18 +1,19 @@
 /** Garment and gaps → what could be done on it, each with effects and limits, and what could not, with the reason. */
 import { keepsNeedleHoles } from '../garment/cloth.ts'
-import { clothWork } from '../garment/cloth-work.ts'
+import { clothWork, isHide } from '../garment/cloth-work.ts'
 import { isFelled } from '../garment/construction.ts'
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made, Use } from '../garment/garment-input.ts'
 import type { AlterationId } from '../ids/alterations.ts'
+import type { PointId } from '../ids/points.ts'
 import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
 import { apart, keyOf } from './apart.ts'
 import { isBoned } from './as-cut.ts'
 import { CATALOGUE } from './catalogue.ts'
 import { FELLED_MINUTES, PENALTIES, PREPARATIONS, RESCUES, SET_IN, SMOOTH_MM, UNMATCHED_SEAMS } from './minutes.ts'
-import { oneSize } from './one-size.ts'
+import { oneSize, sharedGirths } from './one-size.ts'
 import { type Line, limit, type Option, type Refusal, type Row, type SharedLimit } from './row.ts'
 
 export interface Offer {
@@ -27,9 +28,9 @@ export const NEVER: ReadonlySet<Use> = new Set<Use>(['protective', 'child-sleepw
 export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}): Offer {
   const offer: Offer = { options: [], refusals: [] }
   const rows = rowsFor(garment)
-  const never = apart(rows, garment)
+  const among = amongRows(rows, garment)
   for (const row of rows) {
-    const { option, refused } = offered(row, garment, limits, never)
+    const { option, refused } = offered(row, garment, limits, among)
     if (option !== undefined) offer.options.push(option)
     else offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
   }
@@ -38,6 +39,15 @@ export function alterationsFor(garment: Garment, limits: Partial<Record<Alterati
 
 const rowsFor = (garment: Garment): Row[] =>
   NEVER.has(garment.use) ? [] : CATALOGUE.filter((row) => row.kinds.includes(garment.kind) && row.there?.(garment) !== false)
+
+/** What the rows of a garment are to each other. */
+interface Among {
+  /** By key: what is never done beside it. */
+  never: ReadonlyMap<string, AlterationId[]>
+  /** Girths that several of them change. */
+  girths: readonly PointId[]
+}
+const amongRows = (rows: readonly Row[], garment: Garment): Among => ({ never: apart(rows, garment), girths: sharedGirths(rows, garment) })
 
 interface Worked {
   /** What the row read of the make, and what it found there. */
@@ -50,7 +60,7 @@ export class OptionsByMake {
   private readonly garment: Garment
   private readonly limits: Partial<Record<AlterationId, number>>
   private readonly rows: { row: Row; known: Worked[] }[]
-  private readonly never: ReadonlyMap<string, AlterationId[]>
+  private readonly among: Among
   private made: Made
   private read = new Map<keyof Made, Made[keyof Made]>()
 
@@ -58,7 +68,7 @@ export class OptionsByMake {
     this.limits = limits
     this.made = garment.made
     const rows = rowsFor(garment)
-    this.never = apart(rows, garment)
+    this.among = amongRows(rows, garment)
     this.rows = rows.filter((row) => only.has(keyOf(row))).map((row) => ({ row, known: [] }))
     this.garment = { ...garment, made: this.watched(garment.made) }
   }
@@ -69,7 +79,7 @@ export class OptionsByMake {
       const same = known.find(({ read }) => [...read].every(([part, value]) => made[part] === value))
       if (same !== undefined) return same.option === undefined ? [] : [same.option]
       this.read = new Map()
-      const { option } = offered(row, this.garment, this.limits, this.never)
+      const { option } = offered(row, this.garment, this.limits, this.among)
       known.push({ read: this.read, option })
       return option === undefined ? [] : [option]
     })
@@ -95,12 +105,7 @@ const ownLimit = (mm: number | undefined): number | undefined =>
 type Offered = { option: Option; refused?: undefined } | { option?: undefined; refused: Saying }
 
 /** What a row makes of a garment: an option, or the reason why there is none. */
-function offered(
-  row: Row,
-  garment: Garment,
-  limits: Partial<Record<AlterationId, number>>,
-  never: ReadonlyMap<string, AlterationId[]>
-): Offered {
+function offered(row: Row, garment: Garment, limits: Partial<Record<AlterationId, number>>, among: Among): Offered {
   const own = ownLimit(limits[row.id])
   if (own !== undefined && own <= 0) return { refused: limit('own-none') }
   if (row.outward && keepsNeedleHoles(garment.cloth)) return { refused: limit('needle-holes') }
@@ -113,7 +118,7 @@ function offered(
   const lines = row.lines(garment)
   const [first] = lines
   if (first !== undefined && !lines.some((line) => within(line, own) > 0)) return { refused: first.because }
-  return { option: optionOf(row, garment, lines, own, never.get(keyOf(row)) ?? []) }
+  return { option: optionOf(row, garment, lines, own, among) }
 }
 
 /** What its cloth does to the work, with what the cut says of it: thick hides are lined, or bikers’. */
@@ -121,7 +126,8 @@ const workIn = ({ cloth, cut, made }: Garment) =>
   clothWork({
     structure: cloth.structure,
     traits: cloth.traits,
-    thick: made.lined || isCut(cut, 'layer', 'biker'),
+    // asked of hides alone, so that no other row hangs on the lining
+    thick: isHide(cloth) && (made.lined || isCut(cut, 'layer', 'biker')),
     quilted: isCut(cut, 'layer', 'puffer'),
     boned: isCut(cut, 'boning', 'boned')
   })
@@ -136,7 +142,7 @@ const within = (line: Line, own: number | undefined): number => {
   return Math.max(0, line.physicalMm === undefined ? cap : Math.min(cap, own === undefined ? cap : line.physicalMm))
 }
 
-function optionOf(row: Row, garment: Garment, worked: readonly Line[], own: number | undefined, excludes: AlterationId[]): Option {
+function optionOf(row: Row, garment: Garment, worked: readonly Line[], own: number | undefined, among: Among): Option {
   const cloth = workIn(garment)
   const long = worked.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED_SEAMS.has(seam)))
   const factor = long ? cloth.minutesAtSeams : cloth.minutes
@@ -159,14 +165,14 @@ function optionOf(row: Row, garment: Garment, worked: readonly Line[], own: numb
     lines,
     smoothMm: SMOOTH_MM,
     ...(row.fixedMm === undefined ? {} : { fixedMm: row.fixedMm }),
-    shared: [...(row.shared?.(garment) ?? []), ...oneSize(garment, lines)] satisfies SharedLimit[],
+    shared: [...(row.shared?.(garment) ?? []), ...oneSize(garment, lines, among.girths)] satisfies SharedLimit[],
     ...(tier === undefined ? {} : { tier: { ...tier, level: Math.min(5, tier.level + cloth.level), minutes: tier.minutes * factor } }),
     opens,
     setupMinutes: (Math.max(0, whole - opening) + felled) * factor,
     per25Minutes: per25 * factor,
     level: Math.min(5, level) as Option['level'],
     penaltyMinutes: penalties.reduce((sum, penalty) => sum + PENALTIES[penalty], 0),
-    excludes,
+    excludes: among.never.get(keyOf(row)) ?? [],
     rescue: penalties.some((penalty) => RESCUES.has(penalty))
   }
 }

@@ -9,7 +9,7 @@ import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { SeamId } from '../ids/seams.ts'
-import { type Line, limit, type SharedLimit } from './row.ts'
+import { type Line, limit, type Row, type SharedLimit } from './row.ts'
 
 const GIRTHS = ['chest', 'waist', 'hip'] as const
 const UPPER: ReadonlySet<GarmentKind> = new Set<GarmentKind>(['jacket', 'coat', 'waistcoat'])
@@ -26,12 +26,24 @@ export function oneSizeMm({ kind, made }: Garment, girth: PointId): number {
   return kind === 'shirt' && girth === 'waist' ? 100 : 80
 }
 
-export function oneSize(garment: Garment, lines: readonly Line[]): SharedLimit[] {
-  return GIRTHS.flatMap((girth): SharedLimit[] => {
-    const shares = lines.map(({ effects, seams }) => {
-      const share = Math.abs(effects[girth] ?? 0)
-      return share >= COUNTED && seams.some(({ seam }) => SEAMS.has(seam)) ? share : 0
-    })
+const shareOf = ({ effects, seams }: Line, girth: PointId): number => {
+  const share = Math.abs(effects[girth] ?? 0)
+  return share >= COUNTED && seams.some(({ seam }) => SEAMS.has(seam)) ? share : 0
+}
+
+/** The girths that more than one row takes in, or lets out: only there is anything shared. */
+export function sharedGirths(rows: readonly Row[], garment: Garment): readonly PointId[] {
+  const lines = rows.map((row) => ({ direction: row.direction, lines: row.lines(garment) }))
+  return GIRTHS.filter((girth) =>
+    (['less', 'more'] as const).some(
+      (way) => lines.filter((row) => row.direction === way && row.lines.some((line) => shareOf(line, girth) > 0)).length > 1
+    )
+  )
+}
+
+export function oneSize(garment: Garment, lines: readonly Line[], girths: readonly PointId[]): SharedLimit[] {
+  return girths.flatMap((girth): SharedLimit[] => {
+    const shares = lines.map((line) => shareOf(line, girth))
     const alone = lines.reduce((sum, { capMm }, k) => sum + (shares[k] ?? 0) * capMm, 0)
     if (alone <= 0) return []
     const budgetMm = oneSizeMm(garment, girth)

@@ -34,7 +34,9 @@ const has =
   (...traits: Trait[]) =>
   (cloth: WorkedCloth): boolean =>
     traits.some((trait) => cloth.traits.has(trait))
-const isLeather = (cloth: WorkedCloth): boolean => cloth.structure === 'leather' || cloth.traits.has('suede')
+/** Leather or suede. */
+export const isHide = (cloth: Pick<WorkedCloth, 'structure' | 'traits'>): boolean =>
+  cloth.structure === 'leather' || cloth.traits.has('suede')
 
 /** Darts, gathers and what is set in: a hide neither shrinks in nor hides a hole. */
 const NOT_IN_LEATHER: readonly AlterationId[] = [
@@ -59,7 +61,7 @@ const THROUGH_BONES: readonly AlterationId[] = ['sides-in', 'sides-out', 'centre
 export const CLOTH_WORK: readonly ClothRow[] = [
   {
     id: 'leather',
-    when: isLeather,
+    when: isHide,
     level: 1,
     minutes: 1.8,
     without: NOT_IN_LEATHER,
@@ -67,7 +69,7 @@ export const CLOTH_WORK: readonly ClothRow[] = [
   },
   {
     id: 'thick-leather',
-    when: (cloth) => isLeather(cloth) && cloth.thick === true,
+    when: (cloth) => isHide(cloth) && cloth.thick === true,
     level: 2,
     minutes: 2.5,
     source: 'CP: lined and quilted hides, bikers'

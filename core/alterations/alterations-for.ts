@@ -1,6 +1,6 @@
 /** Garment and gaps → what could be done on it, each with effects and limits, and what could not, with the reason. */
 import { keepsNeedleHoles } from '../garment/cloth.ts'
-import { clothWork, isHide } from '../garment/cloth-work.ts'
+import { type ClothWork, clothWork, isHide } from '../garment/cloth-work.ts'
 import { isFelled } from '../garment/construction.ts'
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
@@ -28,9 +28,11 @@ export const NEVER: ReadonlySet<Use> = new Set<Use>(['protective', 'child-sleepw
 export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}): Offer {
   const offer: Offer = { options: [], refusals: [] }
   const rows = rowsFor(garment)
-  const among = amongRows(rows, garment)
-  for (const row of rows) {
-    const { option, refused } = offered(row, garment, limits, among)
+  const lines = rows.map((row) => row.lines(garment))
+  const among = amongRows(rows, lines)
+  const cloth = workIn(garment)
+  for (const [n, row] of rows.entries()) {
+    const { option, refused } = offered(row, garment, limits, among, { lines: lines[n] ?? [], cloth })
     if (option !== undefined) offer.options.push(option)
     else offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
   }
@@ -47,7 +49,15 @@ interface Among {
   /** Girths that several of them change. */
   girths: readonly PointId[]
 }
-const amongRows = (rows: readonly Row[], garment: Garment): Among => ({ never: apart(rows, garment), girths: sharedGirths(rows, garment) })
+const amongRows = (rows: readonly Row[], lines: readonly Line[][]): Among => ({
+  never: apart(rows, lines),
+  girths: sharedGirths(rows, lines)
+})
+/** What a row makes of a garment, and what the cloth does to the work. */
+interface Laid {
+  lines: Line[]
+  cloth: ClothWork
+}
 
 interface Worked {
   /** What the row read of the make, and what it found there. */
@@ -68,7 +78,10 @@ export class OptionsByMake {
     this.limits = limits
     this.made = garment.made
     const rows = rowsFor(garment)
-    this.among = amongRows(rows, garment)
+    this.among = amongRows(
+      rows,
+      rows.map((row) => row.lines(garment))
+    )
     this.rows = rows.filter((row) => only.has(keyOf(row))).map((row) => ({ row, known: [] }))
     this.garment = { ...garment, made: this.watched(garment.made) }
   }
@@ -105,20 +118,25 @@ const ownLimit = (mm: number | undefined): number | undefined =>
 type Offered = { option: Option; refused?: undefined } | { option?: undefined; refused: Saying }
 
 /** What a row makes of a garment: an option, or the reason why there is none. */
-function offered(row: Row, garment: Garment, limits: Partial<Record<AlterationId, number>>, among: Among): Offered {
+function offered(
+  row: Row,
+  garment: Garment,
+  limits: Partial<Record<AlterationId, number>>,
+  among: Among,
+  { lines, cloth }: Laid = { lines: row.lines(garment), cloth: workIn(garment) }
+): Offered {
   const own = ownLimit(limits[row.id])
   if (own !== undefined && own <= 0) return { refused: limit('own-none') }
   if (row.outward && keepsNeedleHoles(garment.cloth)) return { refused: limit('needle-holes') }
   if (row.wovenOnly && garment.cloth.structure === 'knit') return { refused: limit('woven-only') }
-  const cloth = workIn(garment).without.get(row.id)
-  if (cloth !== undefined) return { refused: limit(`in-${cloth}`) }
+  const without = cloth.without.get(row.id)
+  if (without !== undefined) return { refused: limit(`in-${without}`) }
   const unless = row.unless?.(garment)
   if (unless !== undefined) return { refused: unless }
   if (penaltiesOf(row, garment).some((penalty) => SET_IN.has(penalty)) && showsWorst(garment)) return { refused: limit('set-in') }
-  const lines = row.lines(garment)
   const [first] = lines
   if (first !== undefined && !lines.some((line) => within(line, own) > 0)) return { refused: first.because }
-  return { option: optionOf(row, garment, lines, own, among) }
+  return { option: optionOf(row, garment, { lines, cloth }, own, among) }
 }
 
 /** What its cloth does to the work, with what the cut says of it: thick hides are lined, or bikers’. */
@@ -142,8 +160,7 @@ const within = (line: Line, own: number | undefined): number => {
   return Math.max(0, line.physicalMm === undefined ? cap : Math.min(cap, own === undefined ? cap : line.physicalMm))
 }
 
-function optionOf(row: Row, garment: Garment, worked: readonly Line[], own: number | undefined, among: Among): Option {
-  const cloth = workIn(garment)
+function optionOf(row: Row, garment: Garment, { lines: worked, cloth }: Laid, own: number | undefined, among: Among): Option {
   const long = worked.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED_SEAMS.has(seam)))
   const factor = long ? cloth.minutesAtSeams : cloth.minutes
   const opens = typeof row.opens === 'function' ? row.opens(garment) : (row.opens ?? [])

@@ -2,10 +2,9 @@
  * What never goes together in one plan: moves that undo each other, and several ways to the same end. Worked out from the rows, so that a new
  * row needs no list.
  */
-import type { Garment } from '../garment/garment-as-worn.ts'
 import type { AlterationId } from '../ids/alterations.ts'
-import type { PointId } from '../ids/points.ts'
-import type { Row } from './row.ts'
+import { POINTS, type PointId } from '../ids/points.ts'
+import type { Line, Row } from './row.ts'
 
 export const keyOf = (row: Pick<Row, 'id' | 'direction'>): string => `${row.id}/${row.direction}`
 
@@ -14,18 +13,27 @@ const WHOLLY = 0.9
 
 interface Moves {
   row: Row
-  /** The points it moves wholly. */
-  points: ReadonlySet<PointId>
+  /** The points it moves wholly, a bit each. */
+  points: number
   /** Amounts along one line: any of them may stay 0. */
   several: boolean
 }
 
-/** By key: the ids that a row excludes. */
-export function apart(rows: readonly Row[], garment: Garment): ReadonlyMap<string, AlterationId[]> {
-  const moves = rows.map((row) => movesOf(row, garment))
-  const bothWays = new Set(
-    rows.filter((row) => rows.some(({ id, direction }) => id === row.id && direction !== row.direction)).map(({ id }) => id)
-  )
+const BIT = new Map(POINTS.map((point, n) => [point, n]))
+const bitsOf = (points: readonly PointId[]): number => points.reduce((bits, point) => bits | (1 << (BIT.get(point) ?? 0)), 0)
+const countOf = (bits: number): number => {
+  let left = bits
+  let count = 0
+  for (; left !== 0; count++) left &= left - 1
+  return count
+}
+
+/** By key: the ids that a row excludes. `lines` are those of each row on this garment. */
+export function apart(rows: readonly Row[], lines: readonly (readonly Line[])[]): ReadonlyMap<string, AlterationId[]> {
+  const moves = rows.map((row, n) => movesOf(row, lines[n] ?? []))
+  const ways = new Map<AlterationId, number>()
+  for (const { id } of rows) ways.set(id, (ways.get(id) ?? 0) + 1)
+  const goesBothWays = (id: AlterationId): boolean => (ways.get(id) ?? 0) > 1
   return new Map(
     moves.map((mine) => {
       const { row } = mine
@@ -35,20 +43,19 @@ export function apart(rows: readonly Row[], garment: Garment): ReadonlyMap<strin
         if (other.id === row.id) continue
         if (row.oneOf !== undefined && row.oneOf === other.oneOf) excluded.add(other.id)
         // a rule between ids: one that goes both ways is named by the other, or it would bar its harmless way too
-        if (undo(mine, theirs) && (!bothWays.has(other.id) || bothWays.has(row.id))) excluded.add(other.id)
+        if (undo(mine, theirs) && (!goesBothWays(other.id) || goesBothWays(row.id))) excluded.add(other.id)
       }
       return [keyOf(row), [...excluded]]
     })
   )
 }
 
-function movesOf(row: Row, garment: Garment): Moves {
-  const lines = row.lines(garment)
+function movesOf(row: Row, lines: readonly Line[]): Moves {
   const sign = row.direction === 'less' ? -1 : 1
-  const points = lines.flatMap(({ effects }) =>
-    (Object.entries(effects) as [PointId, number][]).flatMap(([point, effect]) => (effect * sign >= WHOLLY ? [point] : []))
-  )
-  return { row, points: new Set(points), several: lines.length > 1 }
+  const points: PointId[] = []
+  for (const { effects } of lines)
+    for (const [point, effect] of Object.entries(effects) as [PointId, number][]) if (effect * sign >= WHOLLY) points.push(point)
+  return { row, points: bitsOf(points), several: lines.length > 1 }
 }
 
 /**
@@ -57,6 +64,6 @@ function movesOf(row: Row, garment: Garment): Moves {
  */
 function undo(one: Moves, other: Moves): boolean {
   if (one.row.direction === other.row.direction) return false
-  const both = [...one.points].filter((point) => other.points.has(point)).length
+  const both = countOf(one.points & other.points)
   return both > 1 || (both === 1 && !one.several && !other.several)
 }

@@ -31,14 +31,13 @@ const shareOf = ({ effects, seams }: Line, girth: PointId): number => {
   return share >= COUNTED && seams.some(({ seam }) => SEAMS.has(seam)) ? share : 0
 }
 
-/** The girths that more than one row takes in, or lets out: only there is anything shared. */
-export function sharedGirths(rows: readonly Row[], garment: Garment): readonly PointId[] {
-  const lines = rows.map((row) => ({ direction: row.direction, lines: row.lines(garment) }))
-  return GIRTHS.filter((girth) =>
-    (['less', 'more'] as const).some(
-      (way) => lines.filter((row) => row.direction === way && row.lines.some((line) => shareOf(line, girth) > 0)).length > 1
-    )
-  )
+/** The girths that more than one row takes in, or lets out: only there is anything shared. `lines` are those of each row on this garment. */
+export function sharedGirths(rows: readonly Row[], lines: readonly (readonly Line[])[]): readonly PointId[] {
+  return GIRTHS.filter((girth) => {
+    const count = { less: 0, more: 0 }
+    for (const [n, { direction }] of rows.entries()) if (lines[n]?.some((line) => shareOf(line, girth) > 0)) count[direction]++
+    return count.less > 1 || count.more > 1
+  })
 }
 
 export function oneSize(garment: Garment, lines: readonly Line[], girths: readonly PointId[]): SharedLimit[] {

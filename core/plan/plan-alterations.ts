@@ -44,6 +44,8 @@ function rescueFor(plain: readonly Plan[], context: PlanContext): Plan | undefin
   const fits = ({ misfit }: Plan) => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0) <= markMm + ROUNDING
   const accepted = acceptedBy(context.means, context.options)
   if (plain.some(fits) || accepted.length === context.options.length) return undefined
+  // what stays wrong by more than one rescue may bring stays wrong
+  if (plain.every(({ misfit }) => misfit.some(({ mm }) => Math.abs(mm) > MOST_RESCUED_MM + markMm))) return undefined
   const rescued = planFor(context.means.tailor ? 'tailor' : 'least-work', context)
   const showing = rescued.alterations.filter((job) => job.rescue)
   return fits(rescued) && showing.length <= 1 && showing.every(({ amountMm }) => amountMm <= MOST_RESCUED_MM) ? rescued : undefined

@@ -1,4 +1,5 @@
 /** Where the garment is beside what is wanted, on the tape of today: growth and shrinkage are taken into the band. */
+import type { WornChange } from '../garment/cloth.ts'
 import { type Garment, isTold, type PointTaken } from '../garment/garment-as-worn.ts'
 import type { PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
@@ -44,28 +45,36 @@ const SURE_SD = 1.645
 /** But never so far that a fault of centimetres is silent, mm; the chance carries the rest of the doubt. */
 const MOST_MARGIN_MM = 15
 
+/** What will measure so when worn measures so on today's tape. */
+const onTape = (mm: number, { growMm, shrink }: WornChange): number => (mm - growMm) / (1 - shrink)
+
+/** The edges on today's tape, the figure that is set against them (of two sides the worse), and how far it lies outside. */
+export function gapAt(garment: Garment, point: PointId, told: PointTaken, want: Want) {
+  const worn = garment.worn(point)
+  const margin = want.basedOn.length > 0 ? Math.min(MOST_MARGIN_MM, SURE_SD * want.sdMm) : 0
+  const least = onTape(want.least, worn) - margin
+  const most = onTape(want.most, worn) + margin
+  const mm = worseSide(told, least, most)
+  return { worn, margin, least, most, mm, gapMm: overshoot(mm, least, most) }
+}
+
 export function gapsBetween(garment: Garment, target: Target): Gap[] {
   return [...garment.points].map(([point, told]): Gap => {
     const want = target.get(point)
     if (want === undefined)
       return { ...figureOf(point, told), band: null, aimMm: told.mm, edgeMarginMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
-    const worn = garment.worn(point)
-    const onTape = (mm: number) => (mm - worn.growMm) / (1 - worn.shrink)
-    const margin = want.basedOn.length > 0 ? Math.min(MOST_MARGIN_MM, SURE_SD * want.sdMm) : 0
-    const least = onTape(want.least) - margin
-    const most = onTape(want.most) + margin
-    const taken = { ...told, mm: worseSide(told, least, most) }
-    const ideal = clamp(want.ideal === null ? taken.mm : onTape(want.ideal), least, most)
+    const { worn, margin, least, most, mm } = gapAt(garment, point, told, want)
+    const ideal = clamp(want.ideal === null ? mm : onTape(want.ideal, worn), least, most)
     return {
-      ...figureOf(point, taken),
+      ...figureOf(point, { ...told, mm }),
       band: { least, ideal, most },
-      aimMm: want.basedOn.length > 0 ? clamp(taken.mm, least, most) : ideal,
+      aimMm: want.basedOn.length > 0 ? clamp(mm, least, most) : ideal,
       edgeMarginMm: margin,
-      bandSdMm: Math.hypot(want.sdMm, worn.growSdMm, worn.shrinkSd * taken.mm),
+      bandSdMm: Math.hypot(want.sdMm, worn.growSdMm, worn.shrinkSd * mm),
       ...(want.leastSdMm === undefined ? {} : { leastSdMm: want.leastSdMm }),
-      gapMm: overshoot(taken.mm, least, most),
-      judged: isTold(taken),
-      ...(want.bound === undefined ? {} : { bound: onTape(want.bound) }),
+      gapMm: overshoot(mm, least, most),
+      judged: isTold(told),
+      ...(want.bound === undefined ? {} : { bound: onTape(want.bound, worn) }),
       want,
       because: [
         ...want.because,

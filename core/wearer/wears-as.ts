@@ -1,7 +1,7 @@
 /** A garment that misses the fit asked for may lie whole in another: then it wears as that, and is no misfit to whoever likes it so. */
-import type { Garment } from '../garment/garment-as-worn.ts'
+import { type Garment, isTold } from '../garment/garment-as-worn.ts'
 import { WISHES, type Wish } from './body.ts'
-import { gapsBetween } from './gaps.ts'
+import { gapAt } from './gaps.ts'
 import { targetFor } from './target.ts'
 import type { Favourite, Tried, Wearer } from './wearer.ts'
 import type { WholeBody } from './whole-body.ts'
@@ -25,8 +25,15 @@ export function wearsAs(
 ): Wish | null {
   const asked = wearer.fit
   const liesIn = (fit: Wish): boolean => {
-    const gaps = gapsBetween(garment, targetFor(garment, { ...wearer, fit }, favourite, tried, body))
-    return gaps.reduce((sum, gap) => sum + (gap.judged ? Math.abs(gap.gapMm) : 0), 0) <= markMm
+    const target = targetFor(garment, { ...wearer, fit }, favourite, tried, body)
+    let off = 0
+    for (const [point, taken] of garment.points) {
+      const want = target.get(point)
+      if (want === undefined || !isTold(taken)) continue
+      off += Math.abs(gapAt(garment, point, taken, want).gapMm)
+      if (off > markMm) return false
+    }
+    return true
   }
   // the fits nearest to the one asked come first
   const at = WISHES.indexOf(asked === 'as-cut' ? UNSAID : asked)

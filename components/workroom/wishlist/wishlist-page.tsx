@@ -1,7 +1,5 @@
 /** Kept listings: find, order, change, open, take away. */
-
 import { useId, useState } from 'preact/hooks'
-import { VERDICTS } from '../../../core/ids/verdicts.ts'
 import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
@@ -27,6 +25,7 @@ export interface WishlistPageProps {
   onRemove: (id: string) => void
 }
 
+const VERDICTS = ['wears-as-is', 'alters-to-fit', 'needs-a-tailor', 'comes-close', 'leave-it', 'too-little-told'] as const
 const HEADS = ['compare', 'outline', 'garment', 'verdict', 'points', 'hardest', 'time', 'in-all', 'chance', 'status'] as const
 const ANY = 'any'
 

@@ -1,6 +1,6 @@
 /**
- * Which dimension of the draws is whose: two a point (its figure's error, then its band's), one for the seller's habit, those of the make
- * (core/plan/scenarios.ts), one for a tape that is laid a second time, and one for how far elastic goes.
+ * Which dimension of the draws belongs to what: two a point (its figure's error, then its band's), one for the seller's habit, those of the make
+ * (scenarios.ts), one for a tape that is laid a second time, and one for how far elastic goes.
  */
 import { COMMON_SHARE } from '../../garment/garment-as-worn.ts'
 import { POINTS, type PointId } from '../../ids/points.ts'

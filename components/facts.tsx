@@ -1,4 +1,4 @@
-/** Hardest step, time, money and chance: figures first, then the small scales of the same hand. */
+/** Hardest step, time, money and chance: figures first, then the same as a small drawing. */
 import { chosenPlan, type Judged, moneyReasons } from './judged.ts'
 import { ChanceTicks } from './tape/chance-ticks.tsx'
 import { LevelStitches } from './tape/level-stitches.tsx'

@@ -42,7 +42,7 @@ export interface Judged {
   wouldChange: readonly string[]
   /** The plan chosen; null: the advised one. */
   aim: Aim | null
-  /** What the person sews to. */
+  /** The hardest level of work that the person does alone, 1 to 5. */
   level: number
   money: { price: number | null; postage: number | null; worth: number | null }
   notes: string

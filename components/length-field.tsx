@@ -1,5 +1,5 @@
 /** A field for a length as people type it (28 3/4, 28¾, 73 cm), with a clear message beside it when it can't be taken. What was typed stays. */
-import type { ComponentChildren } from 'preact'
+import type { ComponentChildren, RefObject } from 'preact'
 import { useEffect, useId, useRef, useState } from 'preact/hooks'
 import { type LengthProblem, type LengthUnit, parseLength } from '../core/length.ts'
 import { useWords } from './words.tsx'
@@ -28,31 +28,56 @@ export interface LengthFieldProps {
 
 const WAIT_MS = 350
 
-export function LengthField({
-  label,
-  of,
-  typed,
-  unit,
-  onTyped,
-  onLength,
-  focusFirst = false,
-  unsaved = false,
-  children
-}: LengthFieldProps) {
+export function LengthField(props: LengthFieldProps) {
+  const { label, of, focusFirst = false, children } = props
   const { t } = useWords()
   const id = useId()
+  const field = useRef<HTMLInputElement | null>(null)
+  const { text, problem, type, takePending } = useTypedLength(props, field)
+  useEffect(() => {
+    if (focusFirst) field.current?.focus()
+  }, [focusFirst])
+  return (
+    <div class="stated">
+      <label class="label" for={id}>
+        {label}
+        <span class="sr"> {of}</span>
+      </label>
+      <input
+        ref={field}
+        id={id}
+        class="fieldin n"
+        type="text"
+        inputMode="decimal"
+        autoComplete="off"
+        value={text}
+        aria-invalid={problem !== null}
+        aria-describedby={problem === null ? undefined : `${id}-wrong`}
+        onInput={(event) => type(event.currentTarget.value)}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') takePending()
+        }}
+        onBlur={takePending}
+      />
+      {problem !== null && (
+        <p class="wrong" id={`${id}-wrong`} role="alert">
+          {t(`field.wrong.${problem}`)}
+        </p>
+      )}
+      {children}
+    </div>
+  )
+}
+
+/** What stands in the field, and taking it: a moment after the last keystroke, when the field is left, or when it goes. */
+function useTypedLength({ typed, unit, onTyped, onLength, unsaved = false }: LengthFieldProps, field: RefObject<HTMLInputElement | null>) {
   const [text, setText] = useState(typed)
   const [problem, setProblem] = useState<LengthProblem | null>(problemOf(typed, unit))
-  const field = useRef<HTMLInputElement | null>(null)
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined)
   const pending = useRef<string | null>(unsaved ? typed : null)
   const latest = useRef({ unit, onLength })
   latest.current = { unit, onLength }
-
-  useEffect(() => {
-    if (focusFirst) field.current?.focus()
-  }, [focusFirst])
-  // a figure that changed elsewhere (undo, another unit) comes into the field, unless the person is in it
+  // a figure that changed elsewhere (undo, another unit) comes into the field, unless it is being typed in
   useEffect(() => {
     if (document.activeElement !== field.current) {
       setText(typed)
@@ -72,44 +97,15 @@ export function LengthField({
     if (pending.current !== null) timer.current = setTimeout(takePending, WAIT_MS)
     return takePending
   }, [])
-  return (
-    <div class="stated">
-      <label class="label" for={id}>
-        {label}
-        <span class="sr"> {of}</span>
-      </label>
-      <input
-        ref={field}
-        id={id}
-        class="fieldin n"
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        value={text}
-        aria-invalid={problem !== null}
-        aria-describedby={problem === null ? undefined : `${id}-wrong`}
-        onInput={(event) => {
-          const value = event.currentTarget.value
-          setText(value)
-          setProblem(problemOf(value, unit))
-          onTyped(value)
-          pending.current = value
-          clearTimeout(timer.current)
-          timer.current = setTimeout(takePending, WAIT_MS)
-        }}
-        onKeyDown={(event) => {
-          if (event.key === 'Enter') takePending()
-        }}
-        onBlur={takePending}
-      />
-      {problem !== null && (
-        <p class="wrong" id={`${id}-wrong`} role="alert">
-          {t(`field.wrong.${problem}`)}
-        </p>
-      )}
-      {children}
-    </div>
-  )
+  const type = (value: string) => {
+    setText(value)
+    setProblem(problemOf(value, unit))
+    onTyped(value)
+    pending.current = value
+    clearTimeout(timer.current)
+    timer.current = setTimeout(takePending, WAIT_MS)
+  }
+  return { text, problem, type, takePending }
 }
 
 /** An empty field is not yet wrong. */

@@ -28,7 +28,7 @@ export const wordsFor = (wording: Wording): Words => ({
   figure: (mm) => figure(mm, wording.units)
 })
 
-/** say() puts a capital at the head of every sentence; inside another it goes again. */
+/** say() puts a capital at the head of every sentence; inside another sentence it is taken off. */
 export const uncapped = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
 
 /** Reasons as one paragraph: each a sentence with its stop. */

@@ -28,8 +28,6 @@ const OUTLINES: Partial<Record<GarmentKind, Draw>> = {
   waistcoat: upper('sleeveless')
 }
 
-export const hasOutline = (kind: GarmentKind): boolean => OUTLINES[kind] !== undefined
-
 /** Lines that one side of the garment alone shows. */
 function sideOf(job: Job, seam: Job['lines'][number]['seam']): View | null {
   if (seam === 'centre-back' || seam === 'seat') return 'back'
@@ -46,6 +44,7 @@ export function viewsOf(jobs: readonly Job[]): View[] {
   return views
 }
 
+/** The drawing of a garment from one side; null for a kind that has none of its own. */
 export function outlineOf(kind: GarmentKind, input: OutlineInput, view: View): OutlineDrawing | null {
   return OUTLINES[kind]?.(input, view) ?? null
 }

@@ -90,19 +90,34 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo 
       )}
       {stated !== null && girth && <BothWays row={row} basis={shownBasis} />}
       <div class="row">
-        {onUndo !== null && (
-          <button type="button" class="btn small" onClick={onUndo}>
-            {t('correct.undo')}
-            <span class="sr"> {inner('correct.of', { point })}</span>
-          </button>
-        )}
-        {row.said.length > 0 && (
-          <button type="button" class="btn small" onClick={onNotThis}>
-            {t('correct.not-this', { point })}
-          </button>
-        )}
+        <WaysBack row={row} onNotThis={onNotThis} onUndo={onUndo} />
       </div>
     </fieldset>
+  )
+}
+
+interface WaysBackProps {
+  row: PointRow
+  onNotThis: () => void
+  onUndo: (() => void) | null
+}
+
+function WaysBack({ row: { point, said }, onNotThis, onUndo }: WaysBackProps) {
+  const { t, inner } = useWords()
+  return (
+    <>
+      {onUndo !== null && (
+        <button type="button" class="btn small" onClick={onUndo}>
+          {t('correct.undo')}
+          <span class="sr"> {inner('correct.of', { point })}</span>
+        </button>
+      )}
+      {said.length > 0 && (
+        <button type="button" class="btn small" onClick={onNotThis}>
+          {t('correct.not-this', { point })}
+        </button>
+      )}
+    </>
   )
 }
 

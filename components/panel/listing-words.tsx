@@ -4,7 +4,7 @@ import type { Issue, Stated } from '../../core/garment/issue.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import { say } from '../../core/words/say.ts'
 import { uncapped, useWords } from '../words.tsx'
-import { marksOf, piecesOf } from './marks.ts'
+import { markedParts, piecesOf } from './marked-text.ts'
 import { withReading } from './point-rows.ts'
 
 export interface ListingWordsProps {
@@ -18,7 +18,7 @@ export interface ListingWordsProps {
 export function ListingWords({ text, textCutFrom, reading, corrections, onCorrections }: ListingWordsProps) {
   const { t } = useWords()
   const [whole, setWhole] = useState(false)
-  const marks = useMemo(() => marksOf(reading, corrections), [reading, corrections])
+  const marks = useMemo(() => markedParts(reading, corrections), [reading, corrections])
   const pieces = useMemo(() => piecesOf(text, marks, whole), [text, marks, whole])
   if (text === '') return null
   const used = new Set(marks.map(({ as }) => as))

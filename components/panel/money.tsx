@@ -3,14 +3,14 @@ import { useId, useState } from 'preact/hooks'
 import type { Judged } from '../judged.ts'
 import { useWords } from '../words.tsx'
 
-export interface MoneyDoes {
+export interface MoneyActions {
   onMoney: (money: Judged['money']) => void
   onDraft: (field: string, typed: string | null) => void
 }
 
 const MONEY = ['price', 'postage', 'worth'] as const
 
-export function Money({ money, drafts, onMoney, onDraft }: Pick<Judged, 'money' | 'drafts'> & MoneyDoes) {
+export function Money({ money, drafts, onMoney, onDraft }: Pick<Judged, 'money' | 'drafts'> & MoneyActions) {
   const { t } = useWords()
   return (
     <fieldset class="money">

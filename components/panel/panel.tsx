@@ -12,9 +12,9 @@ import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, useWords } from '../words.tsx'
 import { Answer } from './answer.tsx'
 import { ListingWords } from './listing-words.tsx'
+import { MeasuredPoints } from './measured-points.tsx'
 import { OtherWays } from './other-ways.tsx'
 import { Plans } from './plans.tsx'
-import { Points } from './points.tsx'
 import { SellerAnswers } from './seller-answer.tsx'
 import { SizeForSale } from './size-for-sale.tsx'
 import { KindSelect, KindUnknown, NobodyYet, NothingRead, PASTE_DRAFT } from './states.tsx'
@@ -22,7 +22,7 @@ import { TakenAsGiven } from './taken-as-given.tsx'
 import { WhatMoves } from './what-moves.tsx'
 
 /** Everything a person can do in the panel. */
-export interface PanelDoes {
+export interface PanelActions {
   onWho: (personId: string, fit: Fit) => void
   onFavourite: (favouriteId: string | null) => void
   onCorrections: (corrections: Correction[]) => void
@@ -38,7 +38,7 @@ export interface PanelDoes {
   onCopy: (text: string) => Promise<boolean>
   onWorkroom: (part?: 'body' | 'garments') => void
 }
-export interface PanelProps extends PanelDoes {
+export interface PanelProps extends PanelActions {
   who: Who
   /** null: nothing was looked at yet. */
   judged: Judged | null
@@ -96,7 +96,7 @@ function Elsewhere({ judged: { place, title } }: { judged: Judged }) {
   )
 }
 
-function ListingHead({ judged, onCorrections }: { judged: Judged; onCorrections: PanelDoes['onCorrections'] }) {
+function ListingHead({ judged, onCorrections }: { judged: Judged; onCorrections: PanelActions['onCorrections'] }) {
   const { t, wording } = useWords()
   const { title, site, price, kind, text, corrections } = judged
   const setKind = (chosen: GarmentKind) => onCorrections([...corrections.filter((one) => !('kind' in one)), { kind: chosen }])
@@ -147,7 +147,7 @@ function Body(props: PanelProps & { judged: Judged }) {
           onBody={() => props.onWorkroom('body')}
         />
       )}
-      <Points judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />
+      <MeasuredPoints judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />
       <Plans judged={judged} onAim={props.onAim} />
       <WhatMoves judged={judged} />
       <OtherWays judged={judged} />
@@ -183,7 +183,7 @@ function Cautions({ cautions }: { cautions: readonly string[] }) {
 
 const NOTES_DRAFT = 'notes'
 
-function KeepWithNotes({ judged, onNotes, onDraft, onKeep }: { judged: Judged } & Pick<PanelDoes, 'onNotes' | 'onDraft' | 'onKeep'>) {
+function KeepWithNotes({ judged, onNotes, onDraft, onKeep }: { judged: Judged } & Pick<PanelActions, 'onNotes' | 'onDraft' | 'onKeep'>) {
   const { t } = useWords()
   return (
     <section class="part" aria-labelledby="keep-head">

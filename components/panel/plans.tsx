@@ -1,6 +1,7 @@
 /** The plans side by side: least work, closest fit, a tailor; what is alike is shown once; doing nothing stands below. */
 import type { PointId } from '../../core/ids/points.ts'
 import type { Aim, Plan } from '../../core/plan/plan.ts'
+import type { Reckoning } from '../../core/reckon.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import { LevelStitches } from '../tape/level-stitches.tsx'
 import { gapKind } from '../tape/tape-words.ts'
@@ -16,7 +17,7 @@ export interface PlanColumn {
 export function planColumns(plans: readonly Plan[]): PlanColumn[] {
   const columns: PlanColumn[] = []
   for (const plan of plans) {
-    const same = columns.find((column) => jobsOf(column.plan) === jobsOf(plan) && hands(column.plan) === hands(plan))
+    const same = columns.find((column) => jobsOf(column.plan) === jobsOf(plan) && whoseWork(column.plan) === whoseWork(plan))
     if (same === undefined) columns.push({ plan, aims: [plan.aim] })
     else same.aims.push(plan.aim)
   }
@@ -27,13 +28,29 @@ const jobsOf = ({ alterations }: Plan): string =>
     .map(({ id, direction, amounts }) => `${id} ${direction} ${JSON.stringify(Object.entries(amounts).sort())}`)
     .sort()
     .join(';')
-const hands = ({ aim }: Plan): string => (aim === 'tailor' ? 'tailor' : 'own')
+const whoseWork = ({ aim }: Plan): string => (aim === 'tailor' ? 'tailor' : 'own')
 
 export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => void }) {
-  const words = useWords()
-  const { t, inner, figure } = words
+  const { t, units } = useWords()
   const { reckoning } = judged
   if (reckoning === null || reckoning.plans.length === 0) return null
+  return (
+    <section class="part" aria-labelledby="plans-head">
+      <div class="parthead">
+        <h2 id="plans-head">{t('plans.head')}</h2>
+        <span class="note">{t(`plans.after.${units}`)}</span>
+      </div>
+      <div class="scrolls">
+        <PlanTable judged={judged} reckoning={reckoning} onAim={onAim} />
+      </div>
+      <AsItIs judged={judged} />
+    </section>
+  )
+}
+
+function PlanTable({ judged, reckoning, onAim }: { judged: Judged; reckoning: Reckoning; onAim: (aim: Aim) => void }) {
+  const words = useWords()
+  const { t, inner, figure } = words
   const columns = planColumns(reckoning.plans)
   const chosen = chosenPlan(judged)
   const before = new Map(reckoning.gaps.map(({ point, garmentMm }) => [point, garmentMm]))
@@ -49,66 +66,63 @@ export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => 
       ))}
     </tr>
   )
+  const afterAt = (point: PointId) =>
+    row(t('points.point', { point }), ({ plan }) => {
+      const after = plan.after.find((one) => one.point === point)?.mm ?? before.get(point)
+      return after === undefined ? '–' : figure(after)
+    })
   return (
-    <section class="part" aria-labelledby="plans-head">
-      <div class="parthead">
-        <h2 id="plans-head">{t('plans.head')}</h2>
-        <span class="note">{t(`plans.after.${words.units}`)}</span>
-      </div>
-      <div class="scrolls">
-        <table class="plans" aria-labelledby="plans-head">
-          <thead>
-            <tr>
-              <td />
-              {columns.map((column) => (
-                <th key={column.plan.aim} scope="col" class={on(column)}>
-                  {column.aims.map((aim, i) => (i === 0 ? t : inner)('plans.aim', { aim })).join(', ')}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {changedPoints(columns, before).map((point) =>
-              row(t('points.point', { point }), ({ plan }) => {
-                const after = plan.after.find((one) => one.point === point)?.mm ?? before.get(point)
-                return after === undefined ? '–' : figure(after)
-              })
-            )}
-            {row(t('plans.stays-wrong'), ({ plan }) =>
-              plan.misfit.length === 0 ? t('plans.nothing') : plan.misfit.map(({ point, mm }) => misfitWords(point, mm, words)).join(', ')
-            )}
-            {row(t('facts.hardest-short'), ({ plan }) =>
-              plan.aim === 'tailor' ? (
-                t('facts.handed-over')
-              ) : (
-                <>
-                  {t('facts.level', { level: plan.level })}
-                  <LevelStitches level={plan.level} />
-                </>
-              )
-            )}
-            {row(t('plans.time'), ({ plan }) => (plan.aim === 'tailor' ? t('plans.none') : t('facts.minutes', { minutes: plan.minutes })))}
-            {row(t('plans.cost'), ({ plan }) => (plan.cost === null ? t('plans.no-price') : t('facts.money-figure', { spend: plan.cost })))}
-            {row(t('facts.chance-name'), ({ plan }) =>
-              plan.chance === null
-                ? t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending')
-                : t('facts.chance', { chance: plan.chance })
-            )}
-            {row(t('plans.choice'), (column) =>
-              isOn(column) ? (
-                <span class="chosen">{t('plans.chosen')}</span>
-              ) : (
-                <button type="button" class="btn small" onClick={() => onAim(column.plan.aim)}>
-                  {t('plans.choose')}
-                  <span class="sr"> {inner('plans.aim', { aim: column.plan.aim })}</span>
-                </button>
-              )
-            )}
-          </tbody>
-        </table>
-      </div>
-      <AsItIs judged={judged} />
-    </section>
+    <table class="plans" aria-labelledby="plans-head">
+      <thead>
+        <tr>
+          <td />
+          {columns.map((column) => (
+            <th key={column.plan.aim} scope="col" class={on(column)}>
+              {column.aims.map((aim, i) => (i === 0 ? t : inner)('plans.aim', { aim })).join(', ')}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {changedPoints(columns, before).map(afterAt)}
+        {row(t('plans.stays-wrong'), ({ plan }) =>
+          plan.misfit.length === 0 ? t('plans.nothing') : plan.misfit.map(({ point, mm }) => misfitWords(point, mm, words)).join(', ')
+        )}
+        {row(t('facts.hardest-short'), ({ plan }) => (
+          <Hardest plan={plan} />
+        ))}
+        {row(t('plans.time'), ({ plan }) => (plan.aim === 'tailor' ? t('plans.none') : t('facts.minutes', { minutes: plan.minutes })))}
+        {row(t('plans.cost'), ({ plan }) => (plan.cost === null ? t('plans.no-price') : t('facts.money-figure', { spend: plan.cost })))}
+        {row(t('facts.chance-name'), ({ plan: { chance } }) =>
+          chance === null ? t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending') : t('facts.chance', { chance })
+        )}
+        {row(t('plans.choice'), (column) => (
+          <Choice isChosen={isOn(column)} aim={column.plan.aim} onAim={onAim} />
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+function Hardest({ plan }: { plan: Plan }) {
+  const { t } = useWords()
+  if (plan.aim === 'tailor') return <>{t('facts.handed-over')}</>
+  return (
+    <>
+      {t('facts.level', { level: plan.level })}
+      <LevelStitches level={plan.level} />
+    </>
+  )
+}
+
+function Choice({ isChosen, aim, onAim }: { isChosen: boolean; aim: Aim; onAim: (aim: Aim) => void }) {
+  const { t, inner } = useWords()
+  if (isChosen) return <span class="chosen">{t('plans.chosen')}</span>
+  return (
+    <button type="button" class="btn small" onClick={() => onAim(aim)}>
+      {t('plans.choose')}
+      <span class="sr"> {inner('plans.aim', { aim })}</span>
+    </button>
   )
 }
 

@@ -7,9 +7,9 @@ import { LengthField } from '../length-field.tsx'
 import { Pick } from '../pick.tsx'
 import { useWords, type Words } from '../words.tsx'
 import { depthOf, HEM_KINDS, isDepth, isSo, isYesNo, partsOf, type Shown, SKIRT_SHAPES } from './made-parts.ts'
-import { Money, type MoneyDoes } from './money.tsx'
+import { Money, type MoneyActions } from './money.tsx'
 
-export interface TakenAsGivenProps extends MoneyDoes {
+export interface TakenAsGivenProps extends MoneyActions {
   judged: Judged
   onCorrections: (corrections: Correction[]) => void
 }

@@ -126,7 +126,10 @@ function ticksOf(stretch: Stretch, units: Units, at: (mm: number) => number, num
   })
 }
 
-/** Under its tick, else right of it, else left, wherever it keeps 2 px from the marks and 4 from the numeral before; else left out: the mark has its own figure. */
+/**
+ * Under its tick, else right of it, else left, wherever it keeps 2 px from the marks and 4 from the numeral before; else left
+ * out: the mark has its own figure.
+ */
 function numeralsOf(stretch: Stretch, units: Units, at: (mm: number) => number, step: number, marks: number[], width: number) {
   const placed: { x: number; text: string }[] = []
   for (const count of multiples(stretch, units, step)) {

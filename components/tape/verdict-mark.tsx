@@ -1,4 +1,7 @@
-/** A verdict is the tape in small: band, pencil mark, tacked way. Two tacked lines: two pairs of hands. Its words always stand beside it. */
+/**
+ * A verdict is the tape in small: band, pencil mark, tacked way. Two tacked lines stand for two who sew: oneself and a tailor.
+ * Its words always stand beside it.
+ */
 import type { Verdict } from '../../core/reckon.ts'
 
 /** Where the pencil mark and the tacked mark stand, in the 44 × 28 of the drawing. */

@@ -62,6 +62,8 @@ export interface ListingFields {
   tags: string[]
   money: Money
 }
+/** What was changed of them; of the money, too, only what was. */
+export type ListingChanges = Partial<Omit<ListingFields, 'money'>> & { money?: Partial<Money> }
 export interface ListingShown extends ListingFields {
   id: string
   title: string

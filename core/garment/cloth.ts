@@ -94,7 +94,7 @@ export function wornChange(kind: GarmentKind, cloth: ClothTaken, point: PointId)
   }
   if (!cloth.washed) {
     const most = cloth.fibres.reduce(
-      (best, { fibre, percent }) => ((percent ?? 0) > (best?.percent ?? -1) ? { fibre, percent } : best),
+      (best, { fibre, percent }) => ((percent ?? 0) > (best?.percent ?? 0) ? { fibre, percent } : best),
       cloth.fibres[0]
     )
     const share = most && SHRINK[most.fibre]

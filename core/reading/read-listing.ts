@@ -4,8 +4,8 @@
  */
 import { clothOf, wrongSum } from './facts/cloth.ts'
 import { faultsOf } from './facts/faults.ts'
+import { colourOf, conditionOf, madeOf, useOf } from './facts/make-use-condition.ts'
 import { currencyOf, priceOf } from './facts/price.ts'
-import { colourOf, conditionOf, madeOf, useOf } from './facts/told.ts'
 import { issue } from './issues.ts'
 import { moreText } from './page-data/more-text.ts'
 import { type StructuredRead, structuredOf } from './page-data/structured.ts'
@@ -14,6 +14,10 @@ import type { ListingText, Reading } from './reading.ts'
 import { sizeLabelsIn } from './sizes/size-labels-in.ts'
 import { languageOf } from './text/language.ts'
 import { readText, readTokens, tokenise } from './text/text.ts'
+
+// what a caller needs to go on from a reading stands beside it
+export { garmentFrom } from './request/garment-from.ts'
+export { labelEvidence } from './sizes/label-evidence.ts'
 
 /** Longer than any listing; it is read all the same. */
 const LONG = 100_000
@@ -38,8 +42,7 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
   const { kind } = read.kind
   const cloth = clothOf(structured.material === null ? texts : [...texts, readText(structured.material, language)], kind)
   const faults = faultsOf(texts, kind)
-  const own = [...new Set([...read.titleLabels, ...read.sizeLabels])]
-  const sizeLabels = own.length > 0 || structured.size === null ? own : sizeLabelsIn(structured.size)
+  const sizeLabels = read.sizeLabels.length > 0 || structured.size === null ? read.sizeLabels : sizeLabelsIn(structured.size)
   const issues = [...read.issues]
   const sum = wrongSum(cloth.fibres)
   if (sum !== null) issues.push(issue('reading.percent-sum', { sum }, {}, words))

@@ -4,9 +4,9 @@ import type { Records } from './database.ts'
 import { idOf } from './find.ts'
 import { MIGRATIONS, type Migration, migrated } from './migrations.ts'
 import { isRecordOf, type RecordOf, type Stamp, TABLES, type TableName } from './schemas.ts'
+import { bringKeptLooks } from './shared-fields.ts'
 
 const KIND = 'seam-reckoner-records'
-const row = z.record(z.string(), z.unknown())
 const file = z.object({
   kind: z.literal(KIND),
   version: z.int().check(z.positive()),
@@ -61,14 +61,17 @@ export async function importBackup(
   const count = { added: 0, replaced: 0, left: 0, setAside: 0 }
   const stores = [...TABLES.map((table) => records.rows(table)), records.rows('setAside')]
   await records.db.transaction('rw', stores, async () => {
-    for (const table of TABLES) for (const raw of backup.tables[table] ?? []) await take(table, raw)
+    const now = migrated(backup.tables, backup.version, migrations)
+    for (const table of TABLES) {
+      for (const [place, raw] of (backup.tables[table] ?? []).entries()) await take(table, raw, now[table]?.[place])
+    }
     for (const raw of backup.setAside) await aside(raw)
+    await bringKeptLooks(records, stamp)
   })
   return { ok: true, ...count }
 
-  async function take(table: TableName, raw: unknown): Promise<void> {
-    const whole = row.safeParse(raw)
-    const coming: unknown = whole.success ? migrated(table, whole.data, backup.version, migrations) : raw
+  /** A row as it stands in the file, and as this version has it. */
+  async function take(table: TableName, raw: unknown, coming: unknown): Promise<void> {
     if (!isRecordOf(table, coming)) return aside({ from: table, row: raw })
     const here = await records.rows(table).get(coming.id)
     if (here === undefined) count.added++
@@ -81,7 +84,7 @@ export async function importBackup(
       count.left++
       return
     }
-    await records.rows(table).put(strange(table, coming))
+    await records.rows(table).put(withoutTab(table, coming))
   }
 
   async function aside(raw: unknown): Promise<void> {
@@ -104,7 +107,7 @@ function isNewer(coming: RecordOf<TableName>, here: RecordOf<TableName>): boolea
 }
 
 /** Tabs and windows belong to the browser that wrote them: a look from elsewhere has none here. */
-function strange(table: TableName, coming: RecordOf<TableName>): object {
+function withoutTab(table: TableName, coming: RecordOf<TableName>): object {
   if (table !== 'looks' || !isRecordOf('looks', coming)) return coming
   return { ...coming, tabId: null, windowId: null, page: coming.page === 'none' ? 'none' : 'unknown' }
 }

@@ -27,7 +27,7 @@ export async function put<T extends TableName>(
     updatedAt: stamp.now,
     deletedAt: null
   }
-  const after = whole(table, row)
+  const after = checked(table, row)
   await records.rows(table).add(after)
   return { table, before: null, after }
 }
@@ -74,13 +74,13 @@ export async function revise<T extends TableName>(
     const changed = change(before)
     if (changed === null) return null
     const own = { id, createdAt: before.createdAt, revision: before.revision + 1, updatedAt: stamp.now, device: stamp.device }
-    const after = whole(table, { ...changed, ...own })
+    const after = checked(table, { ...changed, ...own })
     await rows.put(after)
     return { table, before, after }
   })
 }
 
-function whole<T extends TableName>(table: T, row: unknown): RecordOf<T> {
+function checked<T extends TableName>(table: T, row: unknown): RecordOf<T> {
   if (isRecordOf(table, row)) return row
   throw new Error(`a record for ${table} does not fit its schema`)
 }

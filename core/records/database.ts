@@ -1,5 +1,6 @@
-import { Dexie, liveQuery, type Table } from 'dexie'
-import { currentVersion, MIGRATIONS, type Migration, type Row } from './migrations.ts'
+import { Dexie, liveQuery, type Table, type Transaction } from 'dexie'
+import { currentVersion, MIGRATIONS, type Migration } from './migrations.ts'
+import type { Row } from './row.ts'
 import type { TableName } from './schemas.ts'
 
 /** The database, open. Rows are unknown until a schema has said what they are. */
@@ -27,26 +28,33 @@ export async function openRecords(name = DATABASE_NAME, migrations: readonly Mig
     const own = currentVersion(migrations)
     if (Math.floor(installed) > own) return { ok: false, problem: 'newer', detail: `${Math.floor(installed)} > ${own}` }
     const db = new Dexie(name)
-    for (const migration of migrations) {
-      const version = db.version(migration.number).stores(migration.stores)
-      const change = migration.change
-      if (change !== undefined) {
-        version.upgrade(async (transaction) => {
-          for (const table of transaction.storeNames) {
-            await transaction
-              .table<Row>(table)
-              .toCollection()
-              .modify((row, cursor) => {
-                cursor.value = change(table, row)
-              })
-          }
-        })
-      }
+    for (const { number, stores, change, together } of migrations) {
+      const version = db.version(number).stores(stores)
+      if (change === undefined && together === undefined) continue
+      version.upgrade(async (transaction) => {
+        if (change !== undefined) for (const table of transaction.storeNames) await changeRows(transaction.table(table), change)
+        if (together !== undefined) await changeTogether(transaction, together)
+      })
     }
     await db.open()
     return { ok: true, records: { db, version: own, rows: (table) => db.table<unknown, string>(table) } }
   } catch (error) {
     return { ok: false, problem: 'unavailable', detail: error instanceof Error ? `${error.name}: ${error.message}` : String(error) }
+  }
+}
+
+const changeRows = (table: Table<Row>, change: NonNullable<Migration['change']>) =>
+  table.toCollection().modify((row, cursor) => {
+    cursor.value = change(table.name, row)
+  })
+
+async function changeTogether(transaction: Transaction, { tables, change }: NonNullable<Migration['together']>): Promise<void> {
+  const before: Record<string, unknown[]> = {}
+  for (const name of tables) before[name] = await transaction.table(name).toArray()
+  const after = change(before)
+  for (const name of tables) {
+    const changed = after[name]?.filter((row, place) => row !== before[name]?.[place]) ?? []
+    await transaction.table(name).bulkPut(changed)
   }
 }
 
@@ -74,7 +82,9 @@ function installedVersion(name: string): Promise<number> {
 
 /** Calls back with the answer of a query now and whenever what it read changes, in this page or another. Returns the way to stop. */
 export function watch<T>(query: () => Promise<T>, onValue: (value: T) => void, onError: (error: unknown) => void): () => void {
-  const subscription = liveQuery(query).subscribe({ next: onValue, error: onError })
+  // Dexie follows a query past its first await only when the function it is given is itself declared async: a plain one that
+  // hands on a promise is watched for its first table alone, and changes of the others go unseen in a real browser
+  const subscription = liveQuery(async () => await query()).subscribe({ next: onValue, error: onError })
   return () => subscription.unsubscribe()
 }
 

@@ -3,13 +3,13 @@ import { patch } from './change.ts'
 import type { Records } from './database.ts'
 import { all, where } from './find.ts'
 import { pageAddressOf } from './look-text.ts'
-import type { Fields, Look, PageMark, Stamp } from './schemas.ts'
+import type { Fields, Look, PagePlace, Stamp } from './schemas.ts'
 
-type Mark = Partial<Pick<Fields<'looks'>, 'page' | 'tabId' | 'windowId'>>
+type PlaceChange = Partial<Pick<Fields<'looks'>, 'page' | 'tabId' | 'windowId'>>
 
 /** Another tab came forward in a window. */
 export const tabCameForward = (records: Records, windowId: number, tabId: number, stamp: Stamp): Promise<void> =>
-  markAll(records, stamp, { windowId, tabId }, (look) => {
+  changePlaces(records, stamp, { windowId, tabId }, (look) => {
     if (look.tabId === tabId) return isOpen(look.page) ? { page: 'in-front', windowId } : null
     return look.page === 'in-front' ? { page: 'behind' } : null
   })
@@ -19,7 +19,7 @@ export const tabCameForward = (records: Records, windowId: number, tabId: number
  * where it can, a look of the same address stays or comes back, and the others are left.
  */
 export const tabShows = (records: Records, tabId: number, address: string | null, inFront: boolean, stamp: Stamp): Promise<void> =>
-  markAll(records, stamp, { tabId }, (look) => {
+  changePlaces(records, stamp, { tabId }, (look) => {
     const same = address !== null && look.pageAddress === pageAddressOf(address)
     if (same) return look.page === 'navigated' ? { page: inFront ? 'in-front' : 'behind' } : null
     return isOpen(look.page) ? { page: 'navigated' } : null
@@ -27,18 +27,18 @@ export const tabShows = (records: Records, tabId: number, address: string | null
 
 /** A tab was closed. */
 export const tabClosed = (records: Records, tabId: number, stamp: Stamp): Promise<void> =>
-  markAll(records, stamp, { tabId }, () => ({ page: 'closed', tabId: null }))
+  changePlaces(records, stamp, { tabId }, () => ({ page: 'closed', tabId: null }))
 
 /** A tab was moved to another window. */
 export const tabMoved = (records: Records, tabId: number, windowId: number, stamp: Stamp): Promise<void> =>
-  markAll(records, stamp, { tabId }, () => ({ windowId }))
+  changePlaces(records, stamp, { tabId }, () => ({ windowId }))
 
 /**
  * The browser was started: tabs and windows have new numbers, so no look knows its page until it is read again. Looks that
  * nothing was typed into and that were read before `forgetBefore` are taken away for good.
  */
 export async function browserStarted(records: Records, forgetBefore: string, stamp: Stamp): Promise<void> {
-  await markAll(records, stamp, {}, (look) =>
+  await changePlaces(records, stamp, {}, (look) =>
     look.page === 'none' ? { windowId: null } : { page: 'unknown', tabId: null, windowId: null }
   )
   const old = (await all(records, 'looks')).filter((look) => look.capturedAt < forgetBefore && isUntouched(look))
@@ -54,15 +54,15 @@ export function lookFor(looks: readonly Look[], windowId: number, frontTabId: nu
   return inFront ?? ofTab ?? here[0] ?? newest.find((look) => look.windowId === null) ?? null
 }
 
-const isOpen = (page: PageMark): boolean => page === 'in-front' || page === 'behind'
+const isOpen = (page: PagePlace): boolean => page === 'in-front' || page === 'behind'
 const isUntouched = (look: Look): boolean => look.undo.length === 0 && look.keptId === null && Object.keys(look.drafts).length === 0
 
 /** Marks the looks of a tab or a window (all of them where none is named); those it says nothing of are not read. */
-async function markAll(
+async function changePlaces(
   records: Records,
   stamp: Stamp,
   of: { tabId?: number; windowId?: number },
-  mark: (look: Look) => Mark | null
+  mark: (look: Look) => PlaceChange | null
 ): Promise<void> {
   await records.db.transaction('rw', records.rows('looks'), async () => {
     for (const look of await looksOf(records, of)) {
@@ -79,5 +79,5 @@ async function looksOf(records: Records, { tabId, windowId }: { tabId?: number; 
   return [...ofTab, ...ofWindow.filter((look) => look.tabId !== tabId)]
 }
 
-const differs = (look: Look, { page = look.page, tabId = look.tabId, windowId = look.windowId }: Mark): boolean =>
+const differs = (look: Look, { page = look.page, tabId = look.tabId, windowId = look.windowId }: PlaceChange): boolean =>
   page !== look.page || tabId !== look.tabId || windowId !== look.windowId

@@ -1,9 +1,11 @@
-/** Looks: what is being judged. One for a page in a tab; what was typed and chosen stays with it. */
+/** Looks: what is being judged. One for a page in a tab; what was typed and chosen stays with it, and with the listing it is kept as. */
+import type { Reading } from '../reading/reading.ts'
 import { type Change, patch, put } from './change.ts'
 import type { Records } from './database.ts'
-import { one, where } from './find.ts'
+import { where } from './find.ts'
 import { keptAddress, keptImages, keptStructured, keptText, keptTitle, pageAddressOf } from './look-text.ts'
-import type { Fields, Look, LookChoices, LookProblem, Stamp } from './schemas.ts'
+import type { Answer, Fields, Look, LookChoices, LookProblem, Stamp, UndoStep } from './schemas.ts'
+import { changeLook, pushed } from './shared-fields.ts'
 
 /** What capture found on a page. */
 export interface SeenPage {
@@ -24,9 +26,6 @@ export interface SeenPage {
   problem: LookProblem | null
 }
 
-/** How many steps can be undone. */
-const UNDO_KEPT = 100
-
 const NOTHING_CHOSEN = {
   money: { price: null, postage: null, worth: null },
   corrections: [],
@@ -43,7 +42,7 @@ const NOTHING_CHOSEN = {
  * new one. Other looks of the tab are marked as left, the one that was in front in the window as behind.
  */
 export async function storeLook(records: Records, seen: SeenPage, stamp: Stamp): Promise<Look> {
-  return records.db.transaction('rw', records.rows('looks'), async () => {
+  return records.db.transaction('rw', records.rows('looks'), records.rows('listingsKept'), async () => {
     const looks = await looksNear(records, seen)
     const known = lookOf(looks, seen)
     for (const other of looks) {
@@ -64,7 +63,7 @@ export async function storeLook(records: Records, seen: SeenPage, stamp: Stamp):
       }
       return (await put(records, 'looks', fields, stamp)).after
     }
-    return (await patch(records, 'looks', known.id, readAgain(known, seen, stamp), stamp))?.after ?? known
+    return (await changeLook(records, known.id, stamp, (look) => readAgain(look, seen, stamp)))?.after ?? known
   })
 }
 
@@ -123,7 +122,7 @@ const toldBy = (seen: SeenPage) => ({
 
 /**
  * What a second reading changes. A page that gives no text now does not take away what is here; a page read whole does not
- * take the place of text that was pasted or picked through the menu; any text replaced can be had back by undo.
+ * take the place of text that was pasted or picked through the menu; what is replaced can be had back by undo.
  */
 function readAgain(known: Look, seen: SeenPage, stamp: Stamp): Partial<Fields<'looks'>> {
   const place = placeOf(seen)
@@ -131,7 +130,8 @@ function readAgain(known: Look, seen: SeenPage, stamp: Stamp): Partial<Fields<'l
   if (known.text !== '' && seen.readBy === 'page' && (known.readBy === 'pasted' || known.readBy === 'menu')) return place
   const told = toldBy(seen)
   const changed = known.text !== '' && told.text !== known.text
-  const before: Partial<LookChoices> = { title: known.title, text: known.text, textCutFrom: known.textCutFrom }
+  const { address, title, text, textCutFrom, structured, price, images } = known
+  const before: UndoStep = { address, title, text, textCutFrom, structured, price, images }
   return { ...place, ...told, capturedAt: stamp.now, undo: changed ? pushed(known, before) : known.undo }
 }
 
@@ -174,6 +174,25 @@ export async function choose(records: Records, id: string, choices: Partial<Look
   return changeLook(records, id, stamp, (look) => ({ ...choices, undo: pushed(look, earlier(look, choices)) }))
 }
 
+/**
+ * Adds what the seller answered, and what was read of it. A point that the person added by hand gives way to the newer answer
+ * about it; both are one step of undo.
+ */
+export async function addAnswer(
+  records: Records,
+  id: string,
+  answer: Answer,
+  read: Reading,
+  stamp: Stamp
+): Promise<Change<'looks'> | null> {
+  const answered = new Set(read.measures.map(({ point }) => point))
+  return changeLook(records, id, stamp, (look) => {
+    const corrections = look.corrections.filter((one) => !('add' in one && answered.has(one.add)))
+    const choices = { answers: [...look.answers, answer], corrections }
+    return { ...choices, undo: pushed(look, earlier(look, choices)) }
+  })
+}
+
 /** Takes the last choice back; null when there is nothing to take back. */
 export async function undoChoice(records: Records, id: string, stamp: Stamp): Promise<Change<'looks'> | null> {
   return changeLook(records, id, stamp, (look) => {
@@ -197,21 +216,6 @@ export async function keepDraft(
     return { drafts }
   })
 }
-
-async function changeLook(
-  records: Records,
-  id: string,
-  stamp: Stamp,
-  change: (look: Look) => Partial<Fields<'looks'>> | null
-): Promise<Change<'looks'> | null> {
-  return records.db.transaction('rw', records.rows('looks'), async () => {
-    const look = await one(records, 'looks', id)
-    const changes = look === null ? null : change(look)
-    return changes === null ? null : patch(records, 'looks', id, changes, stamp)
-  })
-}
-
-const pushed = (look: Look, before: Partial<LookChoices>): Look['undo'] => [...look.undo, before].slice(-UNDO_KEPT)
 
 /** What these choices are now. */
 function earlier(look: Look, choices: Partial<LookChoices>): Partial<LookChoices> {

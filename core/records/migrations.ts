@@ -2,7 +2,8 @@
  * The versions of what is saved. A migration is numbered and pure, and says what it does and why; the database runs it over
  * its rows and a backup file runs it over its own. None removes a table or a field that it does not know.
  */
-export type Row = Readonly<Record<string, unknown>>
+import { keptLooksAgree } from './kept-looks-agree.ts'
+import { isRow, type Row, type Tables } from './row.ts'
 
 export interface Migration {
   number: number
@@ -12,13 +13,17 @@ export interface Migration {
   stores: Readonly<Record<string, string>>
   /** A row of a table as the next version has it. */
   change?: (table: string, row: Row) => Row
+  /** What rows of several tables must agree on: the rows of these tables in, the same rows out, each in its place. */
+  together?: { tables: readonly string[]; change: (tables: Tables) => Tables }
 }
 
 export const MIGRATIONS: readonly Migration[] = [
   {
     number: 1,
     title: 'The first tables',
-    why: 'People, bodies, garments, listings, looks and settings, each record with an id, a device, a revision and a deletion mark, so that a later merge can be exact. Rows that can not be read are set aside whole; what belongs to this browser alone is local.',
+    why:
+      'People, bodies, garments, listings, looks and settings, each record with an id, a device, a revision and a deletion mark, ' +
+      'so that a later merge can be exact. Rows that can not be read are set aside whole; what belongs to this browser alone is local.',
     stores: {
       people: 'id',
       bodyMeasurements: 'id, personId',
@@ -29,6 +34,15 @@ export const MIGRATIONS: readonly Migration[] = [
       setAside: 'id',
       local: 'key'
     }
+  },
+  {
+    number: 2,
+    title: 'A kept listing and its look say the same',
+    why:
+      'Both had copies of what they share, and each overwrote what was changed in the other. From now on the listing owns them ' +
+      'and every change is written to both; what came apart before is brought together once.',
+    stores: {},
+    together: { tables: ['listingsKept', 'looks'], change: keptLooksAgree }
   }
 ]
 
@@ -44,9 +58,16 @@ checkMigrations(MIGRATIONS)
 /** The version this program writes. */
 export const currentVersion = (migrations: readonly Migration[] = MIGRATIONS): number => migrations.length
 
-/** A row of an older version as the newest has it. */
-export function migrated(table: string, row: Row, fromVersion: number, migrations: readonly Migration[] = MIGRATIONS): Row {
-  let now = row
-  for (const { number, change } of migrations) if (number > fromVersion && change !== undefined) now = change(table, now)
+/** Rows of an older version as the newest has them, each in its place. What is no row stays as it is. */
+export function migrated(tables: Tables, fromVersion: number, migrations: readonly Migration[] = MIGRATIONS): Tables {
+  let now = tables
+  for (const { number, change, together } of migrations) {
+    if (number <= fromVersion) continue
+    if (change !== undefined) {
+      const changed = Object.entries(now).map(([table, rows]) => [table, rows.map((row) => (isRow(row) ? change(table, row) : row))])
+      now = Object.fromEntries(changed)
+    }
+    if (together !== undefined) now = together.change(now)
+  }
   return now
 }

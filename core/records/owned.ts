@@ -1,9 +1,8 @@
 /** Garments owned and people: the few rules that go past one record. */
-import type { GarmentKind } from '../ids/kinds.ts'
-import { patch, put } from './change.ts'
+import { type Change, patch, put } from './change.ts'
 import type { Records } from './database.ts'
 import { all, one } from './find.ts'
-import type { Fields, GarmentOwned, Person, Settings, Stamp } from './schemas.ts'
+import type { Fields, Person, Settings, Stamp } from './schemas.ts'
 
 /** A person as first made, before anything is told. */
 export const NEW_PERSON: Fields<'people'> = {
@@ -14,14 +13,9 @@ export const NEW_PERSON: Fields<'people'> = {
   means: { level: 3, tailor: false }
 }
 
-/** The favourite of a person for a kind: should a merge have brought two, the one marked last. */
-export function favouriteOf(garments: readonly GarmentOwned[], personId: string, kind: GarmentKind): GarmentOwned | null {
-  const marked = garments.filter((garment) => garment.favourite && garment.personId === personId && garment.kind === kind)
-  return marked.sort((a, b) => (a.updatedAt < b.updatedAt ? 1 : a.updatedAt > b.updatedAt ? -1 : a.id < b.id ? 1 : -1))[0] ?? null
-}
-
-/** Marks or unmarks a favourite; another of the same person and kind gives the mark up. */
-export async function markFavourite(records: Records, id: string, on: boolean, stamp: Stamp): Promise<void> {
+/** Marks or unmarks a favourite; another of the same person and kind gives the mark up. Every change that this makes, in order. */
+export async function markFavourite(records: Records, id: string, on: boolean, stamp: Stamp): Promise<Change<'garmentsOwned'>[]> {
+  const changes: Change<'garmentsOwned'>[] = []
   await records.db.transaction('rw', records.rows('garmentsOwned'), async () => {
     const garments = await all(records, 'garmentsOwned')
     const chosen = garments.find((garment) => garment.id === id)
@@ -29,9 +23,11 @@ export async function markFavourite(records: Records, id: string, on: boolean, s
     for (const garment of garments) {
       const wanted =
         garment.id === id ? on : garment.favourite && !(on && garment.personId === chosen.personId && garment.kind === chosen.kind)
-      if (wanted !== garment.favourite) await patch(records, 'garmentsOwned', garment.id, { favourite: wanted }, stamp)
+      const change = wanted === garment.favourite ? null : await patch(records, 'garmentsOwned', garment.id, { favourite: wanted }, stamp)
+      if (change !== null) changes.push(change)
     }
   })
+  return changes
 }
 
 const SETTINGS_ID = 'settings'

@@ -1,10 +1,61 @@
+/** The one way from what is saved to what is reckoned: popup, panel and wishlist all ask by listingRequest. */
 import type { GarmentInput } from '../garment/garment-input.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { Means } from '../plan/means.ts'
+import { garmentFrom } from '../reading/request/garment-from.ts'
 import type { ReckonRequest } from '../reckon.ts'
 import type { Body, Fit } from '../wearer/body.ts'
 import type { Favourite, Wearer } from '../wearer/wearer.ts'
-import type { BodyMeasurement, GarmentOwned, Person } from './schemas.ts'
+import { personFor } from './owned.ts'
+import { kindOf, type SavedRead } from './read-saved.ts'
+import type { BodyMeasurement, GarmentOwned, ListingKept, Look, Person, Settings } from './schemas.ts'
+
+/** Whom and what there is to judge for. */
+export interface Wardrobe {
+  people: readonly Person[]
+  measures: readonly BodyMeasurement[]
+  garments: readonly GarmentOwned[]
+  settings: Pick<Settings, 'theme' | 'personId'>
+}
+
+/** What a look and a kept listing say of a request. */
+export type Asking = Pick<Look | ListingKept, 'corrections' | 'price' | 'money' | 'personId' | 'fit' | 'favouriteId'>
+
+/** The request of a look or a kept listing; null while there is nobody, no kind, or nothing told of what is wanted. */
+export function listingRequest(listing: Asking, { whole }: SavedRead, wardrobe: Wardrobe): ReckonRequest | null {
+  const person = personFor(wardrobe.people, listing.personId, wardrobe.settings.personId)
+  const kind = kindOf(whole, listing.corrections)
+  if (person === null || kind === null) return null
+  const body = bodyFrom(wardrobe.measures.filter(({ personId }) => personId === person.id))
+  const favourite = favouriteFor(listing.favouriteId, person, kind, wardrobe)
+  if (Object.keys(body).length === 0 && favourite === null) return null
+  const garment = garmentFrom({ ...whole, price: whole.price ?? listing.price }, listing.corrections, { currency: person.currency })
+  return requestFor(person, body, favourite, garment, { fit: listing.fit, money: listing.money })
+}
+
+/** The garments of a person that a listing of this kind can be set beside. */
+export const favouritesOf = (person: Person | null, kind: GarmentKind | null, { garments }: Pick<Wardrobe, 'garments'>): GarmentOwned[] =>
+  garments.filter((garment) => garment.personId === person?.id && garment.kind === kind && garment.measures.length > 0)
+
+/**
+ * The garment that a listing is set beside: the one chosen. Where none is chosen and no body is told, the one marked as the
+ * favourite of its kind (should a merge have brought two, the one marked last), else the first.
+ */
+export function favouriteFor(
+  chosenId: string | null,
+  person: Person | null,
+  kind: GarmentKind | null,
+  { garments, measures }: Pick<Wardrobe, 'garments' | 'measures'>
+): GarmentOwned | null {
+  const liked = favouritesOf(person, kind, { garments })
+  const chosen = liked.find(({ id }) => id === chosenId)
+  if (chosen !== undefined) return chosen
+  if (measures.some(({ personId, deletedAt }) => personId === person?.id && deletedAt === null)) return null
+  const marked = liked.filter(({ favourite }) => favourite).sort(markedLast)
+  return marked[0] ?? liked[0] ?? null
+}
+const markedLast = (a: GarmentOwned, b: GarmentOwned): number =>
+  a.updatedAt < b.updatedAt ? 1 : a.updatedAt > b.updatedAt ? -1 : a.id < b.id ? 1 : -1
 
 /** The latest measurement of each kind; of two on one day the one written later. */
 export function latestMeasures(rows: readonly BodyMeasurement[]): Map<BodyMeasurement['measure'], BodyMeasurement> {

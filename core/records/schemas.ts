@@ -97,7 +97,7 @@ const told = z.object({ amount, currency: z.string() })
 /** The person's own figures for this listing, in the person's currency; null: not typed. */
 const money = z.object({ price: z.nullable(amount), postage: z.nullable(amount), worth: z.nullable(amount) })
 
-/** What a listing says and what the person set right, shared by what is looked at and what is kept. */
+/** What a listing says and what the person set right, shared by what is looked at and what is kept (see shared-fields.ts). */
 const listing = {
   address: z.string(),
   title: z.string(),
@@ -162,9 +162,9 @@ export const LOOK_PROBLEMS = [
  * Where the page of a look is now: in front in its window, behind another tab, gone elsewhere in the same tab,
  * its tab closed, or not known since the browser started (until it is read again). `none`: pasted, there is no page.
  */
-export const PAGE_MARKS = ['in-front', 'behind', 'navigated', 'closed', 'unknown', 'none'] as const
+export const PAGE_PLACES = ['in-front', 'behind', 'navigated', 'closed', 'unknown', 'none'] as const
 
-/** The part of a look that the person types and chooses; undo brings back an earlier one. */
+/** The part of a look that the person types and chooses. */
 const choices = z.object({
   title: listing.title,
   text: listing.text,
@@ -178,19 +178,23 @@ const choices = z.object({
   favouriteId: listing.favouriteId,
   aim: listing.aim
 })
-const { shape } = choices
-const someChoices = z.object({
-  title: maybe(shape.title),
-  text: maybe(shape.text),
-  textCutFrom: maybe(shape.textCutFrom),
-  money: maybe(shape.money),
-  corrections: maybe(shape.corrections),
-  answers: maybe(shape.answers),
-  notes: maybe(shape.notes),
-  personId: maybe(shape.personId),
-  fit: maybe(shape.fit),
-  favouriteId: maybe(shape.favouriteId),
-  aim: maybe(shape.aim)
+/** What some of the shared fields were before a change; undo brings them back. */
+const undoStep = z.object({
+  address: maybe(listing.address),
+  title: maybe(listing.title),
+  text: maybe(listing.text),
+  textCutFrom: maybe(listing.textCutFrom),
+  structured: maybe(listing.structured),
+  price: maybe(listing.price),
+  money: maybe(listing.money),
+  images: maybe(listing.images),
+  corrections: maybe(listing.corrections),
+  answers: maybe(listing.answers),
+  notes: maybe(listing.notes),
+  personId: maybe(listing.personId),
+  fit: maybe(listing.fit),
+  favouriteId: maybe(listing.favouriteId),
+  aim: maybe(listing.aim)
 })
 
 /** What is being judged in the popup and the panel: one for a page in a tab. */
@@ -205,11 +209,11 @@ export const look = z.object({
   readBy: z.enum(['page', 'selection', 'menu', 'pasted']),
   /** null: it was read. With a problem the text is '' until something is pasted. */
   problem: z.nullable(z.enum(LOOK_PROBLEMS)),
-  page: z.enum(PAGE_MARKS),
+  page: z.enum(PAGE_PLACES),
   /** Text typed into fields and not yet taken (an unfinished figure, a half-written answer), by the field's name. */
   drafts: z.record(z.string(), z.string()),
-  /** Earlier choices, newest last; undoing takes the last. */
-  undo: z.array(someChoices),
+  /** What was before each change, newest last; undoing takes the last. */
+  undo: z.array(undoStep),
   /** The listing it is kept as. */
   keptId: z.nullable(id)
 })
@@ -241,9 +245,12 @@ export type ListingKept = RecordOf<'listingsKept'>
 export type Look = RecordOf<'looks'>
 export type Settings = RecordOf<'settings'>
 export type LookProblem = (typeof LOOK_PROBLEMS)[number]
-export type PageMark = (typeof PAGE_MARKS)[number]
+export type PagePlace = (typeof PAGE_PLACES)[number]
 export type Answer = z.infer<typeof answer>
 export type Money = z.infer<typeof money>
+/** What a look and a kept listing share. */
+export type SharedFields = Pick<Look & ListingKept, keyof typeof listing>
+export type UndoStep = z.infer<typeof undoStep>
 /** What the person types and chooses in a look. */
 export type LookChoices = z.infer<typeof choices>
 type BaseField = keyof typeof base

@@ -24,9 +24,10 @@ const SKIPPED = new Set(
 )
 const SKIPPED_ROLES = new Set(['navigation', 'banner', 'contentinfo', 'search', 'menu', 'menubar', 'tooltip', 'alertdialog'])
 const LINES = new Set(
-  'ADDRESS ARTICLE ASIDE BLOCKQUOTE DETAILS DIV DL FIELDSET FIGCAPTION FIGURE FORM H1 H2 H3 H4 H5 H6 HEADER HGROUP HR LI MAIN OL P PRE SECTION SUMMARY TABLE TBODY TFOOT THEAD TR UL'.split(
-    ' '
-  )
+  (
+    'ADDRESS ARTICLE ASIDE BLOCKQUOTE DETAILS DIV DL FIELDSET FIGCAPTION FIGURE FORM H1 H2 H3 H4 H5 H6 HEADER HGROUP HR LI MAIN OL P ' +
+    'PRE SECTION SUMMARY TABLE TBODY TFOOT THEAD TR UL'
+  ).split(' ')
 )
 
 /** The main text: of `main` or of the longest `article` where they hold enough, else of the whole body. */

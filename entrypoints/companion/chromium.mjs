@@ -113,6 +113,8 @@ export async function ensureChromium() {
   const saidWhy = trouble.split('\n').find((line) => /error|failed/i.test(line))
   const details = [saidWhy?.trim() ?? '', ...after.tried].filter(Boolean).join('\n')
   return {
-    sentence: `${details}\nThe browser tests need Chromium and it could not be installed: install it (Debian: apt-get install chromium) or set CHROMIUM to its program, then run npm test again.`
+    sentence:
+      `${details}\nThe browser tests need Chromium and it could not be installed: ` +
+      'install it (Debian: apt-get install chromium) or set CHROMIUM to its program, then run npm test again.'
   }
 }

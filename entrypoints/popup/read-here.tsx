@@ -1,11 +1,12 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import { Popup } from '../../components/popup/popup.tsx'
 import { WordsOf } from '../../components/words.tsx'
+import { kindOf } from '../../core/records/read-saved.ts'
 import { openPanel } from '../background/open-panel.ts'
 import { captureTab, frontTab } from '../capture/capture-tab.ts'
-import { kindOf, whoOf } from '../view/judge-look.ts'
-import { lookDoings } from '../view/look-doings.ts'
+import { whoOf } from '../view/judge-look.ts'
 import type { PageProps } from '../view/page-start.tsx'
+import { panelActions } from '../view/panel-actions.ts'
 import { useJudged } from '../view/use-judged.ts'
 import { allLooks, useSaved, wholeWardrobe } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
@@ -34,18 +35,18 @@ export function ReadHere({ records, stamp }: PageProps) {
   const wording = useMemo(() => ({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
   const judgedLook = useJudged(look, wardrobe, wording, 'here')
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
-  const doings = lookDoings({ records, stamp, look, judgedLook, windowId })
+  const actions = panelActions({ records, stamp, look, judgedLook, windowId })
   return (
     <WordsOf.Provider value={wording}>
       <Popup
         who={whoOf(look, kind, wardrobe ?? { people: [], measures: [], garments: [], settings: { theme: 'system', personId: null } })}
         judged={judgedLook?.judged ?? null}
         failed={failure !== null}
-        onWho={doings.onWho}
-        onFavourite={doings.onFavourite}
-        onKind={(chosen) => doings.onCorrections([...(look?.corrections ?? []).filter((one) => !('kind' in one)), { kind: chosen }])}
-        onKeep={doings.onKeep}
-        onWorkroom={doings.onWorkroom}
+        onWho={actions.onWho}
+        onFavourite={actions.onFavourite}
+        onKind={(chosen) => actions.onCorrections([...(look?.corrections ?? []).filter((one) => !('kind' in one)), { kind: chosen }])}
+        onKeep={actions.onKeep}
+        onWorkroom={actions.onWorkroom}
         onOpenBeside={() => {
           if (windowId === null) return
           openPanel(windowId)

@@ -3,10 +3,12 @@ import { useMemo } from 'preact/hooks'
 import type { Place } from '../../components/judged.ts'
 import { Panel } from '../../components/panel/panel.tsx'
 import { WordsOf } from '../../components/words.tsx'
+import { kindOf } from '../../core/records/read-saved.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
-import { kindOf, type Wardrobe, whoOf } from './judge-look.ts'
-import { lookDoings } from './look-doings.ts'
+import { whoOf } from './judge-look.ts'
 import type { PageProps } from './page-start.tsx'
+import { panelActions } from './panel-actions.ts'
 import { pasteDraft } from './paste-draft.ts'
 import { useJudged } from './use-judged.ts'
 import { wordingFor } from './wording-for.ts'
@@ -30,7 +32,7 @@ export function LookPanel({ records, stamp, look, wardrobe, place, windowId }: L
         who={whoOf(look, kind, wardrobe)}
         judged={judgedLook?.judged ?? null}
         pasteDraft={pasteDraft()}
-        {...lookDoings({ records, stamp, look, judgedLook, windowId })}
+        {...panelActions({ records, stamp, look, judgedLook, windowId })}
       />
     </WordsOf.Provider>
   )

@@ -1,28 +1,30 @@
 /** The answer for a look, anew with every change: at once without its chances, a moment later with them. */
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Judged } from '../../components/judged.ts'
+import type { Units } from '../../core/length.ts'
 import { type Reckoning, type ReckonOptions, type ReckonRequest, reckon, whatWouldChange } from '../../core/reckon.ts'
+import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
+import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
 import type { Wording } from '../../core/words/say.ts'
-import { judgedOf, type LookRead, lookRequest, readLook, type Wardrobe } from './judge-look.ts'
+import { judgedOf } from './judge-look.ts'
 
 export interface JudgedLook {
   judged: Judged
   request: ReckonRequest | null
-  read: LookRead
+  /** What a bare figure was read in. */
+  units: Units
+  read: SavedRead
 }
 
 export function useJudged(look: Look | null, wardrobe: Wardrobe | null, wording: Wording, place: Judged['place']): JudgedLook | null {
-  const texts = look === null ? '' : JSON.stringify([look.title, look.text, look.structured, look.answers, kindsSet(look), wording.units])
-  const read = useMemo(() => (look === null ? null : readLook(look, wording.units)), [texts])
-  const request = look === null || read === null || wardrobe === null ? null : lookRequest(look, read, wardrobe)
+  const texts = look === null ? '' : readingStandsOn(look, wording.units)
+  const read = useMemo(() => (look === null ? null : readSaved(look, wording.units)), [texts])
+  const request = look === null || read === null || wardrobe === null ? null : listingRequest(look, read, wardrobe)
   const answer = useReckoning(request, wording)
   if (look === null || read === null || wardrobe === null) return null
-  return { judged: judgedOf(look, read, wardrobe, answer, place), request, read }
+  return { judged: judgedOf(look, read, wardrobe, answer, place), request, units: wording.units, read }
 }
-
-/** The kind as the person set it: an answer is read as one about that kind. */
-const kindsSet = ({ corrections }: Look) => corrections.filter((one) => 'kind' in one)
 
 function useReckoning(
   request: ReckonRequest | null,

@@ -2,9 +2,10 @@
 import { useEffect, useState } from 'preact/hooks'
 import { type Records, watch } from '../../core/records/database.ts'
 import { all } from '../../core/records/find.ts'
+import { looksNow } from '../../core/records/kept.ts'
 import { settingsOf } from '../../core/records/owned.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
-import type { Wardrobe } from './judge-look.ts'
 
 /** What a query of the records says now and whenever it changes; null while it is first asked. */
 export function useSaved<T>(records: Records, query: (records: Records) => Promise<T>, onError: (error: unknown) => void): T | null {
@@ -13,7 +14,7 @@ export function useSaved<T>(records: Records, query: (records: Records) => Promi
   return value
 }
 
-export const allLooks = (records: Records): Promise<Look[]> => all(records, 'looks')
+export const allLooks = (records: Records): Promise<Look[]> => looksNow(records)
 
 export const wholeWardrobe = async (records: Records): Promise<Wardrobe> => ({
   people: await all(records, 'people'),

@@ -1,8 +1,8 @@
 /** The units and currency of whoever it is for. */
 import { personFor } from '../../core/records/owned.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
 import type { Wording } from '../../core/words/say.ts'
-import type { Wardrobe } from './judge-look.ts'
 
 export function wordingFor(look: Pick<Look, 'personId'> | null, wardrobe: Wardrobe | null): Wording {
   const person = wardrobe === null ? null : personFor(wardrobe.people, look?.personId ?? null, wardrobe.settings.personId)

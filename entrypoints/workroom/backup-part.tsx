@@ -7,8 +7,8 @@ import { say, type Wording } from '../../core/words/say.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
 import { loadBackup, saveBackup } from './backup-file.ts'
-import type { Done } from './doings.ts'
 import type { Everything } from './everything.ts'
+import type { Done } from './workroom-actions.ts'
 
 export interface BackupPartProps extends PageProps {
   kept: Everything

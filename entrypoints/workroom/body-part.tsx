@@ -8,10 +8,11 @@ import { PersonForm } from '../../components/workroom/body/person-form.tsx'
 import { PriceList } from '../../components/workroom/body/price-list.tsx'
 import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
+import type { PersonFields } from '../../components/workroom/shown.ts'
 import { NEW_PERSON } from '../../core/records/owned.ts'
 import type { BodyMeasurement, Person } from '../../core/records/schemas.ts'
-import type { Doings } from './doings.ts'
 import { currencyUsual, unitsUsual } from './where-usual.ts'
+import type { WorkroomActions } from './workroom-actions.ts'
 
 export interface BodyPartProps {
   person: Person | null
@@ -21,44 +22,55 @@ export interface BodyPartProps {
   onDrafts: (drafts: Drafts, personId?: string) => void
   /** What the first visit had before it was left for this form. */
   begun: FirstDraft | null
-  doings: Doings
+  actions: WorkroomActions
 }
 
-export function BodyPart({ person, measures, today, drafts, onDrafts, begun, doings }: BodyPartProps) {
-  const { t } = useWords()
+export function BodyPart(props: BodyPartProps) {
+  const { person } = props
   const [adding, setAdding] = useState(false)
-  if (person === null || adding) {
-    const { language } = navigator
-    const usual = { ...NEW_PERSON, units: unitsUsual(language), currency: currencyUsual(language) }
-    const newPerson = person === null && begun !== null ? { ...usual, name: begun.name, units: begun.units } : usual
-    return (
-      <>
-        <Headline title={t('body.new-person')} />
-        {person === null && (
-          <Empty>
-            <p>{t('body.nobody')}</p>
-            <p>{t('body.nobody.how')}</p>
-            <p>
-              <a href="#first">{t('body.nobody.short')}</a>
-            </p>
-          </Empty>
-        )}
-        <section class="part">
-          <PersonForm
-            person={newPerson}
-            draft="person/new"
-            onSave={(fields) => {
-              // figures typed before the short way was left stand in their fields, to be taken when each is left
-              void doings.addPerson(fields).then((id) => begun !== null && person === null && onDrafts(begun.body, id))
-              setAdding(false)
-            }}
-            onCancel={person === null ? null : () => setAdding(false)}
-            onRemove={null}
-          />
-        </section>
-      </>
-    )
-  }
+  return person === null || adding ? (
+    <NewPerson {...props} onClose={() => setAdding(false)} />
+  ) : (
+    <KnownPerson {...props} person={person} onAdd={() => setAdding(true)} />
+  )
+}
+
+function NewPerson({ person, onDrafts, begun, actions, onClose }: BodyPartProps & { onClose: () => void }) {
+  const { t } = useWords()
+  const { language } = navigator
+  const usual = { ...NEW_PERSON, units: unitsUsual(language), currency: currencyUsual(language) }
+  const newPerson = person === null && begun !== null ? { ...usual, name: begun.name, units: begun.units } : usual
+  return (
+    <>
+      <Headline title={t('body.new-person')} />
+      {person === null && (
+        <Empty>
+          <p>{t('body.nobody')}</p>
+          <p>{t('body.nobody.how')}</p>
+          <p>
+            <a href="#first">{t('body.nobody.short')}</a>
+          </p>
+        </Empty>
+      )}
+      <section class="part">
+        <PersonForm
+          person={newPerson}
+          draft="person/new"
+          onSave={(fields) => {
+            // figures typed before the short way was left stand in their fields, to be taken when each is left
+            void actions.addPerson(fields).then((id) => begun !== null && person === null && onDrafts(begun.body, id))
+            onClose()
+          }}
+          onCancel={person === null ? null : onClose}
+          onRemove={null}
+        />
+      </section>
+    </>
+  )
+}
+
+function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd }: BodyPartProps & { person: Person; onAdd: () => void }) {
+  const { t } = useWords()
   return (
     <>
       <BodyPage
@@ -68,14 +80,14 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, begun, doi
         today={today}
         drafts={drafts}
         onDrafts={onDrafts}
-        onUnits={(units) => void doings.editPerson(person.id, { units }, person.name)}
-        onMeasured={(measure, mm, stated, takenOn) => void doings.measured(person.id, measure, mm, stated, takenOn)}
-        onRemove={(id) => void doings.removeMeasure(id)}
+        onUnits={(units) => void actions.editPerson(person.id, { units }, person.name)}
+        onMeasured={(measure, mm, stated, takenOn) => void actions.measured(person.id, measure, mm, stated, takenOn)}
+        onRemove={(id) => void actions.removeMeasure(id)}
       />
       <section class="part" key={person.id}>
         <div class="parthead">
           <h2>{t('body.about', { name: person.name })}</h2>
-          <button type="button" class="btn small" onClick={() => setAdding(true)}>
+          <button type="button" class="btn small" onClick={onAdd}>
             {t('body.add-person')}
           </button>
         </div>
@@ -83,33 +95,40 @@ export function BodyPart({ person, measures, today, drafts, onDrafts, begun, doi
           key={formKey(person)}
           draft={`person/${formKey(person)}`}
           person={person}
-          onSave={(fields) => void doings.editPerson(person.id, fields, person.name)}
+          onSave={(fields) => void actions.editPerson(person.id, fields, person.name)}
           onCancel={null}
-          onRemove={() => void doings.removePerson(person.id, person.name)}
+          onRemove={() => void actions.removePerson(person.id, person.name)}
         />
-        <details class="wr-more stitched">
-          <summary>{t('ease.title')}</summary>
-          <EasePart
-            own={person.easeOf ?? []}
-            fit={person.fit}
-            onOwn={(easeOf) => void doings.editPerson(person.id, { easeOf }, person.name)}
-          />
-        </details>
-        <details class="wr-more stitched">
-          <summary>{t('limits.title')}</summary>
-          <LimitsPart own={person.limits ?? {}} onOwn={(limits) => void doings.editPerson(person.id, { limits }, person.name)} />
-        </details>
-        <details class="wr-more stitched">
-          <summary>{t('prices.title')}</summary>
-          <PriceList
-            key={JSON.stringify([person.means.tailorPrices, person.means.notions])}
-            tailorPrices={person.means.tailorPrices ?? {}}
-            notions={person.means.notions ?? {}}
-            currency={person.currency}
-            onSave={(prices) => void doings.editPerson(person.id, { means: { ...person.means, ...prices } }, person.name)}
-          />
-        </details>
+        <OwnFigures person={person} onEdit={(fields) => void actions.editPerson(person.id, fields, person.name)} />
       </section>
+    </>
+  )
+}
+
+/** What a person may set otherwise than the tables: ease, limits of jobs, prices. */
+function OwnFigures({ person, onEdit }: { person: Person; onEdit: (fields: Partial<PersonFields>) => void }) {
+  const { t } = useWords()
+  const { tailorPrices = {}, notions = {} } = person.means
+  return (
+    <>
+      <details class="wr-more stitched">
+        <summary>{t('ease.title')}</summary>
+        <EasePart own={person.easeOf ?? []} fit={person.fit} onOwn={(easeOf) => onEdit({ easeOf })} />
+      </details>
+      <details class="wr-more stitched">
+        <summary>{t('limits.title')}</summary>
+        <LimitsPart own={person.limits ?? {}} onOwn={(limits) => onEdit({ limits })} />
+      </details>
+      <details class="wr-more stitched">
+        <summary>{t('prices.title')}</summary>
+        <PriceList
+          key={JSON.stringify([person.means.tailorPrices, person.means.notions])}
+          tailorPrices={tailorPrices}
+          notions={notions}
+          currency={person.currency}
+          onSave={(prices) => onEdit({ means: { ...person.means, ...prices } })}
+        />
+      </details>
     </>
   )
 }

@@ -1,7 +1,7 @@
 import type { Records } from '../../core/records/database.ts'
 import { all } from '../../core/records/find.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { ListingKept } from '../../core/records/schemas.ts'
-import type { Wardrobe } from '../view/judge-look.ts'
 import { wholeWardrobe } from '../view/use-records.ts'
 
 /** Everything the workroom shows, as it is saved. */

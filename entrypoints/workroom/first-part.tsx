@@ -11,13 +11,13 @@ import type { Units } from '../../core/length.ts'
 import { NEW_PERSON } from '../../core/records/owned.ts'
 import { BODY_MEASURES } from '../../core/wearer/body.ts'
 import { say } from '../../core/words/say.ts'
-import type { Doings } from './doings.ts'
 import { currencyUsual, unitsUsual } from './where-usual.ts'
+import type { WorkroomActions } from './workroom-actions.ts'
 
 const KEY = 'first-visit'
 
 export interface FirstPartProps {
-  doings: Doings
+  actions: WorkroomActions
   today: string
   /** The step to begin with, where nothing was typed yet. */
   begin: FirstDraft['step']
@@ -28,7 +28,7 @@ export interface FirstPartProps {
   onSaved: () => void
 }
 
-export function FirstPart({ doings, today, begin, onSkip, onSample, onSaved }: FirstPartProps) {
+export function FirstPart({ actions, today, begin, onSkip, onSample, onSaved }: FirstPartProps) {
   const [draft, setDraft] = useState<FirstDraft>(() => kept() ?? { ...firstDraft(unitsUsual(navigator.language)), step: begin })
   const keep = (next: FirstDraft) => {
     setDraft(next)
@@ -53,8 +53,8 @@ export function FirstPart({ doings, today, begin, onSkip, onSample, onSaved }: F
     <FirstVisit
       draft={draft}
       onDraft={keep}
-      onBody={(person, measures) => void doings.meet(somebody(person), measures, null, today).then(saved)}
-      onGarment={(person, garment) => void doings.meet(somebody(person), [], liked(garment), today).then(saved)}
+      onBody={(person, measures) => void actions.meet(somebody(person), measures, null, today).then(saved)}
+      onGarment={(person, garment) => void actions.meet(somebody(person), [], liked(garment), today).then(saved)}
       onSkip={() => onSkip(draft)}
       onSample={onSample}
     />

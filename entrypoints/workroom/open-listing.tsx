@@ -13,7 +13,7 @@ export interface OpenListingProps extends PageProps {
   onError: (error: unknown) => void
 }
 
-/** A kept listing, opened in the panel that stands beside pages. What is changed here is kept with its button, as there. */
+/** A kept listing, opened in the panel that stands beside pages. What is changed here is changed in the listing; its button keeps the answer, too. */
 export function OpenListing({ records, stamp, kept, listingId, onError }: OpenListingProps) {
   const { t } = useWords()
   const [lookId, setLookId] = useState<string | null>(null)

@@ -1,17 +1,17 @@
 /** An invented person with a small wardrobe and three kept listings, to try things with: all marked "Sample", all removed in one press. */
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { PointId } from '../../core/ids/points.ts'
-import { readListing } from '../../core/reading/read-listing.ts'
-import { garmentFrom } from '../../core/reading/request/garment-from.ts'
-import { type ReckonRequest, reckon } from '../../core/reckon.ts'
+import { reckon } from '../../core/reckon.ts'
 import { type Change, put, remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { all } from '../../core/records/find.ts'
 import { verdictThen } from '../../core/records/kept.ts'
 import { NEW_PERSON, setSettings } from '../../core/records/owned.ts'
-import { requestFor } from '../../core/records/request-for.ts'
-import type { Fields, Stamp, TableName } from '../../core/records/schemas.ts'
+import { readSaved } from '../../core/records/read-saved.ts'
+import { listingRequest } from '../../core/records/request-for.ts'
+import type { Stamp, TableName } from '../../core/records/schemas.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
+import { wholeWardrobe } from '../view/use-records.ts'
 
 /** What a sample's ids begin with: how it is known again. */
 const MARK = 'sample-'
@@ -86,11 +86,14 @@ export async function addSample(records: Records, stamp: () => Stamp, today: str
     const fields = { personId, name, kind, measures: measures.map(([point, mm, stated]) => ({ point, mm, stated })), notes: '', favourite }
     await put(records, 'garmentsOwned', fields, stamp(), id())
   }
-  const body = Object.fromEntries(BODY.map(([measure, mm]) => [measure, { mm }]))
+  const wardrobe = await wholeWardrobe(records)
   for (const { title, text, price } of LISTINGS) {
-    const garment = garmentFrom(readListing({ title, text }), [], { currency: CURRENCY })
-    const request = requestFor(person.after, body, null, garment, { money: { price, postage: null, worth: WORTH } })
-    await put(records, 'listingsKept', listing(personId, title, text, price, request, stamp().now), stamp(), id())
+    const told = toldBy(personId, title, text, price)
+    const request = listingRequest(told, readSaved(told, 'cm'), wardrobe)
+    const keptAt = stamp().now
+    const then = request === null ? null : verdictThen(reckon(request), keptAt)
+    const kept = { site: '', status: 'watching' as const, tags: ['sample'], keptAt, request, verdictThen: then }
+    await put(records, 'listingsKept', { ...told, ...kept }, stamp(), id())
   }
   await setSettings(records, { personId }, stamp())
 }
@@ -112,14 +115,8 @@ export async function removeSample(records: Records, stamp: () => Stamp): Promis
   return gone
 }
 
-const listing = (
-  personId: string,
-  title: string,
-  text: string,
-  price: number,
-  request: ReckonRequest,
-  keptAt: string
-): Fields<'listingsKept'> => ({
+/** What a sample listing says, as if it had been pasted. */
+const toldBy = (personId: string, title: string, text: string, price: number) => ({
   address: '',
   title,
   text,
@@ -134,11 +131,5 @@ const listing = (
   personId,
   fit: null,
   favouriteId: null,
-  aim: null,
-  site: '',
-  status: 'watching',
-  tags: ['sample'],
-  keptAt,
-  request,
-  verdictThen: verdictThen(reckon(request), keptAt)
+  aim: null
 })

@@ -1,18 +1,32 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { Units } from '../../core/length.ts'
 import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
-import { personFor } from '../../core/records/owned.ts'
-import { bodyFrom, requestFor } from '../../core/records/request-for.ts'
+import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
+import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
 import type { ListingKept } from '../../core/records/schemas.ts'
+import { wordingFor } from '../view/wording-for.ts'
 import type { Everything } from './everything.ts'
 
-/** The request of a kept listing as of now: its garment as kept, with the body, favourite and means of today. */
-export function requestNow(listing: ListingKept, { people, measures, garments, settings }: Everything): ReckonRequest | null {
-  const person = personFor(people, listing.personId, settings.personId)
-  if (listing.request === null || person === null) return null
-  const body = bodyFrom(measures.filter((one) => one.personId === person.id))
-  const favourite = garments.find((garment) => garment.id === listing.favouriteId) ?? null
-  return requestFor(person, body, favourite, listing.request.garment, { fit: listing.fit, money: listing.money })
+/** What a kept listing asks now, and the answer. */
+export interface AnswerNow {
+  request: ReckonRequest
+  reckoning: Reckoning
+}
+
+/** The request of a kept listing as of now: its texts, with the body, favourite and means of today. */
+export function requestNow(listing: ListingKept, wardrobe: Wardrobe): ReckonRequest | null {
+  return listingRequest(listing, readOnce(listing, wordingFor(listing, wardrobe).units), wardrobe)
+}
+
+/** The last reading of each listing, and what it stands on. */
+const readings = new Map<string, { of: string; read: SavedRead }>()
+function readOnce(listing: ListingKept, units: Units): SavedRead {
+  const of = readingStandsOn(listing, units)
+  const known = readings.get(listing.id)
+  if (known?.of === of) return known.read
+  const read = readSaved(listing, units)
+  readings.set(listing.id, { of, read })
+  return read
 }
 
 const known = new Map<string, Reckoning>()
@@ -26,30 +40,31 @@ const KNOWN_MOST = 1000
 export function useAnswers(
   kept: Everything | null,
   wording: { units: Units; currency: string | undefined }
-): ReadonlyMap<string, Reckoning> {
-  const [answers, setAnswers] = useState<ReadonlyMap<string, Reckoning>>(new Map())
+): ReadonlyMap<string, AnswerNow> {
+  const [answers, setAnswers] = useState<ReadonlyMap<string, AnswerNow>>(new Map())
   const { units, currency } = wording
   useEffect(() => {
     if (kept === null) return
     let stopped = false
     const work = async () => {
-      const next = new Map<string, Reckoning>()
+      const next = new Map<string, AnswerNow>()
       for (const listing of kept.listings) {
         const request = requestNow(listing, kept)
         if (request === null) continue
         const key = JSON.stringify([request, units, currency ?? ''])
-        let answer = known.get(key)
-        if (answer === undefined) {
+        let reckoning = known.get(key)
+        if (reckoning === undefined) {
           await new Promise((rested) => setTimeout(rested))
           if (stopped) return
-          answer = reckon(request, { units, ...(currency === undefined ? {} : { currency }) })
+          reckoning = reckon(request, { units, ...(currency === undefined ? {} : { currency }) })
           if (known.size >= KNOWN_MOST) known.clear()
-          known.set(key, answer)
+          known.set(key, reckoning)
         }
-        next.set(listing.id, answer)
+        next.set(listing.id, { request, reckoning })
         if (stopped) return
         setAnswers(new Map(next))
       }
+      if (!stopped) setAnswers(next)
     }
     work().catch((error) => console.error(error))
     return () => {

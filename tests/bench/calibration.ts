@@ -69,7 +69,8 @@ else {
     const off = deciles.map(({ n, given, worked }) => (worked - given) / Math.max(1, n))
     for (const [d, { n, given, worked }] of deciles.entries())
       console.log(
-        `  ${d * 10}–${d * 10 + 10} %: ${String(n).padStart(6)} listings, given ${((100 * given) / n).toFixed(1)} %, worked ${((100 * worked) / n).toFixed(1)} %, ${(100 * (off[d] ?? 0)).toFixed(1)} points`
+        `  ${d * 10}–${d * 10 + 10} %: ${String(n).padStart(6)} listings, given ${((100 * given) / n).toFixed(1)} %, ` +
+          `worked ${((100 * worked) / n).toFixed(1)} %, ${(100 * (off[d] ?? 0)).toFixed(1)} points`
       )
     const farthest = Math.max(...off.map(Math.abs))
     const smallest = Math.min(...deciles.map(({ n }) => n))

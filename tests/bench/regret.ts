@@ -16,7 +16,10 @@ type Kept = (offMm: number) => number
 const PAYOFFS: Record<string, Kept> = {
   /** What does not fit within a mark is worth nothing. */
   'worn or not': (offMm) => (offMm <= MARK_MM ? 1 : 0),
-  /** A little off is worth a little less, 25 mm off nothing: the fitting tolerance of a sizing study (Jung, Kwon and You, men of the 1988 US Army survey, ±25 mm). */
+  /**
+   * A little off is worth a little less, 25 mm off nothing: the fitting tolerance of a sizing study (Jung, Kwon and You, men of the
+   * 1988 US Army survey, ±25 mm).
+   */
   'a little less': (offMm) => Math.max(0, 1 - Math.max(0, offMm - MARK_MM) / 25)
 }
 

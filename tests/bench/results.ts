@@ -13,9 +13,7 @@ const FILE = fileURLToPath(new URL('./results.json', import.meta.url))
 
 export function writeResults(bench: string, rows: readonly Row[]): void {
   const all: Record<string, readonly Row[]> = existsSync(FILE) ? JSON.parse(readFileSync(FILE, 'utf8')) : {}
-  writeFileSync(
-    FILE,
-    `${JSON.stringify({ ...all, [bench]: rows.map((row) => ({ ...row, value: rounded(row.value), ratio: row.ratio === null ? null : rounded(row.ratio) })) }, null, 2)}\n`
-  )
+  const mine = rows.map((row) => ({ ...row, value: rounded(row.value), ratio: row.ratio === null ? null : rounded(row.ratio) }))
+  writeFileSync(FILE, `${JSON.stringify({ ...all, [bench]: mine }, null, 2)}\n`)
 }
 const rounded = (value: number): number => Number(value.toPrecision(4))

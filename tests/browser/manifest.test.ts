@@ -24,7 +24,8 @@ test('the permissions are exactly those that are used', () => {
 test('extension pages may reach nothing outside their package', () => {
   expect(manifest.content_security_policy).toEqual({
     extension_pages:
-      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'none'; form-action 'none'; base-uri 'none'"
+      "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; " +
+      "connect-src 'none'; form-action 'none'; base-uri 'none'"
   })
 })
 

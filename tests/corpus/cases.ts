@@ -13,6 +13,7 @@ import { misreadings } from './en/misreadings.ts'
 import { moreLessons } from './en/more-lessons.ts'
 import { moreLetters } from './en/more-letters.ts'
 import { traps } from './en/traps.ts'
+import { unitsAndKinds } from './en/units-and-kinds.ts'
 import { german } from './other/de.ts'
 import { spanish } from './other/es.ts'
 import { french } from './other/fr.ts'
@@ -36,6 +37,7 @@ export const cases: Record<string, Case[]> = {
   'more letters': moreLetters,
   'late letters': lateLetters,
   'house styles': houseStyles,
+  'units and kinds': unitsAndKinds,
   'letters abroad': lettersAbroad,
   german,
   french,

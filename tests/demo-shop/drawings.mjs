@@ -11,4 +11,6 @@ const OUTLINES = {
  * @param {string} colour
  */
 export const drawing = (shape, colour) =>
-  `<svg viewBox="0 0 200 300" width="240" height="360" role="img" aria-label="Drawing of the garment"><rect width="200" height="300" fill="#f1efe9"/><path d="${OUTLINES[shape]}" fill="${colour}" stroke="#222" stroke-width="2" stroke-linejoin="round"/></svg>`
+  '<svg viewBox="0 0 200 300" width="240" height="360" role="img" aria-label="Drawing of the garment">' +
+  '<rect width="200" height="300" fill="#f1efe9"/>' +
+  `<path d="${OUTLINES[shape]}" fill="${colour}" stroke="#222" stroke-width="2" stroke-linejoin="round"/></svg>`

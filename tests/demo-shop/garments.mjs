@@ -79,7 +79,8 @@ export const GARMENTS = [
     teaches: 'A tailored jacket with sham cuff buttons and sleeves that are too long.',
     lines: [
       'Single-breasted wool jacket, slate, fully lined, two vents. Cuff buttons are for show only and do not undo.',
-      'Chest 21 inches flat (pit to pit), shoulders 17 3/4 inches, sleeve 26 inches from the shoulder seam, back length 29 1/2 inches, waist 19 1/2 inches flat.'
+      'Chest 21 inches flat (pit to pit), shoulders 17 3/4 inches, sleeve 26 inches from the shoulder seam, back length 29 ' +
+        '1/2 inches, waist 19 1/2 inches flat.'
     ]
   },
   {

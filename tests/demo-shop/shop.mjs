@@ -59,7 +59,8 @@ const front = () =>
     '',
     `<h1>On the rail</h1><ul class="rail">${GARMENTS.map(
       (one) =>
-        `<li><a href="/item/${one.slug}.html">${drawing(one.drawing, one.colour)}${plain(one.title || 'An empty page')}</a>${one.price === '' ? '' : `<br>£${one.price}`}</li>`
+        `<li><a href="/item/${one.slug}.html">${drawing(one.drawing, one.colour)}${plain(one.title || 'An empty page')}</a>` +
+        `${one.price === '' ? '' : `<br>£${one.price}`}</li>`
     ).join('')}</ul>`
   )
 
@@ -75,7 +76,8 @@ function listing(garment, port) {
   return page(
     `${garment.title} | ${SHOP}`,
     `<link rel="canonical" href="http://127.0.0.1:${port}/item/${garment.slug}.html">
-<meta property="og:title" content="${plain(garment.title)}"><meta property="product:price:amount" content="${garment.price}"><meta property="product:price:currency" content="GBP">
+<meta property="og:title" content="${plain(garment.title)}">
+<meta property="product:price:amount" content="${garment.price}"><meta property="product:price:currency" content="GBP">
 <meta property="og:image" content="/pictures/${garment.slug}.jpg">${structured(garment)}`,
     `<main><div>${drawing(garment.drawing, garment.colour)}</div><article><h1>${plain(garment.title)}</h1>
 <p class="price">£${garment.price}${garment.postage === undefined ? '' : ` <small>+ £${garment.postage} postage</small>`}</p>

@@ -44,7 +44,8 @@ export function catalogueTable(): string {
       line === undefined ? '' : `${Math.round(line.capMm)} mm${line.softMm === undefined ? '' : `, warned past ${Math.round(line.softMm)}`}`
     const what = say({ code: `alteration.${row.id}`, values: {} }, cm)
     const rescue = penalties.some((penalty) => RESCUES.has(penalty)) ? ' (a rescue)' : ''
-    return `| ${row.id} | ${row.direction} | ${what}${rescue} | ${row.kinds.join(', ')} | ${limit} | ${readOf(row.level, garment)} | ${setUp} + ${per25} | ${row.source.replaceAll('|', '/')} |`
+    const cells = [row.id, row.direction, what + rescue, row.kinds.join(', '), limit, readOf(row.level, garment), `${setUp} + ${per25}`]
+    return `| ${[...cells, row.source.replaceAll('|', '/')].join(' | ')} |`
   })
   return [
     '| id | direction | what | kinds | limit, as usually made | level | minutes + per 25 mm | source |',

@@ -115,3 +115,30 @@ test('versions are exact, so that every clone is the same', () => {
     .map(([name, version]) => `${name} ${version}: write one version.`)
   expect(loose).toEqual([])
 })
+
+const LONGEST_LINE = 160
+/** Texts as sellers write them are kept in one piece. */
+const HOLDS_TEXTS = 'tests/corpus/'
+
+/** The lines of a file that nobody can read beside another, each with its place. */
+const longLines = (path: string, text: string): string[] =>
+  text
+    .split('\n')
+    .flatMap((line, index) =>
+      line.length > LONGEST_LINE
+        ? [`${path}:${index + 1} has ${line.length} characters: break the text or the comment before ${LONGEST_LINE}, a phrase a line.`]
+        : []
+    )
+
+test('no line is longer than a diff shows', () => {
+  const files = projectFiles
+    .filter((path) => /^(core|components|entrypoints|tests)\/.*\.(tsx?|mjs|css)$/.test(path) && !path.startsWith(HOLDS_TEXTS))
+    .map((path) => ({ path, lines: longLines(path, read(path)) }))
+  expect(files.length).toBeGreaterThan(400)
+  expect(files.flatMap(({ lines }) => lines)).toEqual([])
+})
+
+test('a long line would be seen', () => {
+  expect(longLines('core/x.ts', `// short\n// ${'x'.repeat(LONGEST_LINE)}`)).toHaveLength(1)
+  expect(longLines('core/x.ts', 'x'.repeat(LONGEST_LINE))).toEqual([])
+})

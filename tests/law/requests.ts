@@ -1,4 +1,7 @@
-/** Invented requests of every kind from a seed: garments around what their wearer wants, made and woven every way. Prints nothing; the caller names the seed. */
+/**
+ * Invented requests of every kind from a seed: garments around what their wearer wants, made and woven every way. Prints nothing;
+ * the caller names the seed.
+ */
 
 import type { GarmentInput, GarmentMeasure, Made, Trait } from '../../core/garment/garment-input.ts'
 import { GARMENT_KINDS, type GarmentKind } from '../../core/ids/kinds.ts'

@@ -65,7 +65,7 @@ test('every length that it reads is read the same, but for those listed', { time
     if (culture === undefined) continue
     const { text } = listing
     const read = readText(text, language)
-    const ours = quantitiesOf(read.tokens, read.terms, read.lexis.halves).map((one) => ({
+    const ours = quantitiesOf(read).map((one) => ({
       ...one,
       start: read.tokens[one.from]?.start ?? 0,
       end: read.tokens[one.to - 1]?.end ?? 0

@@ -29,47 +29,27 @@ export interface BodyPageProps {
 
 export type Drafts = Readonly<Partial<Record<BodyMeasureId, string>>>
 const SIDES: readonly Side[] = ['front', 'back']
-/** Two figures are called the same when they show the same. */
+/** Figures that differ by less, mm, show the same. */
 const SAME_MM = 0.5
 
-export function BodyPage({ name, measures, today, drafts, onDrafts, onUnits, onMeasured, onRemove }: BodyPageProps) {
+export function BodyPage(props: BodyPageProps) {
+  const { name, measures, today, drafts, onDrafts, onUnits, onRemove } = props
   const { t, units } = useWords()
   const [active, setActive] = useState<BodyMeasureId | null>(null)
   const [side, setSide] = useState<Side>('front')
-  const [problems, setProblems] = useState<Partial<Record<BodyMeasureId, string>>>({})
   const [date, setDate] = useState(today)
   const takenOn = typedDate(date, today)
-
-  const history = (measure: BodyMeasureId) => measures.filter((one) => one.measure === measure)
-  const latest = new Map<BodyMeasureId, number>()
-  for (const one of measures) if (!latest.has(one.measure)) latest.set(one.measure, one.mm)
-
-  const settle = (measure: BodyMeasureId, problem: string | null) => {
-    setProblems(({ [measure]: _, ...rest }) => (problem === null ? rest : { ...rest, [measure]: problem }))
-    const { [measure]: _, ...others } = drafts
-    if (problem === null) onDrafts(others)
-  }
-  const take = (measure: BodyMeasureId, typed: string) => {
-    const known = latest.get(measure)
-    if (typed.trim() === '') return settle(measure, known === undefined ? null : 'body.emptied')
-    const length = typedLength(typed, units)
-    if (!length.ok) return settle(measure, length.problem)
-    if (!takenOn.ok) return settle(measure, takenOn.problem)
-    if (known === undefined || Math.abs(known - length.value) >= SAME_MM) onMeasured(measure, length.value, typed.trim(), takenOn.value)
-    return settle(measure, null)
-  }
-  const shownIn = (measure: BodyMeasureId): string => {
-    const mm = latest.get(measure)
-    return drafts[measure] ?? (mm === undefined ? '' : figure(mm, units))
-  }
+  const latest = latestOf(measures)
+  const { problems, take } = useTaking(props, latest, takenOn)
   const row = (place: BodyPlace) => {
     const { measure } = place
+    const mm = latest.get(measure)
     return (
       <MeasureRow
         key={measure}
         place={place}
-        history={history(measure)}
-        typed={shownIn(measure)}
+        history={measures.filter((one) => one.measure === measure)}
+        typed={drafts[measure] ?? (mm === undefined ? '' : figure(mm, units))}
         problem={problems[measure] ?? null}
         doubts={doubtsOf(measure, latest, units)}
         open={active === measure}
@@ -81,7 +61,7 @@ export function BodyPage({ name, measures, today, drafts, onDrafts, onUnits, onM
         onDone={() => {
           if (drafts[measure] !== undefined) take(measure, drafts[measure])
         }}
-        onPress={(mm) => take(measure, figure(mm, 'in'))}
+        onPress={(pressed) => take(measure, figure(pressed, 'in'))}
         onRemove={onRemove}
       />
     )
@@ -93,27 +73,7 @@ export function BodyPage({ name, measures, today, drafts, onDrafts, onUnits, onM
         note={t('body.told', { told: latest.size, all: MAIN_PLACES.length + MORE_PLACES.length })}
       />
       <div class="wr-body">
-        <div class="wr-figures">
-          <div class="wr-side">
-            <Pick
-              label={t('body.side')}
-              options={SIDES.map((value) => ({ value, label: t(`body.side.${value}`) }))}
-              value={side}
-              onPick={setSide}
-            />
-          </div>
-          {SIDES.map((one) => (
-            <figure key={one} class={one === side ? 'wr-shown' : undefined}>
-              <figcaption>{t(`body.side.${one}`)}</figcaption>
-              <BodyFigure side={one} active={active} />
-            </figure>
-          ))}
-          <ul class="wr-tips note">
-            <li>{t('body.tip.stand')}</li>
-            <li>{t('body.tip.level')}</li>
-            <li>{t('body.tip.help')}</li>
-          </ul>
-        </div>
+        <Figures side={side} onSide={setSide} active={active} />
         <div class="wr-fields">
           <div class="wr-how row">
             <Pick
@@ -136,5 +96,62 @@ export function BodyPage({ name, measures, today, drafts, onDrafts, onUnits, onM
         </div>
       </div>
     </>
+  )
+}
+
+type Latest = ReadonlyMap<BodyMeasureId, number>
+/** The figure that counts of each kind, mm. */
+function latestOf(measures: readonly MeasureShown[]): Latest {
+  const latest = new Map<BodyMeasureId, number>()
+  for (const one of measures) if (!latest.has(one.measure)) latest.set(one.measure, one.mm)
+  return latest
+}
+
+/** Takes what was typed into a field once it is left: the figure is kept, or its problem told and the text stays. */
+function useTaking({ drafts, onDrafts, onMeasured }: BodyPageProps, latest: Latest, takenOn: ReturnType<typeof typedDate>) {
+  const { units } = useWords()
+  const [problems, setProblems] = useState<Partial<Record<BodyMeasureId, string>>>({})
+  const settle = (measure: BodyMeasureId, problem: string | null) => {
+    setProblems(({ [measure]: _, ...rest }) => (problem === null ? rest : { ...rest, [measure]: problem }))
+    const { [measure]: _, ...others } = drafts
+    if (problem === null) onDrafts(others)
+  }
+  const take = (measure: BodyMeasureId, typed: string) => {
+    const known = latest.get(measure)
+    if (typed.trim() === '') return settle(measure, known === undefined ? null : 'body.emptied')
+    const length = typedLength(typed, units)
+    if (!length.ok) return settle(measure, length.problem)
+    if (!takenOn.ok) return settle(measure, takenOn.problem)
+    if (known === undefined || Math.abs(known - length.value) >= SAME_MM) onMeasured(measure, length.value, typed.trim(), takenOn.value)
+    return settle(measure, null)
+  }
+  return { problems, take }
+}
+
+/** The drawn body, front and back, with the tape that is being entered, and how to stand. */
+function Figures({ side, onSide, active }: { side: Side; onSide: (side: Side) => void; active: BodyMeasureId | null }) {
+  const { t } = useWords()
+  return (
+    <div class="wr-figures">
+      <div class="wr-side">
+        <Pick
+          label={t('body.side')}
+          options={SIDES.map((value) => ({ value, label: t(`body.side.${value}`) }))}
+          value={side}
+          onPick={onSide}
+        />
+      </div>
+      {SIDES.map((one) => (
+        <figure key={one} class={one === side ? 'wr-shown' : undefined}>
+          <figcaption>{t(`body.side.${one}`)}</figcaption>
+          <BodyFigure side={one} active={active} />
+        </figure>
+      ))}
+      <ul class="wr-tips note">
+        <li>{t('body.tip.stand')}</li>
+        <li>{t('body.tip.level')}</li>
+        <li>{t('body.tip.help')}</li>
+      </ul>
+    </div>
   )
 }

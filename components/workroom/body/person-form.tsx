@@ -14,9 +14,10 @@ export interface PersonFormProps {
   person: PersonFields
   /** The name its half-typed text is held under. */
   draft?: string
-  /** A new person has one main button; a known one may be deleted. */
   onSave: (person: PersonFields) => void
+  /** null: there is nothing to go back to. */
   onCancel: (() => void) | null
+  /** null: a new person, who can't be deleted yet. */
   onRemove: (() => void) | null
 }
 
@@ -36,116 +37,55 @@ const typedOf = ({ name, units, currency, fit, means }: PersonFields) => ({
   hour: moneyTyped(means.hourWorth ?? null)
 })
 
+type Typed = ReturnType<typeof typedOf>
+
 export function PersonForm({ person, draft = 'person', onSave, onCancel, onRemove }: PersonFormProps) {
   const { t } = useWords()
   const { typed, type, drop } = useDraft(draft, typedOf(person))
   const [tried, setTried] = useState(false)
-  const { name, units, currency, fit, level, tailor, pace, hour } = typed
-
-  const hourWorth = typedMoney(hour)
-  const money = currency.trim().toUpperCase()
-  const problems = {
-    name: name.trim() === '' ? 'person.name.empty' : null,
-    currency: /^([A-Z]{3})?$/.test(money) ? null : 'person.currency.wrong',
-    hour: hourWorth.ok ? null : hourWorth.problem
-  }
+  const taken = personTyped(typed, person)
   const wrong = (code: string | null): string | null => (tried && code !== null ? t(code) : null)
+  const change = (changed: Partial<Typed>) => type({ ...typed, ...changed })
   const save = (event: Event) => {
     event.preventDefault()
     setTried(true)
-    if (problems.name !== null || problems.currency !== null || !hourWorth.ok) {
+    if (taken.person === null) {
       const form = event.currentTarget
-      // the messages stand beside their fields; the first of them is gone to
+      // the messages stand beside their fields; the first field with one gets the focus
       requestAnimationFrame(() => form instanceof HTMLElement && form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())
       return
     }
-    const { hourWorth: _, pace: __, ...means } = person.means
     drop()
-    onSave({
-      name: name.trim(),
-      units,
-      currency: money,
-      fit,
-      means: {
-        ...means,
-        level,
-        tailor,
-        markMm: MARK[units],
-        ...(pace === 1 ? {} : { pace }),
-        ...(hourWorth.value === null ? {} : { hourWorth: hourWorth.value })
-      }
-    })
+    onSave(taken.person)
+  }
+  const cancel = () => {
+    drop()
+    onCancel?.()
   }
   return (
     <form class="wr-form" noValidate onSubmit={save}>
-      <Field label={t('person.name')} typed={name} onTyped={(name) => type({ ...typed, name })} problem={wrong(problems.name)} required />
-      <div class="wr-two">
-        <Choice
-          label={t('body.units')}
-          value={units}
-          options={[
-            { value: 'cm', label: t('workroom.unit.cm') },
-            { value: 'in', label: t('workroom.unit.in') }
-          ]}
-          onChoose={(units) => type({ ...typed, units })}
-        />
-        <Field
-          label={t('person.currency')}
-          typed={currency}
-          onTyped={(currency) => type({ ...typed, currency })}
-          problem={wrong(problems.currency)}
-          note={t('person.currency.note')}
-        />
-      </div>
+      <Field
+        label={t('person.name')}
+        typed={typed.name}
+        onTyped={(name) => change({ name })}
+        problem={wrong(taken.problems.name)}
+        required
+      />
+      <UnitsAndCurrency typed={typed} problem={wrong(taken.problems.currency)} onChange={change} />
       <Choice
         label={t('person.fit')}
-        value={fit}
+        value={typed.fit}
         options={FITS.map((value) => ({ value, label: t('person.fit.is', { fit: value }) }))}
-        onChoose={(fit) => type({ ...typed, fit })}
+        onChoose={(fit) => change({ fit })}
       />
-      <fieldset class="wr-levels">
-        <legend class="label">{t('person.level')}</legend>
-        {LEVELS.map((one) => (
-          <label key={one} class="wr-tick">
-            <input type="radio" name="level" checked={one === level} onChange={() => type({ ...typed, level: one })} />
-            <span>{t('person.level.is', { level: one })}</span>
-            <LevelStitches level={one} />
-          </label>
-        ))}
-      </fieldset>
-      <label class="wr-tick">
-        <input type="checkbox" checked={tailor} onChange={(event) => type({ ...typed, tailor: event.currentTarget.checked })} />
-        <span>{t('person.tailor')}</span>
-      </label>
-      <div class="wr-two">
-        <Choice
-          label={t('person.pace')}
-          value={String(pace)}
-          options={PACES.map((value) => ({ value: String(value), label: t(`person.pace.${value}`) }))}
-          onChoose={(value) => type({ ...typed, pace: Number(value) })}
-        />
-        <Field
-          label={t('person.hour')}
-          typed={hour}
-          onTyped={(hour) => type({ ...typed, hour })}
-          unit={money}
-          problem={wrong(problems.hour)}
-          note={t('person.hour.note')}
-        />
-      </div>
+      <Sewing typed={typed} onChange={change} />
+      <PaceAndHour typed={typed} currency={taken.currency} problem={wrong(taken.problems.hour)} onChange={change} />
       <div class="row">
         <button type="submit" class="btn main">
           {t('workroom.save')}
         </button>
         {onCancel !== null && (
-          <button
-            type="button"
-            class="btn"
-            onClick={() => {
-              drop()
-              onCancel()
-            }}
-          >
+          <button type="button" class="btn" onClick={cancel}>
             {t('workroom.cancel')}
           </button>
         )}
@@ -156,5 +96,101 @@ export function PersonForm({ person, draft = 'person', onSave, onCancel, onRemov
         )}
       </div>
     </form>
+  )
+}
+
+/** What was typed, as a person; null where something is wrong, with each field's problem as a code. What the form has not stays as it was. */
+function personTyped({ name, units, currency: typedCurrency, fit, level, tailor, pace, hour }: Typed, was: PersonFields) {
+  const hourWorth = typedMoney(hour)
+  const currency = typedCurrency.trim().toUpperCase()
+  const problems = {
+    name: name.trim() === '' ? 'person.name.empty' : null,
+    currency: /^([A-Z]{3})?$/.test(currency) ? null : 'person.currency.wrong',
+    hour: hourWorth.ok ? null : hourWorth.problem
+  }
+  if (problems.name !== null || problems.currency !== null || !hourWorth.ok) return { person: null, currency, problems }
+  const { hourWorth: _, pace: __, ...kept } = was.means
+  const means = {
+    ...kept,
+    level,
+    tailor,
+    markMm: MARK[units],
+    ...(pace === 1 ? {} : { pace }),
+    ...(hourWorth.value === null ? {} : { hourWorth: hourWorth.value })
+  }
+  return { person: { name: name.trim(), units, currency, fit, means }, currency, problems }
+}
+
+interface PartProps {
+  typed: Typed
+  onChange: (changed: Partial<Typed>) => void
+}
+
+function UnitsAndCurrency({ typed, problem, onChange }: PartProps & { problem: string | null }) {
+  const { t } = useWords()
+  return (
+    <div class="wr-two">
+      <Choice
+        label={t('body.units')}
+        value={typed.units}
+        options={[
+          { value: 'cm', label: t('workroom.unit.cm') },
+          { value: 'in', label: t('workroom.unit.in') }
+        ]}
+        onChoose={(units) => onChange({ units })}
+      />
+      <Field
+        label={t('person.currency')}
+        typed={typed.currency}
+        onTyped={(currency) => onChange({ currency })}
+        problem={problem}
+        note={t('person.currency.note')}
+      />
+    </div>
+  )
+}
+
+/** How hard a job they do themselves, and whether a tailor is at hand. */
+function Sewing({ typed, onChange }: PartProps) {
+  const { t } = useWords()
+  return (
+    <>
+      <fieldset class="wr-levels">
+        <legend class="label">{t('person.level')}</legend>
+        {LEVELS.map((level) => (
+          <label key={level} class="wr-tick">
+            <input type="radio" name="level" checked={level === typed.level} onChange={() => onChange({ level })} />
+            <span>{t('person.level.is', { level })}</span>
+            <LevelStitches level={level} />
+          </label>
+        ))}
+      </fieldset>
+      <label class="wr-tick">
+        <input type="checkbox" checked={typed.tailor} onChange={(event) => onChange({ tailor: event.currentTarget.checked })} />
+        <span>{t('person.tailor')}</span>
+      </label>
+    </>
+  )
+}
+
+function PaceAndHour({ typed, currency, problem, onChange }: PartProps & { currency: string; problem: string | null }) {
+  const { t } = useWords()
+  return (
+    <div class="wr-two">
+      <Choice
+        label={t('person.pace')}
+        value={String(typed.pace)}
+        options={PACES.map((value) => ({ value: String(value), label: t(`person.pace.${value}`) }))}
+        onChoose={(value) => onChange({ pace: Number(value) })}
+      />
+      <Field
+        label={t('person.hour')}
+        typed={typed.hour}
+        onTyped={(hour) => onChange({ hour })}
+        unit={currency}
+        problem={problem}
+        note={t('person.hour.note')}
+      />
+    </div>
   )
 }

@@ -96,7 +96,7 @@ interface PressedProps {
   onTyped: (measure: BodyMeasureId, typed: string) => void
 }
 
-/** The eighths of an inch to press, for who has no keys for fractions. */
+/** The eighths of an inch to press, for anyone without keys for fractions. */
 function Pressed({ measure, typed, onTyped }: PressedProps) {
   const { t } = useWords()
   const length = typedLength(typed, 'in')

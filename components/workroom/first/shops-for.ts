@@ -19,7 +19,7 @@ const ORDER: BodyMeasureId[] = ['bustGirth', 'waistGirth', 'waistbandGirth', 'hi
 export const fewestFor = (chosen: readonly ShoppedFor[]): BodyMeasureId[] =>
   ORDER.filter((measure) => chosen.some((one) => FEWEST[one].includes(measure)))
 
-/** A measure that sharpens the answer, for who likes to take one more. */
+/** A measure that sharpens the answer, for anyone willing to take one more. */
 const IF_LIKED: Partial<Record<ShoppedFor, BodyMeasureId[]>> = { legs: ['thighGirth'] }
 export const ifLikedFor = (chosen: readonly ShoppedFor[]): BodyMeasureId[] => chosen.flatMap((one) => IF_LIKED[one] ?? [])
 

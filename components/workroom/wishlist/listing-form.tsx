@@ -2,7 +2,7 @@
 import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
-import { type ListingFields, STATUSES } from '../shown.ts'
+import { type ListingChanges, type ListingFields, type Money, STATUSES } from '../shown.ts'
 import { moneyTyped, typedMoney } from '../typed.ts'
 
 export interface ListingFormProps {
@@ -12,7 +12,8 @@ export interface ListingFormProps {
   /** What the page said it costs, where the person typed nothing. */
   pagePrice: number | null
   currency: string
-  onSave: (fields: ListingFields) => void
+  /** With what was changed here: the rest may have been changed elsewhere while the form was open. */
+  onSave: (changes: ListingChanges) => void
   onCancel: () => void
 }
 
@@ -20,17 +21,10 @@ const FIGURES = ['price', 'postage', 'worth'] as const
 
 export function ListingForm({ listing, draft = 'listing', pagePrice, currency, onSave, onCancel }: ListingFormProps) {
   const { t } = useWords()
-  const form = useDraft(draft, {
-    status: listing.status,
-    notes: listing.notes,
-    tags: listing.tags.join(', '),
-    price: moneyTyped(listing.money.price),
-    postage: moneyTyped(listing.money.postage),
-    worth: moneyTyped(listing.money.worth)
-  })
-  const { typed } = form
+  const form = useDraft(draft, { began: typedOf(listing), now: typedOf(listing) })
+  const { began, now: typed } = form.typed
   const { status, notes, tags } = typed
-  const type = (changed: Partial<typeof typed>) => form.type({ ...typed, ...changed })
+  const type = (changed: Partial<Typed>) => form.type({ began, now: { ...typed, ...changed } })
   const price = typedMoney(typed.price)
   const postage = typedMoney(typed.postage)
   const worth = typedMoney(typed.worth)
@@ -41,7 +35,7 @@ export function ListingForm({ listing, draft = 'listing', pagePrice, currency, o
     if (price.ok && postage.ok && worth.ok) {
       const money = { price: price.value, postage: postage.value, worth: worth.value }
       form.drop()
-      return onSave({ status, notes, tags: tagsFrom(tags), money })
+      return onSave(changesOf(began, typed, money))
     }
     const its = event.currentTarget
     if (its instanceof HTMLElement) its.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
@@ -89,6 +83,26 @@ export function ListingForm({ listing, draft = 'listing', pagePrice, currency, o
       </div>
     </form>
   )
+}
+
+const typedOf = ({ status, notes, tags, money }: ListingFields) => ({
+  status,
+  notes,
+  tags: tags.join(', '),
+  price: moneyTyped(money.price),
+  postage: moneyTyped(money.postage),
+  worth: moneyTyped(money.worth)
+})
+type Typed = ReturnType<typeof typedOf>
+
+function changesOf(began: Typed, typed: Typed, money: Money): ListingChanges {
+  const changes: ListingChanges = {}
+  if (typed.status !== began.status) changes.status = typed.status
+  if (typed.notes !== began.notes) changes.notes = typed.notes
+  if (typed.tags !== began.tags) changes.tags = tagsFrom(typed.tags)
+  const figures = FIGURES.filter((figure) => typed[figure] !== began[figure])
+  if (figures.length > 0) changes.money = Object.fromEntries(figures.map((figure) => [figure, money[figure]]))
+  return changes
 }
 
 const tagsFrom = (typed: string): string[] => [

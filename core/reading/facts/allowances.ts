@@ -3,12 +3,14 @@ import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { isGirth, type PointId } from '../../ids/points.ts'
 import { type LengthUnit, toMm } from '../../length.ts'
 import { pointOf } from '../garment/points-by-kind.ts'
-import type { Link } from '../links/link.ts'
+import type { Garments } from '../garment/sections.ts'
+import type { Link } from '../links/assign.ts'
 import { CURRENCY_MARKS } from '../quantities/not-a-length.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { statedOf } from '../quantities/stated.ts'
 import type { Reading } from '../reading.ts'
-import type { Layout } from '../text/layout.ts'
-import type { Terms } from '../text/terms.ts'
+import { cue } from '../text/cues.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { girthBehind, isHemDepth, KEPT_MM, saysBackSeam, saysHem, saysToLetOut } from './spare-cloth.ts'
 
@@ -17,16 +19,16 @@ export interface AllowancesRead {
   seamAllowanceMm: number | null
   hemDepthMm: number | null
   outletMm: number | null
-  /** Figures with no unit anywhere: nobody's. */
-  left: Quantity[]
 }
 
 /** (+2"): cloth to spare, of the name before it. */
-export const isSpare = (tokens: readonly Token[], one: Quantity): boolean =>
-  tokens[one.from - 1]?.text === '+' && !one.range && one.problem === null && one.value < 12 && !isBehindPrice(tokens, one)
+export const spareIn = (text: TextRead, quantities: readonly Quantity[]): Set<Quantity> =>
+  new Set(quantities.filter((one) => isSpare(text, one)))
+const isSpare = (text: TextRead, one: Quantity): boolean =>
+  text.tokens[one.from - 1]?.text === '+' && !one.range && one.problem === null && one.value < 12 && !isBehindPrice(text, one)
 
 /** “12€ + 2,25”, “£16 + 3.40”: postage. */
-function isBehindPrice(tokens: readonly Token[], { from, unit }: Quantity): boolean {
+function isBehindPrice({ tokens }: TextRead, { from, unit }: Quantity): boolean {
   if (unit !== null) return false
   for (let at = from - 2; at >= Math.max(0, from - 6); at--) {
     const token = tokens[at] as Token
@@ -35,60 +37,55 @@ function isBehindPrice(tokens: readonly Token[], { from, unit }: Quantity): bool
   }
   return false
 }
-const MONEY = /^(?:eur|euro|euros|gbp|usd|pounds|quid|bucks|dollars|zl|pln|kr|sek)$/
+const MONEY = cue('money')
 
-interface Around {
-  tokens: readonly Token[]
-  terms: Terms
-  layout: Layout
+interface Around extends TextRead {
   links: readonly Link[]
+  /** (+2"), in order. */
   spare: readonly Quantity[]
   /** What the text is about: of the make of another garment in it nothing is kept. */
   main: GarmentKind | null
-  kindAt: (token: number) => GarmentKind | null
-  stated: (quantity: Quantity) => Reading['allowances'][number]['stated']
+  garmentAt: Garments['garmentAt']
   unitOf: (link: Link) => LengthUnit | null
 }
 
 /** The point that an allowance is for: the name behind it, the name before it in its sentence, else what is let down or out on this kind. */
 export function gatherAllowances(around: Around): AllowancesRead {
-  const { layout, links, spare, stated } = around
-  const read: AllowancesRead = { allowances: [], seamAllowanceMm: null, hemDepthMm: null, outletMm: null, left: [] }
+  const { layout, links, spare } = around
+  const read: AllowancesRead = { allowances: [], seamAllowanceMm: null, hemDepthMm: null, outletMm: null }
   const lastNamed: Record<'along' | 'around', { point: PointId; sentence: number } | null> = { along: null, around: null }
   let next = 0
-  let last: { point: PointId; unit: LengthUnit | null; sentence: number } | null = null
+  let last: { point: PointId; unit: LengthUnit | null; line: number } | null = null
   const spareUntil = (token: number) => {
     for (; next < spare.length && (spare[next] as Quantity).from < token; next++) {
       const one = spare[next] as Quantity
       const unit = one.unit ?? last?.unit ?? null
-      if (last === null || unit === null || layout.line[one.from] !== last.sentence) read.left.push(one)
-      else read.allowances.push({ point: last.point, mm: toMm(one.value, unit), stated: stated(one) })
+      // with no unit anywhere, or with no name on its line, it is nobody's
+      if (last !== null && unit !== null && layout.line[one.from] === last.line)
+        read.allowances.push({ point: last.point, mm: toMm(one.value, unit), stated: statedOf(around, one) })
     }
   }
   for (const link of links) {
     const { label, quantity } = link
-    const kind = around.kindAt(quantity.from)
+    const kind = around.garmentAt(quantity.from).kind
     const mine = kind === around.main
     spareUntil(quantity.from)
     const sentence = layout.sentence[quantity.from] as number
     if (label.role === 'point') {
       const point = label.points[0] === undefined ? null : pointOf(label.points[0], kind)
-      if (point !== null) last = { point, unit: around.unitOf(link), sentence: layout.line[quantity.from] as number }
+      if (point !== null) last = { point, unit: around.unitOf(link), line: layout.line[quantity.from] as number }
       if (point !== null) lastNamed[isGirth(point) ? 'around' : 'along'] = { point, sentence }
       continue
     }
     if (label.role === 'detail') {
       const unit = quantity.unit
-      if (mine && unit !== null && isHemDepth(around.tokens, label) && toMm(quantity.value, unit) <= DEEPEST_HEM_MM)
+      if (mine && unit !== null && isHemDepth(around, label) && toMm(quantity.value, unit) <= DEEPEST_HEM_MM)
         read.hemDepthMm ??= toMm(quantity.value, unit)
       continue
     }
     if (label.role !== 'letDown' && label.role !== 'letOut' && label.role !== 'seamAllowance') continue
     const unit = around.unitOf(link)
-    if (unit === null) {
-      read.left.push(quantity)
-      continue
-    }
+    if (unit === null) continue
     const mm = toMm(quantity.value, unit)
     if (label.role === 'seamAllowance') {
       if (mine && saysBackSeam(around, link)) read.outletMm ??= mm
@@ -100,7 +97,7 @@ export function gatherAllowances(around: Around): AllowancesRead {
     const point =
       (label.role === 'letOut' ? girthBehind(around, link) : null) ??
       (named?.sentence === sentence ? named.point : usual(label.role, kind, inHem))
-    read.allowances.push({ point, mm, stated: stated(quantity) })
+    read.allowances.push({ point, mm, stated: statedOf(around, quantity) })
     // what can be let down from the hem is turned up there: at least so deep is the hem
     if (mine && inHem && point !== 'sleeveLength') read.hemDepthMm ??= mm
     if (mine && label.role === 'letOut' && saysBackSeam(around, link)) read.outletMm ??= saysToLetOut(around, link) ? mm / 2 + KEPT_MM : mm

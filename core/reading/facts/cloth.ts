@@ -2,13 +2,14 @@
 import type { Structure, Trait } from '../../garment/garment-input.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { Reading } from '../reading.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { type FibreAt, sharesOf } from './fibre-shares.ts'
 
 /** Traits that are words of prose too; they count only beside what they describe. */
-const PROSE = /^(?:check|checks|stripe|stripes|mesh|coated|pile)$/
+const PROSE = cue('traitInProse')
 const SKIRTED = new Set<GarmentKind>(['skirt', 'dress'])
 
 export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): Reading['cloth'] {
@@ -22,7 +23,7 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
     for (const term of termsAs(text.terms, 'structure', 'trait', 'stretch')) {
       const its = meaning(term, 'structure')
       if (its && structure === null && isCloth(text, term, title)) structure = its.structure
-      for (const sense of term.its.senses) {
+      for (const sense of term.meaning.senses) {
         if (sense.role === 'trait' && isTrait(text, term, sense.trait, title, kind)) {
           traits.add(sense.trait)
           if (sense.trait === 'rigid' && saysNoStretch(text, term)) stretchPercent ??= 0
@@ -31,17 +32,19 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
       if (means(term, 'stretch')) stretchPercent = stretchOf(text, term) ?? stretchPercent
     }
   })
-  const told = [...fibres].filter(([, percent]) => percent !== null)
-  const kept = told.length > 0 ? told : [...fibres]
+  const withShare = [...fibres].filter(([, percent]) => percent !== null)
+  const kept = withShare.length > 0 ? withShare : [...fibres]
   return { fibres: kept.map(([fibre, percent]) => ({ fibre, percent })), traits: [...traits], stretchPercent, structure }
 }
 
 /** The sum of the shares, when it is told and isn't a hundred. */
 export function wrongSum(fibres: Reading['cloth']['fibres']): number | null {
-  const told = fibres.flatMap(({ percent }) => (percent === null ? [] : [percent]))
-  const sum = told.reduce((total, percent) => total + percent, 0)
-  return told.length > 0 && Math.abs(sum - 100) > 1 ? sum : null
+  const shares = fibres.flatMap(({ percent }) => (percent === null ? [] : [percent]))
+  const sum = shares.reduce((total, percent) => total + percent, 0)
+  return shares.length > 0 && Math.abs(sum - 100) > 1 ? sum : null
 }
+
+const IMITATING = cue('imitating')
 
 /** What follows or stands before makes it another thing: leather belt, faux silk, satin lining, wool-look. */
 function isCloth(text: TextRead, term: Term, title: boolean): boolean {
@@ -51,16 +54,12 @@ function isCloth(text: TextRead, term: Term, title: boolean): boolean {
   if (glued && means(next, 'imitation') && !means(next, 'kind')) return false
   if (glued && means(next, 'lining') && !means(next, 'shell')) return false
   if (!title && glued && means(next, 'detail', 'thing')) return false
-  if (
-    means(termAt(text.terms, term.from - 1), 'imitation') &&
-    /^(?:faux|imitation|fake|vegan|artificial|mock)$/.test(text.tokens[term.from - 1]?.text ?? '')
-  )
-    return false
+  if (means(termAt(text.terms, term.from - 1), 'imitation') && IMITATING.test(text.tokens[term.from - 1]?.text ?? '')) return false
   return !isDenied(text, term)
 }
 
 /** “skirt with leather straps”: beside the cloth. */
-const WITH = /^(?:with|mit|avec|con|met|med)$/
+const WITH = cue('with')
 
 function isTrait(text: TextRead, term: Term, trait: Trait, title: boolean, kind: GarmentKind | null): boolean {
   if (trait === 'pleated' && !(kind && SKIRTED.has(kind))) return false
@@ -73,14 +72,16 @@ function isTrait(text: TextRead, term: Term, trait: Trait, title: boolean, kind:
   return true
 }
 
+const ELASTICITY = cue('elasticity')
+
 const saysNoStretch = ({ tokens }: TextRead, term: Term): boolean =>
-  tokens.slice(term.from, term.to).some(({ text }) => /^(?:stretch|give|stretchy)$/.test(text))
+  tokens.slice(term.from, term.to).some(({ text }) => ELASTICITY.test(text))
 
 /** “30% stretch”, “stretch: 30 %”, “no stretch”; a word alone tells no number. */
 function stretchOf(text: TextRead, term: Term): number | null {
   if (isDenied(text, term)) return 0
-  const before = percentBefore(text.tokens, term.from, 3)
-  const after = percentAfter(text.tokens, term.to, 4)
+  const before = percentBefore(text, term.from, 3)
+  const after = percentAfter(text, term.to, 4)
   const one = before ?? after
   return one !== null && one.value <= 200 && !means(termAt(text.terms, term.to), 'fibre') ? one.value : null
 }
@@ -89,8 +90,9 @@ interface Percent {
   value: number
   at: number
 }
-const isSign = (token: Token | undefined): boolean => token?.text === '%' || token?.text === 'percent' || token?.text === 'prozent'
-const decimalAt = (tokens: readonly Token[], at: number): number => {
+const PERCENT = cue('percent')
+const isSign = (token: Token | undefined): boolean => token !== undefined && (token.text === '%' || PERCENT.test(token.text))
+const decimalAt = ({ tokens }: TextRead, at: number): number => {
   const whole = Number(tokens[at]?.text)
   const point = tokens[at - 1]
   return point && /^[.,]$/.test(point.text) && !point.spaced && tokens[at - 2]?.kind === 'digits' && !tokens[at]?.spaced
@@ -98,31 +100,33 @@ const decimalAt = (tokens: readonly Token[], at: number): number => {
     : whole
 }
 
-function percentBefore(tokens: readonly Token[], from: number, reach: number): Percent | null {
+function percentBefore(text: TextRead, from: number, reach: number): Percent | null {
+  const { tokens } = text
   for (let at = from - 1; at >= from - reach && at >= 0; at--) {
     const token = tokens[at]
     if (token === undefined || token.kind === 'break' || /^[,;.:/|+&]$/.test(token.text)) return null
-    if (isSign(token) && tokens[at - 1]?.kind === 'digits') return { value: decimalAt(tokens, at - 1), at: at - 1 }
+    if (isSign(token) && tokens[at - 1]?.kind === 'digits') return { value: decimalAt(text, at - 1), at: at - 1 }
     if (token.kind === 'digits') return null
   }
   return null
 }
 
-function percentAfter(tokens: readonly Token[], to: number, reach: number): Percent | null {
+function percentAfter(text: TextRead, to: number, reach: number): Percent | null {
+  const { tokens } = text
   for (let at = to; at < to + reach; at++) {
     const token = tokens[at]
     if (token === undefined || token.kind === 'break' || /^[,;|+&]$/.test(token.text)) return null
     if (token.kind !== 'digits') continue
     const decimals = /^[.,]$/.test(tokens[at + 1]?.text ?? '') && !tokens[at + 1]?.spaced && tokens[at + 2]?.kind === 'digits'
     const last = decimals ? at + 2 : at
-    return isSign(tokens[last + 1]) ? { value: decimalAt(tokens, last), at: last } : null
+    return isSign(tokens[last + 1]) ? { value: decimalAt(text, last), at: last } : null
   }
   return null
 }
 
 /** Shares stand before the name or after it; a lining is not the cloth. */
 function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
-  const { tokens, terms, layout } = text
+  const { terms, layout } = text
   const used = new Set<number>()
   const found: FibreAt[] = []
   let sentence = -1
@@ -139,8 +143,8 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
     const next = termAt(terms, term.to)
     if (lining || !isCloth(text, term, true) || (next?.from === term.to && means(next, 'lining') && !means(next, 'shell'))) continue
     found.push({ fibre, from: term.from, to: term.to })
-    const before = percentBefore(tokens, term.from, 4)
-    const after = percentAfter(tokens, term.to, 4)
+    const before = percentBefore(text, term.from, 4)
+    const after = percentAfter(text, term.to, 4)
     // “linen mix (52% linen 48% cotton)”: a fibre that has its share takes no other's
     const known = (fibres.get(fibre) ?? null) !== null
     const percent = known ? null : before && !used.has(before.at) ? before : after && !used.has(after.at) ? after : null
@@ -149,10 +153,12 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
     if ((fibres.get(fibre) ?? null) === null) fibres.set(fibre, value)
   }
   if ([...fibres.values()].every((percent) => percent === null))
-    for (const [fibre, share] of sharesOf({ tokens, terms, layout }, found)) fibres.set(fibre, share)
+    for (const [fibre, share] of sharesOf(text, found)) fibres.set(fibre, share)
 }
 
-const LINING = /^(?:lining|linings|futter|innenfutter|doublure|forro|fodera|voering|podszewka|foder)$/
+const LINING = cue('liningName')
+
+const OF_CLOTH = cue('ofCloth')
 
 /** “Lining: …”, “lined in …”, “lining 100 %”, “lining viscose”. */
 function opensPart({ tokens, terms }: TextRead, term: Term): boolean {
@@ -161,7 +167,7 @@ function opensPart({ tokens, terms }: TextRead, term: Term): boolean {
     next !== undefined &&
     (next.kind === 'digits' ||
       /^[:=-]$/.test(next.text) ||
-      /^(?:in|with|is|of|mit|aus|en|di|in|z|av|van)$/.test(next.text) ||
+      OF_CLOTH.test(next.text) ||
       (LINING.test(tokens[term.to - 1]?.text ?? '') && means(termAt(terms, term.to), 'fibre')))
   )
 }

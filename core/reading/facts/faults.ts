@@ -1,9 +1,9 @@
 /** Faults that a text admits, and the mending they ask for. */
 import type { ConditionId } from '../../garment/garment-input.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, slice, type TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
 
 const LONGEST_FAULT = 160
 
@@ -33,62 +33,70 @@ export function faultsOf(texts: readonly TextRead[], kind: GarmentKind | null): 
   return { faults: [...faults], mending: [...mending] }
 }
 
+const PALE = cue('paleLook')
+const DENIM = cue('denim')
+
 /** “Faded black tee”, “bleached denim”: how it is meant to look. */
 const isLook = ({ tokens, terms }: TextRead, { from, to }: Term): boolean =>
   to === from + 1 &&
-  /^(?:faded|bleached|verwaschen|verwaschenes|delave|delavee|desgastado|sbiadito)$/.test(tokens[from]?.text ?? '') &&
+  PALE.test(tokens[from]?.text ?? '') &&
   tokens[to]?.kind === 'word' &&
-  (means(termAt(terms, to), 'colour', 'kind', 'fibre') || tokens[to]?.text === 'denim')
+  (means(termAt(terms, to), 'colour', 'kind', 'fibre') || DENIM.test(tokens[to]?.text ?? ''))
 
 const POCKET: ConditionId[] = ['re-line-pocket']
 const HOLED = new Set<ConditionId>(['patch', 'darn', 'close-seam'])
 const NEAR = 6
+
+const BESIDE = cue('beside')
+
+const INSIDE = cue('inside')
+const POCKET_WORD = cue('pocket')
+const LINING = cue('pocketLining')
 
 /** “small hole in the left pocket lining”, “pocket lining torn”, “hole inside one pocket”: the bag of a pocket, not the cloth. */
 function isOfPocket({ tokens, terms, layout }: TextRead, term: Term): boolean {
   const fault = meaning(term, 'fault')
   if (!fault?.mending.some((job) => HOLED.has(job)) || fault.mending.includes('treat-pests')) return false
   const same = (at: number) => layout.segment[at] === layout.segment[term.from]
-  let within = /^(?:in|inside)$/.test(tokens[term.to]?.text ?? '')
+  let within = INSIDE.test(tokens[term.to]?.text ?? '')
   for (let at = term.to; at < term.to + NEAR && same(at); at++) {
     const text = tokens[at]?.text ?? ''
-    if (/^(?:near|by|beside|below|above|under|on|next|at)$/.test(text)) within = false
-    if (/^pockets?$/.test(text)) return within || /^linings?$/.test(tokens[at + 1]?.text ?? '')
+    if (BESIDE.test(text)) within = false
+    if (POCKET_WORD.test(text)) return within || LINING.test(tokens[at + 1]?.text ?? '')
     if (means(termAt(terms, at), 'fault') && at > term.to) break
   }
   for (let at = term.from - 1; at > term.from - NEAR && at > 0 && same(at); at--)
-    if (/^linings?$/.test(tokens[at]?.text ?? '') && /^pockets?$/.test(tokens[at - 1]?.text ?? '')) return true
+    if (LINING.test(tokens[at]?.text ?? '') && POCKET_WORD.test(tokens[at - 1]?.text ?? '')) return true
   return false
 }
 
 /** What a needle does not see to: a hole that was darned may still have had moths. */
 const NOT_SEWN = new Set<ConditionId>(['treat-pests', 'clean', 'dye', 'de-pill', 'lift-crease', 'polish-leather', 're-proof', 'block-knit'])
 /** “easily mended”, “needs to be repaired”, “muss geflickt werden”: not yet. */
-const NOT_YET =
-  /^(?:easily|easy|could|can|be|needs|need|to|should|must|wants|werden|leicht|kann|muss|etre|facilement|ser|facilmente|essere|worden|makkelijk|kan|moet|latwo|byc|latt|bli|behover|unrepaired)$/
+const NOT_YET = cue('notYet')
 
 /** Does its sentence say that this fault was seen to: “moth nip, darned”, “a repaired tear”, “two holes and a tear, all mended”? */
 function isMended(text: TextRead, fault: Term): boolean {
-  const { tokens, layout } = text
+  const { layout } = text
   const sentence = layout.sentence[fault.from] as number
-  const told = termsAs(text.terms, 'mended')
+  const mends = termsAs(text.terms, 'mended')
   let low = 0
-  let high = told.length
+  let high = mends.length
   while (low < high) {
     const middle = (low + high) >> 1
-    if ((layout.sentence[(told[middle] as Term).from] as number) < sentence) low = middle + 1
+    if ((layout.sentence[(mends[middle] as Term).from] as number) < sentence) low = middle + 1
     else high = middle
   }
-  for (let index = low; index < told.length && layout.sentence[(told[index] as Term).from] === sentence; index++) {
-    const one = told[index] as Term
-    if (one === fault || isDenied(text, one) || isNotYet(tokens, one)) continue
+  for (let index = low; index < mends.length && layout.sentence[(mends[index] as Term).from] === sentence; index++) {
+    const one = mends[index] as Term
+    if (one === fault || isDenied(text, one) || isNotYet(text, one)) continue
     const [from, to] = one.from < fault.from ? [one.to, fault.from] : [fault.to, one.from]
     if (means(termAt(text.terms, one.from - 1), 'all') || !others(text, from, to)) return true
   }
   return false
 }
 
-const isNotYet = (tokens: readonly Token[], { from, to }: Term): boolean =>
+const isNotYet = ({ tokens }: TextRead, { from, to }: Term): boolean =>
   [from - 3, from - 2, from - 1, to].some((at) => NOT_YET.test(tokens[at]?.text ?? ''))
 
 /** Another fault between, or the part of the sentence about something else. */

@@ -2,8 +2,10 @@
  * Shares of fibres told without a sign: 65/35 poly cotton, acrylic/wool (60/40), cotton 95 elastane 5, pure wool.
  * “Pure” and “all” say a hundred: Regulation (EU) 1007/2011, Article 7.
  */
-import type { Layout } from '../text/layout.ts'
-import { means, type Terms, termAt } from '../text/terms.ts'
+
+import { cue } from '../text/cues.ts'
+import { means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 
 export interface FibreAt {
@@ -11,36 +13,30 @@ export interface FibreAt {
   from: number
   to: number
 }
-interface Text {
-  tokens: readonly Token[]
-  terms: Terms
-  layout: Layout
-}
 
-const PURE =
-  /^(?:pure|all|pur|purs|reine|reiner|reines|reinem|rein|puro|pura|puri|pure|zuiver|zuivere|czysty|czysta|czystej|ren|rent|helt)$/
-const BETWEEN = /^(?:and|und|et|y|e|i|och|en|blend|mix|mixed|mischung|mezcla|melange|misto|with|mit|x)$/
+const PURE = cue('pure')
+const BETWEEN = cue('betweenFibres')
 /** “feels like pure wool” is no share. */
-const FEELS = /^(?:like|feels|wie|comme|como|come|als|jak|som)$/
+const FEELS = cue('feelsLike')
 const CLOSE = 4
 /** Words that may stand between the names and their shares. */
-const BESIDE = /^(?:blend|mix|mixed|mischung|gemisch|mezcla|melange|melangee|misto|mista|is|of|about|approx|fabric|in|a)$/
+const BESIDE = cue('besideShares')
 
 /** Shares by fibre, where the numbers beside a run of names are as many as they and make a hundred. Linear. */
-export function sharesOf(text: Text, found: readonly FibreAt[]): Map<string, number> {
+export function sharesOf(text: TextRead, found: readonly FibreAt[]): Map<string, number> {
   const shares = new Map<string, number>()
   for (let first = 0; first < found.length; ) {
     let last = first
     while (last + 1 < found.length && isRun(text, found[last] as FibreAt, found[last + 1] as FibreAt)) last++
     const run = found.slice(first, last + 1)
-    const told = sharesOfRun(text, run)
-    if (told) for (const [index, { fibre }] of run.entries()) if (!shares.has(fibre)) shares.set(fibre, told[index] as number)
+    const ofRun = sharesOfRun(text, run)
+    if (ofRun) for (const [index, { fibre }] of run.entries()) if (!shares.has(fibre)) shares.set(fibre, ofRun[index] as number)
     first = last + 1
   }
   return shares
 }
 
-function isRun({ tokens, layout }: Text, a: FibreAt, b: FibreAt): boolean {
+function isRun({ tokens, layout }: TextRead, a: FibreAt, b: FibreAt): boolean {
   if (b.from - a.to > CLOSE || a.fibre === b.fibre || layout.line[a.from] !== layout.line[b.from]) return false
   for (let at = a.to; at < b.from; at++) {
     const token = tokens[at] as Token
@@ -50,15 +46,16 @@ function isRun({ tokens, layout }: Text, a: FibreAt, b: FibreAt): boolean {
   return true
 }
 
-function sharesOfRun({ tokens, terms }: Text, run: readonly FibreAt[]): number[] | null {
+function sharesOfRun(text: TextRead, run: readonly FibreAt[]): number[] | null {
+  const { tokens, terms } = text
   const first = run[0] as FibreAt
   const last = run[run.length - 1] as FibreAt
   const whole = (numbers: (number | null)[]): number[] | null => {
-    const told = numbers.filter((one) => one !== null)
-    return told.length === run.length && told.reduce((sum, one) => sum + one, 0) === 100 ? told : null
+    const known = numbers.filter((one) => one !== null)
+    return known.length === run.length && known.reduce((sum, one) => sum + one, 0) === 100 ? known : null
   }
-  const after = whole(run.map(({ to }) => numberAt(tokens, tokens[to]?.text === ':' ? to + 1 : to)))
-  const before = whole(run.map(({ from }) => numberAt(tokens, from - 1)))
+  const after = whole(run.map(({ to }) => numberAt(text, tokens[to]?.text === ':' ? to + 1 : to)))
+  const before = whole(run.map(({ from }) => numberAt(text, from - 1)))
   if (after ?? before) return after ?? before
   if (run.length === 1)
     return PURE.test(tokens[first.from]?.text ?? '') ||
@@ -67,34 +64,36 @@ function sharesOfRun({ tokens, terms }: Text, run: readonly FibreAt[]): number[]
         ? null
         : [100]
       : null
-  return whole(ratioBefore(tokens, first.from, run.length)) ?? whole(ratioAfter(tokens, last.to, run.length))
+  return whole(ratioBefore(text, first.from, run.length)) ?? whole(ratioAfter(text, last.to, run.length))
 }
 
-const numberAt = (tokens: readonly Token[], at: number): number | null => {
+const numberAt = ({ tokens }: TextRead, at: number): number | null => {
   const token = tokens[at]
   return token?.kind === 'digits' && token.text.length <= 3 ? Number(token.text) : null
 }
 const isJoint = (token: Token | undefined): boolean => token !== undefined && /^[/-]$/.test(token.text)
 
 /** 65/35 poly cotton */
-function ratioBefore(tokens: readonly Token[], from: number, wanted: number): (number | null)[] {
+function ratioBefore(text: TextRead, from: number, wanted: number): (number | null)[] {
+  const { tokens } = text
   let at = from - 1
   while (from - at < 3 && (tokens[at]?.text === '%' || BESIDE.test(tokens[at]?.text ?? ''))) at--
   const numbers: (number | null)[] = []
   for (; numbers.length < wanted; at -= 2) {
-    numbers.unshift(numberAt(tokens, at))
+    numbers.unshift(numberAt(text, at))
     if (numbers.length < wanted && !isJoint(tokens[at - 1])) return []
   }
   return numbers
 }
 
 /** wool poly blend 55/45 · mohair & wool (30/70) */
-function ratioAfter(tokens: readonly Token[], to: number, wanted: number): (number | null)[] {
+function ratioAfter(text: TextRead, to: number, wanted: number): (number | null)[] {
+  const { tokens } = text
   let at = to
   while (at - to < 3 && (/^[(:,-]$/.test(tokens[at]?.text ?? '') || BESIDE.test(tokens[at]?.text ?? ''))) at++
   const numbers: (number | null)[] = []
   for (; numbers.length < wanted; at += 2) {
-    numbers.push(numberAt(tokens, at))
+    numbers.push(numberAt(text, at))
     if (numbers.length < wanted && !isJoint(tokens[at + 1])) return []
   }
   return numbers

@@ -8,11 +8,14 @@ const LEAST_MM = 15
 const MOST_MM = 300
 const REACH = 8
 
-/** “back pockets 5" apart”, “5 in between the back pockets”: the figure and its mm, or null. */
-export function pocketGap(
-  { terms, layout }: Pick<TextRead, 'terms' | 'layout'>,
-  quantities: readonly Quantity[]
-): { quantity: Quantity; mm: number } | null {
+export interface PocketGap {
+  quantity: Quantity
+  mm: number
+}
+
+/** “back pockets 5" apart”, “5 in between the back pockets”; null where it is not told. */
+export function pocketGap(text: TextRead, quantities: readonly Quantity[]): PocketGap | null {
+  const { terms, layout } = text
   for (const pockets of termsAs(terms, 'backPockets')) {
     let low = 0
     let high = quantities.length
@@ -28,13 +31,13 @@ export function pocketGap(
       const mm = toMm(one.value, one.unit)
       const from = Math.min(one.from, pockets.from) - 3
       const to = Math.max(one.spanTo, pockets.to) + 2
-      if (mm >= LEAST_MM && mm <= MOST_MM && saysApart({ terms, layout }, from, to, one.from)) return { quantity: one, mm }
+      if (mm >= LEAST_MM && mm <= MOST_MM && saysApart(text, from, to, one.from)) return { quantity: one, mm }
     }
   }
   return null
 }
 
-function saysApart({ terms, layout }: Pick<TextRead, 'terms' | 'layout'>, from: number, to: number, at: number): boolean {
+function saysApart({ terms, layout }: TextRead, from: number, to: number, at: number): boolean {
   for (let near = Math.max(0, from); near < to; near++)
     if (layout.sentence[near] === layout.sentence[at] && means(termAt(terms, near), 'apart')) return true
   return false

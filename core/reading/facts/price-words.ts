@@ -1,18 +1,14 @@
 /** A sum in words: “Fourteen pounds fifty”, “twenty-five quid”. */
-import { meaning, type Terms, termAt, termsAs } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
 
-const ONES = 'one two three four five six seven eight nine ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen'
-const TENS = 'twenty thirty forty fifty sixty seventy eighty ninety'
-const VALUE = new Map([
-  ...ONES.split(' ').map((word, index) => [word, index + 1] as const),
-  ...TENS.split(' ').map((word, index) => [word, 20 + index * 10] as const)
-])
-/** What people call the notes. */
-const NOTES = new Map([
-  ['fiver', 5],
-  ['tenner', 10]
-])
+import { amount, cue } from '../text/cues.ts'
+import { meaning, termAt, termsAs } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
+
+const VALUE = amount('sum')
+const NOTES = amount('note')
+const AND = cue('and')
+const HUNDRED = cue('hundred')
+const ONE_HUNDRED = cue('oneHundred')
 /** Less is a weight, or small change. */
 const LEAST = 3
 
@@ -24,21 +20,22 @@ export interface WordsPrice {
 }
 
 /** Every sum in words before a currency's word. A look at those words only. */
-export function pricesInWords(tokens: readonly Token[], terms: Terms): WordsPrice[] {
+export function pricesInWords(text: TextRead): WordsPrice[] {
+  const { tokens, terms } = text
   const found: WordsPrice[] = []
   for (const term of termsAs(terms, 'currency')) {
     const currency = meaning(term, 'currency')?.currency
     const note = NOTES.get(tokens[term.from]?.text ?? '')
-    const sum = note === undefined ? sumBefore(tokens, terms, term.from) : { value: note, from: term.from }
+    const sum = note === undefined ? sumBefore(text, term.from) : { value: note, from: term.from }
     if (currency === undefined || sum === null || sum.value < LEAST) continue
-    const pence = tensAt(tokens, term.to)
+    const pence = tensAt(text, term.to)
     found.push({ amount: sum.value + pence.value / 100, currency, from: sum.from, to: pence.to })
   }
   return found
 }
 
 /** twenty · twenty five · twenty-five · a hundred and ten */
-function sumBefore(tokens: readonly Token[], terms: Terms, end: number): { value: number; from: number } | null {
+function sumBefore({ tokens, terms }: TextRead, end: number): { value: number; from: number } | null {
   let value = 0
   let from = end
   const last = VALUE.get(tokens[from - 1]?.text ?? '') ?? meaning(termAt(terms, end - 1), 'number')?.value
@@ -52,16 +49,17 @@ function sumBefore(tokens: readonly Token[], terms: Terms, end: number): { value
       from = tens
     }
   }
-  const hundred = tokens[from - 1]?.text === 'and' ? from - 2 : from - 1
-  if (tokens[hundred]?.text === 'hundred') {
+  const hundred = AND.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1
+  if (HUNDRED.test(tokens[hundred]?.text ?? '')) {
     const many = VALUE.get(tokens[hundred - 1]?.text ?? '')
-    if (many !== undefined || tokens[hundred - 1]?.text === 'a') return { value: value + (many ?? 1) * 100, from: hundred - 1 }
+    if (many !== undefined || ONE_HUNDRED.test(tokens[hundred - 1]?.text ?? ''))
+      return { value: value + (many ?? 1) * 100, from: hundred - 1 }
   }
   return value > 0 ? { value, from } : null
 }
 
 /** “pounds fifty”, “euros ninety-five”. */
-function tensAt(tokens: readonly Token[], at: number): { value: number; to: number } {
+function tensAt({ tokens }: TextRead, at: number): { value: number; to: number } {
   const value = VALUE.get(tokens[at]?.text ?? '') ?? 0
   if (value < 10) return { value: 0, to: at }
   const next = tokens[at + 1]?.text === '-' ? at + 2 : at + 1
@@ -69,8 +67,9 @@ function tensAt(tokens: readonly Token[], at: number): { value: number; to: numb
   return value >= 20 && one < 10 ? { value: value + one, to: next + 1 } : { value, to: at + 1 }
 }
 
+const WEIGHT = cue('weight')
+
 /** Is the currency's word a weight here: “weighs five pounds”, “ten pounds in weight”? */
-export const isWeight = (tokens: readonly Token[], terms: Terms, { from, to }: WordsPrice): boolean =>
-  [from - 1, from - 2, from - 3, to, to + 1].some((at) =>
-    /^(?:weigh|weighs|weight|weighing|heavy|lighter)$/.test(tokens[at]?.text ?? '')
-  ) || termAt(terms, to)?.its.roles.has('height') === true
+export const isWeight = ({ tokens, terms }: TextRead, { from, to }: WordsPrice): boolean =>
+  [from - 1, from - 2, from - 3, to, to + 1].some((at) => WEIGHT.test(tokens[at]?.text ?? '')) ||
+  termAt(terms, to)?.meaning.roles.has('height') === true

@@ -1,9 +1,12 @@
 /** The asking price: not the price when new, not the postage. */
+
 import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
 import type { Reading } from '../reading.ts'
+import { cue } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
+import { postedIn } from './posted-in.ts'
 import { isWeight, pricesInWords } from './price-words.ts'
 
 /** ISO 4217 of a sign; a dollar and a crown are those of the page's country. */
@@ -16,19 +19,6 @@ export function currencyOf(sign: string, locale: string, text = ''): string {
   if (sign === '₹') return 'INR'
   return DOLLARS[country] ?? 'USD'
 }
-
-/** Where it is posted tells whose dollars they are; where it was made does not. */
-const PLACES: [RegExp, string][] = [
-  [/\b(?:within|around|across|throughout|anywhere in|post(?:age|ed)? (?:to|in)) (?:aus|aust|australia|oz)\b/i, 'AU'],
-  [/\b(?:aus|aust|australia)[- ]?(?:wide|post)\b|\bauspost\b/i, 'AU'],
-  [/\b(?:within|across|throughout|anywhere in) (?:nz|new zealand)\b|\b(?:nz|new zealand)[- ]?(?:wide|post)\b/i, 'NZ'],
-  [/\b(?:within|across|throughout|anywhere in) canada\b|\bcanada[- ]?(?:wide|post)\b/i, 'CA']
-]
-/** Sizes of one country, and of no other. */
-const SIZED_AU = /\b(?:AU|Aus) (?:size )?\d{1,2}\b/
-const SIZED_ELSEWHERE = /\b(?:US|UK|EU|EUR|IT|FR|DE|JP) ?(?:size )?\d/
-const postedIn = (text: string): string =>
-  PLACES.find(([words]) => words.test(text))?.[1] ?? (SIZED_AU.test(text) && !SIZED_ELSEWHERE.test(text) ? 'AU' : '')
 
 interface Found {
   amount: number
@@ -53,8 +43,8 @@ export function priceOf(texts: readonly TextRead[], locale: string): Reading['pr
       if (found.rank === ASKED) return { amount: found.amount, currency: found.currency }
       best = found
     }
-    for (const sum of best && best.rank > PLAIN ? [] : pricesInWords(text.tokens, text.terms)) {
-      if (isWeight(text.tokens, text.terms, sum) || wasPaid(text, sum.from) || isFee(text, sum.from, sum.to)) continue
+    for (const sum of best && best.rank > PLAIN ? [] : pricesInWords(text)) {
+      if (isWeight(text, sum) || wasPaid(text, sum.from) || isFee(text, sum.from, sum.to)) continue
       const alone = opensPart(text, sum.from)
       if (best === null || alone) best = { amount: sum.amount, currency: sum.currency, rank: alone ? ALONE : PLAIN }
       break
@@ -73,28 +63,28 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
     return null
   const amount = amountAt(text, at)
   if (!amount || amount.value <= 0) return null
-  const told = currencyAt(text, at, amount.to, locale)
-  if (told === null) return null
+  const sign = currencyAt(text, at, amount.to, locale)
+  if (sign === null) return null
   // “fees are silly, so £26 here”: what stands before it is about something else
-  const hence = HENCE.test(tokens[told.from - 1]?.text ?? '')
+  const hence = HENCE.test(tokens[sign.from - 1]?.text ?? '')
   let asked = hence
-  for (let near = told.from - 1; near >= Math.max(0, told.from - REACH); near--) {
+  for (let near = sign.from - 1; near >= Math.max(0, sign.from - REACH); near--) {
     if (hence || text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
     const term = termAt(terms, near)
     if (means(term, 'price') || LETS_GO.test(tokens[near]?.text ?? '')) asked = true
     // “cost: £29” asks it, “cost £90” was paid
-    else if (means(term, 'retail') && !(tokens[near]?.text === 'cost' && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
+    else if (means(term, 'retail') && !(COSTS.test(tokens[near]?.text ?? '') && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
   }
-  const next = termAt(terms, told.to)
+  const next = termAt(terms, sign.to)
   if (means(next, 'price')) asked = true
-  if (next && means(next, 'retail') && !means(next, 'currency') && !isPostFree(text, told.to) && !isPostApart(text, told.to)) return null
+  if (next && means(next, 'retail') && !means(next, 'currency') && !isPostFree(text, sign.to) && !isPostApart(text, sign.to)) return null
   if (!asked && wasPaid(text, at)) return null
-  const { currency } = told
+  const { currency } = sign
   if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: amount.value, currency, rank: ASIDE }
   if (asked) return { amount: amount.value, currency, rank: ASKED }
-  if (EXTRA.test(tokens[told.to]?.text ?? '') || ON_TOP.test(tokens[told.from - 1]?.text ?? '') || isTagPrice(text, told.from))
+  if (EXTRA.test(tokens[sign.to]?.text ?? '') || isOnTop(tokens[sign.from - 1]?.text) || isTagPrice(text, sign.from))
     return { amount: amount.value, currency, rank: ASIDE }
-  return { amount: amount.value, currency, rank: opensPart(text, told.from) && closesPart(text, told.to) ? ALONE : PLAIN }
+  return { amount: amount.value, currency, rank: opensPart(text, sign.from) && closesPart(text, sign.to) ? ALONE : PLAIN }
 }
 
 /** “postage is five pounds”: asked for something else. */
@@ -103,13 +93,14 @@ function isFee(text: TextRead, from: number, to: number): boolean {
   for (let near = from - 1; near >= Math.max(0, from - REACH) && layout.segment[near] === layout.segment[from]; near--)
     if (means(termAt(terms, near), 'retail')) return true
   if (POST.test(tokens[to]?.text ?? '') && !isPostApart(text, to)) return true
-  return EXTRA.test(tokens[to]?.text ?? '') || ON_TOP.test(tokens[from - 1]?.text ?? '')
+  return EXTRA.test(tokens[to]?.text ?? '') || isOnTop(tokens[from - 1]?.text)
 }
 
 /** “£5 more”, “3 € extra”: on top of what is asked. */
-const EXTRA = /^(?:more|extra|mehr|dazu|mas|piu|meer|wiecej|till|ship)$/
-const ON_TOP = /^(?:[+]|plus|zzgl|zuzuglich|mas|piu)$/
-const NEW = /^(?:nwt|bnwt|tags|tag|rrp|msrp|neupreis|np|uvp|neuf)$/
+const EXTRA = cue('extra')
+const ON_TOP_WORD = cue('onTop')
+const isOnTop = (text: string | undefined): boolean => text === '+' || ON_TOP_WORD.test(text ?? '')
+const NEW = cue('whenNew')
 
 /** “NWT $128”: what it was to cost when new. */
 const isTagPrice = ({ tokens }: TextRead, from: number): boolean => NEW.test(tokens[from - 1]?.text ?? '')
@@ -130,16 +121,15 @@ const isPostApart = ({ tokens }: TextRead, at: number): boolean => {
     if (ON_TOP_OF_IT.test(tokens[near]?.text ?? '')) return true
   return false
 }
-const ON_TOP_OF_IT = /^(?:sus|plus|supplement|aparte|apart|extra|parte)$/
-const NOT_IN_IT = /^(?:excluded|exclusive|excl|extra|esclusa|escluse|exclusief|exclu|apart|aparte|separat|exkl)$/
-const HENCE = /^(?:so|hence|therefore|daher|deshalb|donc|quindi|dus)$/
+const ON_TOP_OF_IT = cue('postageApart')
+const NOT_IN_IT = cue('excluded')
+const HENCE = cue('hence')
+const COSTS = cue('costs')
 /** “paid £165, accept £40”, “lo lascio a 50 €”. */
-const LETS_GO = /^(?:accept|accepting|lascio|cedo|laisse|cede|dejo|vendo|verkaufe|verkoop|sprzedam|saljer)$/
-const POST_PAID = /^(?:posted|shipped|delivered|free)$/
-const POST =
-  /^(?:post|postage|shipping|ship|delivery|p|versand|porto|port|frais|envoi|envio|spedizione|verzending|verzendkosten|wysylka|frakt)$/
-const INCLUDED =
-  /^(?:free|paid|inc|incl|included|including|inclusive|inkl|inklusive|inbegriffen|inclus|compris|fdpin|incluido|incluidos|incluso|inclusa|inclusief|wliczona|ingar|med)$/
+const LETS_GO = cue('letsGo')
+const POST_PAID = cue('postPaid')
+const POST = cue('postage')
+const INCLUDED = cue('postIncluded')
 
 const opensPart = ({ tokens, layout }: TextRead, from: number): boolean =>
   from === 0 || layout.segment[from - 1] !== layout.segment[from] || /^[.,;!?•·|*(-]$/.test(tokens[from - 1]?.text ?? '')
@@ -194,7 +184,7 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
 
 const isSized = ({ terms }: TextRead, at: number): boolean => [at - 1, at - 2, at - 3].some((near) => means(termAt(terms, near), 'size'))
 
-const DOLLAR = /^(?:dollars?|bucks)$/
+const DOLLAR = cue('dollars')
 /** AU$35, C$40. */
 const DOLLAR_OF: Record<string, string> = {
   au: 'AUD',
@@ -214,8 +204,8 @@ const DOLLAR_OF: Record<string, string> = {
 
 /** Where no currency is told: “VB 15”, “price: 20”. In English it could be any. */
 const HOME: Record<string, string> = { de: 'EUR', fr: 'EUR', es: 'EUR', it: 'EUR', nl: 'EUR', pl: 'PLN', sv: 'SEK' }
-const SAYS_PRICE = /^(?:vb|vhb|festpreis|fp|price|preis|prix|precio|prezzo|prijs|vraagprijs|cena|pris)$/
-const HAGGLED = /^(?:vb|vhb|ono|obo|ovno|ophalen|afhalen|abholung|selbstabholung|abholen|selbstabholer)$/
+const SAYS_PRICE = cue('priceName')
+const HAGGLED = cue('haggled')
 
 const FAR = 20
 

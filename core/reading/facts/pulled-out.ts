@@ -12,7 +12,8 @@ const HALF_MM = 480
 
 export interface PulledOut {
   mm: number
-  quantity: Quantity
+  /** The figure that tells it, unless it tells too what the waist lies at (a range). */
+  aside: Quantity | null
 }
 
 /** null: not told, or no figure that a waist could go to. */
@@ -27,13 +28,13 @@ export function waistPulledOut(
   const unit = one.quantity.unit ?? lies?.stated.unit ?? common
   if (unit === null) return null
   const mm = toMm(one.quantity.value, unit)
-  const told =
+  const times =
     one.evidence.includes('word-flat') || one.evidence.includes('name-flat') ? [2] : one.evidence.includes('word-around') ? [1] : null
-  const { quantity } = one
-  if (lies === undefined) return { mm: mm * (told?.[0] ?? (mm < HALF_MM ? 2 : 1)), quantity }
-  const likely = told ?? (lies.basis === 'flat' ? [2, 1] : [1, 2])
+  const aside = one.quantity.range ? null : one.quantity
+  if (lies === undefined) return { mm: mm * (times?.[0] ?? (mm < HALF_MM ? 2 : 1)), aside }
+  const likely = times ?? (lies.basis === 'flat' ? [2, 1] : [1, 2])
   const around = likely.map((times) => mm * times).find((one) => one > lies.mm * GOES.least && one < lies.mm * GOES.most)
-  return around === undefined ? null : { mm: around, quantity }
+  return around === undefined ? null : { mm: around, aside }
 }
 
 /** Trousers and skirts that pull out have elastic; of anything else it may be the cloth. */

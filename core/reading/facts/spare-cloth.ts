@@ -1,34 +1,27 @@
 /** Where cloth to spare lies: in the hem, in the back seam, at the waist. */
 import type { PointId } from '../../ids/points.ts'
 import type { Landmark } from '../languages/lexicon.ts'
-import type { Link } from '../links/link.ts'
+import type { Link } from '../links/assign.ts'
 import type { Label } from '../names/label.ts'
-import type { Layout } from '../text/layout.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
+import { cue } from '../text/cues.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
-
-interface Text {
-  tokens: readonly Token[]
-  terms: Terms
-  layout: Layout
-}
 
 /** What stays in a seam that is let out: 3/8 in (CB-TR, a note on the centre back trouser seam). */
 export const KEPT_MM = 9.525
 
-const HEM =
-  /^(?:hem|hems|hemline|saum|saumzugabe|saumreserve|ourlet|ourlets|dobladillo|bajo|bajos|orlo|orli|zoom|zomen|podwiniecie|podwiniecia|dol|fall|fallen)$/
-const DEPTH = /^(?:deep|depth|tief|hoch|saumhohe|profondeur)$/
-const BACK =
-  /^(?:back|seat|ruckennaht|gesassnaht|mittelnaht|hintere|dos|derriere|trasera|espalda|dietro|posteriore|achternaad|tylny|tylnym|bakre|baksom)$/
-const CENTRE = /^(?:centre|center|cb|seam|naht|hinten|couture|milieu|costura|centro|cucitura|naad|szew|szwie|som|mitt)$/
-const ONE_WORD = /^(?:ruckennaht|gesassnaht|mittelnaht|achternaad|baksom|cb)$/
-const TO_LET_OUT =
-  /^(?:out|auslassen|rauslassen|herauslassen|weiten|elargir|relacher|agrandir|ensanchar|sacar|agrandar|allargare|poszerzenia|wypuszczenia|ut)$/
+const HEM = cue('hem')
+const DEPTH = cue('deep')
+const HEM_DEPTH = cue('hemDepth')
+const BACK = cue('ofTheBack')
+const CENTRE = cue('seamOrCentre')
+const ONE_WORD = cue('backSeam')
+const TO_LET_OUT = cue('toLetOut')
 const NEAR = 5
 
 /** The tokens of the figure, its name and a few words beside them, in its own sentence. */
-function* beside({ tokens, layout }: Text, { label, quantity }: Link, ahead: number, behind: number): Generator<string> {
+function* beside({ tokens, layout }: TextRead, { label, quantity }: Link, ahead: number, behind: number): Generator<string> {
   const from = Math.max(0, Math.min(label.from, quantity.from) - ahead)
   const to = Math.min(tokens.length, Math.max(label.to, quantity.spanTo) + behind)
   for (let at = from; at < to; at++) {
@@ -38,13 +31,13 @@ function* beside({ tokens, layout }: Text, { label, quantity }: Link, ahead: num
 }
 
 /** “hem has 2" to let down”, “2" to let down at the hem”. */
-export function saysHem(text: Text, link: Link): boolean {
+export function saysHem(text: TextRead, link: Link): boolean {
   for (const word of beside(text, link, 2, 3)) if (HEM.test(word)) return true
   return false
 }
 
 /** “centre back seam has 1.5" to let out”, “an inch left in the back seam”. */
-export function saysBackSeam(text: Text, link: Link): boolean {
+export function saysBackSeam(text: TextRead, link: Link): boolean {
   let back = false
   let centre = false
   for (const word of beside(text, link, NEAR, NEAR)) {
@@ -56,18 +49,18 @@ export function saysBackSeam(text: Text, link: Link): boolean {
 }
 
 /** “to let out” tells how much wider it gets, “left in the seam” how much cloth each side of it has. */
-export function saysToLetOut(text: Text, link: Link): boolean {
+export function saysToLetOut(text: TextRead, link: Link): boolean {
   for (const word of beside(text, link, 0, 0)) if (TO_LET_OUT.test(word)) return true
   return false
 }
 
 /** “deep hem of 3"”, “hem is 2" deep”. */
-export function isHemDepth(tokens: readonly Token[], { from, to }: Label): boolean {
+export function isHemDepth({ tokens }: TextRead, { from, to }: Label): boolean {
   let hem = false
   let deep = false
   for (let at = from; at < to; at++) {
     const word = tokens[at]?.text ?? ''
-    hem ||= HEM.test(word) || word === 'saumhohe'
+    hem ||= HEM.test(word) || HEM_DEPTH.test(word)
     deep ||= DEPTH.test(word)
   }
   return hem && deep
@@ -76,7 +69,7 @@ export function isHemDepth(tokens: readonly Token[], { from, to }: Label): boole
 const GIRTHS: Partial<Record<Landmark, PointId>> = { waist: 'waist', hip: 'hip', bust: 'chest' }
 
 /** “2" to let out at the waist seam”: the girth that is named behind. */
-export function girthBehind({ tokens, terms, layout }: Text, { label, quantity }: Link): PointId | null {
+export function girthBehind({ tokens, terms, layout }: TextRead, { label, quantity }: Link): PointId | null {
   let at = Math.max(label.to, quantity.spanTo)
   for (let steps = 0; steps < 4 && layout.sentence[at] === layout.sentence[quantity.from]; steps++) {
     const token = tokens[at]

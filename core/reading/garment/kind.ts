@@ -2,7 +2,10 @@
 import type { Made } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointName } from '../languages/lexicon.ts'
-import { meaning, means, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
+import { cue } from '../text/cues.ts'
+import { LEXICONS } from '../text/phrase-trie.ts'
+import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { shapeOfPoints } from './points-by-kind.ts'
 
@@ -15,42 +18,21 @@ export interface KindRead {
 }
 
 /** Words after which a title speaks of something beside the garment. */
-const STOP = /^(?:with|for|by|in|en|w|from|style|mit|fur|avec|pour|con|para|per|met|voor|z|do|med|for|goes|under|over)$/
+const STOP = cue('besideGarment')
 /** Kinds that a text names in passing: top button, knit, a suit's name. */
-const PASSING = new Set([
-  'top',
-  'tops',
-  'knit',
-  'fleece',
-  'slip',
-  'crop',
-  'tank',
-  'polo',
-  'jersey',
-  'flares',
-  'suit',
-  'robe',
-  'body',
-  'vest',
-  'denims',
-  'cords',
-  'kimono',
-  'cape',
-  'shorts',
-  'tee',
-  'shirt'
-])
+const PASSING = cue('kindInPassing')
 /** In these languages the head of a compound stands first. */
-const HEAD_FIRST = new Set(['fr', 'es', 'it', 'pl'])
+const HEAD_FIRST = new Set(LEXICONS.filter(({ headFirst }) => headFirst).map(({ language }) => language))
 const EARLY = 60
 const FURTHEST = 4000
 
-interface Text {
-  tokens: readonly Token[]
-  terms: Terms
-}
-
-export function kindOf(title: Text | null, text: Text, names: readonly PointName[], language: string, known?: GarmentKind): KindRead {
+export function kindOf(
+  title: TextRead | null,
+  text: TextRead,
+  names: readonly PointName[],
+  language: string,
+  known?: GarmentKind
+): KindRead {
   if (known !== undefined) return { kind: known, sureness: 1, made: {}, thing: false }
   if (title) {
     const head = headOf(title, language)
@@ -65,24 +47,30 @@ export function kindOf(title: Text | null, text: Text, names: readonly PointName
   return { kind: null, sureness: 0, made: {}, thing: false }
 }
 
+const DENIM = cue('denim')
+/** What the words speak of, before any point is known, or the kind that is given: on legs 32/34 is a size. */
+export const earlyKindOf = (title: TextRead | null, text: TextRead, language: string, known?: GarmentKind): GarmentKind | null =>
+  kindOf(title, text, [], language, known).kind
+
 /** “Selvedge denim, broken in”: legs of denim are jeans. */
-const isDenim = (text: Text | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => word === 'denim') ?? false
+const isDenim = (text: TextRead | null): boolean => text?.tokens.slice(0, EARLY).some(({ text: word }) => DENIM.test(word)) ?? false
 
 /** The kind for figuring when no word tells one: what its points look like. */
-export const actsAs = (kind: GarmentKind | null, names: readonly PointName[]): GarmentKind | null => {
+export const effectiveKind = (kind: GarmentKind | null, names: readonly PointName[]): GarmentKind | null => {
   if (kind !== null) return kind
   const shape = shapeOfPoints(names)
   return shape === 'legs' ? 'trousers' : shape === 'skirt' ? 'skirt' : shape === 'whole' ? 'dress' : shape === 'upper' ? 'knit-top' : null
 }
 
 /** “Denim shirt dress with jacket”: the last kind before what stands beside it. */
-function headOf({ tokens, terms }: Text, language: string): { kind: GarmentKind; made: Partial<Made> } | null {
+function headOf(text: TextRead, language: string): { kind: GarmentKind; made: Partial<Made> } | null {
+  const { terms } = text
   let best: Term | null = null
   for (const term of termsAs(terms, 'kind')) {
     if (!meaning(term, 'kind')) continue
     if (best && HEAD_FIRST.has(language)) break
-    if (best && stops(tokens, best.to, term.from)) break
-    if (best && isPart(tokens, best, term)) continue
+    if (best && stops(text, best.to, term.from)) break
+    if (best && isPart(text, best, term)) continue
     best = term
   }
   const sense = meaning(best ?? undefined, 'kind')
@@ -90,16 +78,16 @@ function headOf({ tokens, terms }: Text, language: string): { kind: GarmentKind;
 }
 
 /** “sundress, full skirt”, “jumpsuit with halter, flares”: a word further on that names a part of what was named, or a cut of it. */
-function isPart(tokens: readonly Token[], named: Term, term: Term): boolean {
+function isPart(text: TextRead, named: Term, term: Term): boolean {
   if (term.from === named.to) return false
   const first = meaning(named, 'kind')?.kind
   const then = meaning(term, 'kind')?.kind
   const whole = first !== undefined && SHAPE[first] === 'whole' && (then === undefined || SHAPE[then] !== 'whole')
-  return (whole && !isPassing(tokens, named)) || (isPassing(tokens, term) && !isPassing(tokens, named))
+  return (whole && !isPassing(text, named)) || (isPassing(text, term) && !isPassing(text, named))
 }
-const isPassing = (tokens: readonly Token[], { from, to }: Term): boolean => to === from + 1 && PASSING.has(tokens[from]?.text ?? '')
+const isPassing = ({ tokens }: TextRead, { from, to }: Term): boolean => to === from + 1 && PASSING.test(tokens[from]?.text ?? '')
 
-const stops = (tokens: readonly Token[], from: number, to: number): boolean => {
+const stops = ({ tokens }: TextRead, from: number, to: number): boolean => {
   for (let at = from; at < to; at++) {
     const token = tokens[at] as Token
     if (token.kind === 'mark' ? /^[,(|/+&;:.-]$/.test(token.text) && token.spaced !== false : STOP.test(token.text)) return true
@@ -108,7 +96,10 @@ const stops = (tokens: readonly Token[], from: number, to: number): boolean => {
   return false
 }
 
-function ledBy({ tokens, terms }: Text): KindRead | null {
+const ANY_GARMENT = cue('anyGarment')
+
+function ledBy(text: TextRead): KindRead | null {
+  const { tokens, terms } = text
   const score = new Map<GarmentKind, { points: number; made: Partial<Made> }>()
   let thing = 0
   for (const term of termsAs(terms, 'kind', 'thing')) {
@@ -117,13 +108,8 @@ function ledBy({ tokens, terms }: Text): KindRead | null {
     const early = term.from < EARLY ? 2 : 1
     if (means(term, 'thing') && !means(term, 'nothing')) thing += term.from < 4 ? 3 : 0.5
     const sense = meaning(term, 'kind')
-    if (
-      !sense ||
-      STOP.test(before) ||
-      (/^(?:matching|any|a|your|my|other|favourite)$/.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))
-    )
-      continue
-    const passing = isPassing(tokens, term)
+    if (!sense || STOP.test(before) || (ANY_GARMENT.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))) continue
+    const passing = isPassing(text, term)
     const now = score.get(sense.kind) ?? { points: 0, made: sense.made ?? {} }
     now.points += early * (passing ? 0.5 : 1) * (score.size === 0 ? 1.5 : 1)
     score.set(sense.kind, now)
@@ -137,7 +123,7 @@ function ledBy({ tokens, terms }: Text): KindRead | null {
 
 /** Words in a remark beside a heading, at most: “Trousers (free, well worn)”. */
 const REMARK = 14
-function pastRemark(tokens: readonly Token[], at: number): number {
+function pastRemark({ tokens }: TextRead, at: number): number {
   if (tokens[at]?.text !== '(') return at
   for (let end = at + 1; end < at + REMARK; end++) {
     const token = tokens[end]
@@ -147,8 +133,11 @@ function pastRemark(tokens: readonly Token[], at: number): number {
   return at
 }
 
+const THE = cue('the')
+
 /** Headings that name a garment: “Jacket:”, “Trousers measurements”. The figures below are of it. */
-export function sectionsOf({ tokens, terms }: Text): { from: number; kind: GarmentKind }[] {
+export function sectionsOf(text: TextRead): { from: number; kind: GarmentKind }[] {
+  const { tokens, terms } = text
   const sections: { from: number; kind: GarmentKind }[] = []
   for (const term of termsAs(terms, 'kind')) {
     const kind = meaning(term, 'kind')?.kind
@@ -158,12 +147,12 @@ export function sectionsOf({ tokens, terms }: Text): { from: number; kind: Garme
       before === undefined ||
       before.kind === 'break' ||
       /^[.!?;•*|-]$/.test(before.text) ||
-      before.text === 'the' ||
+      THE.test(before.text) ||
       (before.kind === 'mark' && before.spaced)
     let at = term.to
     if (means(termAt(terms, at), 'heading', 'measures')) at = termAt(terms, at)?.to ?? at
     const measures = at > term.to
-    at = pastRemark(tokens, at)
+    at = pastRemark(text, at)
     const after = tokens[at]
     // “Jacket bust 36", … Skirt waist 26"”
     const names = before?.kind !== 'mark' || !before.spaced ? means(termAt(terms, at), 'point') : false

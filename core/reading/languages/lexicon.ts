@@ -1,10 +1,9 @@
-/**
- * What a language file holds: phrases by what they mean. Phrases of one meaning stand in one string, parted by ` | `.
- * They are written as people write them; case, accents, hyphens and glued dots are evened out when the table is read.
- */
+/** What a language's files hold: phrases by what they mean (how they are written: phrases.ts). */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
+import type { Amounts, Cues } from './cue-roles.ts'
+import type { Phrases } from './phrases.ts'
 
 /** Points as sellers name them: some depend on the kind of garment (see points-by-kind.ts). */
 export type PointName =
@@ -20,12 +19,8 @@ export type PointName =
   | 'waistband'
 export type Landmark = 'shoulder' | 'neck' | 'armpit' | 'waist' | 'hip' | 'crotch' | 'knee' | 'hem' | 'cuff' | 'elbow' | 'bust' | 'top'
 
-/**
- * label: what a figure can be of without being a measure · aside words open a stretch of text that is about something else.
- */
-export type WordRole =
-  /** “measurements”: opens a list */
-  | 'heading'
+/** What a phrase is about that is no measure of the garment: figures beside it are not its own. */
+export type AsideRole =
   /** labels that are no measure of fit: lapel, collar height, belt, pocket */
   | 'detail'
   /** other things for sale or in the picture: bag, shoe, laptop */
@@ -39,6 +34,16 @@ export type WordRole =
   | 'parcel'
   /** “sold separately”, “in another listing”: what its part of the text measures is not for sale here */
   | 'elsewhere'
+  /** words that are nothing: names of cuts, “knee length” */
+  | 'nothing'
+  /** after a number: not a length (days, pockets, %, kg) */
+  | 'otherUnit'
+
+/** What a phrase tells beside points, places and garments; asked for with `means` (see text/terms.ts). */
+export type WordRole =
+  | AsideRole
+  /** “measurements”: opens a list */
+  | 'heading'
   /** below, above: what stands before is a place */
   | 'position'
   /** from: a place only when no name claims the figure */
@@ -76,10 +81,6 @@ export type WordRole =
   /** sets all before it right: “all”, “everything” */
   | 'all'
   | 'not'
-  /** words that are nothing: names of cuts, “knee length” */
-  | 'nothing'
-  /** after a number: not a length (days, pockets, %, kg) */
-  | 'otherUnit'
   | 'lining'
   /** half lined, lined to the knee: lined in part */
   | 'partLined'
@@ -126,30 +127,40 @@ export interface Lexicon {
   language: string
   /** Endings that a last word of a phrase may also take. */
   endings: string[]
+  /** Letters that join the parts of words written as one; absent where words are not joined. */
+  joinedBy?: string[]
+  /** The head of a compound stands first: “robe chemise” is a dress. */
+  headFirst?: true
   /** Very common words by which the language is known. */
-  common: string
+  common: Phrases
   /** English words that mean something else here: “im” is no “I'm” in German. */
-  falseFriends?: string
+  falseFriends?: Phrases
   /** `point`, `point flat`, `point around`, `point weak`: weak ones need the figure right beside them. */
-  points: Partial<Record<PointName | `${PointName} flat` | `${PointName} around` | `${PointName} weak`, string>>
+  points: Partial<Record<PointName | `${PointName} flat` | `${PointName} around` | `${PointName} weak`, Phrases>>
   /** One-letter names that are this language's own. */
   letters?: Partial<Record<string, PointName>>
-  landmarks: Partial<Record<Landmark, string>>
-  basis: { flat: string; around: string; doubled: string; double: string }
-  words: Partial<Record<WordRole, string>>
-  units: { in: string; cm: string; mm: string; m: string; ft: string }
+  landmarks: Partial<Record<Landmark, Phrases>>
+  basis: { flat: Phrases; around: Phrases; doubled: Phrases; double: Phrases }
+  words: Partial<Record<WordRole, Phrases>>
+  units: { in: Phrases; cm: Phrases; mm: Phrases; m: Phrases; ft: Phrases }
   /** Numbers in words that stand before a unit. */
   numbers: Record<string, number>
   /** Phrases by kind; `made` is what the word tells beside the kind. */
-  kinds: { kind: GarmentKind; phrases: string; made?: Partial<Made> }[]
-  fibres: Record<string, string>
-  structures: Partial<Record<Structure, string>>
-  traits: Partial<Record<Trait, string>>
-  made: { fact: MadeFact; phrases: string }[]
-  uses: Partial<Record<Use, string>>
+  kinds: { kind: GarmentKind; phrases: Phrases; made?: Partial<Made> }[]
+  fibres: Record<string, Phrases>
+  structures: Partial<Record<Structure, Phrases>>
+  traits: Partial<Record<Trait, Phrases>>
+  made: { fact: MadeFact; phrases: Phrases }[]
+  uses: Partial<Record<Use, Phrases>>
   /** Faults, and the mending they ask for. */
-  faults: { mending: ConditionId[]; phrases: string }[]
-  colours: Record<string, string>
+  faults: { mending: ConditionId[]; phrases: Phrases }[]
+  colours: Record<string, Phrases>
+  /** Single words that tip a rule. */
+  cues: Cues
+  /** What says where a seller posts to, by ISO 3166 code: whose dollars they are. */
+  postedIn?: Record<string, Phrases>
+  /** Words of amounts, by where they are read. */
+  amounts?: Amounts
   /** Currency words and signs by ISO 4217 code, beside £, € and $. */
-  currencies: Record<string, string>
+  currencies: Record<string, Phrases>
 }

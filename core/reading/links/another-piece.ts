@@ -1,39 +1,48 @@
 /** Figures of another piece in the same text: the second of a pair, what is worn with it in the picture. */
 import type { GarmentKind } from '../../ids/kinds.ts'
+import { amount, cue, cueInside } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
-import type { Link } from './link.ts'
+import type { Link } from './assign.ts'
 
-const FIRST = 'first 1st erste erster erstes premier premiere primer primera primo prima eerste pierwsza pierwszy forsta 1'
-const SECOND = 'second 2nd zweite zweiter zweites deuxieme seconde segunda segundo secondo seconda tweede druga drugi andra 2'
-const PLACE = new Map([...FIRST.split(' ').map((word) => [word, 1] as const), ...SECOND.split(' ').map((word) => [word, 2] as const)])
+const PLACE = amount('place')
+const THE = cue('the')
+const NUMBERED = cue('numbered')
 
 /** A quick look: most texts speak of no second. */
-const MAYBE = /second|2nd|zweit|deuxi|segund|tweede|drug|andra|#2|no\.? 2/i
+const SECOND = cueInside('secondPiece')
+const SECOND_SIGN = /#2|\b\p{L}{1,2}\.? 2\b/u
 
 /** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
-export function secondPieceAt(tokens: readonly Token[], original: string): number {
-  if (!MAYBE.test(original)) return tokens.length
+export function secondPieceAt(text: TextRead): number {
+  const { tokens, original } = text
+  if (!SECOND.test(original) && !SECOND_SIGN.test(original)) return tokens.length
   let first = false
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
-    const place = PLACE.get(token.text)
-    if (place === undefined) continue
     const number = token.kind === 'digits'
-    const start = number || tokens[at - 1]?.text === 'the' ? at - 1 : at
-    if (!begins(tokens, start) || (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && tokens[at - 1]?.text !== 'no')) continue
+    const place = number && token.text.length === 1 ? Number(token.text) : PLACE.get(token.text)
+    if (place !== 1 && place !== 2) continue
+    const start = number || THE.test(tokens[at - 1]?.text ?? '') ? at - 1 : at
+    if (!begins(text, start) || (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && !NUMBERED.test(tokens[at - 1]?.text ?? '')))
+      continue
     if (place === 1) first = true
     else if (first) return start
   }
   return tokens.length
 }
 
-const begins = (tokens: readonly Token[], at: number): boolean =>
+const begins = ({ tokens }: TextRead, at: number): boolean =>
   at <= 0 || tokens[at - 1]?.kind === 'break' || endsSentence(tokens, at - 1) || /^[;:•·*|)]$/.test(tokens[at - 1]?.text ?? '')
 
+/** The links of the garment itself. */
+export const ofThisPiece = (text: TextRead, links: readonly Link[], kind: GarmentKind | null): Link[] =>
+  links.filter((link) => !isOfAnother(text, link, kind))
+
 /** “a 25" waist petticoat” beside a dress: the figure of what its name describes. */
-export function isOfAnother(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link, kind: GarmentKind | null): boolean {
+function isOfAnother({ tokens, terms }: TextRead, { label, quantity, before }: Link, kind: GarmentKind | null): boolean {
   if (before || label.role !== 'point' || label.from < quantity.spanTo) return false
   const next = termAt(terms, label.to)
   if (tokens[label.to]?.kind !== 'word' || next?.from !== label.to) return false

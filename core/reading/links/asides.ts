@@ -2,12 +2,14 @@
 
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { quantityMm } from '../quantities/quantity-mm.ts'
 import type { AsideReason } from '../reading.ts'
-import type { Layout } from '../text/layout.ts'
-import { meaning, means, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
+import { cue, cueEnd } from '../text/cues.ts'
+import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { secondPieceAt } from './another-piece.ts'
-import { gap, OF } from './gap.ts'
+import { linkCost, OF } from './link-cost.ts'
 
 interface Scope {
   because: AsideReason
@@ -18,50 +20,51 @@ interface Scope {
 /** Names that bodies have too; any other name shows that the garment is measured again. */
 const BODY = new Set(['chest', 'waist', 'hip', 'underbust'])
 
-/** What stands aside, and why. Linear: each word opens at most one stretch, stretches don't overlap. */
+/** What stands aside, and why; how far back pockets lie apart is a detail. Linear: each word opens at most one stretch, stretches don't overlap. */
 export function asidesOf(
-  tokens: readonly Token[],
-  terms: Terms,
-  layout: Layout,
+  text: TextRead,
   labels: readonly Label[],
   quantities: readonly Quantity[],
-  original: string
+  pocketGap?: Quantity
 ): Map<Quantity, AsideReason> {
+  const { tokens, terms, layout } = text
   const asides = new Map<Quantity, AsideReason>()
-  const scopes = scopesOf(tokens, terms, layout)
+  const scopes = scopesOf(text)
   const faulty = new Set(termsAs(terms, 'fault').map(({ from }) => layout.sentence[from] as number))
-  const elsewhere = elsewhereIn(tokens, terms, layout)
-  const second = secondPieceAt(tokens, original)
+  const elsewhere = elsewhereIn(text)
+  const second = secondPieceAt(text)
   let scope = 0
   let label = 0
   for (const one of quantities) {
     while (scopes[scope] && (scopes[scope] as Scope).to <= one.from) scope++
     while (labels[label + 1] && (labels[label + 1] as Label).from < one.from) label++
     const inside = scopes[scope]
-    if (one.height || isHeight(terms, one)) asides.set(one, 'model')
+    if (one.height || isHeight(text, one)) asides.set(one, 'model')
     else if (FITS.test(tokens[one.from - 1]?.text ?? '')) asides.set(one, 'fits-advice')
     else if (one.from > second || elsewhere(one.from)) asides.set(one, 'detail')
-    else if (isOfSize(tokens, terms, labels, label, one)) asides.set(one, 'fits-advice')
+    else if (isOfSize(text, labels, label, one)) asides.set(one, 'fits-advice')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
-    else if (isPlace(tokens, terms, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
+    else if (isPlace(text, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
       asides.set(one, 'detail')
   }
+  if (pocketGap) asides.set(pocketGap, 'detail')
   return asides
 }
 
 /** What is told of another listing: its sentence, or its line where the words stand in brackets behind a name. */
-function elsewhereIn(tokens: readonly Token[], terms: Terms, layout: Layout): (token: number) => boolean {
+function elsewhereIn(text: TextRead): (token: number) => boolean {
+  const { tokens, terms, layout } = text
   const sentences = new Set<number>()
   const lines = new Set<number>()
   for (const { from } of termsAs(terms, 'elsewhere')) {
-    if (closingBracket(tokens, from) < tokens.length && layout.line[from] !== undefined) lines.add(layout.line[from] as number)
+    if (closingBracket(text, from) < tokens.length && layout.line[from] !== undefined) lines.add(layout.line[from] as number)
     else sentences.add(layout.sentence[from] as number)
   }
   return (token) => sentences.has(layout.sentence[token] as number) || lines.has(layout.line[token] as number)
 }
 
 /** “size 16 pattern (bust 34)” where the bust is measured elsewhere: what the size stands for. */
-function isOfSize(tokens: readonly Token[], terms: Terms, labels: readonly Label[], index: number, one: Quantity): boolean {
+function isOfSize({ tokens, terms }: TextRead, labels: readonly Label[], index: number, one: Quantity): boolean {
   const label = labels[index]
   const point = label?.points[0]
   if (point === undefined || !BODY.has(point) || label === undefined || label.to > one.from) return false
@@ -73,22 +76,25 @@ function isOfSize(tokens: readonly Token[], terms: Terms, labels: readonly Label
 }
 
 /** “fits 28-29" waist”. */
-const FITS = /^(?:fits|passt|past|pasuje|passar)$/
+const FITS = cue('fitsFigure')
 
 /** “170 cm tall”. */
-const isHeight = (terms: Terms, one: Quantity): boolean =>
-  one.unit !== null && one.value * (one.unit === 'in' ? 25.4 : 10) > 1300 && means(termAt(terms, one.to), 'height')
+const isHeight = ({ terms }: TextRead, one: Quantity): boolean =>
+  one.unit !== null && quantityMm(one) > 1300 && means(termAt(terms, one.to), 'height')
 
 const SMALL_MM = 200
 /** A tear or a mark is smaller than what is measured on a garment. */
 const FAULT_MM = 100
-const isSmall = ({ value, unit }: Quantity): boolean => unit !== null && value * (unit === 'in' ? 25.4 : unit === 'cm' ? 10 : 1) < FAULT_MM
+const isSmall = (one: Quantity): boolean => one.unit !== null && quantityMm(one) < FAULT_MM
+
+const AT_DISTANCE = cue('atDistance')
 
 /**
  * thigh (1" below crotch): 12"   ·   taken 13" from the crotch   ·   mark 7 inches below the waist
  *        ^^ a place                         ^^^                            ^^^^^^^^
  */
-function isPlace(tokens: readonly Token[], terms: Terms, label: Label | undefined, one: Quantity): boolean {
+function isPlace(text: TextRead, label: Label | undefined, one: Quantity): boolean {
+  const { tokens, terms } = text
   let at = one.to
   let after = termAt(terms, at)
   for (let steps = 0; steps < 2 && after && means(after, 'light', 'unit') && !means(after, 'position', 'from'); steps++) {
@@ -96,23 +102,24 @@ function isPlace(tokens: readonly Token[], terms: Terms, label: Label | undefine
     after = termAt(terms, at)
   }
   if (!after || after.from !== at) return false
-  const mm = Math.abs(one.value) * (one.unit === 'cm' ? 10 : one.unit === 'mm' ? 1 : 25.4)
-  const named = label && label.to <= one.from && label.role === 'point' ? gap(tokens, terms, label, one, true) : 9
+  const mm = Math.abs(quantityMm(one))
+  const named = label && label.to <= one.from && label.role === 'point' ? linkCost(text, label, one, true) : 9
   if (means(after, 'position')) return mm < SMALL_MM ? named > -0.1 : named > 0.15
   if (!means(after, 'from') || one.unit === null) return false
   // “44 cm de cintura” is a waist of 44, “a 20 cm de la axila” a place
-  if (OF.test(tokens[after.from]?.text ?? '') && !/^(?:a|at)$/.test(tokens[one.from - 1]?.text ?? '')) return false
+  if (OF.test(tokens[after.from]?.text ?? '') && !AT_DISTANCE.test(tokens[one.from - 1]?.text ?? '')) return false
   let place = after.to
   while (means(termAt(terms, place), 'light') && place < after.to + 3) place++
   const landmark = termAt(terms, place)
   return meaning(landmark, 'landmark') !== undefined && named > 0.75 && !means(landmark, 'to')
 }
 
-function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope[] {
+function scopesOf(text: TextRead): Scope[] {
+  const { terms, layout } = text
   const scopes: Scope[] = []
   let reached = 0
   for (const term of termsAs(terms, 'model', 'fits', 'parcel')) {
-    if (term.from < reached || measuresCloth(tokens, term) || isAtOnMe(tokens, term) || isDoing(tokens, term)) continue
+    if (term.from < reached || measuresCloth(text, term) || isAtOnMe(text, term) || isDoing(text, term)) continue
     const because: AsideReason | null = means(term, 'model')
       ? 'model'
       : means(term, 'fits')
@@ -123,41 +130,51 @@ function scopesOf(tokens: readonly Token[], terms: Terms, layout: Layout): Scope
     if (because === null) continue
     const to =
       because === 'model'
-        ? isOnMe(tokens, term)
+        ? isOnMe(text, term)
           ? endOf(layout.sentence, term.from)
-          : endOfModel(tokens, terms, layout, term)
+          : endOfModel(text, term)
         : because === 'fits-advice'
-          ? endOfAdvice(tokens, terms, layout, term)
+          ? endOfAdvice(text, term)
           : endOf(layout.sentence, term.from)
-    const end = Math.min(to, closingBracket(tokens, term.from))
+    const end = Math.min(to, closingBracket(text, term.from))
     scopes.push({ because, from: term.from, to: end })
     reached = end
   }
   return scopes
 }
 
+const MEASURE = cue('measureVerb')
+const BUT = cue('butFirst')
 /** “I measure with the garment zipped”: what the seller does, not how large they are. */
-const measuresCloth = (tokens: readonly Token[], { to }: Term): boolean =>
-  tokens[to - 1]?.text === 'measure' &&
+const measuresCloth = ({ tokens }: TextRead, { to }: Term): boolean =>
+  MEASURE.test(tokens[to - 1]?.text ?? '') &&
   tokens[to - 2]?.text === 'i' &&
-  (tokens[to]?.kind === 'word' || tokens[to - 3]?.text === 'but' || Number(tokens[to]?.text) < LEAST_BODY)
+  (tokens[to]?.kind === 'word' || BUT.test(tokens[to - 3]?.text ?? '') || Number(tokens[to]?.text) < LEAST_BODY)
 /** “but I measure 4.75"”: no height and no girth of a body, in inches or cm. */
 const LEAST_BODY = 20
 
-/** “I’m giving you what it is after washing”: what the seller does. */
-const isDoing = (tokens: readonly Token[], { to }: Term): boolean =>
-  /^(?:m|im|am)$/.test(tokens[to - 1]?.text ?? '') &&
-  /^[a-z]{2,}ing$/.test(tokens[to]?.text ?? '') &&
-  !/^(?:wearing|standing)$/.test(tokens[to]?.text ?? '')
+const I_AM = cue('iAm')
 
+const DOING = cueEnd('doingEnds')
+const SHORTEST_VERB = 5
+const isVerbOfDoing = (word: string): boolean => word.length >= SHORTEST_VERB && DOING.test(word)
+const POSING = cue('posing')
+
+/** “I’m giving you what it is after washing”: what the seller does. */
+const isDoing = ({ tokens }: TextRead, { to }: Term): boolean =>
+  I_AM.test(tokens[to - 1]?.text ?? '') && isVerbOfDoing(tokens[to]?.text ?? '') && !POSING.test(tokens[to]?.text ?? '')
+
+const ME = cue('me')
+const ON = cue('on')
+const AT = cue('atFigure')
 /** “oversized on me”: how it falls on somebody, and no list of a body. */
-const isOnMe = (tokens: readonly Token[], { to }: Term): boolean => tokens[to - 1]?.text === 'me' && tokens[to - 2]?.text === 'on'
+const isOnMe = ({ tokens }: TextRead, { to }: Term): boolean => ME.test(tokens[to - 1]?.text ?? '') && ON.test(tokens[to - 2]?.text ?? '')
 /** “sleeves are long on me at 61 cm”: the figure is of the garment. */
-const isAtOnMe = (tokens: readonly Token[], term: Term): boolean =>
-  isOnMe(tokens, term) && tokens[term.to]?.text === 'at' && tokens[term.to + 1]?.kind === 'digits'
+const isAtOnMe = (text: TextRead, term: Term): boolean =>
+  isOnMe(text, term) && AT.test(text.tokens[term.to]?.text ?? '') && text.tokens[term.to + 1]?.kind === 'digits'
 
 /** Inside brackets a remark ends with them. */
-function closingBracket(tokens: readonly Token[], from: number): number {
+function closingBracket({ tokens }: TextRead, from: number): number {
   let open = false
   for (let at = from - 1; at >= Math.max(0, from - 12); at--) {
     const token = tokens[at] as Token
@@ -180,7 +197,7 @@ function endOf(of: Int32Array, at: number): number {
 }
 
 /** A word alone with its colon on a line heads the lines below it, to the next blank line or heading. */
-function headsList(tokens: readonly Token[], layout: Layout, term: Term): boolean {
+function headsList({ tokens, layout }: TextRead, term: Term): boolean {
   const end = endOf(layout.line, term.from)
   for (let at = term.to; at < end; at++) {
     const token = tokens[at] as Token
@@ -190,7 +207,7 @@ function headsList(tokens: readonly Token[], layout: Layout, term: Term): boolea
   return tokens[end - 1]?.kind === 'break' && (last?.text === ':' || end - 1 === term.to)
 }
 
-function endOfList(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
+function endOfList({ tokens, terms, layout }: TextRead, term: Term): number {
   const paragraph = layout.paragraph[term.from]
   let at = term.to
   for (; at < tokens.length && layout.paragraph[at] === paragraph; at++) {
@@ -200,8 +217,9 @@ function endOfList(tokens: readonly Token[], terms: Terms, layout: Layout, term:
 }
 
 /** The model's figures go on over the sentences of a line until something only a garment has is named. */
-function endOfModel(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
-  if (headsList(tokens, layout, term)) return endOfList(tokens, terms, layout, term)
+function endOfModel(text: TextRead, term: Term): number {
+  const { tokens, terms, layout } = text
+  if (headsList(text, term)) return endOfList(text, term)
   const line = layout.line[term.from]
   let sentence = layout.sentence[term.from]
   let begins = term.to
@@ -222,10 +240,11 @@ function endOfModel(tokens: readonly Token[], terms: Terms, layout: Layout, term
   return endOf(layout.line, term.from)
 }
 
+const SAY = cue('say')
 /** Words of advice without a figure and without a name that the colon belongs to. */
-function isSaid(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+function isSaid({ tokens, terms }: TextRead, from: number, to: number): boolean {
   // “I would say a 10-12: the bust is …”: the figures are a size
-  const sized = tokens[from - 1]?.text === 'say'
+  const sized = SAY.test(tokens[from - 1]?.text ?? '')
   for (let at = from; at < to; at++)
     if (sized && /^(?:digits|mark)$/.test(tokens[at]?.kind ?? '')) continue
     else if (tokens[at]?.kind !== 'word' || means(termAt(terms, at), 'point', 'size', 'heading', 'model')) return false
@@ -233,10 +252,11 @@ function isSaid(tokens: readonly Token[], terms: Terms, from: number, to: number
 }
 
 /** Advice ends with its sentence, or with the part in which measuring begins. */
-function endOfAdvice(tokens: readonly Token[], terms: Terms, layout: Layout, term: Term): number {
+function endOfAdvice(text: TextRead, term: Term): number {
+  const { tokens, terms, layout } = text
   const end = endOf(layout.sentence, term.from)
   const colon = tokens[term.to]?.text === ':'
-  if (colon) return headsList(tokens, layout, term) ? endOfList(tokens, terms, layout, term) : endOf(layout.line, term.from)
+  if (colon) return headsList(text, term) ? endOfList(text, term) : endOf(layout.line, term.from)
   let begins = term.to
   let segment = layout.segment[term.from]
   for (let at = term.to; at < end; at++) {
@@ -245,7 +265,7 @@ function endOfAdvice(tokens: readonly Token[], terms: Terms, layout: Layout, ter
       begins = at
     }
     // “runs small: bust 34"”: what stands before the colon is all the advice
-    if (tokens[at]?.text === ':' && at > term.to && isSaid(tokens, terms, term.to, at)) return at
+    if (tokens[at]?.text === ':' && at > term.to && isSaid(text, term.to, at)) return at
     const its = termAt(terms, at)
     const measured =
       its &&

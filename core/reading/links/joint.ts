@@ -3,9 +3,11 @@
 import type { PointName } from '../languages/lexicon.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
-import { LETTERS } from '../sizes/size-words.ts'
-import { endsSentence, type Layout } from '../text/layout.ts'
-import { means, type Terms, termAt } from '../text/terms.ts'
+import { LETTERS, LONG_OR_SHORT, SIZE_WORD } from '../sizes/size-words.ts'
+import { cue } from '../text/cues.ts'
+import { endsSentence } from '../text/layout.ts'
+import { means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 
 export interface Shared {
@@ -22,10 +24,7 @@ export interface Joint {
   /** Sizes in number that head the rows of a table. */
   sizeFigures: Quantity[]
 }
-interface Around {
-  tokens: readonly Token[]
-  terms: Terms
-  layout: Layout
+interface Around extends TextRead {
   labels: readonly Label[]
   quantities: readonly Quantity[]
 }
@@ -83,7 +82,7 @@ const standsClose = (chain: readonly Label[]): boolean =>
 
 /** Exactly as many figures as names, in the names' order. */
 function figures(
-  { tokens, terms, labels, quantities }: Around,
+  text: Around,
   names: readonly Name[],
   last: Label,
   from: number,
@@ -91,21 +90,22 @@ function figures(
   adjacent: boolean,
   joint: Joint
 ): boolean {
+  const { tokens, labels, quantities } = text
   const limit = labels[nextLabel]?.from ?? tokens.length
   const row: (Quantity | null)[] = []
   let reached = last.to
   for (let index = from; index < quantities.length && row.length <= names.length; index++) {
     const one = quantities[index] as Quantity
-    while (row.length < names.length && opens(tokens, reached)) {
+    while (row.length < names.length && opens(text, reached)) {
       row.push(null)
       reached += 2
     }
-    if (one.from >= limit || !joins(tokens, terms, reached, one.from, row.length === 0)) break
+    if (one.from >= limit || !joins(text, reached, one.from, row.length === 0)) break
     if (adjacent && row.length > 0 && tokens[reached]?.kind !== 'mark') return false
     row.push(one)
     reached = one.spanTo
   }
-  while (row.length > 0 && row.length < names.length && opens(tokens, reached)) {
+  while (row.length > 0 && row.length < names.length && opens(text, reached)) {
     row.push(null)
     reached += 2
   }
@@ -120,8 +120,8 @@ function figures(
 }
 
 /** 35/26/free · full/28/40: a girth that nothing bounds stands in the row as a word. */
-const OPEN = /^(?:free|full|open|loose|na|n|any|stretchy|frei|weit|libre|libres|suelta|libero|liberi|vrij|wijd|luzne|luzny|fri|vid|x|tbc)$/
-const opens = (tokens: readonly Token[], at: number): boolean => {
+const OPEN = cue('unbounded')
+const opens = ({ tokens }: TextRead, at: number): boolean => {
   const [sign, word] = tokens[at]?.kind === 'word' ? [undefined, tokens[at]] : [tokens[at], tokens[at + 1]]
   return sign?.kind === 'mark' && /^[/,:-]$/.test(sign.text) && word?.kind === 'word' && OPEN.test(word.text)
 }
@@ -154,7 +154,7 @@ function share(joint: Joint, { label, point }: Name, quantity: Quantity, size: s
   joint.shared.push({ quantity, label: { ...label, points: [point] }, point, size })
 }
 
-function joins(tokens: readonly Token[], terms: Terms, from: number, to: number, head: boolean): boolean {
+function joins({ tokens, terms }: TextRead, from: number, to: number, head: boolean): boolean {
   if (to - from > 6) return false
   for (let at = from; at < to; at++) {
     const token = tokens[at] as Token
@@ -165,9 +165,6 @@ function joins(tokens: readonly Token[], terms: Terms, from: number, to: number,
   }
   return true
 }
-
-const SIZE_WORD = /^(?:x{0,4}[sl]|m|[2-6]xl|small|medium|large)$/
-const LONG_OR_SHORT = /^(?:regular|long|short|tall|petite|reg)$/
 
 /** Size | Bust | Waist, and below it rows of as many figures, each with its size before them. */
 function rows(around: Around, names: readonly Name[], last: Label, from: number, nextLabel: number, joint: Joint): boolean {
@@ -183,7 +180,7 @@ function rows(around: Around, names: readonly Name[], last: Label, from: number,
     if (its === head || (line >= 0 && its > line + 2) || (line < 0 && its > (head as number) + 2)) break
     const row: Quantity[] = []
     while (index < quantities.length && layout.line[(quantities[index] as Quantity).from] === its) row.push(quantities[index++] as Quantity)
-    const size = sizeOf(tokens, layout, row, names.length)
+    const size = sizeOf(around, row, names.length)
     if (size === undefined) break
     line = its
     any = true
@@ -199,7 +196,7 @@ function rows(around: Around, names: readonly Name[], last: Label, from: number,
   return any
 }
 
-function sizeOf(tokens: readonly Token[], layout: Layout, row: readonly Quantity[], wanted: number) {
+function sizeOf({ tokens, layout }: TextRead, row: readonly Quantity[], wanted: number) {
   const first = row[0] as Quantity
   if (row.length === wanted + 1 && first.unit === null && Number.isInteger(first.value))
     return { label: String(first.value), figure: first, row: row.slice(1) }

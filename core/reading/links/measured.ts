@@ -1,15 +1,16 @@
 /** “(measures 38)”, “but I measure 4.75"”, “actual 33"”: a figure that was taken, beside one that a label or a name tells. */
-import { means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
 
-const ACTUAL =
-  /^(?:measure|actual|actually|really|tatsachlich|effektiv|reel|reelle|reellement|real|reales|reale|effettiva|werkelijk|faktisk|faktiskt)$/
+import { cue } from '../text/cues.ts'
+import { means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
+
+const ACTUAL = cue('actually')
 /** “measures closer to 28”. */
-const NEARER = /^(?:closer|nearer|more|like|eher|plutot|eerder)$/
+const NEARER = cue('nearer')
 const FURTHEST = 4
 
 /** Does a word of measuring lead on to the figure that begins here? */
-export function isMeasured(tokens: readonly Token[], terms: Terms, from: number): boolean {
+export function isMeasured({ tokens, terms }: TextRead, from: number): boolean {
   for (let at = from - 1; at >= from - FURTHEST; at--) {
     if (tokens[at]?.kind !== 'word') return false
     const term = termAt(terms, at)

@@ -2,9 +2,10 @@
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { quantityInches } from '../quantities/quantity-mm.ts'
 import { endsSentence } from '../text/layout.ts'
-import { means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 
 const TOPS = new Set<GarmentKind | null>(['knit-top', 'shirt', 'jumper'])
 /** Widths and lengths of tops, in inches. */
@@ -14,19 +15,19 @@ const BEFORE = 5
 
 /** The pair, or null: only one stands alone, and no name tells a chest or a length. */
 export function topPair(
-  tokens: readonly Token[],
-  terms: Terms,
+  text: TextRead,
   quantities: readonly Quantity[],
   labels: readonly Label[],
   kind: GarmentKind | null
 ): [Quantity, Quantity] | null {
+  const { tokens } = text
   if (!TOPS.has(kind) || labels.some(({ role, points }) => role === 'point' && points.some((point) => NAMED.has(point)))) return null
   let found: [Quantity, Quantity] | null = null
   for (let index = 1; index < quantities.length; index++) {
     const [width, length] = [quantities[index - 1] as Quantity, quantities[index] as Quantity]
     if (tokens[width.to]?.text !== 'x' || length.from !== width.to + 1) continue
     if (found || tokens[length.to]?.text === 'x' || tokens[width.from - 1]?.text === 'x' || !isTop(width, length)) return null
-    if (isOfThing(tokens, terms, width.from, length.to)) return null
+    if (isOfThing(text, width.from, length.to)) return null
     found = [width, length]
   }
   return found
@@ -37,13 +38,13 @@ const NAMED = new Set<string>(['chest', 'length', 'bodyLength', 'width', 'sleeve
 function isTop(width: Quantity, length: Quantity): boolean {
   const unit = length.unit ?? width.unit
   if (unit === 'mm' || width.range || length.range || width.problem || length.problem || !(length.value > width.value * 0.95)) return false
-  const inches = (one: Quantity) => (unit === 'cm' || (unit === null && one.value > 45) ? one.value / 2.54 : one.value)
+  const inches = ({ value }: Quantity) => quantityInches({ value, unit })
   const inside = (value: number, { least, most }: { least: number; most: number }) => value >= least && value <= most
   return inside(inches(width), WIDTH) && inside(inches(length), LENGTH)
 }
 
 /** A pocket of 12 x 14, a parcel, a print: what stands beside the pair names it. */
-function isOfThing(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+function isOfThing({ tokens, terms }: TextRead, from: number, to: number): boolean {
   for (let at = from - 1; at >= Math.max(0, from - BEFORE) && tokens[at]?.kind !== 'break' && !endsSentence(tokens, at); at--)
     if (means(termAt(terms, at), 'detail', 'thing', 'parcel', 'fits', 'model', 'size')) return true
   return means(termAt(terms, to), 'detail', 'thing', 'parcel') || means(termAt(terms, to + 1), 'detail', 'thing', 'parcel')

@@ -7,21 +7,24 @@ import { landmarkFrom, STARTS_FROM } from '../names/from-landmark.ts'
 import type { Label } from '../names/label.ts'
 import { WITH } from '../names/not-a-name.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { quantityMm } from '../quantities/quantity-mm.ts'
+import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
-import type { Link } from './link.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
+import type { Link } from './assign.ts'
+import { linkCost } from './link-cost.ts'
 
-const UPRIGHT = /^(?:wide|deep|tall|high|broad|hoch|breit|haut|large|alto|ancho|largo|hoog|breed|hog|bred)$/
+const UPRIGHT = cue('wide', 'upright')
 
 /** “collar 6" wide”, “Kragen 7 cm hoch”: how high a collar stands, not how far it goes around. */
-export const isCollarHeight = (tokens: readonly Token[], { label, quantity, before }: Link): boolean =>
+export const isCollarHeight = ({ tokens }: TextRead, { label, quantity, before }: Link): boolean =>
   before && label.weak && label.points[0] === 'neck' && UPRIGHT.test(tokens[quantity.spanTo]?.text ?? '')
 
-const ADJECTIVE = /^(?:wide|long|deep|tall|breit|lang|large|long|ancho|largo|larga|larghi|lungo|lunga|breed|bred)$/
+const ADJECTIVE = cue('wide', 'along')
 
 /** “bib 9" wide”: the word before the figure is a thing we don't know (or nothing of ours), and the width is its own. */
-export function isOfUnknown(tokens: readonly Token[], terms: Terms, { label, quantity, before }: Link): boolean {
+export function isOfUnknown({ tokens, terms }: TextRead, { label, quantity, before }: Link): boolean {
   if (before || label.to - label.from !== 1 || !ADJECTIVE.test(tokens[label.from]?.text ?? '')) return false
   let at = quantity.from - 1
   while (at >= 0 && tokens[at]?.kind === 'word' && means(termAt(terms, at), 'light', 'measures') && quantity.from - at < 5) at--
@@ -32,7 +35,7 @@ export function isOfUnknown(tokens: readonly Token[], terms: Terms, { label, qua
 }
 
 /** “Balloon sleeves, 52 cm long”, “The sleeves are wide, 52 cm long”: what the sentence speaks of is so long. */
-function sleevesBefore(tokens: readonly Token[], labels: readonly Label[], index: number, label: Label, used: ReadonlySet<Label>): boolean {
+function sleevesBefore({ tokens }: TextRead, labels: readonly Label[], index: number, label: Label, used: ReadonlySet<Label>): boolean {
   let place = labels[index] === label ? index - 1 : index - 2
   // “are wide”, “are long”: no name beside the sleeves
   const said = labels[place]
@@ -47,42 +50,41 @@ function sleevesBefore(tokens: readonly Token[], labels: readonly Label[], index
 }
 /** “The balloon sleeves”: so many words before the name at the most. */
 const OPENING = 2
+const HAS = cue('has')
 /** “with balloon sleeves”, “has balloon sleeves”: the sentence speaks of what has them. */
-const hasThem = (word: string): boolean => word === 'has' || WITH.test(word)
+const hasThem = (word: string): boolean => HAS.test(word) || WITH.test(word)
 
+const OPENING_WORD = cue('opening')
 /** Wide at the cuff, the wrist, the hem, the opening. */
-function isWideAtEnd(tokens: readonly Token[], terms: Terms, at: number): boolean {
+function isWideAtEnd({ tokens, terms }: TextRead, at: number): boolean {
   if (!WIDE.test(tokens[at]?.text ?? '')) return false
   for (let near = at + 1; near < at + 5 && tokens[near]?.kind === 'word'; near++) {
     const landmark = meaning(termAt(terms, near), 'landmark')?.landmark
-    if (tokens[near]?.text === 'opening' || landmark === 'cuff' || landmark === 'hem') return true
+    if (OPENING_WORD.test(tokens[near]?.text ?? '') || landmark === 'cuff' || landmark === 'hem') return true
     if (!means(termAt(terms, near), 'light')) return false
   }
   return false
 }
-const WIDE = /^(?:wide|across|breit|breed|bred|ancho|large)$/
+const WIDE = cue('wide', 'across')
 
 const SPARED = new Set<PointName>(['hem', 'bottomEdge', 'sweep', 'legOpening', 'waist', 'waistband', 'hip', 'inseam', 'length'])
 const isSpared = ({ role }: Label): boolean => role === 'letDown' || role === 'letOut' || role === 'seamAllowance'
 const SPARE_MM = 130
-const isSmall = (one: Quantity): boolean =>
-  one.unit !== null && one.value * (one.unit === 'in' ? 25.4 : one.unit === 'cm' ? 10 : 1) < SPARE_MM
+const isSmall = (one: Quantity): boolean => one.unit !== null && quantityMm(one) < SPARE_MM
+
+/** A name that costs less stands right behind its figure. */
+const CLOSE = 0.7
 
 /** “chest 20" pit to pit”, “sleeve 18" from the underarm”: what stands behind a figure says how it was taken. */
-export function withTrailingNames(
-  tokens: readonly Token[],
-  terms: Terms,
-  links: readonly Link[],
-  labels: readonly Label[],
-  close: (quantity: Quantity, label: Label) => boolean
-): Link[] {
+export function withTrailingNames(text: TextRead, links: readonly Link[], labels: readonly Label[]): Link[] {
+  const close = (quantity: Quantity, label: Label) => linkCost(text, label, quantity, false) < CLOSE
   const used = new Set(links.map(({ label }) => label))
   let index = 0
   return links.map((link) => {
     while (labels[index] && (labels[index] as Label).from < link.quantity.spanTo) index++
     const { label, quantity } = link
     const [a] = label.points
-    const sleeves = label.to - label.from === 1 && a === 'length' && !link.before && sleevesBefore(tokens, labels, index, label, used)
+    const sleeves = label.to - label.from === 1 && a === 'length' && !link.before && sleevesBefore(text, labels, index, label, used)
     if (sleeves) return { ...link, label: { ...label, points: ['sleeveLength'] } }
     // “hem has 2" to let down”: cloth to spare, though the hem is named before it
     const spare = labels[index]
@@ -98,13 +100,13 @@ export function withTrailingNames(
     )
       return { ...link, label: { ...spare, from: label.from } }
     // “sleeves 11" wide at the opening”
-    if (link.before && a === 'sleeveLength' && label.points.length === 1 && isWideAtEnd(tokens, terms, quantity.spanTo))
+    if (link.before && a === 'sleeveLength' && label.points.length === 1 && isWideAtEnd(text, quantity.spanTo))
       return { ...link, label: { ...label, points: ['cuff'] } }
     // “Back 20" collar seam down”
     if (label.letter === BACK && spare?.points[0] === 'bodyLength' && !used.has(spare) && close(quantity, spare))
       return { ...link, label: { ...label, letter: null, points: ['bodyLength'] } }
     if (!link.before || label.role !== 'point' || a === undefined || label.points.length > 1) return link
-    const landmark = STARTS_FROM[a] && landmarkFrom(tokens, terms, quantity.spanTo)
+    const landmark = STARTS_FROM[a] && landmarkFrom(text, quantity.spanTo)
     const better = landmark ? STARTS_FROM[a]?.[landmark.landmark] : undefined
     if (better) return { ...link, label: { ...label, points: [better] } }
     const next = labels[index]

@@ -46,9 +46,9 @@ const HABIT: Partial<Record<PointId, number>> = {
   elbow: 1
 }
 /** What a girth's own size still says once a settled girth bears on it (from memory, set by trial). */
-const BORNE = 0.7
+const OWN_SIZE_WEIGHT = 0.7
 /** Under this sum nothing is sure. */
-const CLOSE = 1.1
+const UNSURE = 1.1
 
 export interface GirthEvidence {
   point: PointId
@@ -108,8 +108,8 @@ const MOST_SETTLED = 12
 
 /** The basis of every girth of one garment, judged together: the surest first, each then bearing on the rest. */
 export function judgeBasis(girths: readonly GirthEvidence[], kind: GarmentKind | null): BasisJudged[] {
-  const told = girths.map(({ evidence }) => evidence.reduce((sum, one) => sum + WEIGHT[one], 0))
-  const own = girths.map((girth, index) => (told[index] as number) + plausibility(girth, kind))
+  const byWords = girths.map(({ evidence }) => evidence.reduce((sum, one) => sum + WEIGHT[one], 0))
+  const own = girths.map((girth, index) => (byWords[index] as number) + plausibility(girth, kind))
   // a list of half girths shows in its other figures: each leans by its own sum, no farther than a step
   const leans = own.map((sum) => Math.tanh(sum / 3))
   const all = leans.reduce((sum, lean) => sum + lean, 0)
@@ -118,18 +118,18 @@ export function judgeBasis(girths: readonly GirthEvidence[], kind: GarmentKind |
   const judged: BasisJudged[] = []
   for (const index of order) {
     const girth = girths[index] as GirthEvidence
-    const stated = told[index] as number
+    const stated = byWords[index] as number
     const others = girths.length > 1 ? (all - (leans[index] as number)) / (girths.length - 1) : 0
-    const borne = settled.reduce((sum, other) => sum + proportion(girth, other), 0)
+    const fromSettled = settled.reduce((sum, other) => sum + proportion(girth, other), 0)
     // what another girth of the garment tells is not to be told twice
-    const plain = (own[index] as number) - stated
-    const sum = stated + plain * (borne === 0 ? 1 : BORNE) + NEIGHBOURS * others + borne
+    const ownSize = (own[index] as number) - stated
+    const sum = stated + ownSize * (fromSettled === 0 ? 1 : OWN_SIZE_WEIGHT) + NEIGHBOURS * others + fromSettled
     const basis = sum > 0 ? 'flat' : 'around'
     const agrees = stated !== 0 && stated > 0 === sum > 0
     judged[index] = {
       basis,
       from: agrees ? 'stated' : 'judged',
-      close: agrees ? Math.abs(sum) < 0.3 : Math.abs(sum) < CLOSE || stated !== 0
+      close: agrees ? Math.abs(sum) < 0.3 : Math.abs(sum) < UNSURE || stated !== 0
     }
     if (settled.length < MOST_SETTLED) settled.push({ point: girth.point, mm: basis === 'flat' ? girth.mm * 2 : girth.mm })
   }

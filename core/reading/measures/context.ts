@@ -1,11 +1,12 @@
 /** Words around a figure that change what it says: flat and around, relaxed and stretched, cuffed, front and back, inner. */
 
 import type { PointName } from '../languages/lexicon.ts'
-import type { Link } from '../links/link.ts'
+import type { Link } from '../links/assign.ts'
 import { isMeasured } from '../links/measured.ts'
-import { endsSentence, type Layout } from '../text/layout.ts'
-import { meaning, means, meansAny, type Term, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { cue } from '../text/cues.ts'
+import { endsSentence } from '../text/layout.ts'
+import { meaning, means, meansAny, type Term, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Evidence } from './basis.ts'
 
 export type Qualifier = 'relaxed' | 'stretched' | 'cuffed' | 'uncuffed' | 'front' | 'back' | 'inner' | 'measured'
@@ -25,8 +26,7 @@ const STEPPED: Parameters<typeof meansAny>[1] = [
   ...QUALIFIERS
 ]
 /** Words that say flat or around only beside a figure, never for a list. */
-const LOCAL_ONLY =
-  /^(?:across|around|round|total|half|one|in|girth|x|circ|when|both|doubled|edge|rond|halb|halbe|gesamt|total|medio|demi|om|runt|totaal|rondom|wokol)$/
+const LOCAL_ONLY = cue('besideFigureOnly')
 
 export interface Words {
   evidence: Evidence[]
@@ -34,46 +34,35 @@ export interface Words {
   /** “arm 7" across”, “leg 9" wide”: a width of what has a length otherwise. */
   across: boolean
 }
-const ACROSS = /^(?:across|around|round|circumference|circ|wide|rundum|breit|quer|umfang|tour|ancho|contorno)$/
+const ACROSS = cue('girthOrWidth')
+const FRONT = cue('frontInName')
+const BACK = cue('backInName')
 /** A side told inside a name. */
-const IN_NAME = new Map<string, Qualifier>([
-  ...'front vorne vorn vordere devant avant delantero delantera delante frontal davanti anteriore voor voorkant przod fram'
-    .split(' ')
-    .map((word) => [word, 'front'] as const),
-  ...'back rear hinten hintere dos arriere espalda trasero trasera dietro posteriore achter achterkant tyl bak'
-    .split(' ')
-    .map((word) => [word, 'back'] as const)
-])
+const sideInName = (word: string | undefined): Qualifier | undefined =>
+  word === undefined ? undefined : FRONT.test(word) ? 'front' : BACK.test(word) ? 'back' : undefined
 
-const WIDE = /^(?:wide|breit|ancho|large|breed|bred)$/
+const WIDE = cue('wide')
 const NARROW = new Set<PointName>(['legOpening', 'cuff', 'cuffEdge', 'thigh', 'knee', 'calf', 'bicep', 'elbow'])
 
-const LEADS_ON = /^(?:to|up|bis|auf|tot|do|till|a|jusqu|hasta)$/
+const LEADS_ON = cue('leadsOn')
 
 /** Is one of these tokens' words the one at hand, and nothing in between that belongs elsewhere? */
-function scan(
-  tokens: readonly Token[],
-  terms: Terms,
-  from: number,
-  step: 1 | -1,
-  reach: number,
-  see: (term: Term) => void,
-  comma: boolean
-): void {
+function scan(text: TextRead, from: number, step: 1 | -1, reach: number, see: (term: Term) => void, comma: boolean): void {
+  const { tokens, terms } = text
   let at = from
   for (let steps = 0; steps < reach; steps++) {
     const token = tokens[at]
     if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return
     if (token.kind === 'mark') {
       if (endsSentence(tokens, at) || /^[;|•·*/]$/.test(token.text)) return
-      if (token.text === ',' && !(comma && step === 1 && onlyBasisFollows(tokens, terms, at + 1))) return
+      if (token.text === ',' && !(comma && step === 1 && onlyBasisFollows(text, at + 1))) return
       at += step
       continue
     }
     const term = termAt(terms, at)
     if (!term || meansAny(term, ENDS)) return
     // “(stretches to 21)” is of the figure behind it
-    if (step === 1 && means(term, 'stretched') && tokens[term.to]?.kind === 'digits' && leadsOn(tokens, term)) return
+    if (step === 1 && means(term, 'stretched') && tokens[term.to]?.kind === 'digits' && leadsOn(text, term)) return
     see(term)
     if (!meansAny(term, STEPPED)) return
     at = step === 1 ? term.to : term.from - 1
@@ -81,11 +70,11 @@ function scan(
 }
 
 /** “stretches to 21”, “(stretched 90)”: said of the figure to come. */
-const leadsOn = (tokens: readonly Token[], { from, to }: Term): boolean =>
+const leadsOn = ({ tokens }: TextRead, { from, to }: Term): boolean =>
   LEADS_ON.test(tokens[to - 1]?.text ?? '') || tokens[from - 1]?.text === '('
 
 /** “…, flat” and “…, laid flat.”: a part of a sentence that is nothing but the word. */
-function onlyBasisFollows(tokens: readonly Token[], terms: Terms, at: number): boolean {
+function onlyBasisFollows({ tokens, terms }: TextRead, at: number): boolean {
   const term = termAt(terms, at)
   if (!term || !meaning(term, 'basis')) return false
   const after = tokens[term.to]
@@ -98,10 +87,11 @@ function asEvidence(basis: 'flat' | 'around' | 'doubled' | 'double', word: strin
   if (basis === 'flat') return 'word-flat'
   return DONE.test(word) ? null : 'doubled'
 }
-const DONE = /^(?:doubled|verdoppelt|doppelt|double|doublee|doblado|doble|raddoppiato|dubbel|dubbelt|podwojnie|podwojony)$/
+const DONE = cue('doubled')
 
 /** The words that belong to each link; a name's first figure tells whether its words stand before or behind. */
-export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly Link[]): { words: Map<Link, Words>; used: Set<number> } {
+export function wordsOf(text: TextRead, links: readonly Link[]): { words: Map<Link, Words>; used: Set<number> } {
+  const { tokens, terms } = text
   const words = new Map<Link, Words>()
   const used = new Set<number>()
   let behind = true
@@ -121,27 +111,27 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
       }
       if (!means(term, 'point')) for (const one of QUALIFIERS) if (means(term, one)) list.push(one)
       // “length (front point)”
-      if (means(term, 'landmark') && IN_NAME.get(tokens[term.from]?.text ?? '') === 'front') list.push('front')
+      if (means(term, 'landmark') && sideInName(tokens[term.from]?.text) === 'front') list.push('front')
     }
     const { label, quantity } = link
     for (let at = label.from; at < label.to; at++) {
       const term = termAt(terms, at)
       if (term && term.from === at && !means(term, 'point')) take(inside)(term)
-      const side = link.again ? undefined : IN_NAME.get(tokens[at]?.text ?? '')
+      const side = link.again ? undefined : sideInName(tokens[at]?.text)
       if (side) inside.push(side)
     }
-    if (link.before && !link.again) besideName(tokens, terms, label.to, quantity.from, take(inside))
-    scan(tokens, terms, quantity.from - 1, -1, 6, take(ahead), false)
-    if (link.before && !link.again) rightBefore(tokens, terms, label.from, take(inside))
-    scan(tokens, terms, quantity.spanTo, 1, 7, take(after), true)
-    if (!link.before && label.from >= quantity.spanTo) scan(tokens, terms, label.to, 1, 4, take(after), false)
+    if (link.before && !link.again) besideName(text, label.to, quantity.from, take(inside))
+    scan(text, quantity.from - 1, -1, 6, take(ahead), false)
+    if (link.before && !link.again) rightBefore(text, label.from, take(inside))
+    scan(text, quantity.spanTo, 1, 7, take(after), true)
+    if (!link.before && label.from >= quantity.spanTo) scan(text, label.to, 1, 4, take(after), false)
     if (!link.again) behind = ahead.length === 0
     if (quantity.doubling === 'flat') evidence.add('doubled')
     if (quantity.doubling === 'around') evidence.add('halved')
     if (label.basis) evidence.add(label.basis === 'flat' ? 'name-flat' : 'name-around')
     // “stretches to 21” leads on to its figure, wherever words stand otherwise
     const led = termAt(terms, quantity.from - 1)
-    if (led && means(led, 'stretched') && leadsOn(tokens, led)) inside.push('stretched')
+    if (led && means(led, 'stretched') && leadsOn(text, led)) inside.push('stretched')
     if (WIDE.test(tokens[quantity.spanTo]?.text ?? '')) {
       across = true
       // “leg hem 26" wide”: of the small girths a width is taken across; a wide skirt may be told around
@@ -149,14 +139,14 @@ export function wordsOf(tokens: readonly Token[], terms: Terms, links: readonly 
     }
     // “front rise 27, back 36”: a side right before a second figure is its own
     const own = link.again && ahead.some((side) => side === 'front' || side === 'back' || side === 'inner') ? ahead : behind ? after : ahead
-    if (link.again && isMeasured(tokens, terms, quantity.from)) inside.push('measured')
+    if (link.again && isMeasured(text, quantity.from)) inside.push('measured')
     words.set(link, { evidence: [...evidence], qualifiers: new Set([...inside, ...own]), across })
   }
   return { words, used }
 }
 
 /** “Rise (back) | 17"”, “Rise, back | 17"”: a side told beside the name, before the bar that parts the columns. */
-function besideName(tokens: readonly Token[], terms: Terms, at: number, figure: number, see: (term: Term) => void): void {
+function besideName({ tokens, terms }: TextRead, at: number, figure: number, see: (term: Term) => void): void {
   const opens = tokens[at]?.text
   if (opens !== '(' && opens !== ',') return
   const its = termAt(terms, at + 1)
@@ -166,7 +156,7 @@ function besideName(tokens: readonly Token[], terms: Terms, at: number, figure: 
 }
 
 /** “half chest”, “flat waist”: single words right before the name; phrases there head the list. */
-function rightBefore(tokens: readonly Token[], terms: Terms, from: number, see: (term: Term) => void): void {
+function rightBefore({ tokens, terms }: TextRead, from: number, see: (term: Term) => void): void {
   const term = termAt(terms, from - 1)
   if (term && tokens[from - 1]?.kind === 'word' && term.to - term.from === 1 && !means(term, 'heading', 'point')) see(term)
 }
@@ -179,10 +169,11 @@ export interface ListBasis {
 }
 
 /** Headings and notes that say flat or around for a list: “Measurements (laid flat)”, “all taken flat”, “double the chest”. */
-export function listBasis(tokens: readonly Token[], terms: Terms, layout: Layout, used: (token: number) => boolean): ListBasis {
+export function listBasis(text: TextRead, used: (token: number) => boolean): ListBasis {
+  const { tokens, terms, layout } = text
   const at: ListBasis['at'] = []
   const of: ListBasis['of'] = new Map()
-  const lastFigures = terms.by.has('basis') ? lastFiguresOf(tokens, layout) : new Map<number, number>()
+  const lastFigures = terms.by.has('basis') ? lastFiguresOf(text) : new Map<number, number>()
   for (let index = 0; index < terms.list.length; index++) {
     const term = terms.list[index] as Term
     const basis = meaning(term, 'basis')?.basis
@@ -190,7 +181,7 @@ export function listBasis(tokens: readonly Token[], terms: Terms, layout: Layout
     if (basis === 'doubled') {
       // “taken flat and doubled”: whole girths, whatever was flat before; “measurements x2”: half ones
       const done = DONE.test(tokens[term.from]?.text ?? '')
-      if (!heading(terms, layout, index)) continue
+      if (!heading(text, index)) continue
       const before = at[at.length - 1]
       if (done && before && layout.sentence[before.token] === layout.sentence[term.from]) at.pop()
       at.push({ token: term.from, basis: done ? 'around' : 'flat' })
@@ -200,25 +191,19 @@ export function listBasis(tokens: readonly Token[], terms: Terms, layout: Layout
       at.push({ token: term.from, basis: 'flat' })
       continue
     }
-    const name = nameNoted(tokens, terms, layout, lastFigures, term)
+    const name = nameNoted(text, lastFigures, term)
     if (name !== null) {
       of.set(name, basis)
       continue
     }
     const alone = term.to === term.from + 1 && LOCAL_ONLY.test(tokens[term.from]?.text ?? '')
-    if (heading(terms, layout, index) || (!alone && isShortLine(tokens, layout, term))) at.push({ token: term.from, basis })
+    if (heading(text, index) || (!alone && isShortLine(text, term))) at.push({ token: term.from, basis })
   }
   return { at, of }
 }
 
 /** “Thigh is measured flat.”, “waist taken around”: a sentence of its own about one name, with no figure. */
-function nameNoted(
-  tokens: readonly Token[],
-  terms: Terms,
-  layout: Layout,
-  lastFigures: ReadonlyMap<number, number>,
-  { from }: Term
-): PointName | null {
+function nameNoted({ tokens, terms, layout }: TextRead, lastFigures: ReadonlyMap<number, number>, { from }: Term): PointName | null {
   const sentence = layout.sentence[from] as number
   if ((lastFigures.get(sentence) ?? -1) >= from) return null
   let name: PointName | null = null
@@ -238,15 +223,15 @@ function nameNoted(
 const NOTE = 8
 
 /** By sentence, its last figure. */
-function lastFiguresOf(tokens: readonly Token[], layout: Layout): Map<number, number> {
+function lastFiguresOf({ tokens, layout }: TextRead): Map<number, number> {
   const last = new Map<number, number>()
   for (const [at, token] of tokens.entries()) if (token.kind === 'digits') last.set(layout.sentence[at] as number, at)
   return last
 }
-const TAKEN = /^(?:taken|is|are)$/
+const TAKEN = cue('taken')
 
 /** A word of measuring in the same sentence, close by. */
-function heading(terms: Terms, layout: Layout, index: number): boolean {
+function heading({ terms, layout }: TextRead, index: number): boolean {
   const term = terms.list[index] as Term
   for (let near = index - 6; near <= index + 4; near++) {
     const other = terms.list[near]
@@ -255,7 +240,7 @@ function heading(terms: Terms, layout: Layout, index: number): boolean {
   return false
 }
 
-function isShortLine(tokens: readonly Token[], layout: Layout, term: Term): boolean {
+function isShortLine({ tokens, layout }: TextRead, term: Term): boolean {
   let from = term.from
   let to = term.to
   while (from > 0 && layout.sentence[from - 1] === layout.sentence[term.from] && term.from - from < 8) from--

@@ -2,16 +2,20 @@
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { SHAPE } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
+import { type LengthUnit, toMm } from '../../length.ts'
 import { pointOf } from '../garment/points-by-kind.ts'
+import type { Garments } from '../garment/sections.ts'
 import type { PointName } from '../languages/lexicon.ts'
+import type { Link } from '../links/assign.ts'
 import { isBottomBand } from '../links/bottom-band.ts'
-import type { Link } from '../links/link.ts'
 import { isNear } from '../links/measured.ts'
 import { BACK, DROP, pointOfBack, SHORTEST_DROP_IN } from '../names/back-name.ts'
 import type { Label } from '../names/label.ts'
+import { isWearable } from '../quantities/plausible.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { quantityInches, quantityMm, type Sized } from '../quantities/quantity-mm.ts'
 import type { AsideReason } from '../reading.ts'
-import type { Token } from '../text/tokens.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Evidence } from './basis.ts'
 import type { Qualifier, Words } from './context.ts'
 
@@ -73,9 +77,6 @@ export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: 
   }
 }
 
-const inchesOf = ({ value, unit }: Quantity): number =>
-  unit === 'cm' ? value / 2.54 : unit === 'mm' ? value / 25.4 : unit === null && value > 45 ? value / 2.54 : value
-
 /** The point a name means here, its words taken into account (rise at the back, sleeve underarm). */
 export function resolve(name: PointName, kind: GarmentKind | null, qualifiers: ReadonlySet<Qualifier>): PointId | null {
   if (name === 'rise' && qualifiers.has('back')) return 'backRise'
@@ -84,16 +85,13 @@ export function resolve(name: PointName, kind: GarmentKind | null, qualifiers: R
   return pointOf(name, kind)
 }
 
-const mmOf = ({ value, unit }: Quantity): number =>
-  unit === 'cm' ? value * 10 : unit === 'mm' ? value : unit === 'in' || value < 50 ? value * 25.4 : value * 10
-
 /** No upper sleeve and no leg of trousers lies wider (finished tables: sleeves to 464 around, widened). */
 const WIDEST_SLEEVE_MM = 280
 const WIDEST_LEG_MM = 420
 
 /** “arm 7" across”, “leg 13" across”: not how long it is. */
-function acrossOf(name: PointName, quantity: Quantity, kind: GarmentKind | null, around: boolean): PointId | null {
-  const flat = mmOf(quantity) / (around ? 2 : 1)
+function acrossOf(name: PointName, quantity: Sized, kind: GarmentKind | null, around: boolean): PointId | null {
+  const flat = quantityMm(quantity) / (around ? 2 : 1)
   const legs = kind !== null && SHAPE[kind] === 'legs'
   if (name === 'sleeveLength' && !legs && flat <= WIDEST_SLEEVE_MM) return 'bicep'
   return (name === 'inseam' || name === 'legLength') && legs && flat <= WIDEST_LEG_MM ? 'legOpening' : null
@@ -109,8 +107,8 @@ const LONGEST_INNER_SLEEVE_MM = 570
 const SHORTEST_LEG_MM = 340
 
 /** Names that the size of the figure settles: a very long sleeve, an inseam on a garment with sleeves. */
-function bySize(point: PointId | null, quantity: Quantity, kind: GarmentKind | null, weak: boolean): PointId | null {
-  const mm = mmOf(quantity)
+function bySize(point: PointId | null, quantity: Sized, kind: GarmentKind | null, weak: boolean): PointId | null {
+  const mm = quantityMm(quantity)
   // “leg 9"” on long trousers is how wide it ends
   if (point === 'inseam' && weak && (kind === 'trousers' || kind === 'jeans') && mm < SHORTEST_LEG_MM) return 'legOpening'
   if (point === 'sleeveLength' && mm > LONGEST_SLEEVE_MM) return 'sleeveFromCentreBack'
@@ -122,8 +120,10 @@ function bySize(point: PointId | null, quantity: Quantity, kind: GarmentKind | n
 const WIDER_BACK = 1.12
 
 /** “Back 20"” beside shoulders of 15 3/4 is how long the back is. */
-const bySides = (point: PointId | null, back: Quantity, shoulders: Quantity | undefined): PointId | null =>
-  point === 'backWidth' && shoulders && mmOf(back) > mmOf(shoulders) * WIDER_BACK ? 'bodyLength' : point
+const bySides = (point: PointId | null, back: Sized, shoulders: Sized | null): PointId | null =>
+  point === 'backWidth' && shoulders && ratioOf(back, shoulders) > WIDER_BACK ? 'bodyLength' : point
+/** Two bare figures of one list are in one unit, whichever it is. */
+const ratioOf = (a: Sized, b: Sized): number => (a.unit === b.unit ? a.value / b.value : quantityMm(a) / quantityMm(b))
 
 export interface LinkedFigures {
   figures: Figure[]
@@ -132,55 +132,88 @@ export interface LinkedFigures {
   asides: Aside[]
 }
 
-/** Every linked figure, or its reason to stand aside. `kindAt`: the garment whose section a token lies in. */
-export function figuresOf(
-  links: readonly Link[],
-  words: Map<Link, Words>,
-  kindAt: (token: number) => { kind: GarmentKind | null; of: GarmentKind | null },
-  sizeOf: (quantity: Quantity) => string | null,
-  tokens: readonly Token[]
-): LinkedFigures {
+export interface FiguresGiven {
+  links: readonly Link[]
+  words: ReadonlyMap<Link, Words>
+  /** The garment whose section a token lies in. */
+  garmentAt: Garments['garmentAt']
+  sizeOf: (quantity: Quantity) => string | null
+  /** The unit that the text tells for a figure, beside it or for its list. */
+  unitOf: (link: Link) => LengthUnit | null
+}
+
+/** Every linked figure, or its reason to stand aside. */
+export function figuresOf(text: TextRead, given: FiguresGiven): LinkedFigures {
+  const { links, words, garmentAt, sizeOf } = given
   const figures: Figure[] = []
   const asides: Aside[] = []
-  const shoulders = links.find(({ label: { points } }) => points[0] === 'shoulderWidth')
-  // a width beside a chest is the waist
-  const chested = links.some(({ label: { letter, points } }) => letter === 'b' || letter === 'c' || points[0] === 'chest')
+  const beside = besideOf(given)
   for (const link of links) {
-    const { label, quantity } = link
+    const { label, quantity, again, cost } = link
     if (label.role !== 'point') continue
     const { evidence, qualifiers, across } = words.get(link) as Words
-    const { kind, of } = kindAt(quantity.from)
-    const points: [PointName | null, PointId | null][] =
-      label.letter && label.points.length === 0
-        ? [[null, bySides(pointOfLetter(label.letter, kind, inchesOf(quantity), chested), quantity, shoulders?.quantity)]]
-        : label.points.map((name) => [
-            name,
-            (isBottomBand(tokens, label, kind, links) ? 'hem' : null) ??
-              (across ? acrossOf(name, quantity, kind, evidence.includes('word-around')) : null) ??
-              resolve(name, kind, qualifiers)
-          ])
+    const { kind, of } = garmentAt(quantity.from)
+    const around = evidence.includes('word-around')
+    const meant = { text, link, kind, qualifiers, acrossIs: across ? (around ? 'around' : 'flat') : null, beside } as const
+    const names = label.letter && label.points.length === 0 ? [null] : label.points
     const seen = new Set<PointId>()
-    for (const [name, named] of points) {
-      const point = bySize(named, quantity, kind, label.weak)
+    for (const name of names) {
+      const point = pointMeant(name, meant, given.unitOf(link))
       if (point === null || seen.has(point)) continue
       seen.add(point)
-      figures.push({
-        quantity,
-        label,
-        point,
-        name,
-        kind,
-        of,
-        size: sizeOf(quantity),
-        evidence,
-        qualifiers,
-        again: link.again,
-        cost: link.cost
-      })
+      figures.push({ quantity, label, point, name, kind, of, size: sizeOf(quantity), evidence, qualifiers, again, cost })
     }
     if (seen.size === 0) asides.push({ quantity, because: 'detail' })
   }
   return relaxedFirst(figures, asides)
+}
+
+/** What else is measured, as far as it tells what a name means. */
+interface Beside {
+  links: readonly Link[]
+  shoulders: Sized | null
+  /** The chest has a name of its own: a width is the waist. */
+  chested: boolean
+}
+function besideOf({ links, unitOf }: FiguresGiven): Beside {
+  const shoulders = links.find(({ label: { points } }) => points[0] === 'shoulderWidth')
+  return {
+    links,
+    shoulders: shoulders ? { value: shoulders.quantity.value, unit: unitOf(shoulders) } : null,
+    chested: links.some(({ label: { letter, points } }) => letter === 'b' || letter === 'c' || points[0] === 'chest')
+  }
+}
+
+interface Meant {
+  text: TextRead
+  link: Link
+  kind: GarmentKind | null
+  qualifiers: ReadonlySet<Qualifier>
+  /** “arm 7" across”: told as a width, laid flat or all around. */
+  acrossIs: 'flat' | 'around' | null
+  beside: Beside
+}
+
+/** The point that a name or a letter means with this figure; null: none. In the unit of its list, unless nobody could wear it so. */
+function pointMeant(name: PointName | null, meant: Meant, unit: LengthUnit | null): PointId | null {
+  const { link, kind } = meant
+  const { value, unit: own } = link.quantity
+  const point = pointWith(name, meant, { value, unit })
+  if (unit === null || unit === own || point === null || isWearable(toMm(value, unit), point, kind)) return point
+  return pointWith(name, meant, { value, unit: own })
+}
+
+function pointWith(name: PointName | null, { text, link, kind, qualifiers, acrossIs, beside }: Meant, sized: Sized): PointId | null {
+  const { label } = link
+  if (name === null) {
+    const point = label.letter === null ? null : pointOfLetter(label.letter, kind, quantityInches(sized), beside.chested)
+    return bySize(bySides(point, sized, beside.shoulders), sized, kind, label.weak)
+  }
+  const named =
+    (isBottomBand(text, label, kind, beside.links) ? 'hem' : null) ??
+    (acrossIs === null ? null : acrossOf(name, sized, kind, acrossIs === 'around')) ??
+    resolve(name, kind, qualifiers)
+  return bySize(named, sized, kind, label.weak)
 }
 
 /** What a label or a name tells of a point that was measured too. */
@@ -188,12 +221,12 @@ const isToldOf = (told: Figure, measured: Figure): boolean =>
   told !== measured &&
   told.point === measured.point &&
   !told.qualifiers.has('measured') &&
-  isNear(mmOf(told.quantity), mmOf(measured.quantity)) &&
+  isNear(quantityMm(told.quantity), quantityMm(measured.quantity)) &&
   !isTwice(told.quantity, measured.quantity)
 
 /** “15" flat, goes round 30"”: the same figure again, or whole and half. */
 const isTwice = (a: Quantity, b: Quantity): boolean =>
-  [0.5, 1, 2].some((times) => Math.abs(mmOf(a) * times - mmOf(b)) < (times === 1 ? 2 : 13))
+  [0.5, 1, 2].some((times) => Math.abs(quantityMm(a) * times - quantityMm(b)) < (times === 1 ? 2 : 13))
 
 /** “27in to 33in stretched”: the range ends where it is pulled to. */
 const asItGoes = (one: Figure): Figure => (one.quantity.range ? { ...one, quantity: { ...one.quantity, value: one.quantity.high } } : one)

@@ -5,11 +5,12 @@ import { isGirth } from '../../ids/points.ts'
 import { toMm } from '../../length.ts'
 import { issue } from '../issues.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { statedOf } from '../quantities/stated.ts'
 import type { MeasureReading } from '../reading.ts'
 import { type BasisJudged, type Evidence, judgeBasis } from './basis.ts'
 import { basisOfList } from './context.ts'
 import type { Aside, Figure } from './figures.ts'
-import { fits, type Told, type WithUnit, withUnits } from './settle-unit.ts'
+import { fits, type ListContext, type WithUnit, withUnits } from './settle-unit.ts'
 
 export interface MeasuresRead {
   measures: MeasureReading[]
@@ -24,11 +25,11 @@ export interface MeasuresRead {
 /** Bare figures far from their name are prose. */
 const BARE_REACH = 1.05
 
-export function measuresOf(figures: readonly Figure[], told: Told): MeasuresRead {
+export function measuresOf(figures: readonly Figure[], list: ListContext): MeasuresRead {
   const read: MeasuresRead = { measures: [], asides: [], issues: [], repeats: [], hemDepthMm: null }
-  const sound = figures.filter((one) => isSound(one, told, read))
-  const settled = withUnits(sound, told, read)
-  const worn = settled.filter((one) => isWorn(one, told, read))
+  const sound = figures.filter((one) => isSound(one, list, read))
+  const settled = withUnits(sound, list, read)
+  const worn = settled.filter((one) => isWorn(one, list, read))
   const groups = new Map<string, WithUnit[]>()
   for (const one of worn) {
     const key = `${one.of ?? ''}/${one.size ?? ''}`
@@ -36,18 +37,18 @@ export function measuresOf(figures: readonly Figure[], told: Told): MeasuresRead
     if (group) group.push(one)
     else groups.set(key, [one])
   }
-  for (const group of groups.values()) measureGroup(group, told, read)
+  for (const group of groups.values()) measureGroup(group, list, read)
   return read
 }
 
 /** Broken numbers are told where they stand for a point; bare ones in prose are nobody's. */
-function isSound(one: Figure, told: Told, read: MeasuresRead): boolean {
+function isSound(one: Figure, list: ListContext, read: MeasuresRead): boolean {
   const { problem } = one.quantity
   // “manche 61, sous le bras 46”: what says which it is stands between
   const reach = one.again && one.qualifiers.size > 0 ? BARE_REACH + 0.5 : BARE_REACH
   if (problem === null) return one.quantity.unit !== null || one.cost <= reach
-  const stated = told.stated(one.quantity)
-  read.issues.push(issue(`reading.${problem}`, { stated: stated.text, point: one.point }, { stated }, told.words))
+  const stated = statedOf(list.text, one.quantity)
+  read.issues.push(issue(`reading.${problem}`, { stated: stated.text, point: one.point }, { stated }, list.words))
   return false
 }
 
@@ -71,7 +72,7 @@ const DEPTHS = new Set([
 const DEPTH_MM = 115
 
 /** Can it be worn at all? If not it is a depth, or an issue. */
-function isWorn(one: WithUnit, told: Told, read: MeasuresRead): boolean {
+function isWorn(one: WithUnit, list: ListContext, read: MeasuresRead): boolean {
   const { point, quantity, name } = one
   const mm = toMm(quantity.value, one.unit)
   if (fits(one, one.unit)) return true
@@ -80,25 +81,25 @@ function isWorn(one: WithUnit, told: Told, read: MeasuresRead): boolean {
     read.asides.push({ quantity, because: 'detail' })
     return false
   }
-  const stated = told.stated(quantity)
+  const stated = statedOf(list.text, quantity)
   const large = mm > 300
   read.asides.push({ quantity, because: 'unknown' })
   if (one.unitFrom === 'stated' || one.cost < 0)
-    read.issues.push(issue(large ? 'reading.too-large' : 'reading.too-small', { stated: stated.text, point, mm }, { stated }, told.words))
+    read.issues.push(issue(large ? 'reading.too-large' : 'reading.too-small', { stated: stated.text, point, mm }, { stated }, list.words))
   return false
 }
 
-function evidenceOf(one: WithUnit, told: Told): Evidence[] {
-  const list = basisOfList(told.basis, one.quantity.from, one.name)
-  return list === null ? one.evidence : [...one.evidence, list === 'flat' ? 'list-flat' : 'list-around']
+function evidenceOf(one: WithUnit, list: ListContext): Evidence[] {
+  const basis = basisOfList(list.basis, one.quantity.from, one.name)
+  return basis === null ? one.evidence : [...one.evidence, basis === 'flat' ? 'list-flat' : 'list-around']
 }
 
 /** One garment, one size: girths judged together, the same point once. */
-function measureGroup(group: readonly WithUnit[], told: Told, read: MeasuresRead): void {
+function measureGroup(group: readonly WithUnit[], list: ListContext, read: MeasuresRead): void {
   const girths = group.filter(({ point }) => isGirth(point))
   const kind: GarmentKind | null = group[0]?.kind ?? null
   const verdicts = judgeBasis(
-    girths.map((one) => ({ point: one.point, mm: toMm(one.quantity.value, one.unit), evidence: evidenceOf(one, told) })),
+    girths.map((one) => ({ point: one.point, mm: toMm(one.quantity.value, one.unit), evidence: evidenceOf(one, list) })),
     kind
   )
   const judgedOf = new Map<WithUnit, BasisJudged>(girths.map((one, index) => [one, verdicts[index] as BasisJudged]))
@@ -107,18 +108,18 @@ function measureGroup(group: readonly WithUnit[], told: Told, read: MeasuresRead
   for (const { quantity } of frontOnly) read.asides.push({ quantity, because: 'detail' })
   for (const one of group.filter((figure) => !frontOnly.includes(figure))) {
     const basis = judgedOf.get(one)
-    const measure = measureOf(one, basis ?? null, told)
+    const measure = measureOf(one, basis ?? null, list)
     const before = byPoint.get(one.point)
     if (before && (before.unitFrom === 'stated' || measure.unitFrom !== 'stated')) {
-      repeat(before, measure, one, told, read)
+      repeat(before, measure, one, list, read)
       continue
     }
     // “32 waist (tag) … actual waist 33 inches”: a bare figure gives way to one with its unit
     if (before) read.measures.splice(read.measures.indexOf(before), 1)
     byPoint.set(one.point, measure)
     read.measures.push(measure)
-    if (basis?.close) doubt(measure, told, read)
-    disagreement(measure, one, told, read)
+    if (basis?.close) doubt(measure, list, read)
+    disagreement(measure, one, list, read)
   }
 }
 
@@ -126,7 +127,7 @@ function measureGroup(group: readonly WithUnit[], told: Told, read: MeasuresRead
 const isFrontLength = ({ point, qualifiers }: WithUnit): boolean =>
   point === 'bodyLength' && qualifiers.has('front') && !qualifiers.has('back')
 
-function measureOf(one: WithUnit, basis: BasisJudged | null, told: Told): MeasureReading {
+function measureOf(one: WithUnit, basis: BasisJudged | null, list: ListContext): MeasureReading {
   const factor = basis?.basis === 'flat' ? 2 : 1
   const mm = (value: number) => toMm(value, one.unit) * factor
   return {
@@ -137,7 +138,7 @@ function measureOf(one: WithUnit, basis: BasisJudged | null, told: Told): Measur
     basis: basis?.basis ?? 'length',
     basisFrom: basis?.from ?? 'stated',
     unitFrom: one.unitFrom,
-    stated: told.stated(one.quantity),
+    stated: statedOf(list.text, one.quantity),
     ...(one.of === null ? {} : { of: one.of }),
     ...(one.size === null ? {} : { size: one.size })
   }
@@ -146,7 +147,7 @@ function measureOf(one: WithUnit, basis: BasisJudged | null, told: Told): Measur
 /** Close enough to be the same figure said twice, rounded. */
 const SAME_MM = 13
 
-function repeat(before: MeasureReading, again: MeasureReading, one: WithUnit, told: Told, read: MeasuresRead): void {
+function repeat(before: MeasureReading, again: MeasureReading, one: WithUnit, list: ListContext, read: MeasuresRead): void {
   const { point } = before
   const girth = isGirth(point)
   const same = Math.abs(before.mm - again.mm) <= SAME_MM || (before.lowMm <= again.mm && again.mm <= before.highMm)
@@ -161,12 +162,12 @@ function repeat(before: MeasureReading, again: MeasureReading, one: WithUnit, to
       'reading.contradiction',
       { point, first: before.mm, second: again.mm },
       { stated: again.stated, readings: [before, again].map(({ mm }) => ({ point, mm })) },
-      told.words
+      list.words
     )
   )
 }
 
-function doubt(measure: MeasureReading, told: Told, read: MeasuresRead): void {
+function doubt(measure: MeasureReading, list: ListContext, read: MeasuresRead): void {
   const { point, mm, stated, basis } = measure
   const other = basis === 'flat' ? mm / 2 : mm * 2
   read.issues.push(
@@ -174,12 +175,12 @@ function doubt(measure: MeasureReading, told: Told, read: MeasuresRead): void {
       'reading.basis-doubt',
       { stated: stated.text, point, basis, mm, other },
       { stated, readings: [mm, other].map((one) => ({ point, mm: one })) },
-      told.words
+      list.words
     )
   )
 }
 
-function disagreement(measure: MeasureReading, one: WithUnit, told: Told, read: MeasuresRead): void {
+function disagreement(measure: MeasureReading, one: WithUnit, list: ListContext, read: MeasuresRead): void {
   const other = one.quantity.disagrees
   if (!other?.unit) return
   const second = toMm(other.value, other.unit) * (measure.basis === 'flat' ? 2 : 1)
@@ -189,7 +190,7 @@ function disagreement(measure: MeasureReading, one: WithUnit, told: Told, read: 
       'reading.units-disagree',
       { stated: measure.stated.text, point: measure.point, first: measure.mm, second },
       { stated: measure.stated, readings: [measure.mm, second].map((mm) => ({ point: measure.point, mm })) },
-      told.words
+      list.words
     )
   )
 }

@@ -5,8 +5,8 @@ import { type LengthUnit, toMm } from '../../length.ts'
 import type { Label } from '../names/label.ts'
 import { logLikely } from '../quantities/plausible.ts'
 import type { Quantity } from '../quantities/quantities.ts'
-import { meaning, means, type Terms, termAt, termsAs } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { meaning, means, termAt, termsAs } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 
 /** Units that stand with no figure of their own: (cm) in a heading, “all in inches” in a note. */
 export interface ToldUnits {
@@ -16,7 +16,8 @@ export interface ToldUnits {
   whole: LengthUnit | null
 }
 
-export function toldUnits(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): ToldUnits {
+export function toldUnits(text: TextRead, quantities: readonly Quantity[]): ToldUnits {
+  const { terms } = text
   const at: ToldUnits['at'] = []
   let quantity = 0
   for (const term of termsAs(terms, 'unit')) {
@@ -25,14 +26,14 @@ export function toldUnits(tokens: readonly Token[], terms: Terms, quantities: re
     while (quantities[quantity] && (quantities[quantity] as Quantity).spanTo <= term.from) quantity++
     const one = quantities[quantity]
     if (one && one.from <= term.from) continue
-    if (isTold(tokens, terms, term.from, term.to)) at.push({ token: term.from, unit })
+    if (isTold(text, term.from, term.to)) at.push({ token: term.from, unit })
   }
   const units = new Set(at.map(({ unit }) => unit))
   return { at, whole: units.size === 1 ? (at[0]?.unit ?? null) : null }
 }
 
 /** (in) · in inches · cm: — never the preposition. */
-function isTold(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+function isTold({ tokens, terms }: TextRead, from: number, to: number): boolean {
   const before = tokens[from - 1]
   const after = tokens[to]
   const closed = after === undefined || after.kind === 'break' || /^[):\]=,.;/|-]$/.test(after.text)
@@ -44,23 +45,23 @@ function isTold(tokens: readonly Token[], terms: Terms, from: number, to: number
 }
 
 /** The unit told nearest to a label and its figure: between them first, else the last heading before, else of the whole text. */
-export function listUnit(told: ToldUnits, label: Label, quantity: Quantity): LengthUnit | null {
+export function listUnit(units: ToldUnits, label: Label, quantity: Quantity): LengthUnit | null {
   const from = Math.min(label.from, quantity.from)
   const to = Math.max(label.to, quantity.spanTo)
   let before: LengthUnit | null = null
   let low = 0
-  let high = told.at.length
+  let high = units.at.length
   while (low < high) {
     const middle = (low + high) >> 1
-    if ((told.at[middle] as { token: number }).token < to) low = middle + 1
+    if ((units.at[middle] as { token: number }).token < to) low = middle + 1
     else high = middle
   }
   for (let index = low - 1; index >= 0 && index >= low - 2; index--) {
-    const one = told.at[index] as { token: number; unit: LengthUnit }
+    const one = units.at[index] as { token: number; unit: LengthUnit }
     if (one.token >= from) return one.unit
     before ??= one.unit
   }
-  return before ?? told.whole
+  return before ?? units.whole
 }
 
 export interface Bare {

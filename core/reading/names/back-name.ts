@@ -3,8 +3,9 @@ import type { GarmentKind } from '../../ids/kinds.ts'
 import { SHAPE } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Quantity } from '../quantities/quantities.ts'
-import { means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { cue } from '../text/cues.ts'
+import { means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Label } from './label.ts'
 
 /** What `letter` holds for it: it is settled by its figure, as one-letter names are. */
@@ -13,8 +14,10 @@ export const BACK = 'back'
 export const DROP = 'drop'
 export const SHORTEST_DROP_IN = 10
 
+const DROPS = cue('drop')
+
 /** The word alone before its figure, where a part of a list begins. Linear. */
-export function backNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
+export function backNames({ tokens, terms }: TextRead, quantities: readonly Quantity[]): Label[] {
   const found: Label[] = []
   // “sleeve 25" back 30"”: right behind the figure before it
   const ends = new Set(quantities.map(({ spanTo }) => spanTo))
@@ -22,7 +25,7 @@ export function backNames(tokens: readonly Token[], terms: Terms, quantities: re
     let at = from - 1
     for (let marks = 0; marks < 2 && /^[:=/>→⇒-]$/.test(tokens[at]?.text ?? ''); marks++) at--
     const term = termAt(terms, at)
-    const drop = tokens[at]?.text === DROP && term?.from === at
+    const drop = DROPS.test(tokens[at]?.text ?? '') && term?.from === at
     if (!term || term.to !== at + 1 || !(drop || (means(term, 'back') && !means(term, 'point', 'detail')))) continue
     const before = tokens[term.from - 1]
     const begins = before === undefined || before.kind === 'break' || /^[,;/.•·*|)]$/.test(before.text) || ends.has(term.from)

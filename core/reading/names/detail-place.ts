@@ -1,16 +1,17 @@
 /** “zips at the cuffs 5"”, “lace at hem 4"”: a point that only says where a detail is takes no figure. */
 
 import type { PointName } from '../languages/lexicon.ts'
-import { means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { cue } from '../text/cues.ts'
+import { means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Label } from './label.ts'
 
 /** Elastic at the waist is the waist; a rib at the bottom is the hem. */
-const OF_THE_EDGE = /^(?:rib|ribbing|elastic|drawstring)$/
+const OF_THE_EDGE = cue('ofTheEdge')
 const BODY_GIRTHS = new Set<PointName>(['chest', 'waist', 'hip'])
-const AT = /^(?:at|on|in|along|am|an|au|aux|sur|en|al|alla|ai|sul|aan|op|na|pa|i)$/
+const AT = cue('at')
 
-export function isItsPlace(tokens: readonly Token[], terms: Terms, detail: Label, place: Label): boolean {
+export function isItsPlace({ tokens, terms }: TextRead, detail: Label, place: Label): boolean {
   const [point] = place.points
   if (place.role !== 'point' || place.letter || point === undefined || BODY_GIRTHS.has(point)) return false
   // “apron (length): 58 cm”

@@ -1,8 +1,9 @@
 /** Where a length starts says which length it is: sleeve from the collar, length from the waist. */
 
 import type { Landmark, PointName } from '../languages/lexicon.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { cue } from '../text/cues.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Label } from './label.ts'
 
 export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, PointName>>>> = {
@@ -10,18 +11,18 @@ export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, Poi
   length: { waist: 'skirtLength', neck: 'bodyLength', shoulder: 'bodyLength' }
 }
 
-const UNDER = /^(?:under|below|underneath|beneath)$/
+const UNDER = cue('under')
 const FROM_LOWER = new Set<Landmark>(['armpit', 'bust'])
 
 /**
  * sleeve (from centre back) 35"   ·   sleeve 18" from the underarm: see withTrailingNames
  *         ^^^^ ^^^^^^^^^^^ where it starts says which sleeve it is
  */
-export function fromLandmark(tokens: readonly Token[], terms: Terms, label: Label): void {
+export function fromLandmark(text: TextRead, label: Label): void {
   const [name] = label.points
   const starts = name === undefined || label.points.length > 1 ? undefined : STARTS_FROM[name]
   if (!starts) return
-  const landmark = landmarkFrom(tokens, terms, label.to)
+  const landmark = landmarkFrom(text, label.to)
   // a length from the armpit is none that is kept
   if (landmark && name === 'length' && FROM_LOWER.has(landmark.landmark)) {
     label.role = 'detail'
@@ -30,7 +31,7 @@ export function fromLandmark(tokens: readonly Token[], terms: Terms, label: Labe
     return
   }
   // a sleeve from the neck, and not from the middle of the back, is none that is kept
-  if (landmark && name === 'sleeveLength' && landmark.landmark === 'neck' && isSideNeck(tokens, label.to, landmark.to)) {
+  if (landmark && name === 'sleeveLength' && landmark.landmark === 'neck' && isSideNeck(text, label.to, landmark.to)) {
     label.role = 'detail'
     label.points = []
     label.to = landmark.to
@@ -43,14 +44,17 @@ export function fromLandmark(tokens: readonly Token[], terms: Terms, label: Labe
   }
 }
 
-const isSideNeck = (tokens: readonly Token[], from: number, to: number): boolean => {
+const NECK = cue('neck')
+
+const isSideNeck = ({ tokens }: TextRead, from: number, to: number): boolean => {
   const words = tokens.slice(from, to).map(({ text }) => text)
-  return words.some((word) => /^(?:neck|neckline)$/.test(word)) && !words.some((word) => MIDDLE.test(word))
+  return words.some((word) => NECK.test(word)) && !words.some((word) => MIDDLE.test(word))
 }
-const MIDDLE = /^(?:back|centre|center|cb|nape|collar|middle|mid|base)$/
+const MIDDLE = cue('middleOfBack')
 
 /** The landmark after “from the …”, brackets and measuring words stepped over; not when “to” follows it. */
-export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number): { landmark: Landmark; to: number } | null {
+export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; to: number } | null {
+  const { tokens, terms } = text
   let seen = false
   let parted = false
   for (let steps = 0; steps < 7; steps++) {
@@ -67,8 +71,7 @@ export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number)
     // “sleeve 25", length (from the collar) 42"”: the next name's own start
     if (!term || (parted && !seen && means(term, 'point'))) return null
     const landmark = meaning(term, 'landmark')
-    if (seen && landmark)
-      return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: endOfPlace(tokens, terms, term.to) }
+    if (seen && landmark) return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: endOfPlace(text, term.to) }
     if (means(term, 'from') || (means(term, 'inner') && landmark)) seen = true
     else if (!means(term, 'light', 'measures', 'inner') && !UNDER.test(token.text)) return null
     at = term.to
@@ -77,7 +80,7 @@ export function landmarkFrom(tokens: readonly Token[], terms: Terms, at: number)
 }
 
 /** “centre back collar”, “centre back of the neck”: a place told by two landmarks. */
-function endOfPlace(tokens: readonly Token[], terms: Terms, to: number): number {
+function endOfPlace({ tokens, terms }: TextRead, to: number): number {
   let at = to
   while (at < to + 3 && tokens[at]?.kind === 'word' && means(termAt(terms, at), 'light') && !means(termAt(terms, at), 'landmark')) at++
   const further = termAt(terms, at)

@@ -1,13 +1,17 @@
 /** “from shoulder 21"”: where it starts is all the name it has; it is how long the garment is from there. */
 
 import type { Quantity } from '../quantities/quantities.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { cue } from '../text/cues.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import { STARTS_FROM } from './from-landmark.ts'
 import type { Label } from './label.ts'
 
+const THE_TOP = cue('theTop')
+const FROM = cue('from')
+
 /** At the beginning of a line or of a part of a list. Linear. */
-export function fromNames(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[]): Label[] {
+export function fromNames({ tokens, terms }: TextRead, quantities: readonly Quantity[]): Label[] {
   const found: Label[] = []
   for (const { from } of quantities) {
     let at = from - 1
@@ -18,8 +22,8 @@ export function fromNames(tokens: readonly Token[], terms: Terms, quantities: re
     const point = landmark && STARTS_FROM.length?.[landmark]
     if (!place || point === undefined) continue
     at = place.from - 1
-    if (/^(?:the|top)$/.test(tokens[at]?.text ?? '')) at--
-    if (tokens[at]?.text !== 'from') continue
+    if (THE_TOP.test(tokens[at]?.text ?? '')) at--
+    if (!FROM.test(tokens[at]?.text ?? '')) continue
     const before = tokens[at - 1]
     if (before === undefined || before.kind === 'break' || /^[,;.•·*|>-]$/.test(before.text))
       found.push({ from: at, to: place.to, role: 'point', points: [point], basis: null, weak: false, letter: null })

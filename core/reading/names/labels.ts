@@ -2,9 +2,10 @@
 
 import type { PointName } from '../languages/lexicon.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
-import type { Lexis } from '../text/lexis.ts'
-import { meaning, means, meansAny, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
+import { meaning, means, meansAny, type Term, termAt, termsAs } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { backNames } from './back-name.ts'
 import { isItsPlace } from './detail-place.ts'
@@ -22,36 +23,37 @@ const BETWEEN: Parameters<typeof meansAny>[1] = ['light', 'basis', 'front', 'bac
 const ROLES: LabelRole[] = ['letDown', 'letOut', 'seamAllowance', 'point', 'detail', 'height', 'fault', 'thing']
 
 /** One label a term, then those that belong together joined: length (shoulder to hem), bust/waist, rise – front. Linear. */
-export function labelsOf(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[], letters: Lexis['letters'] = {}): Label[] {
+export function labelsOf(text: TextRead, quantities: readonly Quantity[]): Label[] {
+  const { tokens, terms } = text
   const figures = figureStarts(tokens.length, quantities)
   const behind = new Set(quantities.map(({ spanTo }) => spanTo))
   const single: Label[] = []
   // before the rest: what they name is a detail elsewhere
-  for (const label of backNames(tokens, terms, quantities)) single.push(label)
+  for (const label of backNames(text, quantities)) single.push(label)
   for (const term of termsAs(terms, ...ROLES)) {
-    const label = labelOf(tokens, terms, term)
+    const label = labelOf(text, term)
     if (label) single.push(label)
   }
-  for (const label of shorthand(tokens, terms, quantities, letters)) single.push(label)
-  for (const label of fromNames(tokens, terms, quantities)) single.push(label)
+  for (const label of shorthand(text, quantities)) single.push(label)
+  for (const label of fromNames(text, quantities)) single.push(label)
   single.sort((a, b) => a.from - b.from)
   const joined: Label[] = []
   for (const label of single) {
     const last = joined[joined.length - 1]
     if (last && label.from < last.to) continue // where it starts is part of the name
-    fromLandmark(tokens, terms, label)
+    fromLandmark(text, label)
     // 23" long and the shoulders 17": what has its figure before it begins no joint name
-    const ended = last && isBehindFigure(tokens, terms, last.from, behind) && tokens[last.to]?.text !== '/'
-    const one = last && !figures(last.to, label.from) ? together(tokens, terms, last, label, ended === true) : null
+    const ended = last && isBehindFigure(text, last.from, behind) && tokens[last.to]?.text !== '/'
+    const one = last && !figures(last.to, label.from) ? together(text, last, label, ended === true) : null
     if (one === 'drop') continue
     if (one) joined[joined.length - 1] = one
-    else if (!isStart(tokens, terms, label) && !(last && isRemark(tokens, terms, last, label, figures))) joined.push(label)
+    else if (!isStart(text, label) && !(last && isRemark(text, last, label, figures))) joined.push(label)
   }
   return joined
 }
 
 /** 23" long · 27" at the waist: right behind its figure, small words stepped over. */
-function isBehindFigure(tokens: readonly Token[], terms: Terms, from: number, behind: ReadonlySet<number>): boolean {
+function isBehindFigure({ tokens, terms }: TextRead, from: number, behind: ReadonlySet<number>): boolean {
   for (let at = from; at >= from - 3; at--) {
     if (behind.has(at)) return true
     if (tokens[at - 1]?.kind !== 'word' || !means(termAt(terms, at - 1), 'light')) return false
@@ -60,10 +62,10 @@ function isBehindFigure(tokens: readonly Token[], terms: Terms, from: number, be
 }
 
 /** These also say whose: “tour de la poitrine”. */
-const OF = /^(?:de|du|des|d|del|da|dal|dalla|van|von|vom|z|aus)$/
+const OF = cue('whose')
 
 /** “(from the shoulder)”, “ab Kragen”, “hollow to hem”: where something is measured from or to names nothing by itself. */
-function isStart(tokens: readonly Token[], terms: Terms, label: Label): boolean {
+function isStart({ tokens, terms }: TextRead, label: Label): boolean {
   if (label.letter !== null || !means(termAt(terms, label.from), 'landmark') || label.points.length > 1) return false
   if (/^[:=]$/.test(tokens[label.to]?.text ?? '')) return false
   let before = termAt(terms, label.from - 1)
@@ -74,13 +76,7 @@ function isStart(tokens: readonly Token[], terms: Terms, label: Label): boolean 
 }
 
 /** “Chest (button to button) 42"”: what stands in brackets behind a name, with no figure of its own, only says how. */
-function isRemark(
-  tokens: readonly Token[],
-  terms: Terms,
-  last: Label,
-  label: Label,
-  figures: (from: number, to: number) => boolean
-): boolean {
+function isRemark({ tokens, terms }: TextRead, last: Label, label: Label, figures: (from: number, to: number) => boolean): boolean {
   if (last.role !== 'point' || (label.role !== 'detail' && label.role !== 'point') || tokens[last.to]?.text !== '(') return false
   // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
   if (label.role === 'point' && !means(termAt(terms, label.to), 'to')) return false
@@ -100,16 +96,17 @@ function figureStarts(size: number, quantities: readonly Quantity[]) {
 }
 
 /** A width is taken across (common practice). */
-const ACROSS = /^(?:width|across|breite|largeur|ancho|anchura|larghezza|breedte|szerokosc|szer|bredd)$/
+const ACROSS = cue('width')
 
-function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | null {
+function labelOf(text: TextRead, term: Term): Label | null {
+  const { tokens, terms } = text
   const role = ROLES.find((one) => means(term, one))
   if (role === undefined) return null
   const point = meaning(term, 'point')
   if (means(term, 'nothing') && !point) return null
-  const rises = point && RISES.has(point.point) ? bothRises(tokens, terms, term, point.point) : null
+  const rises = point && RISES.has(point.point) ? bothRises(text, term, point.point) : null
   if (rises) return { ...rises, role: 'point', basis: null, weak: false, letter: null }
-  if (namesNothing(tokens, terms, term)) return null
+  if (namesNothing(text, term)) return null
   const before = termAt(terms, tokens[term.from - 1]?.text === '.' ? term.from - 2 : term.from - 1)
   if (role === 'detail' && before && means(before, 'including')) return null
   // “including waistband”, “inkl. Bund”, “without cuffs”, “no collar”: no label of its own
@@ -126,13 +123,13 @@ function labelOf(tokens: readonly Token[], terms: Terms, term: Term): Label | nu
     to: term.to,
     role,
     points: role === 'point' && point ? [point.point] : [],
-    basis: role === 'point' ? (point?.basis ?? (saysAcross(tokens, term) && point?.point !== 'width' ? 'flat' : null)) : null,
+    basis: role === 'point' ? (point?.basis ?? (saysAcross(text, term) && point?.point !== 'width' ? 'flat' : null)) : null,
     weak: role === 'point' && (point?.weak ?? false),
     letter: null
   }
 }
 
-const saysAcross = (tokens: readonly Token[], term: Term): boolean => {
+const saysAcross = ({ tokens }: TextRead, term: Term): boolean => {
   for (let at = term.from; at < term.to; at++) if (ACROSS.test(tokens[at]?.text ?? '')) return true
   return false
 }
@@ -144,7 +141,7 @@ const LEG_EDGES = new Set<PointName>(['bottomEdge', 'width', 'cuffEdge', 'thigh'
 type Between = 'refine' | 'joint' | 'close' | 'apart'
 
 /** What stands between two labels that have no figure between them. */
-export function betweenLabels(tokens: readonly Token[], terms: Terms, from: number, to: number): Between {
+export function betweenLabels({ tokens, terms }: TextRead, from: number, to: number): Between {
   let kind: Between = 'close'
   for (let at = from; at < to; at++) {
     const token = tokens[at] as Token
@@ -164,10 +161,11 @@ export function betweenLabels(tokens: readonly Token[], terms: Terms, from: numb
   return kind
 }
 
-function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, ended: boolean): Label | 'drop' | null {
-  if (a.role === 'detail') return !ended && isItsPlace(tokens, terms, a, b) ? { ...a, to: b.to } : null
+function together(text: TextRead, a: Label, b: Label, ended: boolean): Label | 'drop' | null {
+  const { terms } = text
+  if (a.role === 'detail') return !ended && isItsPlace(text, a, b) ? { ...a, to: b.to } : null
   if (a.role !== 'point' || a.letter || b.letter) return null
-  const between = betweenLabels(tokens, terms, a.to, b.from)
+  const between = betweenLabels(text, a.to, b.from)
   if (between === 'apart') return null
   const [first] = a.points
   const [second] = b.points
@@ -180,7 +178,7 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, en
     return { ...a, to: b.to, points: [second === 'inseam' ? 'sleeveUnderarm' : first] }
   const from = means(termAt(terms, b.from - 1), 'from') || means(termAt(terms, b.from - 2), 'from')
   // “28" long and the sleeves are 19"”: its figure stands before it, so another name begins
-  if (ended && isParted(tokens, terms, a.to, b.from)) return null
+  if (ended && isParted(text, a.to, b.from)) return null
   if (
     a.points.length === 1 &&
     isFamily(first, second) &&
@@ -197,7 +195,7 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, en
     between === 'refine' &&
     a.points.length === 1 &&
     (first === 'length' || first === 'sleeveLength') &&
-    insideBracket(tokens, b.from) &&
+    insideBracket(text, b.from) &&
     !GENERIC.has(second)
   )
     return { ...a, to: b.to }
@@ -207,7 +205,7 @@ function together(tokens: readonly Token[], terms: Terms, a: Label, b: Label, en
 }
 
 /** Is there an “and” or a “with” between two names? */
-function isParted(tokens: readonly Token[], terms: Terms, from: number, to: number): boolean {
+function isParted({ tokens, terms }: TextRead, from: number, to: number): boolean {
   for (let at = from; at < to; at++) if (means(termAt(terms, at), 'and') || WITH.test(tokens[at]?.text ?? '')) return true
   return false
 }
@@ -220,7 +218,7 @@ function fromThere(name: PointName, start: PointName): PointName {
   return name
 }
 
-function insideBracket(tokens: readonly Token[], at: number): boolean {
+function insideBracket({ tokens }: TextRead, at: number): boolean {
   for (let back = at - 1; back >= Math.max(0, at - 8); back--) {
     const text = tokens[back]?.text
     if (text === '(' || text === '[') return true

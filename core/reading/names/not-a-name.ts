@@ -1,41 +1,43 @@
 /** Names that name no figure: what is counted in or not, where something was measured, how the name before was taken, a size that heads a row. */
 import type { PointName } from '../languages/lexicon.ts'
 import { LETTER } from '../sizes/size-words.ts'
+import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
-import { meaning, means, type Term, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { meaning, means, type Term, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 
 /** Does this name name nothing here? */
-export const namesNothing = (tokens: readonly Token[], terms: Terms, term: Term): boolean =>
-  isWithout(tokens, term.from) ||
+export const namesNothing = (text: TextRead, term: Term): boolean =>
+  isWithout(text, term.from) ||
   (means(term, 'point') &&
-    (isIncluded(tokens, terms, term.to) ||
-      isWithIt(tokens, terms, term) ||
-      isOfNameBefore(tokens, terms, term) ||
-      isLongSize(tokens, term) ||
-      isPlaceInBracket(tokens, terms, term) ||
-      isElasticIn(tokens, terms, term)))
+    (isIncluded(text, term.to) ||
+      isWithIt(text, term) ||
+      isOfNameBefore(text, term) ||
+      isLongSize(text, term) ||
+      isPlaceInBracket(text, term) ||
+      isElasticIn(text, term)))
 
 /** with: in the languages read. */
-export const WITH = /^(?:with|mit|avec|con|met|med|z)$/
+export const WITH = cue('with', 'withOrOf')
 
 /** “collar not included”. */
-const isIncluded = (tokens: readonly Token[], terms: Terms, at: number): boolean =>
+const isIncluded = ({ tokens, terms }: TextRead, at: number): boolean =>
   COUNTED.test(tokens[at]?.text ?? '') ||
   (means(termAt(terms, at), 'not') && COUNTED.test(tokens[termAt(terms, at)?.to ?? at + 1]?.text ?? ''))
-const COUNTED = /^(?:included|excluded|inclus|incluse|exclu|compris|comprise|inbegriffen|eingeschlossen|incluso|inclusa|incluido|incluida)$/
+const COUNTED = cue('counted')
 
 /** “Außenlänge mit Bund 106”, “rise with waistband 11”: a length, and what is counted into it. */
-function isWithIt(tokens: readonly Token[], terms: Terms, { from }: Term): boolean {
+function isWithIt({ tokens, terms }: TextRead, { from }: Term): boolean {
   const name = meaning(termAt(terms, from - 2), 'point')?.point
   return name !== undefined && LENGTHS_WITH.has(name) && WITH.test(tokens[from - 1]?.text ?? '')
 }
 const LENGTHS_WITH = new Set<PointName>(['length', 'outseam', 'inseam', 'rise', 'frontRise', 'backRise', 'skirtLength', 'legLength'])
 
+const THE = cue('the')
 /** “Chest across (1" below armhole): 22"”: in brackets, behind a figure of its own, a name says where. */
-function isPlaceInBracket(tokens: readonly Token[], terms: Terms, { from }: Term): boolean {
+function isPlaceInBracket({ tokens, terms }: TextRead, { from }: Term): boolean {
   let at = from - 1
-  while (at > from - 3 && tokens[at]?.text === 'the') at--
+  while (at > from - 3 && THE.test(tokens[at]?.text ?? '')) at--
   if (!means(termAt(terms, at), 'position')) return false
   for (at--; at > from - 7; at--) {
     const token = tokens[at]
@@ -46,14 +48,17 @@ function isPlaceInBracket(tokens: readonly Token[], terms: Terms, { from }: Term
 }
 
 /** “Unterbrust (Gummizug, ungedehnt) 74”: elastic that is said of another name. */
-const isElasticIn = (tokens: readonly Token[], terms: Terms, term: Term): boolean =>
+const isElasticIn = ({ tokens, terms }: TextRead, term: Term): boolean =>
   meaning(term, 'made')?.fact.fact === 'elasticWaist' &&
   tokens[term.from - 1]?.text === '(' &&
   meaning(termAt(terms, term.from - 2), 'point') !== undefined
 
+const CLOSED = cue('closed')
+const WHEN = cue('when')
+
 /** “The collar is 14" round when buttoned”: it says how the name before was taken. */
-function isOfNameBefore(tokens: readonly Token[], terms: Terms, { from, to }: Term): boolean {
-  if (!/^(?:buttoned|fastened)$/.test(tokens[to - 1]?.text ?? '') || tokens[to - 2]?.text !== 'when') return false
+function isOfNameBefore({ tokens, terms }: TextRead, { from, to }: Term): boolean {
+  if (!CLOSED.test(tokens[to - 1]?.text ?? '') || !WHEN.test(tokens[to - 2]?.text ?? '')) return false
   for (let at = from - 1; at > from - REACH && tokens[at] && tokens[at]?.kind !== 'break' && !endsSentence(tokens, at); at--) {
     const name = meaning(termAt(terms, at), 'point')?.point
     if (name !== undefined) return name !== 'chest'
@@ -63,12 +68,13 @@ function isOfNameBefore(tokens: readonly Token[], terms: Terms, { from, to }: Te
 const REACH = 14
 
 /** “w/o hood”. */
-const isWithout = (tokens: readonly Token[], at: number): boolean =>
+const isWithout = ({ tokens }: TextRead, at: number): boolean =>
   tokens[at - 1]?.text === 'o' && tokens[at - 2]?.text === '/' && tokens[at - 3]?.text === 'w'
 
+const LONG = cue('longSize')
 /** “M long | 32 | 34”: the size that heads a row. */
-const isLongSize = (tokens: readonly Token[], { from, to }: Term): boolean =>
-  tokens[from]?.text === 'long' &&
+const isLongSize = ({ tokens }: TextRead, { from, to }: Term): boolean =>
+  LONG.test(tokens[from]?.text ?? '') &&
   tokens[to]?.text === '|' &&
   LETTER.test(tokens[from - 1]?.text ?? '') &&
   (from < 2 || tokens[from - 2]?.kind === 'break')

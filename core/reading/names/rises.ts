@@ -1,15 +1,14 @@
 /** Front and back rise told in one name. */
 import type { PointName } from '../languages/lexicon.ts'
-import { means, type Term, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { means, type Term, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 
 const JOINTS = new Set(['/', '&', '+'])
 export const RISES = new Set<PointName>(['rise', 'frontRise', 'backRise'])
 
 /** front/back rise 11/15 · rise (front & back): two names in one. */
 export function bothRises(
-  tokens: readonly Token[],
-  terms: Terms,
+  { tokens, terms }: TextRead,
   term: Term,
   name: PointName
 ): { from: number; to: number; points: PointName[] } | null {

@@ -2,12 +2,12 @@
 
 import type { PointName } from '../languages/lexicon.ts'
 import type { Quantity } from '../quantities/quantities.ts'
-import type { Lexis } from '../text/lexis.ts'
-import { meaning, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { cue } from '../text/cues.ts'
+import { meaning, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Label } from './label.ts'
 
-const LETTERS = new Set(['w', 'h', 'r', 'i', 'l', 't', 'b', 'c', 's', 'k', 'lo', 'sl', 'sh', 'il', 'ol'])
+const LETTERS = cue('letterName')
 const GAP = 8
 /** On one line names in full may stand between: “B 38 / W open / SHDR 15 / L 20”. */
 const GAP_IN_LINE = 16
@@ -19,7 +19,7 @@ const GAP_IN_LINE = 16
  *         ^ an L right behind a figure with a name, or
  * W 68cm      a W or an L that has a line to itself
  */
-export function shorthand(tokens: readonly Token[], terms: Terms, quantities: readonly Quantity[], own: Lexis['letters']): Label[] {
+export function shorthand(text: TextRead, quantities: readonly Quantity[]): Label[] {
   const found: Label[] = []
   let run: { label: Label; end: number; alone: boolean }[] = []
   const close = () => {
@@ -30,14 +30,14 @@ export function shorthand(tokens: readonly Token[], terms: Terms, quantities: re
     run = []
   }
   for (const [place, one] of quantities.entries()) {
-    const label = letterBefore(tokens, one, own) ?? letterAfter(tokens, one, own)
+    const label = letterBefore(text, one) ?? letterAfter(text, one)
     if (!label) continue
     const before = quantities[place - 1]
     const alone =
-      headsLine(tokens, terms, label, one) ||
-      (label.letter === 'l' && label.from < one.from && before !== undefined && isWidthBefore(tokens, terms, before, label.from))
+      headsLine(text, label, one) ||
+      (label.letter === 'l' && label.from < one.from && before !== undefined && isWidthBefore(text, before, label.from))
     const last = run[run.length - 1]
-    if (last && label.from - last.end > GAP && !isOneLine(tokens, last.end, label.from)) close()
+    if (last && label.from - last.end > GAP && !isOneLine(text, last.end, label.from)) close()
     run.push({ label, end: Math.max(one.spanTo, label.to), alone })
   }
   close()
@@ -45,7 +45,7 @@ export function shorthand(tokens: readonly Token[], terms: Terms, quantities: re
 }
 
 /** Is it a W or an L at the start of a line, with a length behind it that fills the line but for brackets? */
-function headsLine(tokens: readonly Token[], terms: Terms, { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {
+function headsLine({ tokens, terms }: TextRead, { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {
   if (!(letter === 'w' || letter === 'l') || from > figure || unit === null) return false
   const after = tokens[to]
   const fills = after === undefined || after.kind === 'break' || after.text === '(' || meaning(termAt(terms, to), 'basis') !== undefined
@@ -54,14 +54,14 @@ function headsLine(tokens: readonly Token[], terms: Terms, { letter, from }: Lab
 
 const BEFORE_L = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength', 'waist', 'hip'])
 /** Has this figure one of the names that a length is set beside, and does it stand right before the letter? */
-function isWidthBefore(tokens: readonly Token[], terms: Terms, { from, spanTo }: Quantity, letter: number): boolean {
+function isWidthBefore({ tokens, terms }: TextRead, { from, spanTo }: Quantity, letter: number): boolean {
   for (let at = spanTo; at < letter; at++) if (tokens[at]?.kind !== 'mark' && tokens[at]?.kind !== 'break') return false
   const named = termAt(terms, /^[:=~-]$/.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1)
   const name = meaning(named, 'point')?.point
   return letter - spanTo <= 3 && name !== undefined && BEFORE_L.has(name)
 }
 
-function isOneLine(tokens: readonly Token[], from: number, to: number): boolean {
+function isOneLine({ tokens }: TextRead, from: number, to: number): boolean {
   if (to - from > GAP_IN_LINE) return false
   for (let at = from; at < to; at++) if (tokens[at]?.kind === 'break') return false
   return true
@@ -77,21 +77,21 @@ const letterLabel = (at: number, letter: string, name: PointName | undefined): L
   letter
 })
 
-function letterBefore(tokens: readonly Token[], one: Quantity, own: Lexis['letters']): Label | null {
+function letterBefore({ tokens, trie }: TextRead, one: Quantity): Label | null {
   let at = one.from - 1
   if (/^[:=./-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
   const word = tokens[at]
-  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || own[word.text])) return null
+  if (word?.kind !== 'word' || !(LETTERS.test(word.text) || trie.letters[word.text])) return null
   const glued = tokens[at - 1]
   if (glued && !word.spaced && (glued.kind === 'word' || glued.kind === 'digits' || glued.text === "'")) return null
-  return letterLabel(at, word.text, own[word.text])
+  return letterLabel(at, word.text, trie.letters[word.text])
 }
 
-function letterAfter(tokens: readonly Token[], one: Quantity, own: Lexis['letters']): Label | null {
+function letterAfter({ tokens, trie }: TextRead, one: Quantity): Label | null {
   const word = tokens[one.to]
-  if (word?.kind !== 'word' || !(LETTERS.has(word.text) || own[word.text])) return null
+  if (word?.kind !== 'word' || !(LETTERS.test(word.text) || trie.letters[word.text])) return null
   // 20" W x 28" L: a letter that stands off its figure must end there
   const next = tokens[one.to + 1]
   if (word.spaced && !(next === undefined || next.kind === 'break' || next.text === 'x' || /^[,;/|]$/.test(next.text))) return null
-  return letterLabel(one.to, word.text, own[word.text])
+  return letterLabel(one.to, word.text, trie.letters[word.text])
 }

@@ -1,6 +1,7 @@
 /** What the page's data and its title tell that its text does not: measurements, and the description where the text is poorer. */
 import { SHAPE } from '../../ids/kinds.ts'
 import type { ListingText, Reading } from '../reading.ts'
+import { cue, cueStart } from '../text/cues.ts'
 import type { StructuredRead } from './structured.ts'
 
 const letters = (text: string): string =>
@@ -11,7 +12,13 @@ const letters = (text: string): string =>
 const key = ({ point, size }: Reading['measures'][number]): string => `${size ?? ''}/${point}`
 
 /** A figure with a unit beside it, or a mark of inches: without one a title tells a size, no measure (`tellsMeasures`). */
-const MEASURED = /\d ?(?:["”“″]|''|’’|cm|mm|in|pol|pul|pou|po\b|zoll|duim|cal|tum)/i
+const SIGNED = /\d ?(?:["”“″]|''|’’|cm|mm|in)/i
+const NUMBER_AND_WORD = /\d ?(\p{L}+)/gu
+const INCH_BEGINS = cueStart('inchBegins')
+const INCH_SHORT = cue('inchShort')
+const isMeasured = (title: string): boolean =>
+  SIGNED.test(title) ||
+  [...title.matchAll(NUMBER_AND_WORD)].some(([, unit = '']) => INCH_BEGINS.test(unit) || INCH_SHORT.test(unit.toLowerCase()))
 
 /** The lines to read behind the text; '' where it tells all that they do. `read` reads a text of this listing. */
 export function moreText(
@@ -20,15 +27,15 @@ export function moreText(
   first: Reading,
   read: (text: string) => Reading
 ): string {
-  const named = title && MEASURED.test(title) && !letters(text).includes(letters(title)) ? title : null
+  const named = title && isMeasured(title) && !letters(text).includes(letters(title)) ? title : null
   if (description === null && lines.length === 0 && named === null) return ''
   const known = new Set(first.measures.map(key))
   const parts: string[] = []
   if (description !== null && !letters(text).includes(letters(description))) {
-    const told = read(description).measures.map(key)
-    if (told.some((one) => !known.has(one)) || letters(text).length * 2 < letters(description).length) {
+    const keys = read(description).measures.map(key)
+    if (keys.some((one) => !known.has(one)) || letters(text).length * 2 < letters(description).length) {
       parts.push(description)
-      for (const one of told) known.add(one)
+      for (const one of keys) known.add(one)
     }
   }
   if (named !== null && tellsMeasures(read(named), known)) parts.push(named)

@@ -1,6 +1,6 @@
 /** What a page's meta properties tell (OpenGraph and its product properties, plain descriptions), as the capture hands them on. */
 import { amountOf } from './amount.ts'
-import { type Bag, held, isBag, wordsIn } from './bag.ts'
+import { isJsonNode, type JsonNode, propertyOf, wordsIn } from './json-node.ts'
 import { currencyCode, type OfferRead } from './offers.ts'
 
 export interface MetaRead {
@@ -15,15 +15,15 @@ export interface MetaRead {
 
 /** `{ meta: { 'og:title': …, 'product:price:amount': … } }` among the blocks; the first word for each fact. */
 export function metaOf(blocks: readonly unknown[]): MetaRead {
-  const bags = blocks.flatMap((block) => (isBag(block) && isBag(block.meta) ? [block.meta] : []))
+  const nodes = blocks.flatMap((block) => (isJsonNode(block) && isJsonNode(block.meta) ? [block.meta] : []))
   const first = (...names: string[]): string | null => {
-    for (const name of names) for (const bag of bags) if (wordsIn(bag[name]) !== null) return wordsIn(bag[name])
+    for (const name of names) for (const node of nodes) if (wordsIn(node[name]) !== null) return wordsIn(node[name])
     return null
   }
   return {
     name: first('og:title', 'twitter:title'),
     description: first('og:description', 'twitter:description', 'description'),
-    price: priceIn(bags),
+    price: priceIn(nodes),
     colour: first('product:color', 'product:colour'),
     material: first('product:material'),
     condition: first('product:condition'),
@@ -31,11 +31,11 @@ export function metaOf(blocks: readonly unknown[]): MetaRead {
   }
 }
 
-function priceIn(bags: readonly Bag[]): OfferRead | null {
+function priceIn(nodes: readonly JsonNode[]): OfferRead | null {
   for (const start of ['product:sale_price', 'product:price', 'og:price']) {
-    for (const bag of bags) {
-      const amount = amountOf(held(bag, `${start}:amount`))
-      if (amount !== null) return { amount, currency: currencyCode(held(bag, `${start}:currency`)) }
+    for (const node of nodes) {
+      const amount = amountOf(propertyOf(node, `${start}:amount`))
+      if (amount !== null) return { amount, currency: currencyCode(propertyOf(node, `${start}:currency`)) }
     }
   }
   return null

@@ -3,7 +3,7 @@
  * the body it is for. Names of WearableMeasurementTypeEnumeration and shorter ones; units of UN/CEFACT Recommendation 20 or in words.
  */
 import { amountOf } from './amount.ts'
-import { type Bag, held, isBag, lastName, listed, wordsIn } from './bag.ts'
+import { isJsonNode, type JsonNode, lastName, listed, propertyOf, wordsIn } from './json-node.ts'
 
 /** The vocabulary's names as words of the trade; null: nothing that is altered for fit (a cup, a heel, whatever a back is). */
 export const WEARABLE: Record<string, string | null> = {
@@ -52,20 +52,22 @@ const UNITS: Record<string, string> = {
 const MOST = 60
 const LONGEST_NAME = 60
 
-interface Told {
+interface MeasureName {
   /** In words; null: named, and no measure of fit. */
   name: string | null
   body: boolean
 }
 
 /** What is measured: the type it refers to, else its own name. */
-function nameOf(measure: Bag): Told | null {
+function nameOf(measure: JsonNode): MeasureName | null {
   for (const key of ['valueReference', 'measurementType', 'additionalType', 'propertyID', 'name', 'description', '@type']) {
-    for (const value of listed(held(measure, key))) {
-      const told =
-        typeof value === 'string' ? value : wordsIn(isBag(value) ? (held(value, 'name') ?? held(value, 'value') ?? value['@id']) : value)
-      if (told === null || told.length > 200) continue
-      const name = /^https?:|^schema:/i.test(told) ? lastName(told) : told.trim()
+    for (const value of listed(propertyOf(measure, key))) {
+      const words =
+        typeof value === 'string'
+          ? value
+          : wordsIn(isJsonNode(value) ? (propertyOf(value, 'name') ?? propertyOf(value, 'value') ?? value['@id']) : value)
+      if (words === null || words.length > 200) continue
+      const name = /^https?:|^schema:/i.test(words) ? lastName(words) : words.trim()
       const typed = /^(wearable|body)?measurement(?:type)?(.+)$/i.exec(name.replace(/[\s_-]+/g, ''))
       const short = (typed?.[2] ?? name).toLowerCase().replace(/[^a-z]/g, '')
       const known = WEARABLE[short]
@@ -79,13 +81,13 @@ function nameOf(measure: Bag): Told | null {
 }
 
 /** “76 cm”, “76-80 cm”, as written where it is text. */
-function figureOf(measure: Bag): string | null {
-  const told = listed(held(measure, 'unitCode')).concat(listed(held(measure, 'unitText')))
-  const unit = told
+function figureOf(measure: JsonNode): string | null {
+  const units = listed(propertyOf(measure, 'unitCode')).concat(listed(propertyOf(measure, 'unitText')))
+  const unit = units
     .map((one) => (typeof one === 'string' ? UNITS[lastName(one.trim()).toLowerCase()] : undefined))
     .find((one) => one !== undefined)
   // a unit that is no length: 900 grams
-  if (unit === undefined && told.some((one) => typeof one === 'string' && one.trim() !== '')) return null
+  if (unit === undefined && units.some((one) => typeof one === 'string' && one.trim() !== '')) return null
   const text = (value: unknown): string | null =>
     typeof value === 'number'
       ? amountOf(value) === null
@@ -94,10 +96,10 @@ function figureOf(measure: Bag): string | null {
       : typeof value === 'string' && /\d/.test(value)
         ? value.trim()
         : null
-  const value = held(measure, 'value')
-  const range = isBag(value) ? value : measure
-  const [low, high] = [text(held(range, 'minValue')), text(held(range, 'maxValue'))]
-  const figure = isBag(value) ? text(held(value, 'value')) : text(value)
+  const value = propertyOf(measure, 'value')
+  const range = isJsonNode(value) ? value : measure
+  const [low, high] = [text(propertyOf(range, 'minValue')), text(propertyOf(range, 'maxValue'))]
+  const figure = isJsonNode(value) ? text(propertyOf(value, 'value')) : text(value)
   const shown = figure ?? (low !== null && high !== null && low !== high ? `${low}-${high}` : (low ?? high))
   if (shown === null || shown.length > 40) return null
   return unit === undefined || /[a-z"″”]/i.test(shown) ? shown : `${shown} ${unit}`
@@ -108,11 +110,11 @@ export function measureLines(values: unknown, body = false): string[] {
   const lines: string[] = []
   for (const one of listed(values).slice(0, MOST)) {
     if (typeof one === 'string' && !body && one.length <= 200 && /\d/.test(one) && !/[\n<>]/.test(one)) lines.push(one.trim())
-    if (!isBag(one)) continue
-    const told = nameOf(one)
+    if (!isJsonNode(one)) continue
+    const name = nameOf(one)
     const figure = figureOf(one)
-    if (told === null || told.name === null || figure === null) continue
-    lines.push(body || told.body ? `To fit ${told.name} ${figure}` : `${told.name}: ${figure}`)
+    if (name === null || name.name === null || figure === null) continue
+    lines.push(body || name.body ? `To fit ${name.name} ${figure}` : `${name.name}: ${figure}`)
   }
   return lines
 }

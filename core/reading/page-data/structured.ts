@@ -1,6 +1,8 @@
 /** Structured data of the page (schema.org in JSON-LD, marked-up items, meta properties): the product that the page is about. */
-import { type Bag, held, isBag, lastName, listed, wordsIn } from './bag.ts'
+
+import { cueInside } from '../text/cues.ts'
 import { jsonBlock } from './json-block.ts'
+import { isJsonNode, type JsonNode, lastName, listed, propertyOf, wordsIn } from './json-node.ts'
 import { offersOf, priceOf, sizeWords, variantsOf } from './offers.ts'
 import { metaOf } from './page-meta.ts'
 import { chosenProduct, type Graph, graphOf } from './products.ts'
@@ -51,30 +53,30 @@ export function structuredOf(blocks: readonly unknown[] | undefined, title: stri
     return { ...meta, description: plainText(meta.description), condition: conditionOf(meta.condition), lines: [], broken }
   const offers = offersOf(product, graph)
   const variants = variantsOf(product, offers, graph)
-  const told = (name: string): string | null => wordsIn(held(product, name))
+  const wordsOf = (name: string): string | null => wordsIn(propertyOf(product, name))
   return {
-    name: told('name') ?? meta.name,
-    description: plainText(told('description') ?? meta.description),
+    name: wordsOf('name') ?? meta.name,
+    description: plainText(wordsOf('description') ?? meta.description),
     price: priceOf(product, offers) ?? meta.price,
-    colour: told('color') ?? told('colour') ?? meta.colour,
-    material: told('material') ?? meta.material,
-    condition: conditionOf(told('itemCondition') ?? firstWords(offers, 'itemCondition') ?? meta.condition),
+    colour: wordsOf('color') ?? wordsOf('colour') ?? meta.colour,
+    material: wordsOf('material') ?? meta.material,
+    condition: conditionOf(wordsOf('itemCondition') ?? firstWords(offers, 'itemCondition') ?? meta.condition),
     size: onlySize([product, ...variants]) ?? meta.size,
     lines: linesOf(product, variants, graph),
     broken
   }
 }
 
-const firstWords = (nodes: readonly Bag[], name: string): string | null =>
-  nodes.reduce<string | null>((found, node) => found ?? wordsIn(held(node, name)), null)
+const firstWords = (nodes: readonly JsonNode[], name: string): string | null =>
+  nodes.reduce<string | null>((found, node) => found ?? wordsIn(propertyOf(node, name)), null)
 
-function onlySize(nodes: readonly Bag[]): string | null {
-  const sizes = new Set(nodes.flatMap((node) => listed(held(node, 'size')).flatMap((size) => sizeWords(size) ?? [])))
+function onlySize(nodes: readonly JsonNode[]): string | null {
+  const sizes = new Set(nodes.flatMap((node) => listed(propertyOf(node, 'size')).flatMap((size) => sizeWords(size) ?? [])))
   return sizes.size === 1 ? ([...sizes][0] ?? null) : null
 }
 
 /** The product's own measurements, then those of its variants, each under its size where there are several. */
-function linesOf(product: Bag, variants: readonly Bag[], graph: Graph): string[] {
+function linesOf(product: JsonNode, variants: readonly JsonNode[], graph: Graph): string[] {
   const lines = measuresUnder(product, graph)
   const seen = new Set([product])
   const sized: { size: string | null; lines: string[] }[] = []
@@ -82,7 +84,7 @@ function linesOf(product: Bag, variants: readonly Bag[], graph: Graph): string[]
     if (seen.has(variant)) continue
     seen.add(variant)
     const its = measuresUnder(variant, graph)
-    if (its.length > 0) sized.push({ size: listed(held(variant, 'size')).map(sizeWords)[0] ?? null, lines: its })
+    if (its.length > 0) sized.push({ size: listed(propertyOf(variant, 'size')).map(sizeWords)[0] ?? null, lines: its })
   }
   const several = new Set(sized.map(({ size }) => size)).size > 1
   for (const { size, lines: its } of sized) {
@@ -94,31 +96,32 @@ function linesOf(product: Bag, variants: readonly Bag[], graph: Graph): string[]
 }
 const MOST_LINES = 400
 
-function measuresUnder(node: Bag, graph: Graph): string[] {
-  const sizes = listed(held(node, 'size')).filter(isBag)
-  const audience = listed(held(node, 'audience')).filter(isBag)
+function measuresUnder(node: JsonNode, graph: Graph): string[] {
+  const sizes = listed(propertyOf(node, 'size')).filter(isJsonNode)
+  const audience = listed(propertyOf(node, 'audience')).filter(isJsonNode)
   const resolved = (value: unknown) =>
-    listed(value).map((one) => (isBag(one) && Object.keys(one).length === 1 ? (graph.byId.get(String(one['@id'])) ?? one) : one))
+    listed(value).map((one) => (isJsonNode(one) && Object.keys(one).length === 1 ? (graph.byId.get(String(one['@id'])) ?? one) : one))
   return [
-    ...measureLines(resolved(held(node, 'hasMeasurement'))),
-    ...sizes.flatMap((size) => measureLines(resolved(held(size, 'hasMeasurement')))),
-    ...measureLines(listed(held(node, 'additionalProperty')).filter(isMeasured)),
-    ...[...sizes, ...audience].flatMap((one) => measureLines(resolved(held(one, 'suggestedMeasurement')), true))
+    ...measureLines(resolved(propertyOf(node, 'hasMeasurement'))),
+    ...sizes.flatMap((size) => measureLines(resolved(propertyOf(size, 'hasMeasurement')))),
+    ...measureLines(listed(propertyOf(node, 'additionalProperty')).filter(isMeasured)),
+    ...[...sizes, ...audience].flatMap((one) => measureLines(resolved(propertyOf(one, 'suggestedMeasurement')), true))
   ]
 }
 
+const OTHER_PROPERTY = cueInside('otherProperty')
 /** A free property with a figure and a unit of length; one called a size is of the label. */
 const isMeasured = (property: unknown): boolean =>
-  isBag(property) &&
-  !/size|weight|parcel|package/i.test(wordsIn(held(property, 'name')) ?? '') &&
-  (held(property, 'unitCode') !== undefined ||
-    held(property, 'unitText') !== undefined ||
-    /\d\s*(?:cm|mm|in|inch|inches|["″”])\s*$/i.test(wordsIn(held(property, 'value')) ?? ''))
+  isJsonNode(property) &&
+  !OTHER_PROPERTY.test(wordsIn(propertyOf(property, 'name')) ?? '') &&
+  (propertyOf(property, 'unitCode') !== undefined ||
+    propertyOf(property, 'unitText') !== undefined ||
+    /\d\s*(?:cm|mm|in|inch|inches|["″”])\s*$/i.test(wordsIn(propertyOf(property, 'value')) ?? ''))
 
 /** Descriptions come with the page's code in them: what ends a line there ends one here. */
-function plainText(told: string | null): string | null {
-  if (told === null) return null
-  const text = told
+function plainText(markup: string | null): string | null {
+  if (markup === null) return null
+  const text = markup
     .slice(0, LONGEST)
     .replace(/<br\s?\/?>|<\/(?:p|li|div|tr|h[1-6]|dd|dt)>/gi, '\n')
     .replace(/<\/?[a-z][^<>]{0,500}>/gi, ' ')
@@ -134,8 +137,8 @@ const CONDITIONS: [RegExp, string][] = [
   [/^damaged(?:condition)?$/i, 'damaged']
 ]
 /** schema.org's condition names as plain words; other words as they stand. */
-const conditionOf = (told: string | null): string | null => {
-  if (told === null) return null
-  const name = /^https?:|^schema:/i.test(told) ? lastName(told) : told
+const conditionOf = (words: string | null): string | null => {
+  if (words === null) return null
+  const name = /^https?:|^schema:/i.test(words) ? lastName(words) : words
   return CONDITIONS.find(([one]) => one.test(name))?.[1] ?? name.toLowerCase()
 }

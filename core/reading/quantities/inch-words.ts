@@ -1,12 +1,15 @@
 /** “an inch and a half left to let out”: inches in words, read only where cloth to spare is told (in prose they are anything). */
-import { means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+
+import { amount, cue } from '../text/cues.ts'
+import { means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 
 const REACH = 7
 
 /** The inches that begin at a token and the token after them, or null. */
-export function inchWordsAt(tokens: readonly Token[], terms: Terms, at: number): { value: number; to: number } | null {
-  const found = wordsAt(tokens, at)
+export function inchWordsAt(text: TextRead, at: number): { value: number; to: number } | null {
+  const { tokens, terms } = text
+  const found = wordsAt(text, at)
   if (found === null) return null
   for (let near = found.to; near < found.to + REACH; near++) {
     const token = tokens[near]
@@ -16,23 +19,31 @@ export function inchWordsAt(tokens: readonly Token[], terms: Terms, at: number):
   return null
 }
 
-const word = (tokens: readonly Token[], at: number): string => (tokens[at]?.kind === 'word' ? (tokens[at]?.text ?? '') : '')
-const INCH = /^inch(?:es)?$/
-const NUMBERS: Record<string, number> = { a: 1, an: 1, another: 1, one: 1, two: 2, three: 3, four: 4 }
+const word = ({ tokens }: TextRead, at: number): string => (tokens[at]?.kind === 'word' ? (tokens[at]?.text ?? '') : '')
+const INCH = cue('inch')
+const NUMBERS = amount('inches')
+const ARTICLE = cue('article')
+const AND = cue('and')
+const COUPLE = cue('couple')
+const HALF = cue('half')
+const OF = cue('of')
 
-function wordsAt(tokens: readonly Token[], at: number): { value: number; to: number } | null {
-  const first = word(tokens, at)
-  if (first === 'half' && /^an?$/.test(word(tokens, at + 1)) && INCH.test(word(tokens, at + 2))) return { value: 0.5, to: at + 3 }
-  const couple = first === 'a' && word(tokens, at + 1) === 'couple' ? (word(tokens, at + 2) === 'of' ? 3 : 2) : 0
-  if (couple > 0) return INCH.test(word(tokens, at + couple)) ? { value: 2, to: at + couple + 1 } : null
-  const whole = NUMBERS[first]
+/** May inches told in words begin with this word? */
+export const mayBeginInches = (word: string): boolean => NUMBERS.get(word) !== undefined || HALF.test(word)
+
+function wordsAt(text: TextRead, at: number): { value: number; to: number } | null {
+  const first = word(text, at)
+  if (HALF.test(first) && ARTICLE.test(word(text, at + 1)) && INCH.test(word(text, at + 2))) return { value: 0.5, to: at + 3 }
+  const couple = first === 'a' && COUPLE.test(word(text, at + 1)) ? (OF.test(word(text, at + 2)) ? 3 : 2) : 0
+  if (couple > 0) return INCH.test(word(text, at + couple)) ? { value: 2, to: at + couple + 1 } : null
+  const whole = NUMBERS.get(first)
   if (whole === undefined) return null
   // one and a half inches
-  if (isHalf(tokens, at + 1) && INCH.test(word(tokens, at + 4))) return { value: whole + 0.5, to: at + 5 }
-  if (!INCH.test(word(tokens, at + 1))) return null
+  if (isHalf(text, at + 1) && INCH.test(word(text, at + 4))) return { value: whole + 0.5, to: at + 5 }
+  if (!INCH.test(word(text, at + 1))) return null
   // an inch and a half
-  return isHalf(tokens, at + 2) ? { value: whole + 0.5, to: at + 5 } : { value: whole, to: at + 2 }
+  return isHalf(text, at + 2) ? { value: whole + 0.5, to: at + 5 } : { value: whole, to: at + 2 }
 }
 
-const isHalf = (tokens: readonly Token[], at: number): boolean =>
-  word(tokens, at) === 'and' && word(tokens, at + 1) === 'a' && word(tokens, at + 2) === 'half'
+const isHalf = (text: TextRead, at: number): boolean =>
+  AND.test(word(text, at)) && word(text, at + 1) === 'a' && HALF.test(word(text, at + 2))

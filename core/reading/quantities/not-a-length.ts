@@ -1,5 +1,8 @@
 /** Numbers that are no lengths by what stands glued to them or right beside them: prices, dates, percents, counts, times, degrees. */
-import { meaning, means, meansAny, type Terms, termAt } from '../text/terms.ts'
+
+import { cue } from '../text/cues.ts'
+import { meaning, means, meansAny, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 
 /** Behind an “in” that is a unit stands one of these, or no word at all. */
@@ -25,13 +28,16 @@ const SMALL_BEHIND: Parameters<typeof meansAny>[1] = ['light', 'from', 'front', 
 
 export const CURRENCY_MARKS = new Set(['£', '€', '$', '¥', '₹'])
 /** “pagato 190”: what somebody gave for it. */
-export const PAID =
-  /^(?:bought|paid|purchased|gekauft|bezahlt|achete|achetee|achetes|paye|payee|comprado|comprada|compre|pagado|pagato|pagata|acquistato|acquistata|gekocht|betaald|kupilam|kupiona|kupione|kupiony|kopte|kopt|inkopt)$/
+export const PAID = cue('paid')
 const AFTER = new Set(['%', '°', '£', '€', '$', '¥'])
-const SHORTHAND = /^(?:w|l|h|r|i|t|b|c|s|k|lo|sl|sh|il|ol|fr|br|ptp|x)$/
+const SHORTHAND = cue('shorthand')
+
+const NUMBERED = cue('numbered')
+const BEFORE_YEAR = cue('beforeYear')
 
 /** Is the number at tokens from..to none of a length? `unit`: a unit of length was found after it. */
-export function isNoLength(tokens: readonly Token[], terms: Terms, from: number, to: number, unit: boolean, value: number): boolean {
+export function isNoLength(text: TextRead, from: number, to: number, unit: boolean, value: number): boolean {
+  const { tokens, terms } = text
   const before = tokens[from - 1]
   const after = tokens[to]
   const first = tokens[from] as Token
@@ -44,18 +50,13 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
     if (before.text === '.' && isDigits(tokens[from - 2]) && !before.spaced) return true
   }
   if (before && CURRENCY_MARKS.has(before.text)) return true
-  if (before?.text === 'no' || (before?.text === '.' && tokens[from - 2]?.text === 'no') || before?.text === '№') return true
-  if (
-    before &&
-    /^(?:style|item|ref|sku|lot|model|code|art|article|line|chapter|class|since|from|circa|in|year)$/.test(before.text) &&
-    value >= 1900 &&
-    value <= 2035
-  )
-    return true
+  const sign = before?.text === '.' ? tokens[from - 2] : before
+  if (NUMBERED.test(sign?.text ?? '') || before?.text === '№') return true
+  if (before && BEFORE_YEAR.test(before.text) && value >= 1900 && value <= 2035) return true
   if (unit) return false
   if (PAID.test(before?.text ?? '')) return true
   if (value >= 400 || (first.text.length > 1 && first.text.startsWith('0'))) return true
-  if (isDate(tokens, from) || isPhone(tokens, from)) return true
+  if (isDate(text, from) || isPhone(text, from)) return true
   // 9/10: the ten of a score
   if (
     before?.text === '/' &&
@@ -75,7 +76,7 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
   if (after.text === "'" && tokens[to + 1]?.text === 's') return true
   const term = termAt(terms, to)
   // S-17 C-21: a name of one letter, no degrees
-  if (term && means(term, 'otherUnit') && !means(term, 'point') && !isLetterName(tokens, to)) return true
+  if (term && means(term, 'otherUnit') && !means(term, 'point') && !isLetterName(text, to)) return true
   // “8 small buttons”, “2 front pockets”: a count of details two words on
   const further = termAt(terms, term ? term.to : to + 1)
   if (after.kind === 'word' && !means(term, 'point', 'basis', 'light', 'unit', 'measures') && means(further, 'otherUnit') && value <= 12)
@@ -83,13 +84,13 @@ export function isNoLength(tokens: readonly Token[], terms: Terms, from: number,
   return false
 }
 
-const isLetterName = (tokens: readonly Token[], at: number): boolean =>
+const isLetterName = ({ tokens }: TextRead, at: number): boolean =>
   SHORTHAND.test(tokens[at]?.text ?? '') && /^[:=-]$/.test(tokens[at + 1]?.text ?? '')
 
 const isDigits = (token: Token | undefined): boolean => token?.kind === 'digits'
 
 /** 12/05/2023, 12.05.23, 2023-05-12. */
-function isDate(tokens: readonly Token[], at: number): boolean {
+function isDate({ tokens }: TextRead, at: number): boolean {
   for (const first of [at, at - 2, at - 4]) {
     const [a, s, b, t, c] = tokens.slice(Math.max(0, first), Math.max(0, first) + 5)
     if (first < 0 || !a || !s || !b || !t || !c) continue
@@ -105,7 +106,7 @@ function isDate(tokens: readonly Token[], at: number): boolean {
 const joins = (token: Token | undefined): boolean => token?.text === '-' || token?.text === '(' || token?.text === ')'
 
 /** 0555 010 203 · (555) 010-2030: groups of digits, one of them long or with a leading nought. */
-function isPhone(tokens: readonly Token[], at: number): boolean {
+function isPhone({ tokens }: TextRead, at: number): boolean {
   let from = at
   let to = at
   while (at - from < 8 && (isDigits(tokens[from - 1]) || (joins(tokens[from - 1]) && isDigits(tokens[from - 2])))) from--
@@ -116,8 +117,10 @@ function isPhone(tokens: readonly Token[], at: number): boolean {
   return digits >= 9 && groups.some((token) => token.text.length >= 3)
 }
 
+const AFTER_PREPOSITION = cue('afterPreposition')
+
 /** Is this 'in' a unit after a number, or the preposition? “30 in, …” against “2 in the back”, “size 8 in women's”. */
-export function inIsUnit(tokens: readonly Token[], terms: Terms, at: number): boolean {
+export function inIsUnit({ tokens, terms }: TextRead, at: number): boolean {
   const word = tokens[at]
   if (word?.text !== 'in') return true
   if (!word.spaced) return true
@@ -125,7 +128,7 @@ export function inIsUnit(tokens: readonly Token[], terms: Terms, at: number): bo
   if (next === undefined || next.kind !== 'word') return true
   const term = termAt(terms, at + 1)
   if (meansAny(term, LENGTHS_BEHIND)) return true
-  if (/^(?:the|a|an|my|our|his|her|your|this|that|each|total|all|very|both)$/.test(next.text)) return false
+  if (AFTER_PREPOSITION.test(next.text)) return false
   if (
     meaning(term, 'colour') ||
     meaning(term, 'conditionWord') ||

@@ -1,5 +1,6 @@
 /** One number in a run of tokens: plain, decimal (point or comma), mixed (30 1/2, 30-1/2, 30½, 30 and a half). */
 import { FRACTION_GLYPHS } from '../../length.ts'
+import { amount, cue } from '../text/cues.ts'
 import type { Token } from '../text/tokens.ts'
 
 export type NumberProblem = 'divided-by-zero' | 'unclear-number'
@@ -89,7 +90,7 @@ function fractionAfter(tokens: readonly Token[], at: number, halves: ReadonlySet
     if (isDigits(after) && !isMark(next, '.')) return simpleFraction(tokens, at + 1)
     return null
   }
-  if (next.kind === 'word' && JOINS.has(next.text)) {
+  if (next.kind === 'word' && JOINS.test(next.text)) {
     const after = tokens[at + 1]
     if (after?.kind === 'fraction') return { value: FRACTION_GLYPHS[after.text] ?? 0, next: at + 2, fraction: true }
     if (isDigits(after)) return simpleFraction(tokens, at + 1)
@@ -102,29 +103,16 @@ function fractionAfter(tokens: readonly Token[], at: number, halves: ReadonlySet
 export function partInWords(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): { value: number; next: number } | null {
   const first = tokens[at]
   if (first?.kind !== 'word') return null
-  const counted = COUNTS[first.text]
-  const word = counted !== undefined || ARTICLES.has(first.text) ? tokens[at + 1] : first
+  const counted = COUNTS.get(first.text)
+  const word = counted !== undefined || ARTICLES.test(first.text) ? tokens[at + 1] : first
   if (word?.kind !== 'word') return null
   const next = word === first ? at + 1 : at + 2
   if (counted === undefined && halves.has(word.text)) return { value: 0.5, next }
-  const part = PART[word.text]
+  const part = PART.get(word.text)
   if (part === undefined || (counted ?? 1) * part >= 1) return null
   return { value: (counted ?? 1) * part, next }
 }
-const COUNTS: Record<string, number> = { three: 3, drei: 3, trois: 3, tres: 3, tre: 3, drie: 3, five: 5, seven: 7 }
-const PART: Record<string, number> = {
-  quarter: 1 / 4,
-  quarters: 1 / 4,
-  viertel: 1 / 4,
-  quart: 1 / 4,
-  quarts: 1 / 4,
-  cuarto: 1 / 4,
-  cuartos: 1 / 4,
-  quarto: 1 / 4,
-  quarti: 1 / 4,
-  kwart: 1 / 4,
-  eighth: 1 / 8,
-  eighths: 1 / 8
-}
-const JOINS = new Set(['and', 'n', 'und', 'et', 'y', 'e', 'en', 'i', 'och'])
-const ARTICLES = new Set(['a', 'one', 'ein', 'eine', 'un', 'una', 'een', 'en'])
+const COUNTS = amount('parts')
+const PART = amount('part')
+const JOINS = cue('joinsPart')
+const ARTICLES = cue('onePart')

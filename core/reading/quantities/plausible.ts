@@ -6,11 +6,12 @@
  * and NHANES 2017–2020 (waist p5–p95 725–1313), with ease of finished garments: woven trousers (waist 800–1003, seat 953–1156,
  * thigh 610–711, knee 495–546, leg opening 432–483, front rise 311–337, back rise 387–413), shirts (chest 900–1340, collar 340–450,
  * shoulders 386–544, back length 640–838, sleeve 530–630, cuff 190–260; US Commercial Standard CS135-46: armhole 495–584, sleeve 375–464),
- * uniform coat (US Army TM 10-8400-201-23: half breast 559, back 757). Widened from memory for second-hand and vintage wear, which runs smaller and more varied.
+ * uniform coat (US Army TM 10-8400-201-23: half breast 559, back 757). Widened from memory for second-hand and vintage wear, which
+ * runs smaller and more varied.
  */
 import type { GarmentKind, Shape } from '../../ids/kinds.ts'
 import { SHAPE } from '../../ids/kinds.ts'
-import type { PointId } from '../../ids/points.ts'
+import { isGirth, type PointId } from '../../ids/points.ts'
 
 export interface Likely {
   /** The likeliest length, mm. */
@@ -88,6 +89,10 @@ export function isPossible(mm: number, point: PointId, kind: GarmentKind | null)
   const { least, most } = likely(point, kind)
   return mm >= least && mm <= most
 }
+
+/** Can a figure be of a point at all, flat or around? `mm`: as stated. */
+export const isWearable = (mm: number, point: PointId, kind: GarmentKind | null): boolean =>
+  isPossible(mm, point, kind) || (isGirth(point) && isPossible(mm * 2, point, kind))
 
 /** Logarithm of how likely, up to a constant that is the same for one point; far out it falls no steeper than a line. */
 export function logLikely(mm: number, point: PointId, kind: GarmentKind | null): number {

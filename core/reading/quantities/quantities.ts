@@ -1,8 +1,9 @@
 /** Figures that may be lengths: a number or a range with its unit, if any, and its place. */
 import type { LengthUnit } from '../../length.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
-import { inchWordsAt } from './inch-words.ts'
+import { inchWordsAt, mayBeginInches } from './inch-words.ts'
 import { inIsUnit, isNoLength } from './not-a-length.ts'
 import { type NumberProblem, numberAt, partInWords } from './numbers.ts'
 
@@ -29,12 +30,13 @@ export interface Quantity {
 }
 
 /** Every quantity of a text, left to right. Linear. */
-export function quantitiesOf(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<string>): Quantity[] {
+export function quantitiesOf(text: TextRead): Quantity[] {
+  const { tokens } = text
   const found: Quantity[] = []
   for (let at = 0; at < tokens.length; ) {
-    const one = quantityAt(tokens, terms, halves, at)
+    const one = quantityAt(text, at)
     if (one === null) at++
-    else if (one === 'skip') at = pastNumber(tokens, at)
+    else if (one === 'skip') at = pastNumber(text, at)
     else {
       found.push(one)
       at = one.to
@@ -44,7 +46,7 @@ export function quantitiesOf(tokens: readonly Token[], terms: Terms, halves: Rea
 }
 
 /** A number that is no length: step over its decimals too, that 4.9 leaves no 9 behind. */
-function pastNumber(tokens: readonly Token[], at: number): number {
+function pastNumber({ tokens }: TextRead, at: number): number {
   const point = tokens[at + 1]
   const glued = point && !point.spaced && /^[.,]$/.test(point.text) && tokens[at + 2]?.kind === 'digits' && !tokens[at + 2]?.spaced
   return glued ? at + 3 : at + 1
@@ -66,27 +68,28 @@ const make = (from: number, to: number, value: number, unit: LengthUnit | null):
   disagrees: null
 })
 
-function quantityAt(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<string>, at: number): Quantity | 'skip' | null {
+function quantityAt(text: TextRead, at: number): Quantity | 'skip' | null {
+  const { tokens, terms, trie } = text
   const token = tokens[at] as Token
   const term = termAt(terms, at)
-  if (token.kind === 'word') return inWords(tokens, terms, halves, at) ?? inchesInWords(tokens, terms, at)
+  if (token.kind === 'word') return inWords(text, at) ?? inchesInWords(text, at)
   if (token.kind !== 'digits' && token.kind !== 'fraction') return null
   if (term) return null // p2p, 3/4 sleeve, x2
-  const height = heightAt(tokens, terms, at)
+  const height = heightAt(text, at)
   if (height) return height
-  const number = numberAt(tokens, at, halves)
+  const number = numberAt(tokens, at, trie.halves)
   if (number === null) return 'skip'
-  const unit = unitAt(tokens, terms, number.next, at, number.value)
-  if (isNoLength(tokens, terms, at, number.next, unit.unit !== null, number.value)) return 'skip'
+  const unit = unitAt(text, number.next, at, number.value)
+  if (isNoLength(text, at, number.next, unit.unit !== null, number.value)) return 'skip'
   const one = make(at, unit.to, number.value * unit.times, unit.unit)
   one.low = one.high = one.value
   if (number.problem) return { ...one, problem: number.problem, to: number.next, spanTo: number.next }
-  const ranged = rangeFrom(tokens, terms, halves, one)
-  return withSign(tokens, ranged ?? one)
+  const ranged = rangeFrom(text, one)
+  return withSign(text, ranged ?? one)
 }
 
 /** “two inches”, “twenty-two and a half inches”: numbers in words count only before a unit that is no preposition. */
-function inWords(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<string>, at: number): Quantity | null {
+function inWords({ tokens, terms, trie }: TextRead, at: number): Quantity | null {
   const term = termAt(terms, at)
   const number = meaning(term, 'number')
   if (!term || !number || term.from !== at) return null
@@ -99,7 +102,7 @@ function inWords(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<str
     value += ones
     to = hyphen + 1
   }
-  const part = means(termAt(terms, to), 'and') ? partInWords(tokens, to + 1, halves) : null
+  const part = means(termAt(terms, to), 'and') ? partInWords(tokens, to + 1, trie.halves) : null
   if (part) {
     value += part.value
     to = part.next
@@ -110,10 +113,9 @@ function inWords(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<str
   return make(at, next.to, value, unit.unit)
 }
 
-const INCHES_BEGIN = new Set(['a', 'an', 'another', 'one', 'two', 'three', 'four', 'half'])
-
-function inchesInWords(tokens: readonly Token[], terms: Terms, at: number): Quantity | null {
-  const found = INCHES_BEGIN.has(tokens[at]?.text ?? '') ? inchWordsAt(tokens, terms, at) : null
+function inchesInWords(text: TextRead, at: number): Quantity | null {
+  const { tokens } = text
+  const found = mayBeginInches(tokens[at]?.text ?? '') ? inchWordsAt(text, at) : null
   return found && make(at, found.to, found.value, 'in')
 }
 
@@ -121,7 +123,7 @@ function inchesInWords(tokens: readonly Token[], terms: Terms, at: number): Quan
  * "size 12" chest 40
  *  ^       ^ a sign that closes what was opened before a word is no inch mark
  */
-function closesQuote(tokens: readonly Token[], at: number): boolean {
+function closesQuote({ tokens }: TextRead, at: number): boolean {
   for (let back = at - 1; back >= Math.max(0, at - 6); back--) {
     const token = tokens[back] as Token
     if (token.kind === 'break') return false
@@ -139,14 +141,15 @@ interface UnitRead {
 }
 
 /** The unit after a number: marks, words, words after a hyphen (30-inch). */
-function unitAt(tokens: readonly Token[], terms: Terms, at: number, from: number, value: number): UnitRead {
+function unitAt(text: TextRead, at: number, from: number, value: number): UnitRead {
+  const { tokens, terms } = text
   const none: UnitRead = { unit: null, times: 1, to: at }
   const next = tokens[at]
   if (next === undefined || next.kind === 'break') return none
   if (next.text === '"') {
     const opens = tokens[from - 1]
     const quoted = opens?.text === '"' && !tokens[from]?.spaced && !/digits|fraction/.test(tokens[from - 2]?.kind ?? '')
-    if (quoted || closesQuote(tokens, at)) return none
+    if (quoted || closesQuote(text, at)) return none
     // a quotation that begins after the number: 30 "vintage"
     if (next.spaced && tokens[at + 1]?.spaced === false && tokens[at + 1]?.kind === 'word' && !means(termAt(terms, at + 1), 'point'))
       return none
@@ -174,12 +177,13 @@ function unitAt(tokens: readonly Token[], terms: Terms, at: number, from: number
       means(termAt(terms, term.to), 'point', 'height', 'basis')
     return sure && value <= 30 ? { unit: 'cm', times: 100, to: term.to } : none
   }
-  if (its.unit === 'in' && !hyphen && !inIsUnit(tokens, terms, word)) return none
+  if (its.unit === 'in' && !hyphen && !inIsUnit(text, word)) return none
   return { unit: its.unit, times: 1, to: term.to }
 }
 
 /** 5'8" · 5ft 6 · 5 foot 7 inches · 1m75: heights, as inches or centimetres. */
-function heightAt(tokens: readonly Token[], terms: Terms, at: number): Quantity | null {
+function heightAt(text: TextRead, at: number): Quantity | null {
+  const { tokens, terms } = text
   const first = tokens[at] as Token
   if (first.kind !== 'digits' || first.text.length > 1) return null
   const big = Number(first.text)
@@ -193,7 +197,7 @@ function heightAt(tokens: readonly Token[], terms: Terms, at: number): Quantity 
     if (small && small.value < 12 && tokens[to]?.kind !== 'break') {
       value += small.value
       to = small.next
-      const unit = unitAt(tokens, terms, to, to - 1, small.value)
+      const unit = unitAt(text, to, to - 1, small.value)
       if (unit.unit === 'in' || unit.unit === null) to = unit.to
       if (tokens[to]?.text === "'" && tokens[to + 1]?.text === "'") to += 2
     }
@@ -208,7 +212,8 @@ function heightAt(tokens: readonly Token[], terms: Terms, at: number): Quantity 
 const WIDEST_RANGE = 1.75
 
 /** 28-30" · 28" - 30" · 28 to 30 in · between 28 and 30 · 28/30": low end first, both in one unit. */
-function rangeFrom(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<string>, low: Quantity): Quantity | null {
+function rangeFrom(text: TextRead, low: Quantity): Quantity | null {
+  const { tokens, terms, trie } = text
   const join = tokens[low.to]
   if (join === undefined) return null
   const between = means(termAt(terms, low.from - 1), 'between')
@@ -220,11 +225,11 @@ function rangeFrom(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<s
   if (tokens[at]?.text === '-' && !tokens[at]?.spaced) at++ // 28--30
   const second = tokens[at]
   if (second?.kind !== 'digits' || termAt(terms, at)) return null
-  const number = numberAt(tokens, at, halves)
+  const number = numberAt(tokens, at, trie.halves)
   if (number === null || number.problem) return null
-  const unit = unitAt(tokens, terms, number.next, at, number.value)
+  const unit = unitAt(text, number.next, at, number.value)
   const high = number.value * unit.times
-  if (isNoLength(tokens, terms, at, number.next, unit.unit !== null, number.value)) return null
+  if (isNoLength(text, at, number.next, unit.unit !== null, number.value)) return null
   if (low.unit !== null && unit.unit !== null && low.unit !== unit.unit) return null
   if (!(high > low.value) || high > low.value * WIDEST_RANGE) return null
   // 33/34 bare is between two; 32/34 may be a waist and a leg
@@ -246,7 +251,7 @@ function rangeFrom(tokens: readonly Token[], terms: Terms, halves: ReadonlySet<s
 }
 
 /** A minus is one only after a colon or an equals sign: “Waist: -4”, not “waist -30"”. */
-function withSign(tokens: readonly Token[], one: Quantity): Quantity {
+function withSign({ tokens }: TextRead, one: Quantity): Quantity {
   const minus = tokens[one.from - 1]
   if (minus?.text !== '-' || tokens[one.from]?.spaced) return one
   const before = tokens[one.from - 2]

@@ -1,14 +1,14 @@
 /** “Measure | inches | cm”, and below it lines of as many bare figures: each figure has the unit of its column. Linear. */
 import type { LengthUnit } from '../../length.ts'
-import type { Layout } from '../text/layout.ts'
-import { meaning, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { meaning, type Term, termAt, termsAs } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Quantity } from './quantities.ts'
 
 const LENGTHS: ReadonlySet<string> = new Set<LengthUnit>(['in', 'cm', 'mm'])
 
-export function inColumns(tokens: readonly Token[], terms: Terms, layout: Layout, quantities: readonly Quantity[]): readonly Quantity[] {
-  const heads = headsOf(tokens, terms, layout)
+export function inColumns(text: TextRead, quantities: readonly Quantity[]): readonly Quantity[] {
+  const { layout } = text
+  const heads = headsOf(text)
   if (heads.size === 0) return quantities
   const rows = new Map<number, Quantity[]>()
   for (const one of quantities) {
@@ -43,17 +43,18 @@ interface Head {
 }
 
 /** “measured in cm (inches)”, “in inches”: not the inches of a column, as in “| in | cm |”. */
-function isPreposition(tokens: readonly Token[], terms: Terms, { from, to }: Term): boolean {
+function isPreposition({ tokens, terms }: TextRead, { from, to }: Term): boolean {
   const next = meaning(termAt(terms, to), 'unit')?.unit
   return tokens[from]?.text === 'in' && next !== undefined && (next === 'in' || tokens[from - 1]?.kind === 'word')
 }
 
 /** Lines without a figure that name two units or more, each once. */
-function headsOf(tokens: readonly Token[], terms: Terms, layout: Layout): Map<number, Head> {
+function headsOf(text: TextRead): Map<number, Head> {
+  const { tokens, terms, layout } = text
   const heads = new Map<number, Head>()
   for (const term of termsAs(terms, 'unit')) {
     const unit = meaning(term, 'unit')?.unit
-    if (unit === undefined || !LENGTHS.has(unit) || isPreposition(tokens, terms, term)) continue
+    if (unit === undefined || !LENGTHS.has(unit) || isPreposition(text, term)) continue
     const line = layout.line[term.from] as number
     const head = heads.get(line) ?? { columns: [], paragraph: layout.paragraph[term.from] as number }
     head.columns.push(unit as LengthUnit)

@@ -194,9 +194,9 @@ function measureAt(stated: Stated, correction: Quoted, kind: GarmentKind): Measu
   return { point, mm: whole, lowMm: whole, highMm: whole, basis, basisFrom: 'stated', unitFrom: 'stated', stated }
 }
 
-function basisOn(point: PointId, told: Basis | undefined, mm: number, kind: GarmentKind): Basis {
+function basisOn(point: PointId, given: Basis | undefined, mm: number, kind: GarmentKind): Basis {
   if (!isGirth(point)) return 'length'
-  if (told === 'flat' || told === 'around') return told
+  if (given === 'flat' || given === 'around') return given
   return logLikely(mm * 2, point, kind) > logLikely(mm, point, kind) ? 'flat' : 'around'
 }
 

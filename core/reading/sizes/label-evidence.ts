@@ -1,7 +1,7 @@
 /** What a size label tells about measurements: little, so every figure comes with a wide standard deviation. Lengths mm, girths around. */
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
-import { INCH_MM } from '../../length.ts'
+import { INCH_MM, toMm } from '../../length.ts'
 
 export interface LabelMeasure {
   point: PointId
@@ -74,8 +74,8 @@ export function labelEvidence(label: string, kind: GarmentKind): LabelMeasure[] 
   const code = LETTER_CODES[text.toUpperCase().replace(/^2XL$/, 'XXL')]
   if (code && ease) {
     // whose code it is isn't told: the span of both
-    const low = Math.min(code.men[0], code.women[0]) * 10
-    const high = Math.max(code.men[1], code.women[1]) * 10
+    const low = toMm(Math.min(code.men[0], code.women[0]), 'cm')
+    const high = toMm(Math.max(code.men[1], code.women[1]), 'cm')
     return [{ point: 'chest', mm: (low + high) / 2 + ease.mm, sdMm: Math.hypot((high - low) / Math.sqrt(12), ease.sd) }]
   }
   const suit = Number(SUIT.exec(text)?.[1] ?? Number.NaN)

@@ -1,6 +1,8 @@
 /** Sizes as the label has them: W32 L34, 32 x 34, UK 12, size M, age 7-8. What they take is no measurement. */
 import type { Quantity } from '../quantities/quantities.ts'
-import { meaning, means, type Term, type Terms, termAt } from '../text/terms.ts'
+import { cue } from '../text/cues.ts'
+import { meaning, means, type Term, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
 import { agesFrom, isMark, isShort40, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
@@ -17,16 +19,17 @@ export interface SizeLabels {
 
 const BY_CAPITALS = new Set(['it', 'de', 'us', 'int', 'au'])
 
-const ALSO = /^(?:also|auch|aussi|tambien|anche|ook|takze|ocksa)$/
+const ALSO = cue('also')
+const WAIST_WORD = cue('waistOfSize')
 
 /** Size labels, left to right, each once. Linear. */
 export function sizeLabelsOf(around: Around): SizeLabels {
   const { tokens, terms } = around
   const byFrom = new Map(around.quantities.map((one) => [one.from, one]))
   const found: SizeLabels = { labels: [], taken: new Set(), heads: [], pairs: [] }
-  const add = (label: string, ...taken: (Quantity | undefined)[]) => {
+  const add = ({ label, taken }: Size) => {
     if (!found.labels.includes(label)) found.labels.push(label)
-    for (const one of taken) if (one) found.taken.add(one)
+    for (const one of taken) found.taken.add(one)
   }
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
@@ -35,76 +38,69 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     if (token.kind === 'break' || token.kind === 'mark' || token.kind === 'fraction') continue
     const quantity = byFrom.get(at)
     if (quantity && found.taken.has(quantity)) continue
-    const pair = quantity || token.text === 'w' || token.text === 'waist' ? pairAt(around, byFrom, at) : null
-    if (pair) {
-      if (pair.measured) found.pairs.push([pair.waist, pair.leg])
-      else add(`W${pair.waist.value} L${pair.leg.value}`, pair.waist, pair.leg)
-      at = Math.max(pair.waist.to, pair.leg.to) - 1
-      continue
-    }
-    // W34 glued, alone, on legs: the label
-    const glued = token.text === 'w' && around.legs ? byFrom.get(at + 1) : undefined
-    if (
-      glued &&
-      glued.unit === null &&
-      within(glued.value, WAIST) &&
-      tokens[at + 1]?.spaced === false &&
-      !moreShorthand(tokens, glued.to)
-    ) {
-      add(`W${glued.value}`, glued)
-      continue
-    }
-    const region = regionAt(around, byFrom, at)
-    if (region) {
-      add(region.label, ...region.taken)
-      at = region.to - 1
-      continue
-    }
-    if (isShort40(around, at)) {
-      add(`${token.text}S`)
-      at++
-      continue
-    }
-    const suit = token.kind === 'digits' && quantity && quantity.unit === null && suitSize(around, quantity)
-    if (suit) {
-      add(suit, quantity)
-      at = quantity.to
+    const pair = quantity || token.text === 'w' || WAIST_WORD.test(token.text) ? pairAt(around, byFrom, at) : null
+    if (pair?.measured) found.pairs.push([pair.waist, pair.leg])
+    else if (pair) add({ label: `W${pair.waist.value} L${pair.leg.value}`, taken: [pair.waist, pair.leg] })
+    const whole = pair ? null : sizeAt(around, byFrom, at)
+    if (whole) add(whole)
+    if (pair || whole) {
+      at = (pair ? Math.max(pair.waist.to, pair.leg.to) : (whole?.to ?? at + 1)) - 1
       continue
     }
     const term = termAt(terms, at)
     if (term?.from === at && means(term, 'age')) {
       const years = byFrom.get(term.to)
-      if (years && years.unit === null) add(`age ${agesFrom(tokens, years)}`, years)
+      if (years && years.unit === null) add({ label: `age ${agesFrom(around, years)}`, taken: [years] })
       continue
     }
-    if (
-      !around.title &&
-      startsLine(tokens, at) &&
-      LETTER.test(token.text) &&
-      /^[:-]$/.test(tokens[at + 1]?.text ?? '') &&
-      tokens[at + 2]?.kind === 'word'
-    )
-      found.heads.push({ from: at, label: LETTERS[token.text] ?? token.text.toUpperCase() })
-    if (
-      around.title &&
-      token.kind === 'word' &&
-      LETTER.test(token.text) &&
-      capital(around, token) &&
-      (token.text.length <= 3 || (around.language === 'en' && standsAlone(tokens, terms, at))) &&
-      (token.text.length > 1 || !(isMark(tokens[at + 1], ':') || byFrom.has(at + 1)))
-    )
-      add(LETTERS[token.text] ?? token.text.toUpperCase())
+    const letter = LETTER.test(token.text) ? (LETTERS[token.text] ?? token.text.toUpperCase()) : null
+    if (letter !== null && headsLine(around, at)) found.heads.push({ from: at, label: letter })
+    if (letter !== null && isTitleSize(around, byFrom, at)) add({ label: letter, taken: [] })
     if (term?.from === at && means(term, 'size') && !(means(term, 'point') && isListed(around, byFrom, term))) {
       const after = sizeAfter(around, byFrom, term.to, at)
       if (after) {
-        add(after.label, ...after.taken)
-        if (startsLine(tokens, at) || headsPart(around, at, Math.max(term.to, ...after.taken.map(({ to }) => to))))
+        add(after)
+        if (startsLine(around, at) || headsPart(around, at, Math.max(term.to, ...after.taken.map(({ to }) => to))))
           found.heads.push({ from: at, label: after.label })
         at = Math.max(at, ...after.taken.map(({ to }) => to - 1))
       }
     }
   }
   return found
+}
+
+interface Size {
+  label: string
+  /** The figures in it. */
+  taken: Quantity[]
+}
+
+/** A size that needs no word beside it: W34 on legs, UK 12, 40S, 42R. `to`: the token behind it. */
+function sizeAt(around: Around, byFrom: Map<number, Quantity>, at: number): (Size & { to: number }) | null {
+  const { tokens } = around
+  const token = tokens[at] as Token
+  // W34 glued, alone, on legs: the label
+  const glued = token.text === 'w' && around.legs && tokens[at + 1]?.spaced === false ? byFrom.get(at + 1) : undefined
+  if (glued && glued.unit === null && within(glued.value, WAIST) && !moreShorthand(around, glued.to))
+    return { label: `W${glued.value}`, taken: [glued], to: at + 1 }
+  const region = regionAt(around, byFrom, at)
+  if (region) return region
+  if (isShort40(around, at)) return { label: `${token.text}S`, taken: [], to: at + 2 }
+  const quantity = byFrom.get(at)
+  const suit = token.kind === 'digits' && quantity && quantity.unit === null && suitSize(around, quantity)
+  return suit ? { label: suit, taken: [quantity], to: quantity.to + 1 } : null
+}
+
+/** “M: chest 52”, “L - chest 54”: a size in letters at the start of a line of measures. */
+const headsLine = (around: Around, at: number): boolean =>
+  !around.title && startsLine(around, at) && /^[:-]$/.test(around.tokens[at + 1]?.text ?? '') && around.tokens[at + 2]?.kind === 'word'
+
+/** “Wool coat M”, “Mens medium shirt”: a title's letters are a size where they are capitals; “S: 40” is none. */
+function isTitleSize(around: Around, byFrom: ReadonlyMap<number, Quantity>, at: number): boolean {
+  const token = around.tokens[at] as Token
+  if (!around.title || token.kind !== 'word' || !capital(around, token)) return false
+  if (token.text.length > 3) return around.language === 'en' && standsAlone(around, at)
+  return token.text.length > 1 || !(isMark(around.tokens[at + 1], ':') || byFrom.has(at + 1))
 }
 
 /** “…, size 10 measures bust 36”: in the middle of a line a size heads what is measured right behind it. */
@@ -129,24 +125,28 @@ function isListed({ tokens, terms }: Around, byFrom: ReadonlyMap<number, Quantit
   return false
 }
 
-const startsLine = (tokens: readonly Token[], at: number): boolean =>
+const FOR_WHOM = cue('forWhom')
+
+const startsLine = ({ tokens }: TextRead, at: number): boolean =>
   at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && /^[.;•*/)|-]$/.test(tokens[at - 1]?.text ?? ''))
 /** “Wool coat, large”, “Mens medium shirt”: in a title a size in letters stands at an end or beside whom it is for. */
-const standsAlone = (tokens: readonly Token[], terms: Terms, at: number): boolean =>
+const standsAlone = ({ tokens, terms }: TextRead, at: number): boolean =>
   tokens[at + 1] === undefined ||
   tokens[at + 1]?.kind === 'mark' ||
   tokens[at - 1]?.kind === 'mark' ||
   means(termAt(terms, at - 1), 'size', 'use') ||
-  /^(?:mens|womens|ladies|s)$/.test(tokens[at - 1]?.text ?? '')
+  FOR_WHOM.test(tokens[at - 1]?.text ?? '')
 const capital = ({ original }: Around, token: Token): boolean =>
   /^\P{Ll}+$/u.test(original.slice(token.start, token.end)) || token.text.length > 4
 
+const TAG = cue('tag')
+
 /** The word of a size: the labels of tags are sizes even with a unit, “size 30" waist” is not. */
-function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, word: number): { label: string; taken: Quantity[] } | null {
+function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, word: number): Size | null {
   const { tokens, terms } = around
   const said = tokens.slice(word, from).map(({ text }) => text)
-  const tag = said.some((text) => /^(?:tag|tagged|label|labelled|labeled|marked|etikett|etiqueta|etichetta|metka|metce)$/.test(text))
-  const waist = said.includes('waist')
+  const tag = said.some((text) => TAG.test(text))
+  const waist = said.some((text) => WAIST_WORD.test(text))
   let at = from
   for (let steps = 0; steps < 6; steps++, at++) {
     const token = tokens[at]
@@ -200,7 +200,7 @@ function regionNamed(around: Around, at: number): string | null {
 }
 
 /** UK 12 · EU38 · 12 UK · US 8-10. */
-function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): { label: string; taken: Quantity[]; to: number } | null {
+function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): (Size & { to: number }) | null {
   const { tokens, terms } = around
   const token = tokens[at] as Token
   const region = regionNamed(around, at)

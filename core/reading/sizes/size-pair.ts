@@ -1,15 +1,12 @@
 /** A waist and a leg as a pair: W32 L34, 32W 34L, 32x34; a label, or measured. */
 import type { Quantity } from '../quantities/quantities.ts'
-import { meaning, means, type Terms, termAt } from '../text/terms.ts'
-import type { Token } from '../text/tokens.ts'
+import { cue } from '../text/cues.ts'
+import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 
 /** The text that size labels are looked for in. */
-export interface Around {
-  tokens: readonly Token[]
-  terms: Terms
+export interface Around extends TextRead {
   quantities: readonly Quantity[]
-  /** As typed: M is a size, m is a metre. */
-  original: string
   /** A pair of bare numbers can only be a size on a garment with legs. */
   legs: boolean
   /** A title: a letter alone is a size. */
@@ -22,20 +19,22 @@ export const LEG = { least: 24, most: 40 }
 export const within = (value: number, { least, most }: { least: number; most: number }) =>
   Number.isInteger(value) && value >= least && value <= most
 
-const wordAt = (tokens: readonly Token[], index: number): string | undefined =>
+const WAIST_WORD = cue('waistOfSize')
+
+const wordAt = ({ tokens }: TextRead, index: number): string | undefined =>
   tokens[index]?.kind === 'word' ? tokens[index]?.text : undefined
 
 /** W32 L34 · Waist 32 L 34 · 32W 34L · 32x34 · 32/34 on legs; after “measures” the pair is measured. */
 export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number) {
   const { tokens } = around
   // W32 L34, W 32 / L 34, Waist 32 L 34
-  if (wordAt(tokens, at) === 'w' || (wordAt(tokens, at) === 'waist' && around.legs)) {
+  if (wordAt(around, at) === 'w' || (WAIST_WORD.test(wordAt(around, at) ?? '') && around.legs)) {
     const waist = byFrom.get(at + 1)
     if (!waist || waist.unit !== null || !within(waist.value, WAIST)) return null
     let next = waist.to
     if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
     const leg = byFrom.get(next + 1)
-    if (wordAt(tokens, next) === 'l' && leg && leg.unit === null && within(leg.value, LEG) && !moreShorthand(tokens, leg.to))
+    if (wordAt(around, next) === 'l' && leg && leg.unit === null && within(leg.value, LEG) && !moreShorthand(around, leg.to))
       return { waist, leg, measured: false }
     return null
   }
@@ -45,11 +44,11 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
   if (measured !== null) return measured
   if (!within(first.value, WAIST)) return null
   // 32W 34L
-  if (wordAt(tokens, first.to) === 'w' && !tokens[first.to]?.spaced) {
+  if (wordAt(around, first.to) === 'w' && !tokens[first.to]?.spaced) {
     let next = first.to + 1
     if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
     const leg = byFrom.get(next)
-    if (leg && leg.unit === null && within(leg.value, LEG) && wordAt(tokens, leg.to) === 'l') return { waist: first, leg, measured: false }
+    if (leg && leg.unit === null && within(leg.value, LEG) && wordAt(around, leg.to) === 'l') return { waist: first, leg, measured: false }
     return null
   }
   const sign = tokens[first.to]
@@ -94,24 +93,23 @@ function labelled({ tokens, terms }: Around, from: number, to: number): boolean 
   return means(next, 'point') && tokens[to]?.kind === 'word' && !meaning(next, 'point')?.weak
 }
 
+const MEASURES = cue('measuresPair')
+
 function saidBefore({ tokens, terms }: Around, from: number): 'size' | 'measures' | null {
   for (let at = from - 1; at >= Math.max(0, from - 5); at--) {
     if (tokens[at]?.kind === 'break') return null
     const term = termAt(terms, at)
     const text = tokens[at]?.text ?? ''
-    if (
-      /^(?:measures|measured|measuring|actual|actually|measure|misst|gemessen|mesure|mesurent|mide|miden|misura|misurano|meet|meten|mierza|mierzone|mater|mater)$/.test(
-        text
-      )
-    )
-      return 'measures'
+    if (MEASURES.test(text)) return 'measures'
     if (means(term, 'size')) return 'size'
   }
   return null
 }
 
+const FURTHER_NAME = cue('furtherName')
+
 /** More one-letter names follow: then W and L are measurements in a list. */
-export const moreShorthand = (tokens: readonly Token[], at: number): boolean => {
+export const moreShorthand = ({ tokens }: TextRead, at: number): boolean => {
   const next = /^[,/-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at
-  return /^(?:h|r|i|t|lo|fr)$/.test(tokens[next]?.text ?? '') && tokens[next]?.kind === 'word'
+  return FURTHER_NAME.test(tokens[next]?.text ?? '') && tokens[next]?.kind === 'word'
 }

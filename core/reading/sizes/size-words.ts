@@ -1,6 +1,7 @@
 /** Sizes in words and letters: S/M, extra large, 42R, ages; what follows a waist on a label. */
 import type { Quantity } from '../quantities/quantities.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { type Around, LEG, within } from './size-pair.ts'
 
@@ -16,11 +17,14 @@ export const LETTERS: Record<string, string> = {
   osfa: 'one size'
 }
 export const LETTER = /^(?:x{0,4}[sl]|m|[2-6]xl|xs|small|medium|large|xlarge|xxlarge|xsmall|os|osfa)$/
+/** The sizes that head the rows of a table, and how long each is cut. */
+export const SIZE_WORD = /^(?:x{0,4}[sl]|m|[2-6]xl|small|medium|large)$/
+export const LONG_OR_SHORT = /^(?:regular|long|short|tall|petite|reg)$/
 
 export const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
 
 /** 8 · 8-9 (years) */
-export function agesFrom(tokens: readonly Token[], one: Quantity): string {
+export function agesFrom({ tokens }: TextRead, one: Quantity): string {
   if (one.range) return `${one.low}-${one.high}`
   const last = tokens[one.to + 1]
   return /^[-/]$/.test(tokens[one.to]?.text ?? '') && last?.kind === 'digits' ? `${one.value}-${last.text}` : String(one.value)

@@ -1,5 +1,5 @@
 /** Words written as one, in languages that do so. */
-import { type Lexis, type Meaning, meaningOf } from './lexis.ts'
+import { type Meaning, meaningOf, type PhraseTrie } from './phrase-trie.ts'
 import type { Token } from './tokens.ts'
 
 /** What a word in the name of a garment tells for itself. */
@@ -9,14 +9,14 @@ const LONGEST_HEAD = 14
 const SHORTEST_FIRST = 3
 
 /** Herrenhemd, Baumwollkleid: a garment by its last part; what cloth or person its first part names is kept. */
-export function compoundWord({ kind, text }: Token, { heads, root }: Lexis): Meaning | null {
+export function compoundWord({ kind, text }: Token, { heads, joints, root }: PhraseTrie): Meaning | null {
   if (kind !== 'word' || text.length > 40) return null
   for (let at = Math.max(SHORTEST_FIRST, text.length - LONGEST_HEAD); at <= text.length - 4; at++) {
     const head = heads.get(text.slice(at))
     if (head === undefined) continue
     const first = text.slice(0, at)
     const senses = [...head.senses]
-    for (const word of [first, `${first}e`, first.replace(/(?:en|s|n|e)$/, '')]) {
+    for (const word of [first, `${first}e`, withoutJoint(first, joints)]) {
       const own = root.next.get(word)?.meaning?.senses.filter(({ role }) => INNER.has(role) && role !== 'kind')
       if (own === undefined || own.length === 0) continue
       senses.push(...own)
@@ -25,4 +25,9 @@ export function compoundWord({ kind, text }: Token, { heads, root }: Lexis): Mea
     return meaningOf(senses)
   }
   return null
+}
+
+function withoutJoint(first: string, joints: readonly string[]): string {
+  const joint = joints.find((letters) => first.endsWith(letters))
+  return joint === undefined ? first : first.slice(0, -joint.length)
 }

@@ -1,7 +1,8 @@
 /** The language of a text, by its commonest words and by the words of its trade. */
 import type { Lexicon } from '../languages/lexicon.ts'
-import { LEXICONS } from './lexis.ts'
+import { phrasesIn } from '../languages/phrases.ts'
 import { normalise } from './normalise.ts'
+import { LEXICONS } from './phrase-trie.ts'
 import { type Token, tokensOf } from './tokens.ts'
 
 let table: Map<string, number[]> | null = null
@@ -24,17 +25,17 @@ function commonWords(): Map<string, number[]> {
 /** What a language has of its own: small words, names of points, garments, fibres, colours. */
 function tellingOf({ common, points, kinds, fibres, colours, words }: Lexicon): string {
   const trade = [...Object.values(points), ...kinds.map(({ phrases }) => phrases), ...Object.values(fibres), ...Object.values(colours)]
-  return [common, ...trade, words.heading ?? '', words.condition ?? '', words.conditionWord ?? '', words.not ?? ''].join(' \n ')
+  return [common, ...trade, words.heading, words.condition, words.conditionWord, words.not].flatMap(phrasesIn).join('\n')
 }
 
 /** So many words tell it. */
 const SAMPLE = 400
 
 /** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
-export function languageOf(texts: readonly (readonly Token[])[], told: string | undefined): string {
+export function languageOf(texts: readonly (readonly Token[])[], given: string | undefined): string {
   const words = commonWords()
   const scores: number[] = LEXICONS.map(({ language }) => (language === 'en' ? 0.6 : 0))
-  const hint = told?.slice(0, 2).toLowerCase()
+  const hint = given?.slice(0, 2).toLowerCase()
   const hinted = LEXICONS.findIndex(({ language }) => language === hint)
   if (hinted >= 0) scores[hinted] = (scores[hinted] as number) + 1.5
   for (const tokens of texts) {

@@ -1,4 +1,6 @@
 /** Lines, sentences, segments (between commas) and paragraphs, by token. */
+
+import { cue } from './cues.ts'
 import type { Token } from './tokens.ts'
 
 export interface Layout {
@@ -9,34 +11,7 @@ export interface Layout {
 }
 
 /** A dot after these ends no sentence. */
-const SHORT = new Set([
-  'approx',
-  'aprox',
-  'appx',
-  'apx',
-  'ca',
-  'circ',
-  'incl',
-  'excl',
-  'meas',
-  'in',
-  'ins',
-  'cm',
-  'no',
-  'nr',
-  'st',
-  'vs',
-  'e',
-  'g',
-  'i',
-  'ex',
-  'max',
-  'min',
-  'ungef',
-  'ggf',
-  'inkl',
-  'ok'
-])
+const SHORT = cue('shortForm')
 const PARTS = new Set([',', ';', '|', '•', '·', '*'])
 
 /** Does a sentence end with this token? A dot between digits or after a short form does not end one. */
@@ -51,7 +26,7 @@ export function endsSentence(tokens: readonly Token[], at: number): boolean {
   if (before === undefined || before.kind === 'break' || before.text === '.') return false
   if (next === undefined || next.kind === 'break') return true
   if (isNamedLine(tokens, at)) return false
-  return !(before.kind === 'word' && SHORT.has(before.text)) || /^(?:ins|in|cm)$/.test(before.text)
+  return !(before.kind === 'word' && SHORT.test(before.text)) || /^(?:ins|in|cm)$/.test(before.text)
 }
 
 const FIGURE = /^(?:digits|fraction)$/

@@ -2,14 +2,15 @@
 
 import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
 import { compoundWord, INNER } from './compound-word.ts'
-import { type Lexis, type Meaning, meaningOf, type Node, type Sense } from './lexis.ts'
+import { cue } from './cues.ts'
+import { type Meaning, meaningOf, type Node, type PhraseTrie, SAYS_MORE, type Sense } from './phrase-trie.ts'
 import type { Token } from './tokens.ts'
 
 export interface Term {
   /** Its first token, and the one after its last. */
   from: number
   to: number
-  its: Meaning
+  meaning: Meaning
 }
 export interface Terms {
   list: Term[]
@@ -22,12 +23,12 @@ export interface Terms {
 type SenseOf<R extends Sense['role']> = Extract<Sense, { role: R }>
 /** What a term means in this role, or undefined. */
 export function meaning<R extends Sense['role']>(term: Term | undefined, role: R): SenseOf<R> | undefined {
-  return term?.its.roles.has(role) ? term.its.senses.find((sense): sense is SenseOf<R> => sense.role === role) : undefined
+  return term?.meaning.roles.has(role) ? term.meaning.senses.find((sense): sense is SenseOf<R> => sense.role === role) : undefined
 }
 /** Does a term mean something in one of these roles? Asked for every token, so without a list of them. */
 export function means(term: Term | undefined, a: Role, b?: Role, c?: Role, d?: Role, e?: Role, f?: Role): boolean {
   if (term === undefined) return false
-  const { roles } = term.its
+  const { roles } = term.meaning
   if (roles.has(a)) return true
   if (b === undefined) return false
   if (roles.has(b)) return true
@@ -40,7 +41,7 @@ type Role = Sense['role']
 /** The same for a list that is made once, where it is asked often. */
 export function meansAny(term: Term | undefined, roles: readonly Sense['role'][]): boolean {
   if (term === undefined) return false
-  for (let index = 0; index < roles.length; index++) if (term.its.roles.has(roles[index] as Sense['role'])) return true
+  for (let index = 0; index < roles.length; index++) if (term.meaning.roles.has(roles[index] as Sense['role'])) return true
   return false
 }
 const NONE: readonly Term[] = []
@@ -61,18 +62,18 @@ export const termAt = (terms: Terms, token: number): Term | undefined => {
 const GLUE = new Set(['-', '.', "'", '_', '/'])
 const DEEPEST = 9
 
-/** Every phrase of the lexis in the tokens, then the points that two landmarks and “to” make. Linear. */
-export function termsOf(tokens: readonly Token[], lexis: Lexis): Terms {
+/** Every phrase of the trie in the tokens, then the points that two landmarks and “to” make. Linear. */
+export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
   const list: Term[] = []
   for (let from = 0; from < tokens.length; ) {
     // 12in leg: glued to its figure, “in” is the unit and begins no phrase
     const unit =
       tokens[from]?.spaced === false && tokens[from - 1]?.kind === 'digits' && tokens[from]?.kind === 'word' && tokens[from]?.text !== 'x'
-    const found = longest(tokens, from, lexis.root, unit ? from + 1 : undefined)
-    if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, lexis.root) : found)
-    else if (lexis.heads.size > 0) {
-      const its = compoundWord(tokens[from] as Token, lexis)
-      if (its) list.push({ from, to: from + 1, its })
+    const found = longest(tokens, from, trie.root, unit ? from + 1 : undefined)
+    if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie.root) : found)
+    else if (trie.heads.size > 0) {
+      const its = compoundWord(tokens[from] as Token, trie)
+      if (its) list.push({ from, to: from + 1, meaning: its })
     }
     from = found?.to ?? from + 1
   }
@@ -83,7 +84,7 @@ export function termsOf(tokens: readonly Token[], lexis: Lexis): Terms {
   })
   const by: Terms['by'] = new Map()
   for (const term of joined) {
-    for (const role of term.its.roles) {
+    for (const role of term.meaning.roles) {
       const list = by.get(role)
       if (list) list.push(term)
       else by.set(role, [term])
@@ -106,7 +107,7 @@ function longest(tokens: readonly Token[], from: number, root: Node, limit = tok
     node = node.next.get(token.text)
     if (node === undefined) break
     at++
-    if (node.meaning !== null) best = { from, to: at, its: node.meaning }
+    if (node.meaning !== null) best = { from, to: at, meaning: node.meaning }
     const glue = tokens[at]
     if (glue?.kind === 'mark' && !glue.spaced && glue.text === "'" && tokens[at + 1]?.kind === 'word' && token.kind === 'word') {
       at++ // girls' dress
@@ -121,22 +122,21 @@ function longest(tokens: readonly Token[], from: number, root: Node, limit = tok
   return best
 }
 
-const OUTER = ['kind', 'made', 'use', 'trait'] as const
-const IMITATED = /^(?:faux|vegan|imitation|fake|pu|mock)$/
+const IMITATED = cue('imitated')
 
 /** “denim jacket” is a jacket and still denim: what the words of a garment's name tell each for itself is kept. */
 function withInner(tokens: readonly Token[], term: Term, root: Node): Term {
-  if (!means(term, ...OUTER)) return term
-  term.its.whole ??= innerOf(tokens, term, root)
-  return { ...term, its: term.its.whole }
+  if (!means(term, ...SAYS_MORE)) return term
+  term.meaning.whole ??= innerOf(tokens, term, root)
+  return { ...term, meaning: term.meaning.whole }
 }
 
 function innerOf(tokens: readonly Token[], term: Term, root: Node): Meaning {
-  if (IMITATED.test(tokens[term.from]?.text ?? '')) return term.its
-  const senses = [...term.its.senses]
+  if (IMITATED.test(tokens[term.from]?.text ?? '')) return term.meaning
+  const senses = [...term.meaning.senses]
   for (let at = term.from; at < term.to; at++) {
     const inner = longest(tokens, at, root, at === term.from ? term.to - 1 : term.to)
-    for (const sense of inner?.its.senses ?? []) {
+    for (const sense of inner?.meaning.senses ?? []) {
       if (!INNER.has(sense.role) || (sense.role === 'kind' && senses.some(({ role }) => role === 'kind'))) continue
       senses.push(sense)
     }
@@ -180,6 +180,7 @@ function pairMeaning(a: Landmark, b: Landmark): Meaning {
   return its
 }
 
+const OF = cue('of')
 const STEPPED: WordRole[] = ['light', 'front', 'back', 'from']
 const FURTHEST = 5
 
@@ -198,7 +199,7 @@ function withLandmarkPairs(tokens: readonly Token[], list: readonly Term[]): Ter
     joined.push({
       from: first.from,
       to: last.to,
-      its: pairMeaning(start.landmark, end.landmark)
+      meaning: pairMeaning(start.landmark, end.landmark)
     })
     index = end.index
   }
@@ -232,7 +233,7 @@ function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: 
       const further = after && means(after, 'light') ? list[index + 2] : undefined
       const named = meaning(further, 'landmark')
       const glued = further && after && gapless(tokens, term.to, after.from) && gapless(tokens, after.to, further.from)
-      if (named && glued && tokens[after.from]?.text === 'of') return { landmark: named.landmark, index: index + 2 }
+      if (named && glued && OF.test(tokens[after.from]?.text ?? '')) return { landmark: named.landmark, index: index + 2 }
       return { landmark: landmark.landmark, index }
     }
     if (!STEPPED.some((role) => means(term, role)) && !(!seenTo && landmark)) return null

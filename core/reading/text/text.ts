@@ -1,33 +1,34 @@
 /** A text taken apart once: what every reader of it works on. */
 import { type Layout, layoutOf } from './layout.ts'
-import { type Lexis, lexisOf } from './lexis.ts'
 import { normalise } from './normalise.ts'
+import { type PhraseTrie, phraseTrieOf } from './phrase-trie.ts'
 import { means, type Term, type Terms, termAt, termsOf } from './terms.ts'
 import { type Token, tokensOf } from './tokens.ts'
 
-export interface TextRead {
-  original: string
-  markup: boolean
-  tokens: Token[]
-  terms: Terms
-  layout: Layout
-  lexis: Lexis
-}
-
 /** A text as tokens, before its language is known. */
 export interface TextTokens {
+  /** As it was given; the places of tokens are in it. */
   original: string
+  /** It had tags, which were left out. */
   markup: boolean
   tokens: Token[]
 }
+
+/** The context that every reader gets as its first argument: the tokens, what they mean, how they are laid out. */
+export interface TextRead extends TextTokens {
+  terms: Terms
+  layout: Layout
+  trie: PhraseTrie
+}
+
 export function tokenise(original: string): TextTokens {
   const plain = normalise(original)
   return { original, markup: plain.markup, tokens: tokensOf(plain.text) }
 }
 
 export function readTokens(text: TextTokens, language: string): TextRead {
-  const lexis = lexisOf(language)
-  return { ...text, lexis, terms: termsOf(text.tokens, lexis), layout: layoutOf(text.tokens) }
+  const trie = phraseTrieOf(language)
+  return { ...text, trie, terms: termsOf(text.tokens, trie), layout: layoutOf(text.tokens) }
 }
 export const readText = (original: string, language: string): TextRead => readTokens(tokenise(original), language)
 

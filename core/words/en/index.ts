@@ -5,7 +5,6 @@ import { plan } from './plan.ts'
 import { popup } from './popup.ts'
 import { reading } from './reading.ts'
 import { workroom } from './workroom.ts'
-import { worksheet } from './worksheet.ts'
 
-export const parts: Record<string, Record<string, string>> = { names, reading, plan, worksheet, popup, panel, workroom }
+export const parts: Record<string, Record<string, string>> = { names, reading, plan, popup, panel, workroom }
 export const en: Record<string, string> = Object.assign({}, ...Object.values(parts))

@@ -64,7 +64,8 @@ export const panel = {
     'The browser gives no place to save here: in a private window, with storage switched off, or on a full disk. Change that and open this again.',
   'saved.failed': 'What is saved could not be reached: {detail}. Close this and open it again.',
   'saved.broken':
-    'Something went wrong in working this out: {detail}. What you typed is kept. Close this and open it again; if it comes back, take out the figure that was changed last.',
+    'Something went wrong in working this out: {detail}. What you typed is kept. Close this and open it again; if it comes ' +
+    'back, take out the figure that was changed last.',
   'saved.opening': 'Opening what is saved.',
   'who.body-and-fit': 'Whose body and fit',
   'who.name-and-fit': '{name}, {fit|fit}',
@@ -296,14 +297,16 @@ export const panel = {
   'nothing.nothing-yet':
     'Open a listing and click the toolbar button to read it. Or copy the listing’s description and paste it here; the figures are picked out of it.',
   'nothing.browser-page':
-    'This is one of the browser’s own pages, and extensions can’t read those. Copy the listing’s description and paste it here; the figures are picked out of it.',
+    'This is one of the browser’s own pages, and extensions can’t read those. Copy the listing’s description and paste it ' +
+    'here; the figures are picked out of it.',
   'nothing.store-page':
     'The browser keeps extensions off the pages of its extension store. Copy the listing’s description and paste it here; the figures are picked out of it.',
   'nothing.pdf': 'This page is a PDF, and its text can’t be read from here. Mark the description in it, copy it and paste it here.',
   'nothing.empty':
     'This page gives no text to extensions. Copy the listing’s description and paste it here; the figures are picked out of it.',
   'nothing.other-origin-frame':
-    'The listing stands in a frame from another address, which can’t be read from here. Mark its text and choose “Read these measurements” in the context menu, or copy it and paste it here.',
+    'The listing stands in a frame from another address, which can’t be read from here. Mark its text and choose “Read ' +
+    'these measurements” in the context menu, or copy it and paste it here.',
   'nothing.no-permission':
     'The page has changed since the button was clicked, and may not be read. Click the toolbar button again, or copy the description and paste it here.',
   'nothing.tab-gone': 'The tab was closed before it could be read. Open the listing again and click the toolbar button.',

@@ -258,7 +258,8 @@ export const plan: Record<string, string> = {
 
   // cautions
   'caution.second-hand':
-    'Mind: wash at 60 °C, or tumble above 40 °C for half an hour, or freeze at −17 °C overnight before it joins your other clothes, as far as the label allows.',
+    'Mind: wash at 60 °C, or tumble above 40 °C for half an hour, or freeze at −17 °C overnight before it joins your other ' +
+    'clothes, as far as the label allows.',
   'caution.needles': 'Mind: pins and needles never in the mouth; switch the machine off before changing a needle.',
   'caution.iron': 'Mind: test the iron on a hidden place, keep face and hands off the steam, and stand it on its heel.',
   'caution.solvents': 'Mind: follow the maker’s care label; never use petrol, and keep solvents from flames and closed rooms.',
@@ -308,7 +309,8 @@ export const plan: Record<string, string> = {
 
   // told figures that cannot all be true
   'garment.contradiction':
-    'The {point|point} is told as {first|length} and the {other|point} as {second|length}: one of them cannot be right. Look at both, and correct the one that is wrong.',
+    'The {point|point} is told as {first|length} and the {other|point} as {second|length}: one of them cannot be right. ' +
+    'Look at both, and correct the one that is wrong.',
   'garment.flat-and-around':
     'The {point|point} is told as {first|length} and the {other|point} as {second|length}: one may be measured flat, the other all around. Say which is which.'
 }

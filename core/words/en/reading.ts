@@ -2,7 +2,8 @@
 export const reading: Record<string, string> = {
   'reading.no-name': '“{stated}” stands without a name. Say what it measures, or set it aside.',
   'reading.no-unit':
-    '“{stated}” for the {point|point} has no unit: as inches it would be {inches|length}, as centimetres {centimetres|length}. Choose one; until then it is not counted.',
+    '“{stated}” for the {point|point} has no unit: as inches it would be {inches|length}, as centimetres ' +
+    '{centimetres|length}. Choose one; until then it is not counted.',
   'reading.unit-judged':
     '“{stated}” has no unit; {unit|unit-word} were taken, since nothing else could be worn. Change the unit if that is wrong.',
   'reading.divided-by-zero': '“{stated}” for the {point|point} divides by zero. Type the figure that was meant.',
@@ -15,9 +16,11 @@ export const reading: Record<string, string> = {
   'reading.contradiction':
     'The {point|point} is told twice: {first|length} and {second|length}. The first is used; ask the seller, or choose the other.',
   'reading.basis-doubt':
-    '“{stated}” for the {point|point} was read as {basis|basis-word}, {mm|length} around; it could also be {other|length} around. Choose the one that is meant.',
+    '“{stated}” for the {point|point} was read as {basis|basis-word}, {mm|length} around; it could also be {other|length} ' +
+    'around. Choose the one that is meant.',
   'reading.units-disagree':
-    '“{stated}” for the {point|point} and the figure beside it don’t agree: {first|length} and {second|length}. The first is used; choose the other if that is right.',
+    '“{stated}” for the {point|point} and the figure beside it don’t agree: {first|length} and {second|length}. The first ' +
+    'is used; choose the other if that is right.',
   'reading.several-garments':
     'The text measures {n} garments. The figures of the {kind|kind} are used; choose another kind to use the others.',
   'reading.several-sizes':

@@ -268,7 +268,8 @@ export const workroom = {
   'own.reset': 'As usual again: {name}',
   'ease.title': 'Ease: how much larger than the body',
   'ease.what':
-    'What is usual is for most people; a figure of yours takes its place, for this kind in this fit alone. Put a minus before it where the garment is to be shorter than the body. Cloth that stretches may still be smaller.',
+    'What is usual is for most people; a figure of yours takes its place, for this kind in this fit alone. Put a minus ' +
+    'before it where the garment is to be shorter than the body. Cloth that stretches may still be smaller.',
   'ease.fit': 'Fit',
   'ease.own': 'Yours',
   'ease.usual': 'Over the {body|body}: usually {ideal|length}, at most {most|length}.',
@@ -309,13 +310,15 @@ export const workroom = {
   'jobs.from.practice': 'trade practice',
   'jobs.from.memory': 'memory',
   'jobs.sources':
-    'A handbook: a textbook, a service manual or an extension guide. Trade practice: what those who alter clothes say or do. Memory: no source, a setting. Limits of your own stand on the Body page.',
+    'A handbook: a textbook, a service manual or an extension guide. Trade practice: what those who alter clothes say or ' +
+    'do. Memory: no source, a setting. Limits of your own stand on the Body page.',
 
   'look.here': 'The listing you had open, set beside what you entered. In its own tab the toolbar button gives the same answer.',
 
   'backup.title': 'Backup',
   'backup.told':
-    '{people} {people|one:person|other:people}, {measures} body {measures|one:measure|other:measures}, {garments} {garments|one:garment|other:garments}, {listings} kept {listings|one:listing|other:listings}.',
+    '{people} {people|one:person|other:people}, {measures} body {measures|one:measure|other:measures}, {garments} ' +
+    '{garments|one:garment|other:garments}, {listings} kept {listings|one:listing|other:listings}.',
   'backup.save': 'To a file',
   'backup.save.what':
     'Everything that is kept here, in one file. Save one now and then, and before you clear the browser’s data or move to another browser.',
@@ -334,7 +337,8 @@ export const workroom = {
     'This backup was saved by a later version of Seam Reckoner. Nothing was changed. Load it in that version, or renew this one first.',
   'backup.unreadable': 'Not readable',
   'backup.unreadable.what':
-    '{count} {count|one:record|other:records} can’t be read by this version. {count|one:It is|other:They are} kept as found, and every backup holds {count|one:it|other:them}.',
+    '{count} {count|one:record|other:records} can’t be read by this version. {count|one:It is|other:They are} kept as ' +
+    'found, and every backup holds {count|one:it|other:them}.',
   'backup.table.people': 'Person',
   'backup.table.bodyMeasurements': 'Body measure',
   'backup.table.garmentsOwned': 'Garment',

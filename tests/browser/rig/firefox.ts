@@ -95,7 +95,8 @@ export class Firefox {
   surface(page: string, saying: string, button?: string): Promise<string> {
     return this.inBrowser<string>(`
       const done = arguments[0]
-      const all = () => [...document.querySelectorAll('browser'), ...[...document.querySelectorAll('browser')].flatMap((one) => [...(one.contentDocument?.querySelectorAll('browser') ?? [])])]
+      const browsersIn = (page) => [...(page?.querySelectorAll('browser') ?? [])]
+      const all = () => browsersIn(document).concat(browsersIn(document).flatMap((one) => browsersIn(one.contentDocument)))
       const surface = () => all().find((one) => one.currentURI?.spec.endsWith(${JSON.stringify(`/${page}`)}))
       const script = 'data:application/javascript,' + encodeURIComponent(${JSON.stringify(`
         const text = content.document.body.innerText
@@ -124,8 +125,8 @@ export class Firefox {
   }
 
   /** Types into a field of the page in front by its label, or presses a button or a labelled box by its words. */
-  async byHand(...doings: ({ field: string; typed: string } | { press: string })[]): Promise<void> {
-    for (const doing of doings) {
+  async byHand(...actions: ({ field: string; typed: string } | { press: string })[]): Promise<void> {
+    for (const doing of actions) {
       const found = await this.inPage<boolean>(`
         const done = arguments[0]
         const doing = ${JSON.stringify(doing)}

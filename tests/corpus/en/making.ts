@@ -193,5 +193,16 @@ export const making: Case[] = [
       text: 'Bought in 1998 for a wedding, worn 2 times, see 6 photos. I can post within 3 days. Ask me for measurements, I am home after 5.'
     },
     expect: { kind: 'dress', fibres: [['cotton', null]] }
+  },
+  {
+    name: 'zips up the back',
+    teaches: 'an opening told with a verb, and one told by what it is made of: each is a phrase of its own',
+    listing: { title: 'Wool dress', text: 'Zips up the back. Waist 28" around.' },
+    expect: {
+      kind: 'dress',
+      fibres: [['wool', null]],
+      made: { opens: ['waist'] },
+      measures: [m('waist', '28"', 'in around')]
+    }
   }
 ]

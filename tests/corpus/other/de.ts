@@ -203,5 +203,17 @@ export const german: Case[] = [
       price: { amount: 50, currency: 'EUR' },
       leftAside: [aside('detail', '40 cm', 'cm'), aside('detail', '120 cm', 'cm')]
     }
-  }
+  },
+  de(
+    'Gesäßnaht',
+    'ein Wort mit ß: die Naht hinten, in der Stoff zum Auslassen liegt',
+    'Stoffhose',
+    'Bund 84 cm rundherum. Gesäßnaht 3 cm zum Auslassen.',
+    {
+      kind: 'trousers',
+      measures: [m('waist', '84 cm', 'cm around')],
+      made: { backSeam: true, outletMm: 15 + 9.525 },
+      allowances: [{ point: 'waist', mm: 30, place: { text: '3 cm', nth: 1, value: 3, unit: 'cm' } }]
+    }
+  )
 ]

@@ -135,5 +135,11 @@ export const spanish: Case[] = [
       leftAside: [aside('detail', '30 cm', 'cm'), aside('detail', '20 cm', 'cm')]
     },
     true
-  )
+  ),
+  es('forro de poliéster', 'de qué es el forro: no la tela', 'Chaqueta de lana', 'Forro de poliéster. Largo total 68 cm.', {
+    kind: 'jacket',
+    fibres: [['wool', null]],
+    made: { tailored: false, lined: true },
+    measures: [m('bodyLength', '68 cm', 'cm length')]
+  })
 ]

@@ -201,5 +201,11 @@ export const french: Case[] = [
       ],
       price: { amount: 15, currency: 'EUR' }
     }
-  }
+  },
+  fr('doublure de polyester', 'de quoi est la doublure : pas le tissu', 'Veste en laine', 'Doublure de polyester. Longueur totale 68 cm.', {
+    kind: 'jacket',
+    fibres: [['wool', null]],
+    made: { tailored: false, lined: true },
+    measures: [m('bodyLength', '68 cm', 'cm length')]
+  })
 ]

@@ -174,7 +174,8 @@ describe('what a page says of itself', () => {
       currency: ''
     })
     const item =
-      '<div itemscope><span itemprop="price" content="18">£18</span><meta itemprop="priceCurrency" content="GBP"></div><div itemscope><span itemprop="price">99</span></div>'
+      '<div itemscope><span itemprop="price" content="18">£18</span><meta itemprop="priceCurrency" content="GBP"></div><div ' +
+      'itemscope><span itemprop="price">99</span></div>'
     expect(pagePrice(page(item))).toEqual({ amount: 18, currency: 'GBP' })
     expect(pagePrice(page('', meta('product:price:amount', 'ask')))).toBeNull()
     expect(pagePrice(page('<p>£30</p>'))).toBeNull()
@@ -197,7 +198,8 @@ describe('what a page says of itself', () => {
 
   test('image addresses: the shown one and the large ones, never a small or a written-in one', () => {
     const doc = page(
-      '<main><img src="https://img.example/a.jpg" width="600"><img src="https://img.example/icon.png" width="20"><img src="data:image/png;base64,AA" width="600"></main>',
+      '<main><img src="https://img.example/a.jpg" width="600"><img src="https://img.example/icon.png" width="20"><img ' +
+        'src="data:image/png;base64,AA" width="600"></main>',
       '<meta property="og:image" content="https://img.example/shown.jpg">'
     )
     expect(pageImages(doc)).toEqual(['https://img.example/shown.jpg', 'https://img.example/a.jpg'])

@@ -12,7 +12,9 @@ import type { Reason } from '../../../core/words/reason.ts'
 export const inch = (value: number): number => toMm(value, 'in')
 
 export const LISTING =
-  'Heavy grey twill trousers from a drawer, unlined, worn twice.\n\nMarked 34 but please go by the tape: waist 16" straight across, thigh 12 1/2" flat, inside leg 31", bottoms 8" flat, rise 11. About 2" turned up in the hem. Small nip by the back pocket. 98% wool, 2% elastane. My nephew is 6\'1" and wore them belted.'
+  'Heavy grey twill trousers from a drawer, unlined, worn twice.\n\nMarked 34 but please go by the tape: waist 16" ' +
+  'straight across, thigh 12 1/2" flat, inside leg 31", bottoms 8" flat, rise 11. About 2" turned up in the hem. Small ' +
+  'nip by the back pocket. 98% wool, 2% elastane. My nephew is 6\'1" and wore them belted.'
 
 export const stated = (text: string, quote: string, value: number, unit: LengthUnit | null): Stated => {
   const start = text.indexOf(quote)

@@ -1,16 +1,15 @@
 // @vitest-environment happy-dom
 /** The panel as a person drives it: by role and label. */
-import { render } from 'preact'
-import { act } from 'preact/test-utils'
+import { act } from '@testing-library/preact'
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest'
 import { type Judged, verdictReasons } from '../../../components/judged.ts'
-import { Panel, type PanelDoes } from '../../../components/panel/panel.tsx'
-import { WordsOf } from '../../../components/words.tsx'
+import { Panel, type PanelActions } from '../../../components/panel/panel.tsx'
 import { readListing } from '../../../core/reading/read-listing.ts'
+import { button, field, fill, hide, inPage, leave, show as onPage, pick, press, shownText, textOf, type } from '../on-page.tsx'
 import { inch, leaveIt, tooLittle, trousersJudged, wearsAsIs } from './fixtures.ts'
 
 const who = { people: [{ id: 'p', name: 'Ash' }], personId: 'p', fit: 'regular' as const, favourites: [], favouriteId: null }
-const nothing = (): PanelDoes => ({
+const nothing = (): PanelActions => ({
   onWho: vi.fn(),
   onFavourite: vi.fn(),
   onCorrections: vi.fn(),
@@ -26,78 +25,42 @@ const nothing = (): PanelDoes => ({
   onCopy: vi.fn(async () => true),
   onWorkroom: vi.fn()
 })
-let root: HTMLElement
-let does: PanelDoes
+let actions: PanelActions
 
 beforeEach(() => {
   vi.useFakeTimers()
-  root = document.createElement('div')
-  document.body.append(root)
-  does = nothing()
+  actions = nothing()
 })
 afterEach(() => {
-  render(null, root)
-  root.remove()
+  hide()
   vi.useRealTimers()
 })
 
-const show = (judged: Judged | null, people = who.people) =>
-  act(() =>
-    render(
-      <WordsOf.Provider value={{ units: 'in', language: 'en', currency: 'GBP' }}>
-        <Panel who={{ ...who, people }} judged={judged} {...does} />
-      </WordsOf.Provider>,
-      root
-    )
-  )
-const text = (element: Element | null | undefined): string => (element?.textContent ?? '').replace(/\s+/g, ' ').trim()
-const button = (name: string): HTMLButtonElement => {
-  const found = [...root.querySelectorAll('button')].find((one) => text(one) === name)
-  if (found === undefined) throw new Error(`no button "${name}" among ${[...root.querySelectorAll('button')].map(text).join(' | ')}`)
-  return found
+/** Draws the panel, or draws it anew with what has changed. */
+function show(judged: Judged | null, people = who.people): void {
+  onPage(<Panel who={{ ...who, people }} judged={judged} {...actions} />, { units: 'in', language: 'en' }, true)
 }
-const field = (name: string): HTMLInputElement => {
-  const label = [...root.querySelectorAll('label')].find((one) => text(one) === name)
-  const found = label === undefined ? null : document.getElementById(label.htmlFor)
-  if (!(found instanceof HTMLInputElement)) throw new Error(`no field "${name}"`)
-  return found
-}
-const press = (element: HTMLElement) => act(() => element.click())
-const type = (element: HTMLInputElement, value: string) =>
-  act(() => {
-    element.value = value
-    element.dispatchEvent(new Event('input', { bubbles: true }))
-  })
-const radio = (group: string, name: string): HTMLInputElement => {
-  const found = [...root.querySelectorAll('[role=radiogroup]')].find(
-    (one) => text(document.getElementById(one.getAttribute('aria-labelledby') ?? '')) === group
-  )
-  const option = [...(found?.querySelectorAll('label') ?? [])].find((one) => text(one) === name)?.querySelector('input')
-  if (!(option instanceof HTMLInputElement)) throw new Error(`no radio "${name}" in "${group}"`)
-  return option
-}
-const wait = () =>
-  act(() => {
-    vi.advanceTimersByTime(400)
-  })
+const wait = () => act(() => void vi.advanceTimersByTime(400))
 
 describe('correcting a figure', () => {
   it('takes a typed length a moment after the last key, in the unit and basis that are picked', () => {
     show(trousersJudged)
-    press(button('Correct waist'))
-    type(field('Stated waist'), '15 3/4')
-    expect(does.onDraft).toHaveBeenLastCalledWith('stated.waist', '15 3/4')
-    expect(does.onCorrections).not.toHaveBeenCalled()
+    press('Correct waist')
+    type('Stated waist', '15 3/4')
+    expect(actions.onDraft).toHaveBeenLastCalledWith('stated.waist', '15 3/4')
+    expect(actions.onCorrections).not.toHaveBeenCalled()
     wait()
-    expect(does.onCorrections).toHaveBeenCalledTimes(1)
-    expect(vi.mocked(does.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ point: 'waist', mm: inch(31.5), unit: 'in', basis: 'flat' }])
+    expect(actions.onCorrections).toHaveBeenCalledTimes(1)
+    expect(vi.mocked(actions.onCorrections).mock.calls[0]?.[0]).toMatchObject([
+      { point: 'waist', mm: inch(31.5), unit: 'in', basis: 'flat' }
+    ])
   })
   it('takes a unit that is typed with the figure', () => {
     show(trousersJudged)
-    press(button('Correct waist'))
-    type(field('Stated waist'), '40 cm')
+    press('Correct waist')
+    type('Stated waist', '40 cm')
     wait()
-    expect(vi.mocked(does.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: 800, unit: 'cm', basis: 'flat' }])
+    expect(vi.mocked(actions.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: 800, unit: 'cm', basis: 'flat' }])
   })
   it.each([
     ['1/0', 'A fraction can’t be divided by nothing'],
@@ -107,36 +70,36 @@ describe('correcting a figure', () => {
     ['900 cm', 'No garment is longer than 5 metres']
   ])('%s: says why beside the field, keeps what was typed and changes nothing', (typed, why) => {
     show(trousersJudged)
-    press(button('Correct waist'))
-    type(field('Stated waist'), typed)
+    press('Correct waist')
+    type('Stated waist', typed)
     wait()
     const at = field('Stated waist')
     expect(at.value).toBe(typed)
     expect(at.getAttribute('aria-invalid')).toBe('true')
-    expect(text(document.getElementById(at.getAttribute('aria-describedby') ?? ''))).toContain(why)
-    expect(does.onCorrections).not.toHaveBeenCalled()
-    expect(does.onDraft).toHaveBeenLastCalledWith('stated.waist', typed)
+    expect(textOf(document.getElementById(at.getAttribute('aria-describedby') ?? ''))).toContain(why)
+    expect(actions.onCorrections).not.toHaveBeenCalled()
+    expect(actions.onDraft).toHaveBeenLastCalledWith('stated.waist', typed)
   })
   it('turns flat into around, and inches into centimetres, at once', () => {
     show(trousersJudged)
-    press(button('Correct waist'))
-    press(radio('Measured', 'All around'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: inch(16), basis: 'around' }])
-    press(radio('Unit', 'cm'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: 320, unit: 'cm' }])
+    press('Correct waist')
+    pick('Measured', 'All around')
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: inch(16), basis: 'around' }])
+    pick('Unit', 'cm')
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toMatchObject([{ mm: 320, unit: 'cm' }])
   })
   it('can say that it is not this point', () => {
     show(trousersJudged)
-    press(button('Correct waist'))
-    press(button('Not the waist'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toMatchObject([{ point: null }])
+    press('Correct waist')
+    press('Not the waist')
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toMatchObject([{ point: null }])
   })
   it('loses nothing that was typed when it closes before it was taken', () => {
     show(trousersJudged)
-    press(button('Correct waist'))
-    type(field('Stated waist'), '15')
-    press(button('Close waist'))
-    expect(vi.mocked(does.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: inch(30) }])
+    press('Correct waist')
+    type('Stated waist', '15')
+    press('Close waist')
+    expect(vi.mocked(actions.onCorrections).mock.calls[0]?.[0]).toMatchObject([{ mm: inch(30) }])
   })
   it('opens where something was typed before, with what was typed', () => {
     show({ ...trousersJudged, drafts: { 'stated.inseam': '30 1/' } })
@@ -144,68 +107,68 @@ describe('correcting a figure', () => {
   })
   it('enters a point that is not told', () => {
     show(trousersJudged)
-    press(button('Enter hip'))
-    type(field('Stated hip'), '20')
+    press('Enter hip')
+    type('Stated hip', '20')
     wait()
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([{ add: 'hip', mm: inch(40), source: 'seller' }])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([{ add: 'hip', mm: inch(40), source: 'seller' }])
   })
 })
 
 describe('the answer', () => {
   it('names verdict, facts and the question, and copies it', async () => {
     show(trousersJudged)
-    const answer = root.querySelector('.answer')
-    expect(text(answer)).toContain('Alters to fit')
-    expect(text(answer)).toContain('6 in 10')
-    expect(text(answer)).toContain('£29.90 in all')
+    const answer = inPage().querySelector('.answer')
+    expect(textOf(answer)).toContain('Alters to fit')
+    expect(textOf(answer)).toContain('6 in 10')
+    expect(textOf(answer)).toContain('£29.90 in all')
     await act(async () => button('Copy the question').click())
-    expect(does.onCopy).toHaveBeenCalledWith(expect.stringContaining('straight across the seat'))
-    expect(text(answer)).toContain('Copied.')
+    expect(actions.onCopy).toHaveBeenCalledWith(expect.stringContaining('straight across the seat'))
+    expect(textOf(answer)).toContain('Copied.')
   })
   it('says a changed answer in a live region, once it has settled, and the first one not at all', () => {
     show(trousersJudged)
-    const live = root.querySelector('.panel > [aria-live=polite]')
-    expect(text(live)).toBe('')
+    const live = inPage().querySelector('.panel > [aria-live=polite]')
+    expect(textOf(live)).toBe('')
     show({ ...trousersJudged, reckoning: wearsAsIs, settled: false })
-    expect(text(live)).toBe('')
+    expect(textOf(live)).toBe('')
     show({ ...trousersJudged, reckoning: wearsAsIs })
-    expect(text(live)).toContain('The answer is now: Wears as it is')
+    expect(textOf(live)).toContain('The answer is now: Wears as it is')
   })
   it('says nothing when another garment comes in its place', () => {
     show(trousersJudged)
     show({ ...trousersJudged, title: 'Another', reckoning: wearsAsIs })
-    expect(text(root.querySelector('.panel > [aria-live=polite]'))).toBe('')
+    expect(textOf(inPage().querySelector('.panel > [aria-live=polite]'))).toBe('')
   })
   it('keeps and passes', () => {
     show(trousersJudged)
-    press(button('Keep'))
-    press(button('Pass'))
-    expect(does.onKeep).toHaveBeenCalledTimes(1)
-    expect(does.onPass).toHaveBeenCalledTimes(1)
+    press('Keep')
+    press('Pass')
+    expect(actions.onKeep).toHaveBeenCalledTimes(1)
+    expect(actions.onPass).toHaveBeenCalledTimes(1)
   })
   it('opens the seller’s answer from “too little told”', () => {
     show({ ...trousersJudged, reckoning: tooLittle })
-    press(button('Enter the answer'))
-    const details = [...root.querySelectorAll('details')].find((one) => text(one).includes('Add what the seller answered'))
+    press('Enter the answer')
+    const details = [...inPage().querySelectorAll('details')].find((one) => textOf(one).includes('Add what the seller answered'))
     expect(details?.open).toBe(true)
   })
   it('shows what doing nothing leaves wrong', () => {
     show({ ...trousersJudged, kind: 'jacket', reckoning: leaveIt })
-    expect(text(root.querySelector('.as-it-is'))).toMatch(/shoulders? 1½ in too wide/)
+    expect(textOf(inPage().querySelector('.as-it-is'))).toMatch(/shoulders? 1½ in too wide/)
   })
 })
 
 describe('an answer about another page', () => {
   it('names its garment and says what to press', () => {
     show({ ...trousersJudged, place: 'elsewhere' })
-    const mark = root.querySelector('.mind')
-    expect(text(mark)).toBe(
+    const mark = inPage().querySelector('.mind')
+    expect(textOf(mark)).toBe(
       'This answer is about “Heavy grey twill trousers, pleated”, not the page in front. Click the toolbar button to read this one.'
     )
   })
   it('is not marked beside its own page', () => {
     show(trousersJudged)
-    expect(root.querySelector('.mind')).toBeNull()
+    expect(inPage().querySelector('.mind')).toBeNull()
   })
 })
 
@@ -214,49 +177,49 @@ describe('where there is no answer', () => {
     '%s has its own sentence and the offer to paste',
     (problem) => {
       show({ ...trousersJudged, text: '', problem, reckoning: null })
-      const says = text(root.querySelector('.why'))
+      const says = textOf(inPage().querySelector('.why'))
       expect(says.length).toBeGreaterThan(40)
-      expect(root.querySelector('textarea')).not.toBeNull()
+      expect(inPage().querySelector('textarea')).not.toBeNull()
       expect(button('Read it').disabled).toBe(true)
     }
   )
   it('asks whom it is for when there is nobody', () => {
     show({ ...trousersJudged, reckoning: null }, [])
-    press(button('Enter body measures'))
-    expect(does.onWorkroom).toHaveBeenCalledWith('body')
+    press('Enter body measures')
+    expect(actions.onWorkroom).toHaveBeenCalledWith('body')
   })
   it('shows page text as text, whatever stands in it', () => {
     show({ ...trousersJudged, title: '<img src=x onerror=alert(1)>', text: '<script>alert(1)</script> waist 16' })
-    expect(root.querySelector('img')).toBeNull()
-    expect(root.querySelector('script')).toBeNull()
-    expect(text(root.querySelector('h1'))).toBe('<img src=x onerror=alert(1)>')
+    expect(inPage().querySelector('img')).toBeNull()
+    expect(inPage().querySelector('script')).toBeNull()
+    expect(textOf(inPage().querySelector('h1'))).toBe('<img src=x onerror=alert(1)>')
   })
 })
 
 describe('a doubtful figure', () => {
   it('offers its readings, and takes the one that is chosen at its place in the text', () => {
     show(trousersJudged)
-    press(button('It is the front rise, 11 in'))
+    press('It is the front rise, 11 in')
     const quote = 'rise 11'
     const start = trousersJudged.text.indexOf(quote)
     const set = { quote, start, end: start + quote.length, point: 'frontRise' as const, mm: 279.4 }
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([set])
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([set])
     show({ ...trousersJudged, corrections: [set] })
-    const mark = [...root.querySelectorAll('mark')].find((one) => text(one).startsWith(quote))
+    const mark = [...inPage().querySelectorAll('mark')].find((one) => textOf(one).startsWith(quote))
     expect(mark?.className).toBe('')
-    expect(text(mark)).toBe('rise 11set to 11')
+    expect(textOf(mark)).toBe('rise 11set to 11')
   })
 })
 
 describe('what is assumed', () => {
   it('is shown as assumed and can be set and taken back', () => {
     show(trousersJudged)
-    press(button('Set lined'))
-    press(radio('Lined', 'Yes'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([{ made: { lined: true } }])
+    press('Set lined')
+    pick('Lined', 'Yes')
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([{ made: { lined: true } }])
     show({ ...trousersJudged, corrections: [{ made: { lined: true } }] })
-    press(button('Undo lined'))
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([])
+    press('Undo lined')
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([])
   })
 })
 
@@ -265,19 +228,12 @@ describe('several sizes in one text', () => {
   const judged: Judged = { ...trousersJudged, text, reading: readListing({ title: 'Trousers', text }), corrections: [{ size: 'S' }] }
   it('lets the one for sale be chosen, and the choice taken back', () => {
     show(judged)
-    const select = document.getElementById(
-      [...root.querySelectorAll('label')].find((one) => one.textContent === 'Size for sale')?.htmlFor ?? ''
-    )
+    const select = field('Size for sale')
     if (!(select instanceof HTMLSelectElement)) throw new Error('no choice of size')
     expect([...select.options].map(({ value }) => value)).toEqual(['', 'S', 'M'])
     expect(select.value).toBe('S')
-    for (const value of ['M', '']) {
-      act(() => {
-        select.value = value
-        select.dispatchEvent(new Event('change', { bubbles: true }))
-      })
-    }
-    expect(vi.mocked(does.onCorrections).mock.calls).toEqual([[[{ size: 'M' }]], [[]]])
+    for (const value of ['M', '']) type('Size for sale', value)
+    expect(vi.mocked(actions.onCorrections).mock.calls).toEqual([[[{ size: 'M' }]], [[]]])
   })
 })
 
@@ -290,50 +246,33 @@ describe('a size that is still to be chosen', () => {
     }
     const judged = { ...trousersJudged, text, reading: readListing({ title: 'Trousers', text }), reckoning } as Judged
     show({ ...judged, corrections: [] })
-    expect(root.textContent).toContain('Choose the one for sale')
+    expect(shownText()).toContain('Choose the one for sale')
     expect(verdictReasons({ ...judged, corrections: [] })).toHaveLength(1)
     expect(verdictReasons({ ...judged, corrections: [{ size: 'S' }] })).toEqual(verdictReasons(trousersJudged))
-    expect(root.textContent).not.toContain('How wide?')
+    expect(shownText()).not.toContain('How wide?')
     show({ ...judged, corrections: [{ size: 'S' }] })
-    expect(root.textContent).not.toContain('Choose the one for sale')
-    expect(root.textContent).toContain('How wide?')
+    expect(shownText()).not.toContain('Choose the one for sale')
+    expect(shownText()).toContain('How wide?')
   })
 })
 
 describe('the size on the label', () => {
-  const field = (): HTMLInputElement => {
-    const input = document.getElementById(
-      [...root.querySelectorAll('label')].find((one) => one.textContent === 'Size on the label')?.htmlFor ?? ''
-    )
-    if (!(input instanceof HTMLInputElement)) throw new Error('no field')
-    return input
-  }
-  const type = (value: string | null) => {
-    const input = field()
-    if (value !== null)
-      act(() => {
-        input.value = value
-        input.dispatchEvent(new Event('input', { bubbles: true }))
-      })
-    act(() => {
-      input.dispatchEvent(new Event('blur'))
-    })
-  }
+  const LABEL = 'Size on the label'
   const reading = { ...trousersJudged.reading, sizeLabels: ['W34 L32'] }
   const judged: Judged = { ...trousersJudged, reading, corrections: [{ kind: 'trousers' }] }
   it('shows what was read, and typed stands for it beside the other corrections', () => {
     show(judged)
-    expect(field().value).toBe('W34 L32')
-    type('W32 L30')
-    expect(vi.mocked(does.onCorrections).mock.lastCall?.[0]).toEqual([{ kind: 'trousers' }, { label: 'W32 L30' }])
+    expect(field(LABEL).value).toBe('W34 L32')
+    fill(LABEL, 'W32 L30')
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([{ kind: 'trousers' }, { label: 'W32 L30' }])
   })
   it('left untouched, or put back, it corrects nothing, whatever is looked at next', () => {
     show(judged)
-    type(null)
-    type('W34 L32')
+    leave(LABEL)
+    fill(LABEL, 'W34 L32')
     show({ ...judged, reading: { ...reading, sizeLabels: ['44'] } })
-    expect(field().value).toBe('44')
-    type(null)
-    expect(does.onCorrections).not.toHaveBeenCalled()
+    expect(field(LABEL).value).toBe('44')
+    leave(LABEL)
+    expect(actions.onCorrections).not.toHaveBeenCalled()
   })
 })

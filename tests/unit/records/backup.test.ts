@@ -57,7 +57,7 @@ describe('a backup', () => {
     expect(await importBackup(records, '{"kind"', clock()())).toEqual({ ok: false, problem: 'not-json' })
     expect(await importBackup(records, '[]', clock()())).toEqual({ ok: false, problem: 'not-ours' })
     expect(await importBackup(records, '{"kind":"recipes","version":1}', clock()())).toEqual({ ok: false, problem: 'not-ours' })
-    const newer = { ...(await exportBackup(records, clock()())), version: 2 }
+    const newer = { ...(await exportBackup(records, clock()())), version: records.version + 1 }
     expect(await importBackup(records, JSON.stringify(newer), clock()())).toEqual({ ok: false, problem: 'newer' })
   })
 
@@ -65,8 +65,9 @@ describe('a backup', () => {
     const from = await freshRecords()
     await put(from, 'people', WREN, clock()())
     const file = await asFile(from)
-    const to = { ...(await freshRecords()), version: 2 }
-    const second = { number: 2, title: 't', why: 'w', stores: {}, change: (_: string, row: object) => ({ ...row, note: 'carried' }) }
+    const number = MIGRATIONS.length + 1
+    const to = { ...(await freshRecords()), version: number }
+    const second = { number, title: 't', why: 'w', stores: {}, change: (_: string, row: object) => ({ ...row, note: 'carried' }) }
     await importBackup(to, file, clock()(), [...MIGRATIONS, second])
     expect(await to.rows('people').toArray()).toMatchObject([{ name: 'Wren', note: 'carried' }])
   })

@@ -6,8 +6,8 @@ import { all } from '../../../core/records/find.ts'
 import { checkMigrations, MIGRATIONS, type Migration, migrated } from '../../../core/records/migrations.ts'
 import { clock, freshName, freshRecords, WREN } from './fixtures.ts'
 
-const SECOND: Migration = {
-  number: 2,
+const NEXT: Migration = {
+  number: MIGRATIONS.length + 1,
   title: 'A test of the next version',
   why: 'A note is wanted for every person.',
   stores: { people: 'id, name' },
@@ -28,16 +28,16 @@ describe('versions', () => {
     const old = await freshRecords(name)
     await put(old, 'people', WREN, clock()())
     old.db.close()
-    const opened = await openRecords(name, [...MIGRATIONS, SECOND])
+    const opened = await openRecords(name, [...MIGRATIONS, NEXT])
     if (!opened.ok) throw new Error(opened.detail)
     expect(await opened.records.rows('people').toArray()).toMatchObject([{ name: 'Wren', note: 'about Wren', revision: 1 }])
-    expect(opened.records.version).toBe(2)
+    expect(opened.records.version).toBe(NEXT.number)
     opened.records.db.close()
   })
 
   test('a database of a later version is refused and not touched', async () => {
     const name = freshName()
-    const later = await openRecords(name, [...MIGRATIONS, SECOND])
+    const later = await openRecords(name, [...MIGRATIONS, NEXT])
     if (!later.ok) throw new Error(later.detail)
     await later.records.rows('people').put({ id: 'a', strange: true })
     later.records.db.close()
@@ -46,7 +46,7 @@ describe('versions', () => {
     expect(await openRecords(name)).toMatchObject({ ok: false, problem: 'newer' })
 
     expect(await indexedDB.databases()).toEqual(before)
-    const again = await openRecords(name, [...MIGRATIONS, SECOND])
+    const again = await openRecords(name, [...MIGRATIONS, NEXT])
     if (!again.ok) throw new Error(again.detail)
     expect(await again.records.rows('people').toArray()).toEqual([{ id: 'a', strange: true }])
     expect(again.records.db.table('people').schema.indexes.map((index) => index.name)).toEqual(['name'])
@@ -64,15 +64,16 @@ describe('versions', () => {
   })
 
   test('migrations are numbered without a gap and say why', () => {
-    expect(() => checkMigrations([...MIGRATIONS, SECOND])).not.toThrow()
-    expect(() => checkMigrations([...MIGRATIONS, { ...SECOND, number: 3 }])).toThrow('place 2')
-    expect(() => checkMigrations([...MIGRATIONS, { ...SECOND, why: '' }])).toThrow('why')
+    expect(() => checkMigrations([...MIGRATIONS, NEXT])).not.toThrow()
+    expect(() => checkMigrations([...MIGRATIONS, { ...NEXT, number: NEXT.number + 1 }])).toThrow(`place ${NEXT.number}`)
+    expect(() => checkMigrations([...MIGRATIONS, { ...NEXT, why: '' }])).toThrow('why')
   })
 
   test('a row goes only through the migrations after its own version, and is not changed itself', () => {
     const row = Object.freeze({ id: 'a', name: 'Wren' })
-    expect(migrated('people', row, 1, [...MIGRATIONS, SECOND])).toEqual({ id: 'a', name: 'Wren', note: 'about Wren' })
-    expect(migrated('people', row, 2, [...MIGRATIONS, SECOND])).toEqual(row)
+    const people = (version: number) => migrated({ people: [row] }, version, [...MIGRATIONS, NEXT]).people
+    expect(people(MIGRATIONS.length)).toEqual([{ id: 'a', name: 'Wren', note: 'about Wren' }])
+    expect(people(MIGRATIONS.length + 1)).toEqual([row])
   })
 })
 

@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { all, one } from '../../../core/records/find.ts'
 import { browserStarted, lookFor, tabCameForward, tabClosed, tabMoved, tabShows } from '../../../core/records/look-pages.ts'
 import { keptImages, keptStructured, keptText, pageAddressOf, siteOf, TEXT_KEPT } from '../../../core/records/look-text.ts'
-import { choose, keepDraft, pasteInto, pasteNew, storeLook, undoChoice } from '../../../core/records/looks.ts'
+import { addAnswer, choose, keepDraft, pasteInto, pasteNew, storeLook, undoChoice } from '../../../core/records/looks.ts'
+import { readAnswer } from '../../../core/records/read-saved.ts'
 import type { Look } from '../../../core/records/schemas.ts'
 import { clock, freshRecords, seen, there } from './fixtures.ts'
 
@@ -166,6 +167,21 @@ describe('choosing', () => {
       fits.push(change === null ? 'none' : [change.after.personId, change.after.fit, change.after.notes])
     }
     expect(fits).toEqual([[null, 'close', 'snug'], [null, 'loose', ''], [null, null, ''], 'none'])
+  })
+
+  test('a seller’s answer takes the place of what was added by hand for its point, and undo brings that back with it gone', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const { id } = await storeLook(records, seen(), stamp())
+    const added = (point: 'hip' | 'thigh') => ({ add: point, mm: 1000, source: 'own' as const })
+    await choose(records, id, { corrections: [{ kind: 'trousers' }, added('hip'), added('thigh')] }, stamp())
+    const answer = { id: 'a', text: 'The hips are 52 cm across', at: '2026-03-01T09:00:00.000Z' }
+    const { after } = there(await addAnswer(records, id, answer, readAnswer(answer.text, 'trousers', 'cm'), stamp()))
+    expect(after).toMatchObject({ answers: [answer], corrections: [{ kind: 'trousers' }, added('thigh')] })
+    expect(there(await undoChoice(records, id, stamp())).after).toMatchObject({
+      answers: [],
+      corrections: [{ kind: 'trousers' }, added('hip'), added('thigh')]
+    })
   })
 
   test('half-typed text is kept by field and forgotten when it was taken, without a step of undo', async () => {

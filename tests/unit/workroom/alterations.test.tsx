@@ -5,7 +5,7 @@ import { ALTERED_KINDS, jobsShown, sourceClasses } from '../../../components/wor
 import { alterationsFor } from '../../../core/alterations/alterations-for.ts'
 import { CATALOGUE } from '../../../core/alterations/catalogue.ts'
 import { garmentAsWorn } from '../../../core/garment/garment-as-worn.ts'
-import { hide, inPage, show, shownText, type } from './on-page.tsx'
+import { hide, inPage, show, shownText, type } from '../on-page.tsx'
 
 afterEach(hide)
 const rows = (): string[] => [...inPage().querySelectorAll('tbody tr')].map((row) => row.textContent ?? '')

@@ -7,7 +7,7 @@ import { fewestFor, ifLikedFor, LIKED_KINDS, LIKED_POINTS } from '../../../compo
 import { POINTS_OF } from '../../../core/ids/points.ts'
 import { say } from '../../../core/words/say.ts'
 import { currencyUsual, unitsUsual } from '../../../entrypoints/workroom/where-usual.ts'
-import { beside, field, hide, key, press, show, shownText, submit, type } from './on-page.tsx'
+import { beside, field, hide, key, press, show, shownText, submit, type } from '../on-page.tsx'
 
 afterEach(() => {
   hide()

@@ -8,7 +8,7 @@ import type { OwnEase } from '../../../components/workroom/shown.ts'
 import { typedDifference, typedLimit } from '../../../components/workroom/typed.ts'
 import { WardrobePage } from '../../../components/workroom/wardrobe/wardrobe-page.tsx'
 import type { OwnLimits } from '../../../core/plan/means.ts'
-import { beside, field, hide, leave, press, show, shownText, submit, type } from './on-page.tsx'
+import { beside, field, hide, leave, press, show, shownText, submit, type } from '../on-page.tsx'
 
 afterEach(hide)
 

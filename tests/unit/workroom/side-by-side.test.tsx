@@ -5,7 +5,7 @@ import { isThere, shortNames, sideBySide } from '../../../components/workroom/wi
 import { WishlistPage } from '../../../components/workroom/wishlist/wishlist-page.tsx'
 import type { GarmentMeasure } from '../../../core/garment/garment-input.ts'
 import { reckon } from '../../../core/reckon.ts'
-import { hide, inPage, press, show, shownText } from './on-page.tsx'
+import { hide, inPage, press, show, shownText } from '../on-page.tsx'
 
 afterEach(hide)
 

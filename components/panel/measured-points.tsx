@@ -1,0 +1,231 @@
+/** The points of measure: a whole tape for what is outside or unsure, one line for what is inside; each can be corrected in place. */
+import { useId, useState } from 'preact/hooks'
+import { POINTS_OF, type PointId } from '../../core/ids/points.ts'
+import type { Correction, MeasureReading } from '../../core/reading/reading.ts'
+import type { Judged } from '../judged.ts'
+import { Tape } from '../tape/tape.tsx'
+import { TapeLine } from '../tape/tape-line.tsx'
+import { gapWords, isMeasured } from '../tape/tape-words.ts'
+import { useWords, type Words } from '../words.tsx'
+import { CorrectForm, draftOf } from './correct-form.tsx'
+import { type PointRow, pointRows, withoutPoint, withPoint } from './point-rows.ts'
+import { SizeLabel } from './size-label.tsx'
+
+export interface MeasuredPointsProps {
+  judged: Judged
+  onCorrections: (corrections: Correction[]) => void
+  onDraft: (field: string, typed: string | null) => void
+}
+
+export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPointsProps) {
+  const words = useWords()
+  const { t } = words
+  const [open, setOpen] = useState<ReadonlySet<PointId>>(() => new Set(draftedPoints(judged)))
+  const [added, setAdded] = useState<readonly PointId[]>([])
+  const known = pointRows(judged, words.units)
+  const rows = [...known, ...added.filter((point) => known.every((row) => row.point !== point)).map(emptyRow)]
+  const toggle = (point: PointId) => setOpen((was) => new Set(was.has(point) ? [...was].filter((one) => one !== point) : [...was, point]))
+  const form = (row: PointRow, id: string) =>
+    open.has(row.point) && (
+      <CorrectForm
+        id={id}
+        row={row}
+        draft={judged.drafts[draftOf(row.point)]}
+        onSet={(set) => onCorrections(withPoint(judged, row, set))}
+        onDraft={(typed) => onDraft(draftOf(row.point), typed)}
+        onNotThis={() => onCorrections(withPoint(judged, row, 'not-this-point'))}
+        onUndo={row.correction === null ? null : () => onCorrections(withoutPoint(judged, row))}
+      />
+    )
+  const whole = rows.filter((row) => row.whole)
+  const quiet = rows.filter((row) => !row.whole)
+  const addable = judged.kind === null ? [] : POINTS_OF[judged.kind].filter((point) => rows.every((row) => row.point !== point))
+  return (
+    <section class="part" aria-labelledby="points-head">
+      <div class="parthead">
+        <h2 id="points-head">{t('points.head')}</h2>
+        <span class="note">{t(`points.in.${words.units}`)}</span>
+      </div>
+      {whole.map((row) => (
+        <WholePoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row.point)} form={form} />
+      ))}
+      {quiet.length > 0 && (
+        <table class="quiet">
+          <caption>{t(quiet.every(isInside) ? 'points.inside' : 'points.rest')}</caption>
+          <tbody>
+            {quiet.map((row) => (
+              <QuietPoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row.point)} form={form} />
+            ))}
+          </tbody>
+        </table>
+      )}
+      {addable.length > 0 && (
+        <AddPoint
+          points={addable}
+          onAdd={(point) => {
+            setAdded([...added, point])
+            setOpen(new Set([...open, point]))
+          }}
+        />
+      )}
+      <SizeLabel judged={judged} onCorrections={onCorrections} onDraft={onDraft} />
+    </section>
+  )
+}
+
+const isInside = ({ shown }: PointRow): boolean => shown.garmentMm !== null && shown.band !== null
+const draftedPoints = ({ drafts, kind }: Judged): PointId[] =>
+  kind === null ? [] : POINTS_OF[kind].filter((point) => drafts[draftOf(point)] !== undefined)
+const emptyRow = (point: PointId): PointRow => ({
+  point,
+  shown: { point, garmentMm: null, from: 'inferred', sdMm: 0, band: null, gapMm: 0 },
+  afterMm: null,
+  said: [],
+  correction: null,
+  stated: null,
+  whole: false
+})
+
+type Form = (row: PointRow, id: string) => preact.ComponentChild
+interface RowProps {
+  row: PointRow
+  open: boolean
+  onToggle: () => void
+  form: Form
+}
+
+function WholePoint({ row, open, onToggle, form }: RowProps) {
+  const words = useWords()
+  const { t } = words
+  const id = useId()
+  const { point, shown, afterMm } = row
+  return (
+    <article class="point">
+      <div class="phead">
+        <h3>{t('points.point', { point })}</h3>
+        <p class="gap">{gapWords(shown, words)}</p>
+      </div>
+      <Tape shown={shown} afterMm={afterMm} />
+      <div class="pfoot">
+        <span>
+          <Wanted row={row} />
+          <Said row={row} />
+        </span>
+        <Toggle row={row} open={open} onToggle={onToggle} controls={id} />
+      </div>
+      {form(row, id)}
+    </article>
+  )
+}
+
+function Wanted({ row: { shown, afterMm } }: { row: PointRow }) {
+  const { t } = useWords()
+  if (shown.band === null || afterMm === null) return null
+  const { least, most, ideal } = shown.band
+  return (
+    <>
+      {t('points.wanted', { least, most, best: ideal })}
+      <br />
+    </>
+  )
+}
+
+/** What was stated, the newest first; what no longer counts is struck through. */
+function Said({ row }: { row: PointRow }) {
+  const words = useWords()
+  const { t, inner } = words
+  const { said, correction, shown, stated } = row
+  const set = correction !== null && stated !== null
+  if (said.length === 0 && !set) return <>{t(shown.garmentMm === null ? 'points.not-told' : `points.from.${shown.from}`)}</>
+  return (
+    <>
+      {set && (
+        <>
+          {t('points.set-by-you')} <b class="n">{asStated(stated.typed, stated.unit, stated.basis, words)}</b>
+        </>
+      )}
+      {said.map(({ reading, from, on, counts }, i) => (
+        <span key={`${from} ${on} ${reading.stated.start}`}>
+          {(set || i > 0) && '; '}
+          {(set || i > 0 ? inner : t)(from === 'answer' ? 'points.answered' : 'points.stated')}{' '}
+          {set || !counts ? <s>{quoteOf(reading)}</s> : <b>{quoteOf(reading)}</b>}
+          {i === 0 && !set && reading.basisFrom === 'judged' && reading.basis !== 'length' && ` ${t(`points.taken-as.${reading.basis}`)}`}
+        </span>
+      ))}
+      {!set && said.filter(({ counts }) => counts).length > 1 && `; ${inner('points.mean')}`}
+    </>
+  )
+}
+const quoteOf = ({ stated }: MeasureReading): string => stated.text.replace(/\s+/g, ' ')
+const asStated = (typed: string, unit: string, basis: string, words: Words): string =>
+  basis === 'flat' ? words.t('points.flat', { figure: typed, unit }) : `${typed} ${unit}`
+
+function Toggle({
+  row: { point, shown, said, correction },
+  open,
+  onToggle,
+  controls
+}: Pick<RowProps, 'row' | 'open' | 'onToggle'> & { controls: string }) {
+  const { t, inner } = useWords()
+  const enter = said.length === 0 && correction === null && (shown.garmentMm === null || !isMeasured(shown.from))
+  return (
+    <button type="button" class="btn small" aria-expanded={open} aria-controls={open ? controls : undefined} onClick={onToggle}>
+      {t(open ? 'points.close' : enter ? 'points.enter' : 'points.correct')}
+      <span class="sr"> {inner('correct.of', { point })}</span>
+    </button>
+  )
+}
+
+function QuietPoint({ row, open, onToggle, form }: RowProps) {
+  const { t, figure } = useWords()
+  const id = useId()
+  const { point, shown, afterMm } = row
+  const value = shown.garmentMm === null ? '–' : `${figure(shown.garmentMm)}${isMeasured(shown.from) ? '' : '?'}`
+  return (
+    <>
+      <tr>
+        <th scope="row">{t('points.point', { point })}</th>
+        <td class="drawn">{(shown.garmentMm !== null || shown.band !== null) && <TapeLine shown={shown} afterMm={afterMm} />}</td>
+        <td class="v">{value}</td>
+        <td class="do">
+          <Toggle row={row} open={open} onToggle={onToggle} controls={id} />
+        </td>
+      </tr>
+      {open && (
+        <tr>
+          <td class="opened" colSpan={4}>
+            <p class="note">
+              <Said row={row} />
+            </p>
+            {form(row, id)}
+          </td>
+        </tr>
+      )}
+    </>
+  )
+}
+
+function AddPoint({ points, onAdd }: { points: readonly PointId[]; onAdd: (point: PointId) => void }) {
+  const { t } = useWords()
+  return (
+    <div class="row addpoint">
+      <select
+        class="small"
+        aria-label={t('points.add')}
+        value=""
+        onChange={(event) => {
+          const point = points.find((one) => one === event.currentTarget.value)
+          event.currentTarget.value = ''
+          if (point !== undefined) onAdd(point)
+        }}
+      >
+        <option value="">{t('points.add')}</option>
+        {points.map((point) => (
+          <option key={point} value={point}>
+            {t('points.point', { point })}
+          </option>
+        ))}
+      </select>
+    </div>
+  )
+}

@@ -1,0 +1,95 @@
+/** The kept listings as rows; one that is being changed is its form. */
+import { useWords } from '../../words.tsx'
+import { useDraft } from '../drafts.tsx'
+import type { ListingChanges, ListingShown } from '../shown.ts'
+import { ListingForm } from './listing-form.tsx'
+import { ListingRow } from './listing-row.tsx'
+import { MOST_COMPARED } from './side-by-side.ts'
+
+const HEADS = ['compare', 'outline', 'garment', 'verdict', 'points', 'hardest', 'time', 'in-all', 'chance', 'status'] as const
+
+export interface ListingTableProps {
+  listings: readonly ListingShown[]
+  /** The class of its layout: a table or cards. */
+  layout: string
+  /** Those that are chosen to be compared. */
+  compared: readonly ListingShown[]
+  currency: string
+  onCompare: (listing: ListingShown, on: boolean) => void
+  onOpen: (id: string) => void
+  onEdit: (id: string, changes: ListingChanges) => void
+  onRemove: (id: string) => void
+}
+
+export function ListingTable({ listings, layout, compared, currency, onCompare, onOpen, onEdit, onRemove }: ListingTableProps) {
+  const { t } = useWords()
+  const { typed: editing, type: setEditing } = useDraft<string | null>('wishlist', null)
+  const mayCompare = (listing: ListingShown) => compared.length < MOST_COMPARED || compared.includes(listing)
+  return (
+    <table class={`wr-list ${layout}`}>
+      <thead>
+        <tr>
+          {HEADS.map((head) => (
+            <th key={head} scope="col">
+              {t(`wishlist.head.${head}`)}
+            </th>
+          ))}
+        </tr>
+      </thead>
+      <tbody>
+        {listings.map((listing) =>
+          editing === listing.id ? (
+            <EditedRow
+              key={listing.id}
+              listing={listing}
+              currency={currency}
+              onCancel={() => setEditing(null)}
+              onSave={(changes) => {
+                onEdit(listing.id, changes)
+                setEditing(null)
+              }}
+            />
+          ) : (
+            <ListingRow
+              key={listing.id}
+              listing={listing}
+              compared={compared.includes(listing)}
+              onCompare={mayCompare(listing) ? (on) => onCompare(listing, on) : null}
+              onOpen={() => onOpen(listing.id)}
+              onEdit={() => setEditing(listing.id)}
+              onRemove={() => onRemove(listing.id)}
+            />
+          )
+        )}
+      </tbody>
+    </table>
+  )
+}
+
+interface EditedRowProps {
+  listing: ListingShown
+  currency: string
+  onSave: (changes: ListingChanges) => void
+  onCancel: () => void
+}
+
+function EditedRow({ listing, currency, onSave, onCancel }: EditedRowProps) {
+  const { t } = useWords()
+  return (
+    <tr class="wr-editing">
+      <td colSpan={HEADS.length}>
+        <section class="wr-edit">
+          <h2>{t('wishlist.edit', { title: listing.title })}</h2>
+          <ListingForm
+            listing={listing}
+            draft={`listing/${listing.id}`}
+            pagePrice={listing.money.price === null ? listing.price : null}
+            currency={currency}
+            onCancel={onCancel}
+            onSave={onSave}
+          />
+        </section>
+      </td>
+    </tr>
+  )
+}

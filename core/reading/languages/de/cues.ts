@@ -1,0 +1,241 @@
+/** Single words that tip a rule of the reader, in German, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
+
+export const cues: Cues = {
+  // text and figures
+  shortForm: `
+    ca
+    nr
+    ungef
+    ggf
+    inkl
+  `,
+  paid: `
+    gekauft
+    bezahlt
+  `,
+  joinsPart: 'und',
+  onePart: `
+    ein
+    eine
+  `,
+  inchBegins: 'zoll',
+  // names
+  with: 'mit',
+  counted: `
+    inbegriffen
+    eingeschlossen
+  `,
+  whose: `
+    von
+    vom
+    aus
+  `,
+  width: 'breite',
+  at: `
+    am
+    an
+  `,
+  // links
+  verb: `
+    ist
+    sind
+    misst
+  `,
+  unbounded: `
+    frei
+    weit
+  `,
+  howItRan: `
+    lang
+    lange
+    breit
+  `,
+  wide: 'breit',
+  along: 'lang',
+  upright: 'hoch',
+  actually: `
+    tatsächlich
+    effektiv
+  `,
+  nearer: 'eher',
+  fitsFigure: 'passt',
+  secondPiece: 'zweit',
+  // figures and their words
+  besideFigureOnly: `
+    halb
+    halbe
+    gesamt
+  `,
+  girthOrWidth: `
+    rundum
+    breit
+    quer
+    umfang
+  `,
+  frontInName: `
+    vorne
+    vorn
+    vordere
+  `,
+  backInName: `
+    hinten
+    hintere
+  `,
+  leadsOn: `
+    bis
+    auf
+  `,
+  doubled: `
+    verdoppelt
+    doppelt
+  `,
+  // garment and cloth
+  besideGarment: `
+    mit
+    für
+  `,
+  percent: 'prozent',
+  liningName: `
+    futter
+    innenfutter
+  `,
+  ofCloth: `
+    mit
+    aus
+  `,
+  paleLook: `
+    verwaschen
+    verwaschenes
+  `,
+  notYet: `
+    werden
+    leicht
+    kann
+    muss
+  `,
+  pure: `
+    reine
+    reiner
+    reines
+    reinem
+    rein
+  `,
+  betweenFibres: `
+    und
+    mischung
+    mit
+  `,
+  feelsLike: 'wie',
+  besideShares: `
+    mischung
+    gemisch
+  `,
+  hem: `
+    saum
+    saumzugabe
+    saumreserve
+  `,
+  hemDepth: 'saumhöhe',
+  deep: `
+    tief
+    hoch
+    saumhöhe
+  `,
+  ofTheBack: `
+    rückennaht
+    gesässnaht
+    gesäßnaht
+    mittelnaht
+    hintere
+  `,
+  seamOrCentre: `
+    naht
+    hinten
+  `,
+  backSeam: `
+    rückennaht
+    gesässnaht
+    gesäßnaht
+    mittelnaht
+  `,
+  toLetOut: `
+    auslassen
+    rauslassen
+    herauslassen
+    weiten
+  `,
+  allOfIt: `
+    komplett
+    vollst
+    ganz
+  `,
+  // price
+  extra: `
+    mehr
+    dazu
+  `,
+  onTop: `
+    zzgl
+    zuzüglich
+  `,
+  whenNew: `
+    neupreis
+    np
+    uvp
+  `,
+  excluded: 'separat',
+  hence: `
+    daher
+    deshalb
+  `,
+  letsGo: 'verkaufe',
+  postage: `
+    versand
+    porto
+  `,
+  postIncluded: `
+    inkl
+    inklusive
+    inbegriffen
+  `,
+  priceName: `
+    vb
+    vhb
+    festpreis
+    fp
+    preis
+  `,
+  haggled: `
+    vb
+    vhb
+    abholung
+    selbstabholung
+    abholen
+    selbstabholer
+  `,
+  // sizes
+  also: 'auch',
+  tag: 'etikett',
+  measuresPair: `
+    misst
+    gemessen
+  `
+}
+
+export const amounts: Amounts = {
+  parts: {
+    drei: 3
+  },
+  part: {
+    viertel: 0.25
+  },
+  place: {
+    erste: 1,
+    erster: 1,
+    erstes: 1,
+    zweite: 2,
+    zweiter: 2,
+    zweites: 2
+  }
+}

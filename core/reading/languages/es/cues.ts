@@ -1,0 +1,167 @@
+/** Single words that tip a rule of the reader, in Spanish, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
+
+export const cues: Cues = {
+  // text and figures
+  paid: `
+    comprado
+    comprada
+    compré
+    pagado
+  `,
+  joinsPart: 'y',
+  onePart: 'una',
+  inchBegins: 'pul',
+  // names
+  with: 'con',
+  counted: `
+    incluido
+    incluida
+  `,
+  whose: 'del',
+  width: `
+    ancho
+    anchura
+  `,
+  at: `
+    al
+    en
+  `,
+  // links
+  ofMeasure: `
+    de
+    del
+  `,
+  verb: `
+    es
+    son
+    mide
+  `,
+  unbounded: `
+    libre
+    suelta
+  `,
+  howItRan: `
+    largo
+    larga
+  `,
+  wide: 'ancho',
+  along: `
+    largo
+    larga
+  `,
+  upright: 'alto',
+  actually: `
+    real
+    reales
+  `,
+  atDistance: 'a',
+  secondPiece: 'segund',
+  // figures and their words
+  besideFigureOnly: `
+    medio
+    total
+  `,
+  girthOrWidth: `
+    ancho
+    contorno
+  `,
+  frontInName: `
+    delantero
+    delantera
+    delante
+    frontal
+  `,
+  backInName: `
+    espalda
+    trasero
+    trasera
+  `,
+  leadsOn: `
+    a
+    hasta
+  `,
+  doubled: `
+    doblado
+    doble
+  `,
+  // garment and cloth
+  besideGarment: `
+    en
+    con
+    para
+  `,
+  liningName: 'forro',
+  ofCloth: 'de',
+  paleLook: 'desgastado',
+  notYet: `
+    ser
+    facilmente
+  `,
+  pure: `
+    puro
+    pura
+  `,
+  betweenFibres: `
+    y
+    mezcla
+  `,
+  feelsLike: 'como',
+  besideShares: 'mezcla',
+  hem: `
+    dobladillo
+    bajo
+    bajos
+  `,
+  ofTheBack: `
+    trasera
+    espalda
+  `,
+  seamOrCentre: `
+    costura
+    centro
+  `,
+  toLetOut: `
+    ensanchar
+    sacar
+    agrandar
+  `,
+  // price
+  extra: 'más',
+  onTop: 'más',
+  postageApart: 'aparte',
+  excluded: 'aparte',
+  letsGo: `
+    dejo
+    vendo
+  `,
+  postage: 'envío',
+  postIncluded: `
+    incluido
+    incluidos
+  `,
+  priceName: 'precio',
+  // sizes
+  also: 'también',
+  tag: 'etiqueta',
+  measuresPair: `
+    mide
+    miden
+  `
+}
+
+export const amounts: Amounts = {
+  parts: {
+    tres: 3
+  },
+  part: {
+    cuarto: 0.25,
+    cuartos: 0.25
+  },
+  place: {
+    primer: 1,
+    primera: 1,
+    segunda: 2,
+    segundo: 2
+  }
+}

@@ -1,0 +1,185 @@
+/** Single words that tip a rule of the reader, in French, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
+
+export const cues: Cues = {
+  // text and figures
+  paid: `
+    acheté
+    achetée
+    achetés
+    payé
+    payée
+  `,
+  joinsPart: 'et',
+  onePart: 'un',
+  inchBegins: 'pou',
+  inchShort: 'po',
+  // names
+  with: 'avec',
+  counted: `
+    inclus
+    incluse
+    exclu
+    compris
+    comprise
+  `,
+  whose: `
+    de
+    du
+    des
+    d
+  `,
+  width: 'largeur',
+  at: `
+    au
+    aux
+    sur
+    en
+  `,
+  // links
+  ofMeasure: `
+    de
+    d
+  `,
+  verb: `
+    est
+    sont
+    mesure
+  `,
+  unbounded: `
+    libre
+    libres
+  `,
+  howItRan: 'longue',
+  wide: 'large',
+  upright: 'haut',
+  actually: `
+    réel
+    réelle
+    réellement
+  `,
+  nearer: 'plutôt',
+  atDistance: 'à',
+  secondPiece: 'deuxi',
+  // figures and their words
+  besideFigureOnly: 'demi',
+  girthOrWidth: 'tour',
+  frontInName: `
+    devant
+    avant
+  `,
+  backInName: `
+    dos
+    arrière
+  `,
+  leadsOn: `
+    à
+    jusqu
+  `,
+  doubled: `
+    double
+    doublée
+  `,
+  // garment and cloth
+  besideGarment: `
+    en
+    avec
+    pour
+  `,
+  liningName: 'doublure',
+  ofCloth: `
+    en
+    de
+    d
+  `,
+  paleLook: `
+    délavé
+    délavée
+  `,
+  notYet: `
+    être
+    facilement
+  `,
+  pure: `
+    pur
+    purs
+    pure
+  `,
+  betweenFibres: `
+    et
+    mélange
+  `,
+  feelsLike: 'comme',
+  besideShares: `
+    mélange
+    mélangée
+  `,
+  hem: `
+    ourlet
+    ourlets
+  `,
+  deep: 'profondeur',
+  ofTheBack: `
+    dos
+    derrière
+  `,
+  seamOrCentre: `
+    couture
+    milieu
+  `,
+  toLetOut: `
+    élargir
+    relâcher
+    agrandir
+  `,
+  allOfIt: `
+    enti
+    total
+  `,
+  // price
+  whenNew: 'neuf',
+  postageApart: `
+    sus
+    plus
+    supplément
+  `,
+  excluded: 'exclu',
+  hence: 'donc',
+  letsGo: `
+    laisse
+    cède
+  `,
+  postage: `
+    port
+    frais
+    envoi
+  `,
+  postIncluded: `
+    inclus
+    compris
+    fdpin
+  `,
+  priceName: 'prix',
+  // sizes
+  also: 'aussi',
+  measuresPair: `
+    mesure
+    mesurent
+  `
+}
+
+export const amounts: Amounts = {
+  parts: {
+    trois: 3
+  },
+  part: {
+    quart: 0.25,
+    quarts: 0.25
+  },
+  place: {
+    premier: 1,
+    première: 1,
+    deuxième: 2,
+    seconde: 2
+  }
+}

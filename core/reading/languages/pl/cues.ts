@@ -1,0 +1,113 @@
+/** Single words that tip a rule of the reader, in Polish, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
+
+export const cues: Cues = {
+  // text and figures
+  shortForm: 'ok',
+  paid: `
+    kupiłam
+    kupiona
+    kupione
+    kupiony
+  `,
+  joinsPart: 'i',
+  inchBegins: 'cal',
+  // names
+  withOrOf: 'z',
+  whose: 'z',
+  width: `
+    szerokość
+    szer
+  `,
+  at: 'na',
+  // links
+  ofMeasure: 'z',
+  verb: `
+    jest
+    mierzy
+  `,
+  unbounded: `
+    luźne
+    luźny
+  `,
+  fitsFigure: 'pasuje',
+  secondPiece: 'drug',
+  // figures and their words
+  besideFigureOnly: 'wokół',
+  frontInName: 'przód',
+  backInName: 'tył',
+  leadsOn: 'do',
+  doubled: `
+    podwójnie
+    podwójony
+  `,
+  // garment and cloth
+  besideGarment: `
+    w
+    z
+    do
+  `,
+  liningName: 'podszewka',
+  ofCloth: 'z',
+  notYet: `
+    łatwo
+    być
+  `,
+  pure: `
+    czysty
+    czysta
+    czystej
+  `,
+  betweenFibres: 'i',
+  feelsLike: 'jak',
+  hem: `
+    podwinięcie
+    podwinięcia
+    dół
+  `,
+  ofTheBack: `
+    tylny
+    tylnym
+  `,
+  seamOrCentre: `
+    szew
+    szwie
+  `,
+  toLetOut: `
+    poszerzenia
+    wypuszczenia
+  `,
+  allOfIt: `
+    cało
+    calo
+  `,
+  // price
+  money: `
+    zł
+    pln
+  `,
+  extra: 'więcej',
+  letsGo: 'sprzedam',
+  postage: 'wysyłka',
+  postIncluded: 'wliczona',
+  priceName: 'cena',
+  // sizes
+  also: 'także',
+  tag: `
+    metka
+    metce
+  `,
+  measuresPair: `
+    mierzą
+    mierzone
+  `
+}
+
+export const amounts: Amounts = {
+  place: {
+    pierwsza: 1,
+    pierwszy: 1,
+    druga: 2,
+    drugi: 2
+  }
+}

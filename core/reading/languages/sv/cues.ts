@@ -1,0 +1,106 @@
+/** Single words that tip a rule of the reader, in Swedish, and words of amounts. What each role means: cue-roles.ts. */
+import type { Amounts, Cues } from '../cue-roles.ts'
+
+export const cues: Cues = {
+  // text and figures
+  paid: `
+    köpte
+    köpt
+    inköpt
+  `,
+  joinsPart: 'och',
+  onePart: 'en',
+  inchBegins: 'tum',
+  // names
+  with: 'med',
+  width: 'bredd',
+  at: `
+    på
+    i
+  `,
+  // links
+  verb: `
+    är
+    mäter
+  `,
+  unbounded: `
+    fri
+    vid
+  `,
+  howItRan: 'bred',
+  wide: 'bred',
+  upright: 'hög',
+  actually: `
+    faktisk
+    faktiskt
+  `,
+  fitsFigure: 'passar',
+  secondPiece: 'andra',
+  // figures and their words
+  besideFigureOnly: 'runt',
+  frontInName: 'fram',
+  backInName: 'bak',
+  leadsOn: 'till',
+  doubled: 'dubbelt',
+  // garment and cloth
+  besideGarment: `
+    med
+    för
+  `,
+  liningName: 'foder',
+  ofCloth: 'av',
+  notYet: `
+    lätt
+    bli
+    behöver
+  `,
+  pure: `
+    ren
+    rent
+    helt
+  `,
+  betweenFibres: 'och',
+  feelsLike: 'som',
+  hem: `
+    fåll
+    fållen
+  `,
+  ofTheBack: `
+    bakre
+    baksöm
+  `,
+  seamOrCentre: `
+    söm
+    mitt
+  `,
+  backSeam: 'baksöm',
+  toLetOut: 'ut',
+  allOfIt: 'hel',
+  // price
+  money: `
+    kr
+    sek
+  `,
+  extra: 'till',
+  excluded: 'exkl',
+  letsGo: 'säljer',
+  postage: 'frakt',
+  postIncluded: `
+    ingår
+    med
+  `,
+  priceName: 'pris',
+  // sizes
+  also: 'också',
+  measuresPair: 'mäter'
+}
+
+export const amounts: Amounts = {
+  parts: {
+    tre: 3
+  },
+  place: {
+    första: 1,
+    andra: 2
+  }
+}

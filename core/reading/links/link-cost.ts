@@ -1,0 +1,172 @@
+/** What it costs that a figure is of a name. */
+import { landmarkFrom } from '../names/from-landmark.ts'
+import type { Label } from '../names/label.ts'
+import type { Quantity } from '../quantities/quantities.ts'
+import { cue } from '../text/cues.ts'
+import { endsSentence } from '../text/layout.ts'
+import { means, meansAny, termAt } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
+import type { Token } from '../text/tokens.ts'
+
+/** Costs from here on are no link at all. */
+export const NEVER = 1e9
+const FURTHEST = 40
+
+const COMMA = 0.7
+const SOFT: Record<string, number> = {
+  ',': COMMA,
+  ';': 1.2,
+  '/': 0.5,
+  '|': 1,
+  '•': 1,
+  '·': 1,
+  '*': 0.3,
+  ')': 0.1,
+  '(': 0.1,
+  ']': 0.1,
+  '[': 0.1,
+  '&': 0.6,
+  '+': 0.6,
+  x: 0.3
+}
+
+/** Words that hold no figure off its name. */
+const SMALL: Parameters<typeof meansAny>[1] = [
+  'light',
+  'basis',
+  'unit',
+  'front',
+  'back',
+  'relaxed',
+  'stretched',
+  'inner',
+  'from',
+  'to',
+  'cuffed',
+  'uncuffed',
+  'landmark',
+  'or',
+  'all',
+  'half'
+]
+
+const MEASURE = cue('measureVerb')
+const LEADS_TO_NAME = cue('leadsToName')
+
+/** What it costs that a figure belongs to a name: what stands between them. */
+export function linkCost(text: TextRead, label: Label, quantity: Quantity, before: boolean): number {
+  const { tokens, terms } = text
+  const from = before ? label.to : quantity.spanTo
+  const to = before ? quantity.from : label.from
+  if (to - from > FURTHEST) return NEVER
+  let cost = before ? 0 : 0.35
+  let joint = false
+  for (let at = from; at < to; at++) {
+    const token = tokens[at] as Token
+    if (token.kind === 'break') {
+      cost += lineEnd(text, at, label, quantity, before)
+      continue
+    }
+    if (token.kind === 'mark') {
+      if (token.text === '(' && before) {
+        const close = closing(text, at, to)
+        if (close > at) {
+          cost += 0.2
+          at = close
+          continue
+        }
+      }
+      if (endsSentence(tokens, at)) cost += 2
+      else if (token.text === ',' && before && (isWholePart(text, at, label, quantity) || isFromItsTop(text, label, quantity))) cost += 0.2
+      else if (token.text === ',' && before && at === label.to) {
+        const end = asideEnds(text, at, to)
+        cost += end > at ? 0.3 : COMMA
+        at = end
+      } else if (token.text === ';' && before && at === label.to && at + 1 === quantity.from && startsLine(text, label.from)) {
+        cost -= 0.15
+        joint = true
+      } else if (/^[:=]$/.test(token.text)) {
+        cost += before ? (joint ? 0 : -0.3) : 0.8
+        joint = true
+      } else if (/^[-~>→⇒.<_"'"]$/.test(token.text)) {
+        cost += before ? (joint ? 0 : -0.15) : 0.1
+        if (token.text !== "'" && token.text !== '"') joint = true
+      } else cost += SOFT[token.text] ?? 0.5
+      continue
+    }
+    const term = termAt(terms, at)
+    if (token.kind === 'word' && token.text === 'x') cost += 0.3
+    else if (!term) cost += 0.5
+    else if (means(term, 'and')) cost += before ? 0.45 : 0.3
+    else if (means(term, 'measures') || MEASURE.test(tokens[term.to - 1]?.text ?? '')) cost += before ? 0 : 0.6
+    // 18 inches from the shoulder: where it starts, unless both ends are named
+    else if (!before && means(term, 'from') && label.to - label.from < 3 && !OF.test(token.text)) cost += 0.8
+    else if (!before && at === from && means(term, 'light') && LEADS_TO_NAME.test(token.text)) cost -= 0.1
+    else if (meansAny(term, SMALL)) cost += 0.05
+    else cost += 0.5
+    if (term) at = Math.max(at, term.to - 1)
+  }
+  if (!before) {
+    // “27 at the back, sleeves are 18”: a name with its own verb or colon waits for the figure behind it
+    const next = tokens[label.to]
+    if (next && (/^[:=]$/.test(next.text) || means(termAt(terms, label.to), 'measures') || VERB.test(next.text))) cost += 0.8
+  }
+  // “don't go by the 14 inside”: a name that says little takes no bare figure from before it
+  if (label.weak && (cost > 0.4 || (!before && quantity.unit === null))) return NEVER
+  if (label.role === 'fault' || label.role === 'thing') cost += before ? 0.6 : 0
+  return cost
+}
+
+/** “the bust, tied the normal way, is 37”: the comma that ends an aside before the name’s own verb, else the same token. */
+function asideEnds({ tokens, terms }: TextRead, at: number, to: number): number {
+  for (let end = at + 2; end < Math.min(to - 1, at + ASIDE); end++) {
+    const token = tokens[end] as Token
+    if (token.text !== ',') {
+      if (token.kind !== 'word' || means(termAt(terms, end), 'point')) return at
+      continue
+    }
+    return VERB.test(tokens[end + 1]?.text ?? '') || means(termAt(terms, end + 1), 'measures') ? end : at
+  }
+  return at
+}
+const ASIDE = 9
+
+/** “Cap sleeve, 4".”: a sentence or a line that is a name, a comma and a figure. */
+const isWholePart = (text: TextRead, at: number, label: Label, quantity: Quantity): boolean =>
+  at === label.to &&
+  at + 1 === quantity.from &&
+  (startsLine(text, label.from) || endsSentence(text.tokens, label.from - 1)) &&
+  (endsLine(text, quantity.spanTo) || endsSentence(text.tokens, quantity.spanTo))
+
+/** “Long sleeves, 60 cm from the shoulder”: where a sleeve starts is told behind its figure. */
+const isFromItsTop = (text: TextRead, label: Label, { spanTo }: Quantity): boolean =>
+  label.points[0] === 'sleeveLength' && landmarkFrom(text, spanTo) !== null
+
+/** In these languages “44 cm de cintura” is how the waist of 44 is told. */
+export const OF = cue('ofMeasure')
+
+/** is, are: in the languages read. */
+const VERB = cue('verb')
+
+/** A line's end parts, unless the name stands alone on its line and the figure alone on the next. */
+function lineEnd(text: TextRead, at: number, label: Label, quantity: Quantity, before: boolean): number {
+  const { tokens } = text
+  if (tokens[at + 1]?.kind === 'break' || tokens[at - 1]?.kind === 'break') return 1.3
+  const alone =
+    startsLine(text, label.from) &&
+    (before
+      ? endsLine(text, quantity.spanTo) && startsLine(text, quantity.from)
+      : endsLine(text, label.to) && startsLine(text, quantity.from))
+  return alone ? 0.5 : 1.6
+}
+
+const startsLine = ({ tokens }: TextRead, index: number): boolean =>
+  index === 0 ||
+  tokens[index - 1]?.kind === 'break' ||
+  (tokens[index - 1]?.kind === 'mark' && (index === 1 || tokens[index - 2]?.kind === 'break'))
+const endsLine = ({ tokens }: TextRead, index: number): boolean => tokens[index] === undefined || tokens[index]?.kind === 'break'
+
+function closing({ tokens }: TextRead, from: number, to: number): number {
+  for (let at = from + 1; at < to; at++) if (tokens[at]?.text === ')') return at
+  return -1
+}

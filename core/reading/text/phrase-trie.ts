@@ -1,0 +1,191 @@
+/** The phrases of the language files in one tree, so that the longest phrase at a token is found in one walk. */
+import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
+import type { GarmentKind } from '../../ids/kinds.ts'
+import { de } from '../languages/de.ts'
+import { en } from '../languages/en.ts'
+import { es } from '../languages/es.ts'
+import { fr } from '../languages/fr.ts'
+import { it } from '../languages/it.ts'
+import type { Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
+import { nl } from '../languages/nl.ts'
+import { type Phrases, phrasesIn } from '../languages/phrases.ts'
+import { pl } from '../languages/pl.ts'
+import { sv } from '../languages/sv.ts'
+import { normalise } from './normalise.ts'
+import { tokensOf } from './tokens.ts'
+
+export const LEXICONS: readonly Lexicon[] = [en, de, fr, es, it, nl, pl, sv]
+
+export type Sense =
+  | { role: 'point'; point: PointName; basis: 'flat' | 'around' | null; weak: boolean; rank?: number }
+  | { role: 'landmark'; landmark: Landmark }
+  | { role: 'basis'; basis: 'flat' | 'around' | 'doubled' | 'double' }
+  | { role: 'unit'; unit: 'in' | 'cm' | 'mm' | 'm' | 'ft' }
+  | { role: 'number'; value: number }
+  | { role: 'kind'; kind: GarmentKind; made: Partial<Made> | null }
+  | { role: 'fibre'; fibre: string }
+  | { role: 'structure'; structure: Structure }
+  | { role: 'trait'; trait: Trait }
+  | { role: 'made'; fact: MadeFact }
+  | { role: 'use'; use: Use }
+  | { role: 'fault'; mending: ConditionId[] }
+  | { role: 'colour'; colour: string }
+  | { role: 'currency'; currency: string }
+  | { role: WordRole }
+
+export interface Node {
+  next: Map<string, Node>
+  meaning: Meaning | null
+}
+/** All that a phrase can mean; shared by its terms. */
+export interface Meaning {
+  senses: Sense[]
+  roles: Set<Sense['role']>
+  /** With what its words tell each for itself, once that was worked out (see terms.ts). */
+  whole: Meaning | null
+}
+export const meaningOf = (senses: Sense[]): Meaning => ({ senses, roles: new Set(senses.map(({ role }) => role)), whole: null })
+export interface PhraseTrie {
+  /** A step a word; where a phrase ends stands what it means. */
+  root: Node
+  /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
+  heads: ReadonlyMap<string, Meaning>
+  /** Letters that end the first part of such a word. */
+  joints: readonly string[]
+  halves: ReadonlySet<string>
+  /** One-letter names of the language, beside the common ones. */
+  letters: Readonly<Partial<Record<string, PointName>>>
+}
+
+const compiled = new Map<string, PhraseTrie>()
+
+/** The trie of a language with English beside it (sellers mix them). */
+export function phraseTrieOf(language: string): PhraseTrie {
+  const known = compiled.get(language)
+  if (known) return known
+  const trie = compile(LEXICONS.filter((one) => one.language === language || one.language === 'en').reverse())
+  compiled.set(language, trie)
+  return trie
+}
+
+function compile(lexicons: readonly Lexicon[]): PhraseTrie {
+  const root: Node = { next: new Map(), meaning: null }
+  const halves = new Set<string>()
+  const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
+  lexicons.forEach((lexicon, rank) => {
+    const add = (phrases: Phrases | undefined, sense: Sense) => {
+      const its = sense.role === 'point' ? { ...sense, rank } : sense
+      // phrases that mean this and nothing else share one meaning; those of garments keep their own `whole`
+      const alone = KEEPS_WHOLE.has(sense.role) ? null : meaningOf([its])
+      for (const phrase of phrasesIn(phrases)) {
+        if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
+        for (const words of variants(phrase, lexicon.endings)) put(root, words, its, rank, alone)
+      }
+    }
+    for (const [key, phrases] of Object.entries(lexicon.points)) {
+      const [point, how] = key.split(' ') as [PointName, string | undefined]
+      add(phrases, { role: 'point', point, basis: how === 'flat' || how === 'around' ? how : null, weak: how === 'weak' })
+    }
+    for (const [landmark, phrases] of Object.entries(lexicon.landmarks)) add(phrases, { role: 'landmark', landmark: landmark as Landmark })
+    for (const [basis, phrases] of Object.entries(lexicon.basis)) add(phrases, { role: 'basis', basis: basis as keyof Lexicon['basis'] })
+    for (const [unit, phrases] of Object.entries(lexicon.units)) add(phrases, { role: 'unit', unit: unit as keyof Lexicon['units'] })
+    for (const [word, value] of Object.entries(lexicon.numbers)) add(word, { role: 'number', value })
+    for (const { kind, phrases, made: make } of lexicon.kinds) add(phrases, { role: 'kind', kind, made: make ?? null })
+    for (const [fibre, phrases] of Object.entries(lexicon.fibres)) add(phrases, { role: 'fibre', fibre })
+    for (const [structure, phrases] of Object.entries(lexicon.structures))
+      add(phrases, { role: 'structure', structure: structure as Structure })
+    for (const [trait, phrases] of Object.entries(lexicon.traits)) add(phrases, { role: 'trait', trait: trait as Trait })
+    for (const { fact, phrases } of lexicon.made) {
+      add(phrases, { role: 'made', fact })
+      if (fact.fact === 'opens') add(phrases, { role: 'detail' })
+      // an elastic waist is still the waist, when a figure stands by it
+      if (fact.fact === 'elasticWaist') add(phrases, { role: 'point', point: 'waist', basis: null, weak: false })
+    }
+    for (const [use, phrases] of Object.entries(lexicon.uses)) add(phrases, { role: 'use', use: use as Use })
+    for (const { mending, phrases } of lexicon.faults) add(phrases, { role: 'fault', mending })
+    for (const [colour, phrases] of Object.entries(lexicon.colours)) add(phrases, { role: 'colour', colour })
+    for (const [currency, phrases] of Object.entries(lexicon.currencies)) add(phrases, { role: 'currency', currency })
+    for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
+    // they are pockets like others, to be counted or measured
+    for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
+    for (const phrase of phrasesIn(lexicon.words.half)) for (const word of wordsOf(phrase)) halves.add(word)
+  })
+  return {
+    root,
+    halves,
+    heads: headsOf(lexicons, root),
+    joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),
+    letters: lexicons[0]?.letters ?? {}
+  }
+}
+
+const SHORTEST_HEAD = 4
+
+function headsOf(lexicons: readonly Lexicon[], root: Node): Map<string, Meaning> {
+  const heads = new Map<string, Meaning>()
+  for (const { joinedBy, kinds, words } of lexicons) {
+    if (joinedBy === undefined) continue
+    for (const phrases of [...kinds.map(({ phrases }) => phrases), words.thing ?? ''])
+      for (const phrase of phrasesIn(phrases)) {
+        const [word, more] = wordsOf(phrase)
+        const meaning = word === undefined || more !== undefined || word.length < SHORTEST_HEAD ? null : root.next.get(word)?.meaning
+        if (word !== undefined && meaning) heads.set(word, meaning)
+      }
+  }
+  return heads
+}
+
+const PLAIN_WORDS = /^[a-z]+(?: [a-z]+)*$/
+
+/** The words of a phrase, evened out as those of a text are; most phrases are plain already, which saves the time. */
+export function wordsOf(phrase: string): string[] {
+  if (PLAIN_WORDS.test(phrase)) return phrase.split(' ')
+  return tokensOf(normalise(phrase).text)
+    .filter(({ kind }) => kind === 'word' || kind === 'digits')
+    .map(({ text }) => text)
+}
+
+/** A phrase with and without what people leave out: ä as a or ae, ß as ss, the endings of its last word. */
+function variants(phrase: string, endings: readonly string[]): string[][] {
+  const spelled = new Set([phrase])
+  if (/[äöüæœ]/i.test(phrase)) spelled.add(phrase.replace(/[äæ]/gi, 'ae').replace(/[öœ]/gi, 'oe').replace(/ü/gi, 'ue'))
+  for (const one of [...spelled]) if (one.includes('ß')) spelled.add(one.replaceAll('ß', 'ss'))
+  const all: string[][] = []
+  for (const one of spelled) {
+    const words = wordsOf(one)
+    const last = words[words.length - 1]
+    if (last === undefined) continue
+    all.push(words)
+    if (last.length >= 3) for (const ending of endings) if (!last.endsWith(ending)) all.push([...words.slice(0, -1), last + ending])
+  }
+  return all
+}
+
+/** What is said of a garment may say more by its single words (see terms.ts). */
+export const SAYS_MORE = ['kind', 'made', 'use', 'trait'] as const
+const KEEPS_WHOLE: ReadonlySet<Sense['role']> = new Set(SAYS_MORE)
+
+/** What comes after the last word of a phrase: most nodes are such ends, and share it. */
+const NOTHING_AFTER: Node['next'] = new Map()
+
+function put(root: Node, words: readonly string[], sense: Sense, rank: number, alone: Meaning | null): void {
+  let node = root
+  for (const word of words) {
+    let next = node.next.get(word)
+    if (next === undefined) {
+      next = { next: NOTHING_AFTER, meaning: null }
+      if (node.next === NOTHING_AFTER) node.next = new Map()
+      node.next.set(word, next)
+    }
+    node = next
+  }
+  if (node.meaning === null) {
+    node.meaning = alone ?? meaningOf([sense])
+    return
+  }
+  let { senses } = node.meaning
+  // the language of the text comes after English (rank) and replaces an English point of the same words
+  if (rank > 0 && sense.role === 'point') senses = senses.filter((one) => one.role !== 'point' || one.rank === rank)
+  if (!senses.some((one) => same(one, sense))) node.meaning = meaningOf([...senses, sense])
+}
+const same = (a: Sense, b: Sense): boolean => a.role === b.role && JSON.stringify({ ...a, rank: 0 }) === JSON.stringify({ ...b, rank: 0 })

@@ -1,2 +1,0 @@
-/** English: worksheet. */
-export const worksheet = {} as const

@@ -1,0 +1,56 @@
+/** Figures about something else. */
+import { describe, expect, test } from 'vitest'
+import type { PointName } from '../../../../core/reading/languages/lexicon.ts'
+import { asidesOf } from '../../../../core/reading/links/asides.ts'
+import { figureAt, nameAt, textOf } from '../given.ts'
+
+const aside = (words: string, figure: string, names: [string, PointName][] = []) => {
+  const text = textOf(words)
+  const one = figureAt(text, figure)
+  const labels = names.map(([name, point]) => nameAt(text, name, [point])).sort((a, b) => a.from - b.from)
+  return asidesOf(text, labels, [one]).get(one) ?? null
+}
+
+describe('of the model', () => {
+  test('in her sentence', () => expect(aside('Model is 34" bust.', '34"', [['bust', 'chest']])).toBe('model'))
+  test('until something only a garment has is named', () => {
+    expect(aside('Model wears S. Inseam 30"', '30"', [['Inseam', 'inseam']])).toBeNull()
+  })
+  test('on the lines of a list that it heads, to the next blank line', () => {
+    expect(aside('Model:\nwaist 26"', '26"')).toBe('model')
+    expect(aside('Model:\nwaist 26"\n\nwaist 30"', '30"')).toBeNull()
+  })
+  test('a height is somebody’s', () => expect(aside('170 cm tall', '170 cm')).toBe('model'))
+  test('130 cm and less is no height of a grown person', () => expect(aside('120 cm tall', '120 cm')).toBeNull())
+})
+
+describe('of who it fits', () => {
+  test('to the end of the advice', () => {
+    expect(aside('Would fit a 34" bust.', '34"')).toBe('fits-advice')
+    expect(aside('Would fit a small. Measures 34" across', '34"')).toBeNull()
+  })
+})
+
+test('of a parcel', () => expect(aside('Parcel 30 cm wide.', '30 cm')).toBe('parcel'))
+
+describe('of a place on the garment', () => {
+  test('13" from the crotch is where something was measured', () => expect(aside('taken 13" from the crotch', '13"')).toBe('detail'))
+  test('1" below the armhole is a place, the figure of a name right before it is none', () => {
+    expect(aside('1" below the armhole', '1"')).toBe('detail')
+    expect(aside('chest 20" below', '20"', [['chest', 'chest']])).toBeNull()
+  })
+  test('a small figure in a sentence about a fault is the fault’s', () => {
+    expect(aside('A stain of 1" on the front', '1"')).toBe('detail')
+    expect(aside('A stain of 1" on the front', '1"', [])).toBe('detail')
+    expect(aside('Stained, length 28"', '28"', [['length', 'length']])).toBeNull()
+  })
+})
+
+test('of another listing: its whole sentence', () => {
+  expect(aside('See my other listings for a 40" coat.', '40"')).toBe('detail')
+})
+test('how far back pockets lie apart, as told before', () => {
+  const text = textOf('back pockets 5" apart')
+  const one = figureAt(text, '5"')
+  expect(asidesOf(text, [], [one], one).get(one)).toBe('detail')
+})

@@ -1,0 +1,46 @@
+/** Which figure is of which name. */
+import { describe, expect, test } from 'vitest'
+import { linksOf } from '../../../../core/reading/links/assign.ts'
+import { labelsOf } from '../../../../core/reading/names/labels.ts'
+import { quantitiesOf } from '../../../../core/reading/quantities/quantities.ts'
+import { readText } from '../../../../core/reading/text/text.ts'
+import { figureAt, nameAt, textOf } from '../given.ts'
+
+const links = (text: string) => {
+  const read = readText(text, 'en')
+  const found = quantitiesOf(read)
+  return linksOf(read, labelsOf(read, found), found).map(
+    ({ quantity, label }) => `${label.points[0] ?? label.letter ?? label.role} ${quantity.value}`
+  )
+}
+describe('links', () => {
+  test.each([
+    ['waist 30" hips 40"', ['waist 30', 'hip 40']],
+    ['30" waist 40" hips', ['waist 30', 'hip 40']],
+    ['30" waist, hips: 40", 30" inseam', ['waist 30', 'hip 40', 'inseam 30']],
+    ['bust 36", waist free, hips 40"', ['chest 36', 'hip 40']],
+    ['W 16" H 20" R 11"', ['w 16', 'h 20', 'r 11']],
+    ['lapels 3", chest 40"', ['detail 3', 'chest 40']]
+  ])('%s', (text, expected) => expect(links(text)).toEqual(expected))
+  test('one letter alone is no name', () => expect(links('plan b 30"')).toEqual([]))
+})
+
+describe('a figure that is nobody’s', () => {
+  const linked = (words: string, figure: string) => {
+    const text = textOf(words)
+    return linksOf(text, [nameAt(text, 'waist', ['waist'])], [figureAt(text, figure)]).length
+  }
+  test('a sentence away a figure with its unit is still of the only name, a bare one may be anything', () => {
+    expect(linked('waist . Gizmo 30"', '30"')).toBe(1)
+    expect(linked('waist . Gizmo 30', '30')).toBe(0)
+  })
+  test('two sentences away neither is', () => expect(linked('waist . Gizmo . Gizmo 30"', '30"')).toBe(0))
+  test('a name that no figure takes costs too: a bare one on the next line is its own', () => {
+    expect(linked('a fine waist\n30', '30')).toBe(1)
+  })
+  test('two names and one figure: it goes to the nearer', () => {
+    const text = textOf('waist , thigh 30"')
+    const [link, ...rest] = linksOf(text, [nameAt(text, 'waist', ['waist']), nameAt(text, 'thigh', ['thigh'])], [figureAt(text, '30"')])
+    expect([link?.label.points[0], rest]).toEqual(['thigh', []])
+  })
+})

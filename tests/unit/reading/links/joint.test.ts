@@ -1,0 +1,76 @@
+/** Several names, then as many figures. */
+import { describe, expect, test } from 'vitest'
+import type { PointName } from '../../../../core/reading/languages/lexicon.ts'
+import { jointOf } from '../../../../core/reading/links/joint.ts'
+import { figureAt, nameAt, textOf } from '../given.ts'
+
+const joint = (words: string, names: [string, PointName[]][], figures: string[]) => {
+  const text = textOf(words)
+  const labels = names.map(([name, points]) => nameAt(text, name, points))
+  const seen = new Map<string, number>()
+  const quantities = figures.map((one) => {
+    seen.set(one, (seen.get(one) ?? 0) + 1)
+    return figureAt(text, one, { nth: seen.get(one) ?? 1 })
+  })
+  const { shared, sizes, sizeFigures } = jointOf({ ...text, labels, quantities })
+  return {
+    shared: shared.map(({ point, quantity, size }) => `${point} ${quantity.value}${size === null ? '' : ` ${size}`}`),
+    sizes,
+    sizeFigures: sizeFigures.map(({ value }) => value)
+  }
+}
+const THREE: [string, PointName[]][] = [
+  ['bust', ['chest']],
+  ['waist', ['waist']],
+  ['hips', ['hip']]
+]
+
+describe('as many figures as names, in their order', () => {
+  test.each(['bust/waist/hips 36/28/38', 'bust, waist, hips: 36, 28, 38', 'bust x waist x hips 36 x 28 x 38'])('%s', (words) => {
+    expect(joint(words, THREE, ['36', '28', '38']).shared).toEqual(['chest 36', 'waist 28', 'hip 38'])
+  })
+  test('a name for two counts as two', () => {
+    expect(joint('bust/waist 36/28', [['bust/waist', ['chest', 'waist']]], ['36', '28']).shared).toEqual(['chest 36', 'waist 28'])
+  })
+  test('a word for one that nothing bounds keeps its place: 36/free/38', () => {
+    expect(joint('bust/waist/hips 36/free/38', THREE, ['36', '38']).shared).toEqual(['chest 36', 'hip 38'])
+  })
+  test('the figures first, the names in brackets behind them', () => {
+    expect(joint('36 x 28 x 38 (bust x waist x hips)', THREE, ['36', '28', '38']).shared).toEqual(['chest 36', 'waist 28', 'hip 38'])
+  })
+})
+
+describe('nothing is shared out', () => {
+  test('with fewer figures, or more', () => {
+    expect(joint('bust/waist/hips 36/28', THREE, ['36', '28']).shared).toEqual([])
+    expect(joint('bust/waist/hips 36/28/38/40', THREE, ['36', '28', '38', '40']).shared).toEqual([])
+  })
+  test('where names stand close and no mark parts their figures', () => {
+    expect(joint('bust waist hips 36 28 38', THREE, ['36', '28', '38']).shared).toEqual([])
+  })
+  test('past the end of the sentence', () => {
+    expect(joint('bust/waist/hips. And 36/28/38', THREE, ['36', '28', '38']).shared).toEqual([])
+  })
+  test('to one name alone', () => expect(joint('bust 36/28', [['bust', ['chest']]], ['36', '28']).shared).toEqual([]))
+  test('to a word that says little', () => {
+    const text = textOf('bust/inside 36/28')
+    const labels = [nameAt(text, 'bust', ['chest']), nameAt(text, 'inside', ['inseam'], { weak: true })]
+    expect(jointOf({ ...text, labels, quantities: [figureAt(text, '36'), figureAt(text, '28')] }).shared).toEqual([])
+  })
+})
+
+describe('tables', () => {
+  const words = 'size | bust | waist | hips\nM | 36 | 28 | 38\nL | 38 | 30 | 40'
+  test('a row a size, by letter', () => {
+    const { shared, sizes } = joint(words, THREE, ['36', '28', '38', '38', '30', '40'])
+    expect(shared).toEqual(['chest 36 M', 'waist 28 M', 'hip 38 M', 'chest 38 L', 'waist 30 L', 'hip 40 L'])
+    expect(sizes).toEqual(['M', 'L'])
+  })
+  test('a row a size, by number: the number is no measure', () => {
+    const { shared, sizes, sizeFigures } = joint('size | bust | waist\n10 | 36 | 28', THREE.slice(0, 2), ['10', '36', '28'])
+    expect([shared, sizes, sizeFigures]).toEqual([['chest 36 10', 'waist 28 10'], ['10'], [10]])
+  })
+  test('a row with another word before it is none', () => {
+    expect(joint('bust | waist\nbooks | 36 | 28', THREE.slice(0, 2), ['36', '28']).shared).toEqual([])
+  })
+})

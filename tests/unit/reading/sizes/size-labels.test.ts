@@ -1,0 +1,90 @@
+/** Figures that are sizes on a label. */
+import { describe, expect, test } from 'vitest'
+import { sizeLabelsOf } from '../../../../core/reading/sizes/size-labels.ts'
+import { figureAt, textOf } from '../given.ts'
+
+interface Told {
+  legs?: boolean
+  title?: boolean
+}
+const sizes = (words: string, figures: string[], { legs = false, title = false }: Told = {}) => {
+  const text = textOf(words)
+  const quantities = figures.map((one) => figureAt(text, one))
+  const { labels, taken, heads, pairs } = sizeLabelsOf({ ...text, quantities, legs, title, language: 'en' })
+  return {
+    labels,
+    taken: [...taken].map(({ value }) => value),
+    heads: heads.map(({ label }) => label),
+    pairs: pairs.map(([a, b]) => [a.value, b.value])
+  }
+}
+
+describe('a waist and a leg', () => {
+  test.each([
+    ['W32 L34', ['32', '34'], ['W32 L34']],
+    ['32W 34L', ['32', '34'], ['W32 L34']],
+    ['32x34', ['32', '34'], ['W32 L34']],
+    ['32/34', ['32', '34'], ['W32 L34']]
+  ])('%s on legs is a label', (words, figures, labels) => {
+    expect(sizes(words, figures, { legs: true })).toMatchObject({ labels, taken: [32, 34], pairs: [] })
+  })
+  test('on a dress 36/38 is between two sizes, and no pair', () => {
+    expect(sizes('36/38', ['36', '38'])).toMatchObject({ labels: [], taken: [] })
+  })
+  test('after a word of measuring the pair is measured: it is no label', () => {
+    expect(sizes('measures 33 x 30.5', ['33', '30.5'], { legs: true })).toMatchObject({ labels: [], taken: [], pairs: [[33, 30.5]] })
+  })
+  test('more letters behind make it a list of measures', () => {
+    expect(sizes('W 32 L 34 H 40', ['32', '34', '40'], { legs: true })).toMatchObject({ labels: [], taken: [] })
+  })
+  test('three in a row are a parcel', () => {
+    expect(sizes('30 x 30 x 30', ['30'], { legs: true })).toMatchObject({ labels: [] })
+  })
+})
+
+describe('sizes of other kinds', () => {
+  test.each([
+    ['UK 12', ['12'], 'UK 12', 12],
+    ['12 UK', ['12'], 'UK 12', 12],
+    ['US 8', ['8'], 'US 8', 8],
+    ['42R', ['42'], '42R', 42],
+    ['age 8', ['8'], 'age 8', 8],
+    ['size 14', ['14'], '14', 14]
+  ])('%s', (words, figures, label, taken) => {
+    expect(sizes(words, figures)).toMatchObject({ labels: [label], taken: [taken] })
+  })
+  test('a region in small letters that is a word too tells none', () => {
+    expect(sizes('it 12', ['12'])).toMatchObject({ labels: [], taken: [] })
+  })
+  test('with a unit it is a measure: size 30" waist', () => {
+    expect(sizes('size 30" waist', ['30"'])).toMatchObject({ labels: [], taken: [] })
+  })
+  test('a tag tells a size even with its unit', () => {
+    expect(sizes('tagged 32"', ['32"'])).toMatchObject({ taken: [32] })
+  })
+  test('no size is more than 64', () => {
+    expect(sizes('size 90', ['90'])).toMatchObject({ labels: [], taken: [] })
+  })
+})
+
+describe('letters', () => {
+  test('in a title a capital at an end is a size, in a text it is none', () => {
+    expect(sizes('Wool coat M', [], { title: true }).labels).toEqual(['M'])
+    expect(sizes('Wool coat M', []).labels).toEqual([])
+    expect(sizes('Wool coat m', [], { title: true }).labels).toEqual([])
+  })
+  test('“(also have medium)” is none of this garment', () => {
+    expect(sizes('Coat size S (also have size M)', [], { title: true }).labels).toEqual(['S'])
+  })
+  test('at the start of a line, with a colon and a name behind it, it heads what follows', () => {
+    expect(sizes('M: chest 40\nL: chest 42', ['40', '42'])).toMatchObject({ labels: [], heads: ['M', 'L'] })
+    expect(sizes('chest M: 40', ['40']).heads).toEqual([])
+  })
+  test('“size 10” at the start of a line is a label and heads it', () => {
+    expect(sizes('Size 10 chest 36\nSize 12 chest 38', ['10', '36', '12', '38'])).toMatchObject({
+      labels: ['10', '12'],
+      taken: [10, 12],
+      heads: ['10', '12']
+    })
+  })
+})

@@ -1,0 +1,101 @@
+/** Words, what they mean, and how they are laid out. */
+import { describe, expect, test } from 'vitest'
+import { layoutOf } from '../../../../core/reading/text/layout.ts'
+import { normalise } from '../../../../core/reading/text/normalise.ts'
+import { phraseTrieOf } from '../../../../core/reading/text/phrase-trie.ts'
+import { meaning, termsOf } from '../../../../core/reading/text/terms.ts'
+import { isDenied, readText } from '../../../../core/reading/text/text.ts'
+import { tokensOf } from '../../../../core/reading/text/tokens.ts'
+
+describe('normalise', () => {
+  test.each([
+    ['30” × 40″', '30" x 40"'],
+    ['Ärmel – Länge', 'armel - lange'],
+    ['WAIST', 'waist'],
+    ['30½', '30½']
+  ])('%s becomes %s', (text, plain) => expect(normalise(text).text).toBe(plain))
+  test.each([
+    'İstanbul',
+    '𝗪𝗮𝗶𝘀𝘁 30',
+    'e\u0301te\u0301',
+    '👗 dress',
+    '\ud800 lone',
+    'Straße',
+    '&quot;&frac12;',
+    '<br>a<script>b</script>c',
+    'ﬁt'
+  ])('keeps the length of %j', (text) => expect(normalise(text).text).toHaveLength(text.length))
+  test('bold letters are letters', () => expect(normalise('𝗪𝗮𝗶𝘀𝘁').text.replaceAll('\u0000', '')).toBe('waist'))
+  test('a script is blanked, its neighbours stay', () => {
+    const { text, markup } = normalise('a<script>waist 30</script>b')
+    expect(markup).toBe(true)
+    expect(text).not.toContain('waist')
+    expect(text[0]).toBe('a')
+    expect(text.at(-1)).toBe('b')
+  })
+  test('a script that never closes is left as text', () => expect(normalise('<script>waist 30').text).toContain('waist'))
+})
+
+describe('tokens', () => {
+  test('letters, digits and marks part, with places', () => {
+    const tokens = tokensOf('w32 l 30½"')
+    expect(tokens.map(({ text }) => text)).toEqual(['w', '32', 'l', '30', '½', '"'])
+    expect(tokens.map(({ start, end }) => 'w32 l 30½"'.slice(start, end))).toEqual(['w', '32', 'l', '30', '½', '"'])
+    expect(tokens.map(({ spaced }) => spaced)).toEqual([true, false, true, true, false, false])
+  })
+})
+
+describe('terms', () => {
+  const points = (text: string) =>
+    termsOf(tokensOf(normalise(text).text), phraseTrieOf('en')).list.flatMap((term) => {
+      const point = meaning(term, 'point')
+      return point ? [`${point.point}${point.basis ? ` ${point.basis}` : ''}`] : []
+    })
+  test.each([
+    ['pit to pit', ['chest flat']],
+    ['pit-to-pit', ['chest flat']],
+    ['P2P', ['chest flat']],
+    ['shoulder seam to cuff', ['sleeveLength']],
+    ['collar to hem', ['bodyLength']],
+    ['crotch to the bottom of the leg', ['inseam']],
+    ['armpit-armpit', ['chest flat']],
+    ['knee length', []],
+    ['waist width', ['waist flat']]
+  ])('%s', (text, expected) => expect(points(text)).toEqual(expected))
+  test('a hyphen between two words of a phrase is stepped over', () => {
+    const kindIn = (words: string) => meaning(termsOf(tokensOf(words), phraseTrieOf('en')).by.get('kind')?.[0], 'kind')?.kind
+    expect(kindIn('t-shirt')).toBe('knit-top')
+    expect(kindIn('t - shirt')).toBe('shirt')
+  })
+  test('two landmarks that make no point of ours are a detail', () => {
+    const [term] = termsOf(tokensOf('armpit to hem'), phraseTrieOf('en')).list
+    expect(meaning(term, 'detail')).toBeDefined()
+  })
+})
+
+describe('layout', () => {
+  test('a dot after a short form ends no sentence', () => {
+    const tokens = tokensOf('the waist is approx. 30 cm. the next is not told at all')
+    const { sentence } = layoutOf(tokens)
+    expect(sentence[5]).toBe(sentence[0])
+    expect(sentence.at(-1)).toBe((sentence[0] as number) + 1)
+  })
+})
+
+describe('denial', () => {
+  const denied = (text: string, word: string) => {
+    const read = readText(text, 'en')
+    const term = read.terms.list.find(({ from }) => read.tokens[from]?.text === word)
+    if (!term) throw new Error(`"${word}" is no term`)
+    return isDenied(read, term)
+  }
+  test.each([
+    ['no holes or stains', 'stains', true],
+    ['no holes, stains or tears', 'tears', true],
+    ['not silk', 'silk', true],
+    ['no label, feels like viscose', 'viscose', false],
+    ['no stains but a hole', 'hole', false],
+    ['nothing wrong. A hole', 'hole', false],
+    ['No stains. A hole', 'hole', false]
+  ])('%s: %s %s', (text, word, expected) => expect(denied(text, word)).toBe(expected))
+})

@@ -3,9 +3,8 @@
  * growth with points and alterations, and the whole reckoning with and without outlook. Rows go into tests/bench/results.json.
  */
 import { evaluate } from '../../core/plan/solve/evaluate.ts'
-import { toMarks } from '../../core/plan/solve/marks.ts'
+import { solveInMarks } from '../../core/plan/solve/marks.ts'
 import type { Problem } from '../../core/plan/solve/problem.ts'
-import { solve } from '../../core/plan/solve/solve.ts'
 import { usefulOptions } from '../../core/plan/solve/useful-options.ts'
 import { reckon } from '../../core/reckon.ts'
 import { AIMS, ours, problemOf } from '../law/problems.ts'
@@ -41,10 +40,7 @@ for (const request of requests) {
   for (const aim of AIMS) {
     const problem: Problem = problemOf(request, aim)
     if (problem.points.length === 0 || problem.options.length === 0 || compared >= PROBLEMS) continue
-    const own = timed(() => {
-      const pruned = { ...problem, options: usefulOptions(problem) }
-      return toMarks(pruned, solve(pruned))
-    })
+    const own = timed(() => solveInMarks({ ...problem, options: usefulOptions(problem) }))
     const other = timed(() => solveAgain(problem))
     mine.push(own.ms)
     theirs.push(other.ms)

@@ -21,8 +21,9 @@ export function solveInMarks(problem: Problem): Amounts {
   const solved = solve(problem)
   const rounded = toMarks(problem, solved)
   const { misfit, objective } = evaluate(problem, rounded)
+  if (misfit <= problem.markMm + ROUNDING) return rounded
   const before = evaluate(problem, solved).misfit
-  if (misfit <= Math.max(problem.markMm, before) + ROUNDING || before >= 2 * problem.markMm) return rounded
+  if (misfit <= before + ROUNDING || before >= 2 * problem.markMm) return rounded
   const stepped = solveInSteps(problem)
   if (stepped === undefined) return rounded
   const other = evaluate(problem, stepped)

@@ -1,6 +1,7 @@
 /** The problem written as one model, and its best amounts. */
 import { SOFT_MINUTES_PER_MM } from '../../alterations/minutes.ts'
-import type { Option } from '../../alterations/row.ts'
+import type { Line, Option } from '../../alterations/row.ts'
+import { ROUNDING } from '../rounding.ts'
 import { amountOf, capRow, LinearModel, type RowsOf, useOf, writeAmounts, writeExclusions, writeShared } from './linear-model.ts'
 import { type Amounts, idleMinutes, type Problem, stepOf } from './problem.ts'
 import { solveModel } from './solve-model.ts'
@@ -13,35 +14,35 @@ export function solve(problem: Problem): Amounts {
 }
 
 /** No more branches are looked at for whole marks: rarely are they needed, and a plan in marks is known without. Counted, never timed. */
-const MOST_BRANCHES = 1000
+const MOST_BRANCHES = 400
 
 /** The best amounts in whole marks of every stitching line that leave no more than a mark wrong; undefined where none were found. */
 export function solveInSteps(problem: Problem): Amounts | undefined {
-  const model = modelOf(problem)
+  const stepAt = ({ fixedMm }: Option, line: Line): number | undefined => (fixedMm === undefined ? stepOf(line, problem.markMm) : undefined)
+  const options = problem.options.map((option) => ({ ...option, lines: option.lines.map((line) => cappedTo(line, stepAt(option, line))) }))
+  const model = modelOf({ ...problem, options })
   model.limit('fits', { max: problem.markMm })
   for (const { point } of problem.points) model.put(`f.${point}`, 'fits', 1)
-  const stepAt = ({ fixedMm, lines }: Option, k: number): number | undefined => {
-    const line = lines[k]
-    return line === undefined || fixedMm !== undefined ? undefined : stepOf(line, problem.markMm)
-  }
-  for (const [a, option] of problem.options.entries()) {
-    for (const k of option.lines.keys()) {
-      const step = stepAt(option, k)
+  for (const [a, option] of options.entries()) {
+    for (const [k, line] of option.lines.entries()) {
+      const step = stepAt(option, line)
       if (step !== undefined) model.countInSteps(amountOf(a, k), step)
     }
   }
   const values = solveModel(model, { maxIterations: MOST_BRANCHES })
-  return (
-    values &&
-    problem.options.map((option, a) =>
-      option.lines.map((_, k) => {
-        const value = values.get(amountOf(a, k)) ?? 0
-        const step = stepAt(option, k)
-        return step === undefined ? value : step * Math.round(value)
-      })
-    )
+  if (values === undefined) return undefined
+  return options.map((option, a) =>
+    option.lines.map((line, k) => {
+      const value = values.get(amountOf(a, k)) ?? 0
+      const step = stepAt(option, line)
+      return step === undefined ? value : step * Math.round(value)
+    })
   )
 }
+
+/** No more than the last whole step under the cap. */
+const cappedTo = (line: Line, step: number | undefined): Line =>
+  step === undefined ? line : { ...line, capMm: Math.floor((line.capMm + ROUNDING) / step) * step }
 
 /** The whole model, for this solver or another. */
 export function modelOf(problem: Problem): LinearModel {

@@ -73,6 +73,6 @@ function prepare({ garment: input, wearer, favourite, tried, means, limits = {} 
   const gaps = gapsBetween(garment, target)
   const { options, refusals } = alterationsFor(garment, limits)
   const outlook = () => outlookOf({ garment, target, wearer, gaps, options, means, limits, markMm })
-  const wears = () => (wearer === undefined ? null : wearsAs(garment, { wearer, favourite, tried, markMm }, body))
+  const wears = () => (wearer === undefined ? null : wearsAs(garment, gaps, { wearer, favourite, tried, markMm }, body))
   return { garment, target, gaps, options, refusals, markMm, outlook, wearsAs: wears }
 }

@@ -2,7 +2,7 @@
 
 import type { Option } from '../alterations/row.ts'
 import { timeFactor } from '../garment/cloth.ts'
-import type { Aim, Plan } from './plan.ts'
+import type { Aim, Misfit, Plan } from './plan.ts'
 import { type PlanContext, planFrom } from './plan-from.ts'
 import { ROUNDING } from './rounding.ts'
 import { evaluate, isUsed, type Outcome } from './solve/evaluate.ts'
@@ -46,6 +46,10 @@ function rescueFor(plain: readonly Plan[], context: PlanContext): Plan | undefin
   if (plain.some(fits) || accepted.length === context.options.length) return undefined
   // what stays wrong by more than one rescue may bring stays wrong
   if (plain.every(({ misfit }) => misfit.some(({ mm }) => Math.abs(mm) > MOST_RESCUED_MM + markMm))) return undefined
+  const rescues = context.options.filter((option) => option.rescue && !accepted.includes(option))
+  const helps = ({ point, mm }: Misfit) =>
+    rescues.some(({ lines }) => lines.some(({ effects, capMm }) => capMm > 0 && (effects[point] ?? 0) * mm < 0))
+  if (!plain.some(({ misfit }) => misfit.some(helps))) return undefined
   const rescued = planFor(context.means.tailor ? 'tailor' : 'least-work', context)
   const showing = rescued.alterations.filter((job) => job.rescue)
   return fits(rescued) && showing.length <= 1 && showing.every(({ amountMm }) => amountMm <= MOST_RESCUED_MM) ? rescued : undefined

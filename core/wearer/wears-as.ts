@@ -1,11 +1,13 @@
 /** A garment that misses the fit asked for may lie whole in another: then it wears as that, and is no misfit to whoever likes it so. */
 import { type Garment, isTold } from '../garment/garment-as-worn.ts'
+import { isGirth, type PointId } from '../ids/points.ts'
 import { WISHES, type Wish } from './body.ts'
-import { gapAt } from './gaps.ts'
+import { type Gap, gapAt } from './gaps.ts'
 import { targetFor } from './target.ts'
 import type { Favourite, Tried, Wearer } from './wearer.ts'
 import type { WholeBody } from './whole-body.ts'
 
+const variesByFit = (point: PointId): boolean => isGirth(point) || point === 'shoulderWidth'
 /** As it is cut is said to wear as a regular fit by saying nothing. */
 const UNSAID: Wish = 'regular'
 
@@ -15,6 +17,7 @@ const UNSAID: Wish = 'regular'
  */
 export function wearsAs(
   garment: Garment,
+  gaps: readonly Gap[],
   {
     wearer,
     favourite,
@@ -24,6 +27,9 @@ export function wearsAs(
   body: WholeBody | undefined
 ): Wish | null {
   const asked = wearer.fit
+  // what no fit can change is wrong in every one: a length, a bound, what a favourite says
+  if (gaps.some(({ judged, gapMm, point, want }) => judged && Math.abs(gapMm) > markMm && !(want?.from === 'body' && variesByFit(point))))
+    return null
   const liesIn = (fit: Wish): boolean => {
     const target = targetFor(garment, { ...wearer, fit }, favourite, tried, body)
     let off = 0

@@ -60,19 +60,25 @@ function computePlans(request: ReckonRequest, withOutlook: boolean, wording: Wor
     plans,
     means,
     outlook,
-    clothAnswers: outlook === null ? [] : clothAnswers(request, garment, outlook, prepare)
+    clothAnswers: outlook === null ? [] : clothAnswers(request, { garment, gaps }, outlook, { setBeside, prepare })
   }
 }
 
-/** Everything up to the options; the outlook when it is asked for. */
-function prepare({ garment: input, wearer, favourite, tried, means, limits = {} }: ReckonRequest) {
+/** The garment beside what its wearer wants. */
+function setBeside({ garment: input, wearer, favourite, tried, means }: ReckonRequest) {
   const markMm = means.markMm ?? MARK_MM
   const body = bodyOf(wearer)
   const garment = seenOn(garmentAsWorn(input), body)
   const target = targetFor(garment, wearer, favourite, tried, body)
   const gaps = gapsBetween(garment, target)
-  const { options, refusals } = alterationsFor(garment, limits)
-  const outlook = () => outlookOf({ garment, target, wearer, gaps, options, means, limits, markMm })
   const wears = () => (wearer === undefined ? null : wearsAs(garment, gaps, { wearer, favourite, tried, markMm }, body))
-  return { garment, target, gaps, options, refusals, markMm, outlook, wearsAs: wears }
+  return { garment, target, gaps, markMm, wearsAs: wears }
+}
+
+/** Everything up to the options; the outlook when it is asked for. */
+function prepare(request: ReckonRequest) {
+  const { wearer, means, limits = {} } = request
+  const beside = setBeside(request)
+  const { options, refusals } = alterationsFor(beside.garment, limits)
+  return { ...beside, options, refusals, outlook: () => outlookOf({ ...beside, wearer, options, means, limits }) }
 }

@@ -20,7 +20,7 @@ interface Answer {
   share: number
   cloth: Cloth | null
 }
-const STRETCHES: Record<'knit' | 'woven', Answer[]> = {
+const STRETCHES: Record<'knit' | 'woven' | 'rigid', Answer[]> = {
   knit: [
     { share: 0.25, cloth: { stretchPercent: 10 } },
     { share: 0.5, cloth: null },
@@ -29,6 +29,11 @@ const STRETCHES: Record<'knit' | 'woven', Answer[]> = {
   woven: [
     { share: 0.3, cloth: { stretchPercent: 0 } },
     { share: 0.4, cloth: null },
+    { share: 0.3, cloth: { stretchPercent: 20 } }
+  ],
+  // a woven that is taken to give nothing
+  rigid: [
+    { share: 0.7, cloth: null },
     { share: 0.3, cloth: { stretchPercent: 20 } }
   ]
 }
@@ -44,20 +49,20 @@ const FIBRES: Answer[] = [
 /** A told figure may lie this many sd off. */
 const REACH_SD = 3
 
-/** A request set beside the wearer, and its outlook when it is asked for. */
-export interface Prepared {
+/** A request set beside the wearer. */
+export interface Beside {
   garment: Garment
   gaps: readonly Gap[]
-  outlook(): Outlook
+}
+/** How a request with another cloth in it is set beside the wearer, and how its outlook is had. */
+export interface Ways {
+  setBeside(changed: ReckonRequest): Beside
+  prepare(changed: ReckonRequest): { outlook(): Outlook }
 }
 
-/** `asAssumed` is the outlook with nothing told of the cloth; `prepare` goes through a request with an answer in it. */
-export function clothAnswers(
-  request: ReckonRequest,
-  { cloth }: Garment,
-  asAssumed: Outlook,
-  prepare: (changed: ReckonRequest) => Prepared
-): ClothAnswers[] {
+/** `asAssumed` is the outlook with nothing told of the cloth, `now` the request as it stands. */
+export function clothAnswers(request: ReckonRequest, now: Beside, asAssumed: Outlook, { setBeside, prepare }: Ways): ClothAnswers[] {
+  const { cloth } = now.garment
   const asked: ClothAnswers[] = []
   const through = (about: ClothAnswers['about'], some: readonly Answer[]) =>
     asked.push({
@@ -67,10 +72,13 @@ export function clothAnswers(
         likely: (answer === null ? asAssumed : prepare(withCloth(request, answer)).outlook()).likely
       }))
     })
-  const stretched = (stretchPercent: number) => prepare(withCloth(request, { stretchPercent }))
+  const stretched = (stretchPercent: number) => setBeside(withCloth(request, { stretchPercent }))
   if (cloth.stretch.from === 'assumed') {
-    if (cloth.structure === 'knit' && leansOnStretch(stretched(0))) through('stretch', STRETCHES.knit)
-    if (cloth.structure === 'woven' && tooSmall(stretched(0)) && !tooSmall(stretched(MOST_WOVEN))) through('stretch', STRETCHES.woven)
+    const gives = cloth.stretch.usable > 0
+    const without = gives ? stretched(0) : now
+    if (cloth.structure === 'knit' && leansOnStretch(without)) through('stretch', STRETCHES.knit)
+    if (cloth.structure === 'woven' && tooSmall(without) && !tooSmall(stretched(MOST_WOVEN)))
+      through('stretch', gives ? STRETCHES.woven : STRETCHES.rigid)
   }
   if (!cloth.washed && cloth.fibres.length === 0) through('fibre', FIBRES)
   return asked
@@ -82,12 +90,12 @@ const withCloth = (request: ReckonRequest, cloth: Cloth): ReckonRequest => ({
 })
 
 /** Without any stretch, is some told girth so close that it is right only because the cloth gives? */
-const leansOnStretch = ({ garment, gaps }: Prepared): boolean =>
+const leansOnStretch = ({ garment, gaps }: Beside): boolean =>
   gaps.some(
     ({ point, garmentMm, sdMm, band }) =>
       band !== null && isGirth(point) && isTold(garment.points.get(point)) && garmentMm - REACH_SD * sdMm < band.least
   )
 
 /** Is some told girth too small all the same? */
-const tooSmall = ({ garment, gaps }: Prepared): boolean =>
+const tooSmall = ({ garment, gaps }: Beside): boolean =>
   gaps.some(({ point, gapMm }) => isGirth(point) && gapMm < 0 && isTold(garment.points.get(point)))

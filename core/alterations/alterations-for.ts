@@ -125,6 +125,8 @@ const workIn = ({ cloth, cut, made }: Garment) =>
     quilted: isCut(cut, 'layer', 'puffer'),
     boned: isCut(cut, 'boning', 'boned')
   })
+/** Lining cloth is sewn as cotton is. */
+const PLAIN_CLOTH = clothWork({ structure: 'woven', traits: new Set() })
 const penaltiesOf = (row: Row, garment: Garment) => (typeof row.penalties === 'function' ? row.penalties(garment) : (row.penalties ?? []))
 
 /** What is set in shows worst, or cannot be set in: linings, bones, hides, sheer cloth (common practice). */
@@ -137,7 +139,7 @@ const within = (line: Line, own: number | undefined): number => {
 }
 
 function optionOf(row: Row, garment: Garment, worked: readonly Line[], own: number | undefined, excludes: AlterationId[]): Option {
-  const cloth = workIn(garment)
+  const cloth = row.inLining ? PLAIN_CLOTH : workIn(garment)
   const long = worked.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED_SEAMS.has(seam)))
   const factor = long ? cloth.minutesAtSeams : cloth.minutes
   const opens = typeof row.opens === 'function' ? row.opens(garment) : (row.opens ?? [])

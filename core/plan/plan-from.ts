@@ -74,7 +74,7 @@ function jobOf(option: Option, mine: readonly number[], problem: Problem, after:
     direction: option.direction,
     amounts,
     lines: linesOf(widest, amountMm, option.direction, context),
-
+    ...(option.rescue ? { rescue: true } : {}),
     limitMm: toThousandths(widest.capMm),
     limitBecause: say(widest.because, context.wording),
     softLimit: option.lines.some((line, k) => softPast(line, mine[k] ?? 0) > NOTICED_MM),

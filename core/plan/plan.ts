@@ -18,6 +18,8 @@ export interface Job {
   limitBecause: string
   /** Past a soft limit: warned, not forbidden. */
   softLimit: boolean
+  /** It shows: a panel, a band, elastic where none was. */
+  rescue?: true
   /** The misfit that would stay without this job (its effect subtracted). */
   withoutIt: { point: PointId; mm: number }[]
 }

@@ -200,6 +200,9 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       phrases: `
         shirt
         blouse
+        corset top
+        overbust corset
+        bustier top
         button up
         button down
         button up shirt

@@ -149,6 +149,8 @@ const workIn = ({ cloth, cut, made }: Garment) =>
     quilted: isCut(cut, 'layer', 'puffer'),
     boned: isCut(cut, 'boning', 'boned')
   })
+/** Lining cloth is sewn as cotton is. */
+const PLAIN_CLOTH = clothWork({ structure: 'woven', traits: new Set() })
 const penaltiesOf = (row: Row, garment: Garment) => (typeof row.penalties === 'function' ? row.penalties(garment) : (row.penalties ?? []))
 
 /** What is set in shows worst, or cannot be set in: linings, bones, hides, sheer cloth (common practice). */
@@ -160,7 +162,8 @@ const within = (line: Line, own: number | undefined): number => {
   return Math.max(0, line.physicalMm === undefined ? cap : Math.min(cap, own === undefined ? cap : line.physicalMm))
 }
 
-function optionOf(row: Row, garment: Garment, { lines: worked, cloth }: Laid, own: number | undefined, among: Among): Option {
+function optionOf(row: Row, garment: Garment, { lines: worked, cloth: itsCloth }: Laid, own: number | undefined, among: Among): Option {
+  const cloth = row.inLining ? PLAIN_CLOTH : itsCloth
   const long = worked.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED_SEAMS.has(seam)))
   const factor = long ? cloth.minutesAtSeams : cloth.minutes
   const opens = typeof row.opens === 'function' ? row.opens(garment) : (row.opens ?? [])

@@ -164,7 +164,8 @@ export const bodies: Row[] = [
         seams: [{ seam: 'centre-back', mmPerOffset: 2 }]
       }
     ],
-    // the back is lining cloth by nature: one seam through both layers
+    // one seam through both layers
+    inLining: true,
     level: 3,
     minutes: [60, 6],
     source: 'JOEB (taken in at the back): 76, warned past 50; shares MEM'

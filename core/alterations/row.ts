@@ -61,6 +61,8 @@ export interface Row {
   /** Old stitching comes to light: cloth that keeps needle holes forbids it. */
   outward?: true
   wovenOnly?: true
+  /** The seam that is sewn is in lining cloth: what the outer cloth does to the work does not count. */
+  inLining?: true
   /** These seams are re-done: felled ones cost more. */
   reseams?: readonly SeamId[]
   penalties?: readonly Penalty[] | ((garment: Garment) => readonly Penalty[])

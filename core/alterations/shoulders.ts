@@ -16,6 +16,13 @@ const TAILORED: GarmentKind[] = ['jacket', 'coat']
 const SHOULDER_IN: Partial<Record<GarmentKind, number>> = { jacket: 26, coat: 26, shirt: 38, dress: 26, 'knit-top': 20, jumper: 20 }
 const shoulderIn = ({ kind, made }: Garment): number => (made.tailored ? 20 : (SHOULDER_IN[kind] ?? 20))
 const noShoulder = (garment: Garment): Saying | undefined => (hasShoulderSeam(garment) ? undefined : limit('no-shoulder-seam'))
+/** Casual jackets and coats have no pads that could be thinned, nor has a hide (common practice). */
+const noPads = (garment: Garment): Saying | undefined =>
+  garment.cloth.structure === 'leather' ||
+  isCut(garment.cut, 'layer', 'denim', 'overshirt', 'biker', 'bomber', 'field', 'waxed', 'fleece', 'puffer', 'kimono') ||
+  !hasShoulderSeam(garment)
+    ? limit('no-pads')
+    : undefined
 /** The zip of a dress crosses its waist seam; a lining has the same seam. */
 const waistSeamMinutes = (garment: Garment): [number, number] =>
   garment.made.lined ? [150, 8] : closedBy(garment, 'back-zip', 'side-zip', 'front-zip') ? [120, 8] : [90, 6]
@@ -53,6 +60,7 @@ export const shoulders: Row[] = [
     id: 'shoulder-pads',
     direction: 'more',
     kinds: TAILORED,
+    unless: noPads,
     lines: () => [{ point: 'chest', effects: { chest: 1 }, capMm: 10, because: limit('pads'), seams: [] }],
     fixedMm: 10,
     opens: ['lining'],

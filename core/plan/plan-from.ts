@@ -74,7 +74,6 @@ function jobOf(option: Option, mine: readonly number[], problem: Problem, after:
     direction: option.direction,
     amounts,
     lines: linesOf(widest, amountMm, option.direction, context),
-
     limitMm: toThousandths(widest.capMm),
     limitBecause: say(widest.because, context.wording),
     rescue: option.rescue,

@@ -107,16 +107,16 @@ export const EASE: EaseRow[] = [
     point: 'chest',
     body: 'bustGirth',
     least: 50,
-    fits: { close: [75, 125], regular: [100, 180], loose: [180, 280], oversized: [260, 420] },
-    source: 'NM228 (76–102), CWU16 (38–76), T2 (about 180); the edges MEM'
+    fits: { close: [75, 135], regular: [100, 180], loose: [180, 280], oversized: [260, 420] },
+    source: 'NM228 (76–102), CWU16 (38–76), T2 (about 180); the edges MEM, of a close one as a slim shirt is cut'
   },
   {
     kinds: ['shirt'],
     point: 'waist',
     body: 'waistGirth',
     least: 50,
-    fits: { close: [100, 160], regular: [130, 220], loose: [200, 320], oversized: [280, 460] },
-    source: 'a pattern-making textbook (51 least); the rest MEM'
+    fits: { close: [100, 170], regular: [130, 220], loose: [200, 320], oversized: [280, 460] },
+    source: 'a pattern-making textbook (51 least); the rest MEM, of a close one as a slim shirt is cut'
   },
   {
     kinds: ['shirt'],
@@ -373,3 +373,6 @@ export function edgesFor(row: EaseRow, kind: GarmentKind, fit: Fit): FitEdges {
 /** What holds a garment up or in place is wanted alike by everyone. */
 const HELD: ReadonlySet<PointId> = new Set<PointId>(['inseam', 'neck', 'sleeveLength', 'cuff'])
 const isHeld = ({ point }: EaseRow, kind: GarmentKind): boolean => HELD.has(point) || (point === 'waist' && SHAPE[kind] !== 'upper')
+/** The band that trousers and skirts hang from: too big for the fit asked, it falls down in any other. */
+export const holdsUp = (point: PointId, kind: GarmentKind): boolean =>
+  point === 'waist' && (SHAPE[kind] === 'legs' || SHAPE[kind] === 'skirt')

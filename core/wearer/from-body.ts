@@ -6,14 +6,14 @@ import { stretchAt } from '../garment/cloth.ts'
 import { knownCut } from '../garment/cut.ts'
 import { type Garment, isTold } from '../garment/garment-as-worn.ts'
 import type { Cut } from '../ids/cut.ts'
-import { SHAPE } from '../ids/kinds.ts'
+import { type GarmentKind, SHAPE } from '../ids/kinds.ts'
 import { isGirth, POINTS_OF, type PointId } from '../ids/points.ts'
 import { LONGEST_MM } from '../length.ts'
 import { girthAtBand } from './band-height.ts'
 import type { BodyMeasureId } from './body.ts'
 import type { CutWant } from './cut/cut-row.ts'
 import { rowsOf } from './cut/cut-table.ts'
-import { easeFor, edgesFor, FREE_MM } from './ease.ts'
+import { easeFor, edgesFor, FREE_MM, holdsUp } from './ease.ts'
 import { elasticWaist } from './elastic-waist.ts'
 import { hemWants } from './hem-height.ts'
 import type { Want } from './want.ts'
@@ -85,7 +85,7 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
   if (elastic !== undefined) return { ...elastic, because: [...elastic.because, ...because] }
   const table = ease === undefined ? undefined : edgesFor(ease, garment.kind, wearer.fit)
   const cut = bandOfCut(said, taken.mm)
-  const base = cut === undefined ? table : table === undefined ? cut : together(cut, table, wearer, point, garment)
+  const base = cut === undefined ? table : table === undefined ? cut : together(cut, table, wearer, point, garment.kind)
   const band = withOther(withShifts(base, said), said, garment, taken.mm)
   if (band === undefined) return undefined
   const own = ownEase(wearer, point)
@@ -156,11 +156,12 @@ function bandOfCut(said: readonly Exclude<CutWant, 'skip'>[], mm: number): Band 
   return { least: scale * least - off, ideal: over(ideal), most: over(most) }
 }
 
-/** As it is cut, the cut's band. A wish takes the table's where the cut touches; what the cut leaves free, and lengths, stay the cut's. */
-function together(cut: Band, table: Band, { fit }: Wearer, point: PointId, { kind }: Garment): Band {
-  const isLength = !isGirth(point) && point !== 'shoulderWidth'
-  const holdsItUp = point === 'waist' && (SHAPE[kind] === 'legs' || SHAPE[kind] === 'skirt')
-  if (fit === 'as-cut' || isLength || holdsItUp) return cut
+/**
+ * As it is cut, the cut's band. A wish takes the table's where the cut touches; what the cut leaves free, lengths, and the band that trousers and
+ * skirts hang from, stay the cut's.
+ */
+function together(cut: Band, table: Band, { fit }: Wearer, point: PointId, kind: GarmentKind): Band {
+  if (fit === 'as-cut' || (!isGirth(point) && point !== 'shoulderWidth') || holdsUp(point, kind)) return cut
   return {
     least: Math.min(cut.least, table.least),
     ideal: cut.most === null ? null : table.ideal,
@@ -182,9 +183,9 @@ function withShifts(band: Band | undefined, said: readonly Exclude<CutWant, 'ski
   return shifted
 }
 
-/** The second test of a tailored waist: so much under the garment's own chest will do as well. */
+/** The second test of a tailored waist: so much under the garment's own chest will do as well, unless a more particular row sets the band anew. */
 function withOther(band: Band | undefined, said: readonly Exclude<CutWant, 'skip'>[], garment: Garment, mm: number): Band | undefined {
-  const other = said.findLast((want) => 'or' in want)
+  const other = said.findLast((want) => 'or' in want || 'set' in want)
   if (band === undefined || other === undefined || !('or' in other)) return band
   const above = garment.points.get(other.under)
   if (!isTold(above)) return band

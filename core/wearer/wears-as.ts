@@ -2,42 +2,58 @@
 import { type Garment, isTold } from '../garment/garment-as-worn.ts'
 import { isGirth, type PointId } from '../ids/points.ts'
 import { WISHES, type Wish } from './body.ts'
+import { holdsUp } from './ease.ts'
 import { type Gap, gapAt } from './gaps.ts'
 import { targetFor } from './target.ts'
+import type { Want } from './want.ts'
 import type { Favourite, Tried, Wearer } from './wearer.ts'
 import type { WholeBody } from './whole-body.ts'
 
-const variesByFit = (point: PointId): boolean => isGirth(point) || point === 'shoulderWidth'
+/** Lengths, what a favourite says and what holds a garment up are wanted alike in every fit. */
+const variesByFit = ({ point, want }: Gap, garment: Garment): boolean =>
+  want?.from === 'body' && (isGirth(point) || point === 'shoulderWidth') && !holdsUp(point, garment.kind)
 /** As it is cut is said to wear as a regular fit by saying nothing. */
 const UNSAID: Wish = 'regular'
 
+/** The girths by which a fit is told. */
+const TOLD_BY: readonly PointId[] = ['chest', 'hip']
+/**
+ * A looser fit is more than one point that is too big: round the trunk it must lie nearer to what that fit aims for than to what was asked. A jacket
+ * that is right in the chest and 30 too wide in the shoulders is not a loose jacket.
+ */
+const isNearer = (mm: number, point: PointId, wish: Want, asked: Want | undefined): boolean =>
+  !TOLD_BY.includes(point) || wish.ideal === null || asked?.ideal == null || Math.abs(mm - wish.ideal) <= Math.abs(mm - asked.ideal)
+
+export interface Asked {
+  wearer: Wearer
+  favourite?: Favourite | undefined
+  tried?: readonly Tried[] | undefined
+  markMm: number
+}
+
 /**
  * The fit that every told point lies in, within one mark in all, where it is another than the one asked; null: the one asked, or none.
- * `garment` as seenOn gives it, `body` as bodyOf gives it.
+ * `garment` as seenOn gives it, `gaps` those of the fit asked, `body` as bodyOf gives it.
  */
 export function wearsAs(
   garment: Garment,
   gaps: readonly Gap[],
-  {
-    wearer,
-    favourite,
-    tried = [],
-    markMm
-  }: { wearer: Wearer; favourite?: Favourite | undefined; tried?: readonly Tried[] | undefined; markMm: number },
+  { wearer, favourite, tried = [], markMm }: Asked,
   body: WholeBody | undefined
 ): Wish | null {
   const asked = wearer.fit
-  // what no fit can change is wrong in every one: a length, a bound, what a favourite says
-  if (gaps.some(({ judged, gapMm, point, want }) => judged && Math.abs(gapMm) > markMm && !(want?.from === 'body' && variesByFit(point))))
-    return null
+  const fixed = gaps.reduce((sum, gap) => sum + (gap.judged && !variesByFit(gap, garment) ? Math.abs(gap.gapMm) : 0), 0)
+  if (fixed > markMm) return null
+  const varying = gaps.filter((gap) => gap.judged && variesByFit(gap, garment))
   const liesIn = (fit: Wish): boolean => {
     const target = targetFor(garment, { ...wearer, fit }, favourite, tried, body)
-    let off = 0
-    for (const [point, taken] of garment.points) {
-      const want = target.get(point)
-      if (want === undefined || !isTold(taken)) continue
-      off += Math.abs(gapAt(garment, point, taken, want).gapMm)
-      if (off > markMm) return false
+    let off = fixed
+    for (const { point, want: own } of varying) {
+      const [want, told] = [target.get(point), garment.points.get(point)]
+      if (want === undefined || !isTold(told)) continue
+      const { mm, gapMm } = gapAt(garment, point, told, want)
+      off += Math.abs(gapMm)
+      if (off > markMm || !isNearer(mm, point, want, own)) return false
     }
     return true
   }

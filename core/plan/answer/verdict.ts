@@ -43,6 +43,13 @@ const ownPlan = ({ plans, markMm }: Judged): Plan | undefined =>
   plans.own.reduce<Plan | undefined>((best, plan) => (best === undefined || leavesLess(plan, best, markMm) ? plan : best), undefined)
 const tailorsPlan = ({ plans, means }: Judged): Plan | undefined => (means.tailor ? plans.tailor : undefined)
 
+/** Two rescues, or one that lets in more than this, mm, are too much to be called close (common practice). */
+const MOST_RESCUED_MM = 50
+const isSmall = (plan: Plan | undefined): boolean => {
+  const rescues = (plan?.alterations ?? []).filter(({ rescue }) => rescue)
+  return rescues.length === 1 && rescues.every(({ amountMm }) => amountMm <= MOST_RESCUED_MM + ROUNDING)
+}
+
 const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged: Judged): Plan | undefined }[] = [
   { when: ({ garment, gaps }) => missingFor(garment, gaps).length > 0, verdict: 'too-little-told' },
   {
@@ -62,7 +69,7 @@ const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged:
     advised: bestPlan
   },
   // it shows, and is said so
-  { when: ({ plans }) => plans.rescue !== undefined, verdict: 'comes-close', advised: ({ plans }) => plans.rescue },
+  { when: ({ plans }) => isSmall(plans.rescue), verdict: 'comes-close', advised: ({ plans }) => plans.rescue },
   { when: ({ wearsAs }) => wearsAs() !== null, verdict: 'comes-close', advised: bestPlan },
   { when: () => true, verdict: 'leave-it', advised: bestPlan }
 ]

@@ -104,11 +104,12 @@ const ownMeasures = (points: readonly DrawnPoint[]): Answerable[] =>
     want?.measure === undefined || want.basedOn.length === 0 ? [] : [{ what: { body: want.measure }, z: bandOff }]
   )
 
-/** How far elastic goes, where that is what leaves a band unsure. */
-const elasticOf = ({ assumed }: Garment, points: readonly DrawnPoint[]): Answerable[] =>
-  points.some(({ gap }) => gap.leastSdMm !== undefined) && assumed.includes('waistStretchedMm')
-    ? [{ what: { about: 'waistStretchedMm' }, z: elasticDraws() }]
-    : []
+/** How far elastic goes, or woven cloth stretches, where that is what leaves a band unsure; a knit's stretch is asked by answers (cloth-answers.ts). */
+function elasticOf({ assumed, made, cloth }: Garment, points: readonly DrawnPoint[]): Answerable[] {
+  if (!points.some(({ gap }) => gap.leastSdMm !== undefined)) return []
+  if (made.elasticWaist) return assumed.includes('waistStretchedMm') ? [{ what: { about: 'waistStretchedMm' }, z: elasticDraws() }] : []
+  return cloth.structure === 'woven' && cloth.assumed.includes('stretch') ? [{ what: { about: 'stretch' }, z: elasticDraws() }] : []
+}
 
 /** What was not told of the make, as far as a seller can see it. */
 const makeOf = (garment: Garment, { uncertain, all }: Scenarios): Answerable[] =>

@@ -1,9 +1,10 @@
 /** The cut as its words tell it: facets that this kind of garment has, the title before the text, what is denied left out. */
 import type { CutRead } from '../../garment/cut.ts'
+import type { Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { facetsOf } from '../../wearer/cut/cut-table.ts'
 import { cue } from '../text/cues.ts'
-import { meaning, phrasesOf, type Term, termAt } from '../text/terms.ts'
+import { meaning, means, phrasesOf, type Term, termAt } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
 
 /** Words behind which another garment is spoken of: "goes with wide trousers". */
@@ -13,19 +14,30 @@ const LED_BY = 3
 /** How sure a word in the title is, and one in the text. */
 const SURENESS = { title: 0.95, text: 0.8 }
 
+/** What has become of it stands over what it was made as: a fine jumper that has felted is felt. */
+const OUTRANKS: Partial<Record<Facet, string>> = { knit: 'felted' }
+
 export function cutOf(texts: readonly TextRead[], title: TextRead | null, kind: GarmentKind | null): CutRead {
   if (kind === null) return {}
   const facets = new Set(facetsOf(kind))
   const cut: CutRead = {}
   for (const text of texts)
     for (const term of phrasesOf(text.tokens, text.trie.cuts)) {
-      if (isDenied(text, term) || isOfAnother(text, term, kind)) continue
+      if (isDenied(text, term) || isOfAnother(text, term, kind) || isOfAFigure(text, term)) continue
       for (const { role, ...one } of term.meaning.senses) {
-        if (role !== 'cut' || !('facet' in one) || !facets.has(one.facet) || cut[one.facet] !== undefined) continue
+        if (role !== 'cut' || !('facet' in one) || !facets.has(one.facet)) continue
+        if (cut[one.facet] !== undefined && OUTRANKS[one.facet] !== one.value) continue
         cut[one.facet] = { value: one.value, sureness: text === title ? SURENESS.title : SURENESS.text, from: 'told' }
       }
     }
   return cut
+}
+
+/** `16" relaxed, 21" stretched`: how it was measured, and no cut. */
+const FIGURE_WITHIN = 4
+function isOfAFigure({ tokens, terms }: TextRead, { from, to }: Term): boolean {
+  if (to > from + 1 || !means(termAt(terms, from), 'relaxed')) return false
+  return tokens.slice(Math.max(0, from - FIGURE_WITHIN), from).some(({ kind }) => kind === 'digits')
 }
 
 /** "goes with an oversized jumper": another kind's name, led up to by a word that sets it beside this one. */

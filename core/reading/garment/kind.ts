@@ -109,6 +109,7 @@ function ledBy(text: TextRead): KindRead | null {
     if (means(term, 'thing') && !means(term, 'nothing')) thing += term.from < 4 ? 3 : 0.5
     const sense = meaning(term, 'kind')
     if (!sense || STOP.test(before) || (ANY_GARMENT.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))) continue
+    if (sense.kind === 'skirt' && score.has('dress')) continue
     const passing = isPassing(text, term)
     const now = score.get(sense.kind) ?? { points: 0, made: sense.made ?? {} }
     now.points += early * (passing ? 0.5 : 1) * (score.size === 0 ? 1.5 : 1)

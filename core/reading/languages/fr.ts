@@ -17,6 +17,8 @@ export const fr: Lexicon = {
     bra
     max
     maximum
+    gilet
+    bustier
   `,
   common: `
     le

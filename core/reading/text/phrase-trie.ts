@@ -117,7 +117,10 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
       for (const [value, phrases] of Object.entries(values)) {
         const sense: Sense = { role: 'cut', facet, value }
         const alone = meaningOf([sense])
-        for (const phrase of phrasesIn(phrases)) for (const words of variants(phrase, [])) put(cuts, words, sense, rank, alone)
+        for (const phrase of phrasesIn(phrases)) {
+          if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
+          for (const words of variants(phrase, [])) put(cuts, words, sense, rank, alone)
+        }
       }
     for (const phrase of phrasesIn(lexicon.words.half)) for (const word of wordsOf(phrase)) halves.add(word)
   })

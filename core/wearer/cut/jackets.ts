@@ -10,7 +10,6 @@ const COAT: GarmentKind[] = ['coat']
 const UNDER_CHEST: CutWant = { or: [-120, -75, -35], under: 'chest' }
 
 export const jacketRows: CutRow[] = [
-  row('layer', ['suit', 'blazer'], JACKET, { waist: UNDER_CHEST }, 'a tailor on the waist of a suit jacket; TM 10-227'),
   row(
     'layer',
     'suit',
@@ -37,6 +36,9 @@ export const jacketRows: CutRow[] = [
     },
     'chest EASE; the rest MEM'
   ),
+  row('layer', ['suit', 'blazer'], JACKET, { waist: UNDER_CHEST }, 'a tailor on the waist of a suit jacket; TM 10-227'),
+  // sold as fitted it must have a waist on the body: one that is only narrower than its own chest hangs like a box
+  row('closeness', 'fitted', JACKET, { waist: over(50, 95, 175) }, 'TM, a tailor on the waist of a suit jacket (50–175)'),
   row(
     'layer',
     'boyfriend',

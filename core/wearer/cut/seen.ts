@@ -70,7 +70,13 @@ export const SEEN_ROWS: readonly SeenRow[] = [
   larger('leg', 'relaxed', LEGS, 0.5, (figures) => ease(figures, 'thigh', 'thighGirth') > 110 && !(flare(figures) <= 0.8)),
   seen('leg', 'tapered', LEGS, 0.5, (figures) => isIn(flare(figures), 0.7, 0.88) && ease(figures, 'thigh', 'thighGirth') > 70),
   seen('leg', 'skinny', LEGS, 0.6, (figures) => figures.of('legOpening') <= 330 && openingToThigh(figures) <= 0.6),
-  seen('leg', 'slim', LEGS, 0.5, (figures) => isIn(flare(figures), 0.8, 0.9) && ease(figures, 'thigh', 'thighGirth') < 75),
+  seen(
+    'leg',
+    'slim',
+    LEGS,
+    0.5,
+    (figures) => isIn(flare(figures), 0.8, 0.9) && figures.of('legOpening') <= 385 && ease(figures, 'thigh', 'thighGirth') < 75
+  ),
 
   seen('legLength', 'shorts', [...LEGS, 'shorts'], 0.9, (figures) => leg(figures) < 0.28),
   seen('legLength', 'bermuda', LEGS_AND_SHORTS, 0.8, (figures) => isIn(leg(figures), 0.28, 0.42)),

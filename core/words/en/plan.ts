@@ -130,6 +130,7 @@ export const plan: Record<string, string> = {
   'limit.shoulder-tailored': 'A tailored shoulder gives {side|length} a side.',
   'limit.shoulder': 'A shirt shoulder gives {side|length} a side.',
   'limit.pads': 'The pads give this much.',
+  'limit.no-pads': 'There are no pads in such shoulders.',
   'limit.button-line': 'Further in, the front edge is seen.',
   'limit.strap': 'A shorter strap lifts the neckline too far.',
   'limit.collar-button': 'Further, the collar no longer meets.',
@@ -214,7 +215,7 @@ export const plan: Record<string, string> = {
 
   // the verdict’s reasons
   'verdict.rescue': 'It could be rescued: {sentence}, and it shows.',
-  'verdict.wears-as': 'It wears as a {fit|fit}.',
+  'verdict.wears-as': 'It wears to another fit: {fit|fit}.',
   'verdict.do': '{sentence}.',
   'verdict.inside': 'Everything told lies inside what you want.',
   'verdict.stays': 'The {point|point} stays {mm|length} too {way|way}.',

@@ -594,6 +594,10 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     separate auction
   `,
   nothing: `
+    double check
+    double checked
+    double checking
+    double-check
     // rises and waists
     waist open
     waist free

@@ -237,8 +237,15 @@ export const cut: CutWords = {
       ankle pants
     `,
     'seven-eighths': `
-      7/8
       7/8 length
+      7/8 leg
+      7/8 legs
+      7/8 inseam
+      7/8 jeans
+      7/8 trousers
+      7/8 pants
+      7/8 leggings
+      7/8 chinos
       seven eighths
       7/8ths
       7 8 length
@@ -935,6 +942,11 @@ export const cut: CutWords = {
     `,
     waxed: `
       waxed jacket
+      waxed coat
+      waxed cotton jacket
+      waxed cotton coat
+      waxed field coat
+      waxed field jacket
       wax jacket
       shooting jacket
       rain jacket

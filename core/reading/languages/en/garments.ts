@@ -205,6 +205,9 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
         steel boned corset
         bustier
         blouse
+        corset top
+        overbust corset
+        bustier top
         button up
         button down
         button up shirt

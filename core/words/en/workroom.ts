@@ -260,7 +260,7 @@ export const workroom = {
   'compare.stretch.in': 'Each point on one stretch of tape, in inches.',
   'compare.stretch.cm': 'Each point on one stretch of tape, in centimetres.',
   'compare.nth': 'Number {nth}',
-  'compare.wanted': '{least|figure}–{most|figure}, best {best|figure}',
+  'compare.wanted': '{wanted}',
   'compare.no-such-point': '– no such point',
   'compare.spend': '{spend|money} in all',
   'compare.no-work': 'no work',

@@ -84,7 +84,8 @@ export function tapeWords(shown: PointShown, afterMm: number | null, words: Word
           give
         })
   ]
-  if (band !== null && !(garmentMm !== null && isFree(band))) parts.push(words.t('tape.says.wanted', { wanted: wantedWords(band, words, 'spoken') }))
+  if (band !== null && !(garmentMm !== null && isFree(band)))
+    parts.push(words.t('tape.says.wanted', { wanted: wantedWords(band, words, 'spoken') }))
   if (garmentMm !== null) parts.push(`${gapWords(shown, words)}.`)
   if (afterMm !== null) {
     const after: PointShown = { ...shown, garmentMm: afterMm, sdMm: 0 }

@@ -117,12 +117,7 @@ function Labels({ shown, afterMm, drawing }: { shown: PointShown; afterMm: numbe
     garmentMm === null
       ? ''
       : words.t(isMeasured(from) ? 'tape.label.now' : from === 'label' ? 'tape.label.size' : 'tape.label.worked-out', { mm: garmentMm })
-  const underText =
-    afterMm !== null
-      ? words.t('tape.label.after', { mm: afterMm })
-      : band !== null
-        ? wantedLabel(band, words)
-        : ''
+  const underText = afterMm !== null ? words.t('tape.label.after', { mm: afterMm }) : band !== null ? wantedLabel(band, words) : ''
   const underX = drawing.after?.x ?? (drawing.band === null ? 0 : (drawing.band.from + drawing.band.to) / 2)
   return (
     <>

@@ -44,6 +44,13 @@ export function rowsOf(cut: Cut, kind: GarmentKind): CutRow[] {
 
 /** What decides which jobs there are, beside what the rows judge. */
 const OF_THE_MAKE: readonly Facet[] = ['closing', 'turnUps', 'vent', 'boning', 'layers']
+/** Where the hem falls on the body is judged by its height above the floor (hem-height.ts), not by a row. */
+const HEMMED: readonly GarmentKind[] = ['skirt', 'dress', 'coat']
 /** The facets that mean something on a kind of garment, in the order they are said. */
 export const facetsOf = (kind: GarmentKind): Facet[] =>
-  FACET_IDS.filter((facet) => OF_THE_MAKE.includes(facet) || CUT_ROWS.some((row) => row.facet === facet && row.kinds.includes(kind)))
+  FACET_IDS.filter(
+    (facet) =>
+      OF_THE_MAKE.includes(facet) ||
+      (facet === 'dressLength' && HEMMED.includes(kind)) ||
+      CUT_ROWS.some((row) => row.facet === facet && row.kinds.includes(kind))
+  )

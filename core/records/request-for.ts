@@ -99,7 +99,7 @@ export function requestFor(person: Person, body: Body, favourite: Liked | null, 
 
 /** With the person's own ease for this kind and this fit; where there is none, the ease that stands for every kind. */
 function wearerFor(person: Person, body: Body, kind: GarmentKind, wish: Wish): Wearer {
-  const wearer: Wearer = { body, fit: wish.fit ?? person.fit, ...(person.sizes === undefined ? {} : { sizes: person.sizes }) }
+  const wearer: Wearer = { body, fit: wish.fit ?? person.fit, ...(person.sizes ? { sizes: person.sizes } : {}) }
   const ease: NonNullable<Wearer['ease']> = {}
   for (const point of Object.keys(person.ease ?? {}) as (keyof NonNullable<typeof person.ease>)[]) {
     const own = person.ease?.[point]
@@ -113,11 +113,14 @@ function wearerFor(person: Person, body: Body, kind: GarmentKind, wish: Wish): W
 
 function favouriteFrom(owned: Liked): Favourite {
   const favourite: Favourite = { measures: owned.measures.map(({ point, mm }) => ({ point, mm })) }
-  if (owned.cloth !== undefined) favourite.cloth = owned.cloth
-  if (owned.cut !== undefined) favourite.cut = owned.cut
+  // nothing said of the cloth is no plain cloth
+  if (tells(owned.cloth)) favourite.cloth = owned.cloth
+  if (tells(owned.cut)) favourite.cut = owned.cut
   if (owned.toleranceMm !== undefined) favourite.toleranceMm = owned.toleranceMm
   return favourite
 }
+
+const tells = <T extends object>(some: T | undefined): some is T => some !== undefined && Object.keys(some).length > 0
 
 function meansFor(person: Person, wish: Wish): Means {
   const worth = wish.money?.worth ?? null

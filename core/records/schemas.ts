@@ -58,8 +58,8 @@ export const person = z.object({
   currency: z.string(),
   /** The fit asked for unless a listing says another. */
   fit,
-  /** Whose sizes they wear; left out: not said. */
-  sizes: maybe(sizes),
+  /** Whose sizes they wear; null or left out: not said. */
+  sizes: maybe(z.nullable(sizes)),
   means,
   limits: maybe(ownLimits),
   /** The person's own ease by point, instead of the table's. */

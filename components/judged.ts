@@ -1,4 +1,5 @@
 /** What a popup and a panel are given: a listing as read, what the person set right, and the answer. Made by the page, drawn by the components. */
+import type { CutRead } from '../core/garment/cut.ts'
 import type { Made } from '../core/garment/garment-input.ts'
 import type { GarmentKind } from '../core/ids/kinds.ts'
 import type { Aim, Plan } from '../core/plan/plan.ts'
@@ -34,6 +35,10 @@ export interface Judged {
   kind: GarmentKind | null
   made: Made
   assumed: readonly (keyof Made)[]
+  /** How it is cut: as told, as set, as seen in the figures on this body, or as such a kind usually is. */
+  cut: CutRead
+  /** The same without what the person set. */
+  cutAsRead: CutRead
   /** null: nothing to reckon yet. */
   reckoning: Reckoning | null
   /** false while the chances are still being worked out. */

@@ -28,8 +28,8 @@ export const wordsFor = (wording: Wording): Words => ({
   figure: (mm) => figure(mm, wording.units)
 })
 
-/** say() puts a capital at the head of every sentence; inside another sentence it is taken off. */
-export const uncapped = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
+/** say() puts a capital at the head of every sentence; inside another sentence it is taken off. A letter that is a shape keeps it: A-line, T-shirt. */
+export const uncapped = (text: string): string => (/^\p{Lu}-/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1))
 
 /** Reasons as one paragraph: each a sentence with its stop. */
 export const asSentences = (texts: readonly string[]): string => texts.map((text) => (/[.?!]$/.test(text) ? text : `${text}.`)).join(' ')

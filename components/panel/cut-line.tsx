@@ -1,9 +1,13 @@
 /** The cut in one line of words ("low rise, bootcut, full length"), opened to be set: what a garment is meant to be decides what is too big on it. */
 import { useId, useState } from 'preact/hooks'
 import type { FacetRead } from '../../core/garment/cut.ts'
-import { type Cut, FACETS, type Facet } from '../../core/ids/cut.ts'
+import type { Facet } from '../../core/ids/cut.ts'
+import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Correction } from '../../core/reading/reading.ts'
-import { facetsOf } from '../../core/wearer/cut/cut-table.ts'
+import { facetsAsked, valuesAsked } from '../cut/cut-choices.ts'
+import { cutSet, isSet, withFacet } from '../cut/cut-set.ts'
+import { cutWords } from '../cut/cut-words.ts'
+import { FacetSelect } from '../cut/facet-select.tsx'
 import type { Judged } from '../judged.ts'
 import { useWords } from '../words.tsx'
 
@@ -13,72 +17,68 @@ export interface CutLineProps {
 }
 
 export function CutLine({ judged, onCorrections }: CutLineProps) {
-  const { t, inner } = useWords()
+  const words = useWords()
+  const { t, inner } = words
   const id = useId()
   const [open, setOpen] = useState(false)
-  const { kind, corrections, reckoning } = judged
-  if (kind === null || reckoning === null) return null
-  const facets = facetsOf(kind)
-  const { cut } = reckoning
-  const known = facets.filter((facet) => cut[facet] !== undefined && cut[facet]?.from !== 'assumed')
-  const set = setBy(corrections)
-  const choose = (facet: Facet, value: string) => {
-    const { [facet]: _, ...others } = set
-    const next = value === '' ? others : { ...others, [facet]: value }
-    const rest = corrections.filter((one) => !('cut' in one))
-    onCorrections(Object.keys(next).length === 0 ? rest : [...rest, { cut: next as Cut }])
-  }
-  const line = known.map((facet) => inner(`cut.${facet}.${cut[facet]?.value}`)).join(', ')
+  const { kind, cut, corrections } = judged
+  const facets = kind === null ? [] : facetsAsked(kind, cut)
+  if (kind === null || facets.length === 0) return null
+  const line = cutWords(kind, cut, words)
   return (
     <section class="part cut" aria-labelledby={`${id}-head`}>
-      <div class="row">
+      <div class="cut-line">
         <h2 id={`${id}-head`} class="label">
           {t('cut.head')}
         </h2>
-        <p class="grow">{line === '' ? t('cut.unknown') : t('cut.line', { words: line })}</p>
+        <p>{line === '' ? t('cut.unknown') : line}</p>
         <button type="button" class="btn small" aria-expanded={open} aria-controls={open ? id : undefined} onClick={() => setOpen(!open)}>
           {t(open ? 'cut.close' : 'cut.change')}
+          <span class="sr"> {inner('cut.of')}</span>
         </button>
       </div>
       {open && (
-        <div id={id} class="correct stitched grow">
+        <div id={id} class="correct stitched">
           <p class="note">{t('cut.why')}</p>
-          {facets.map((facet) => (
-            <FacetField key={facet} facet={facet} read={cut[facet]} set={set[facet]} onChoose={(value) => choose(facet, value)} />
-          ))}
+          <div class="facets">
+            {facets.map((facet) => (
+              <FacetField
+                key={facet}
+                kind={kind}
+                facet={facet}
+                read={judged.cutAsRead[facet]}
+                isSet={isSet(corrections, facet)}
+                set={cutSet(corrections)[facet] ?? (isSet(corrections, facet) ? cut[facet]?.value : undefined)}
+                onChoose={(value) => onCorrections(withFacet(corrections, facet, value))}
+              />
+            ))}
+          </div>
         </div>
       )}
     </section>
   )
 }
 
-/** What the person set of the cut, the last of each facet. */
-const setBy = (corrections: readonly Correction[]): Cut => Object.assign({}, ...corrections.map((one) => ('cut' in one ? one.cut : {})))
-
 interface FacetFieldProps {
+  kind: GarmentKind
   facet: Facet
+  /** What there is without the person's own choice, and where it comes from. */
   read: FacetRead | undefined
+  isSet: boolean
   set: string | undefined
-  onChoose: (value: string) => void
+  onChoose: (value: string | null) => void
 }
 
-function FacetField({ facet, read, set, onChoose }: FacetFieldProps) {
+function FacetField({ kind, facet, read, isSet: isOwn, set, onChoose }: FacetFieldProps) {
   const { t, inner } = useWords()
-  const id = useId()
-  const as = read === undefined ? '' : `: ${inner(`cut.${facet}.${read.value}`)}, ${inner(`cut.${read.from}`)}`
   return (
-    <div class="field">
-      <label for={id} class="label">
-        {t(`facet.${facet}`)}
-      </label>
-      <select id={id} value={set ?? ''} onChange={({ currentTarget }) => onChoose(currentTarget.value)}>
-        <option value="">{set === undefined ? `${t('cut.as-read')}${as}` : t('cut.as-read')}</option>
-        {FACETS[facet].map((value) => (
-          <option key={value} value={value}>
-            {t(`cut.${facet}.${value}`)}
-          </option>
-        ))}
-      </select>
-    </div>
+    <FacetSelect
+      facet={facet}
+      values={valuesAsked(kind, facet, set ?? read?.value)}
+      value={set ?? null}
+      unset={read === undefined ? t('cut.as-read-nothing') : t('cut.as-read', { value: inner(`cut.${facet}.${read.value}`) })}
+      note={t(isOwn ? 'cut.set' : read === undefined ? 'cut.untold' : `cut.${read.from}`)}
+      onChoose={onChoose}
+    />
   )
 }

@@ -1,17 +1,8 @@
-/** The parts of a garment's make that a page shows and lets set, by shape. */
+/** The parts of a garment's make that a page shows and lets set, by shape. The shape of a skirt and the length of sleeves are the cut's. */
 import type { Made } from '../../core/garment/garment-input.ts'
 import { type GarmentKind, SHAPE, type Shape } from '../../core/ids/kinds.ts'
 
-export type YesNo =
-  | 'felledSeams'
-  | 'tailored'
-  | 'lined'
-  | 'backSeam'
-  | 'slantPockets'
-  | 'darts'
-  | 'elasticWaist'
-  | 'workingCuffButtons'
-  | 'shortSleeves'
+export type YesNo = 'felledSeams' | 'tailored' | 'lined' | 'backSeam' | 'slantPockets' | 'darts' | 'elasticWaist' | 'workingCuffButtons'
 export type Depth =
   | 'seamAllowanceMm'
   | 'outletMm'
@@ -22,7 +13,7 @@ export type Depth =
   | 'taperLengthMm'
   | 'overlapMm'
   | 'waistStretchedMm'
-export type Shown = YesNo | Depth | 'hemKind' | 'skirtShape'
+export type Shown = YesNo | Depth | 'hemKind'
 
 const YES_NO: ReadonlySet<string> = new Set<YesNo>([
   'felledSeams',
@@ -32,8 +23,7 @@ const YES_NO: ReadonlySet<string> = new Set<YesNo>([
   'slantPockets',
   'darts',
   'elasticWaist',
-  'workingCuffButtons',
-  'shortSleeves'
+  'workingCuffButtons'
 ])
 export const isYesNo = (part: Shown): part is YesNo => YES_NO.has(part)
 export const isDepth = (part: Shown): part is Depth => part.endsWith('Mm')
@@ -53,18 +43,7 @@ const BY_SHAPE: Record<Shape, readonly Shown[]> = {
     'waistStretchedMm',
     'lined'
   ],
-  skirt: [
-    'skirtShape',
-    'seamAllowanceMm',
-    'hemDepthMm',
-    'hemKind',
-    'outletMm',
-    'darts',
-    'hipDepthMm',
-    'elasticWaist',
-    'waistStretchedMm',
-    'lined'
-  ],
+  skirt: ['seamAllowanceMm', 'hemDepthMm', 'hemKind', 'outletMm', 'darts', 'hipDepthMm', 'elasticWaist', 'waistStretchedMm', 'lined'],
   upper: [
     'lined',
     'tailored',
@@ -75,25 +54,12 @@ const BY_SHAPE: Record<Shape, readonly Shown[]> = {
     'darts',
     'backSeam',
     'overlapMm',
-    'workingCuffButtons',
-    'shortSleeves'
+    'workingCuffButtons'
   ],
-  whole: [
-    'lined',
-    'backSeam',
-    'seamAllowanceMm',
-    'outletMm',
-    'hemDepthMm',
-    'hemKind',
-    'skirtShape',
-    'darts',
-    'elasticWaist',
-    'waistStretchedMm'
-  ],
+  whole: ['lined', 'backSeam', 'seamAllowanceMm', 'outletMm', 'hemDepthMm', 'hemKind', 'darts', 'elasticWaist', 'waistStretchedMm'],
   none: []
 }
 export const HEM_KINDS = ['plain', 'original-edge', 'blind', 'knit'] as const
-export const SKIRT_SHAPES = ['straight', 'flared', 'circle', 'pleated'] as const
 
 export const isSo = (made: Made, part: YesNo): boolean => {
   const value = made[part]

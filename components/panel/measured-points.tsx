@@ -5,7 +5,7 @@ import type { Correction, MeasureReading } from '../../core/reading/reading.ts'
 import type { Judged } from '../judged.ts'
 import { Tape } from '../tape/tape.tsx'
 import { TapeLine } from '../tape/tape-line.tsx'
-import { gapWords, isMeasured } from '../tape/tape-words.ts'
+import { gapWords, isMeasured, wantedWords } from '../tape/tape-words.ts'
 import { useWords, type Words } from '../words.tsx'
 import { CorrectForm, draftOf } from './correct-form.tsx'
 import { type PointRow, pointRows, withoutPoint, withPoint } from './point-rows.ts'
@@ -119,12 +119,11 @@ function WholePoint({ row, open, onToggle, form }: RowProps) {
 }
 
 function Wanted({ row: { shown, afterMm } }: { row: PointRow }) {
-  const { t } = useWords()
+  const words = useWords()
   if (shown.band === null || afterMm === null) return null
-  const { least, most, ideal } = shown.band
   return (
     <>
-      {t('points.wanted', { least, most, best: ideal })}
+      {words.t('points.wanted', { wanted: wantedWords(shown.band, words) })}
       <br />
     </>
   )

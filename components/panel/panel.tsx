@@ -11,6 +11,7 @@ import { TypedText } from '../typed-text.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, useWords } from '../words.tsx'
 import { Answer } from './answer.tsx'
+import { CutLine } from './cut-line.tsx'
 import { ListingWords } from './listing-words.tsx'
 import { MeasuredPoints } from './measured-points.tsx'
 import { OtherWays } from './other-ways.tsx'
@@ -147,6 +148,7 @@ function Body(props: PanelProps & { judged: Judged }) {
           onBody={() => props.onWorkroom('body')}
         />
       )}
+      <CutLine judged={judged} onCorrections={props.onCorrections} />
       <MeasuredPoints judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />
       <Plans judged={judged} onAim={props.onAim} />
       <WhatMoves judged={judged} />

@@ -6,7 +6,7 @@ import type { Judged } from '../judged.ts'
 import { LengthField } from '../length-field.tsx'
 import { Pick } from '../pick.tsx'
 import { useWords, type Words } from '../words.tsx'
-import { depthOf, HEM_KINDS, isDepth, isSo, isYesNo, partsOf, type Shown, SKIRT_SHAPES } from './made-parts.ts'
+import { depthOf, HEM_KINDS, isDepth, isSo, isYesNo, partsOf, type Shown } from './made-parts.ts'
 import { Money, type MoneyActions } from './money.tsx'
 
 export interface TakenAsGivenProps extends MoneyActions {
@@ -134,19 +134,12 @@ function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget' |
       />
     )
   }
-  return part === 'hemKind' ? (
+  return (
     <Pick
       label={label}
       options={HEM_KINDS.map((value) => ({ value, label: t(`made.hemKind.${value}`) }))}
       value={assumed.includes(part) ? null : made.hemKind}
       onPick={(hemKind) => onSet({ hemKind })}
-    />
-  ) : (
-    <Pick
-      label={label}
-      options={SKIRT_SHAPES.map((value) => ({ value, label: t(`made.skirtShape.${value}`) }))}
-      value={assumed.includes(part) ? null : made.skirtShape}
-      onPick={(skirtShape) => onSet({ skirtShape })}
     />
   )
 }
@@ -154,5 +147,5 @@ function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget' |
 function valueWords(part: Shown, made: Made, { inner, length }: Words): string {
   if (isYesNo(part)) return inner(isSo(made, part) ? 'given.yes' : 'given.no')
   if (isDepth(part)) return depthOf(made, part) === 0 ? inner('given.none') : length(depthOf(made, part))
-  return part === 'hemKind' ? inner(`made.hemKind.${made.hemKind}`) : inner(`made.skirtShape.${made.skirtShape}`)
+  return inner(`made.hemKind.${made.hemKind}`)
 }

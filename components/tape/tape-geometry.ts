@@ -3,7 +3,7 @@
  * The lanes are fixed and never scaled: 0–11 figure now, 15–23 span, 13–26 mark, 25–49 tape, 50–60 tacking, 62–76 figure after.
  */
 import { fromMm, INCH_MM, type Units } from '../../core/length.ts'
-import type { Band } from '../../core/reckon.ts'
+import type { BandShown } from '../../core/reckon.ts'
 
 /** ±1.645 standard deviations hold nine in ten of a normal spread (ISO 3534-1 quantile 0.95). */
 export const NINE_IN_TEN = 1.645
@@ -16,7 +16,7 @@ export interface TapeNow {
 }
 export interface TapeInput {
   now: TapeNow | null
-  band: Band | null
+  band: BandShown | null
   /** Where the plan brings it; null without a plan for this point. */
   afterMm: number | null
 }
@@ -33,7 +33,8 @@ export interface TapeDrawing {
   height: number
   ticks: Tick[]
   numerals: { x: number; text: string }[]
-  band: { from: number; to: number; best: number } | null
+  /** An edge that the cut leaves free lies at the strip's end and has no bracket. */
+  band: { from: number; to: number; closedFrom: boolean; closedTo: boolean; best: number | null } | null
   hatch: string
   now: { x: number; from: number; to: number; told: boolean } | null
   after: { x: number; stitched: boolean } | null
@@ -60,7 +61,7 @@ const LEAST_STITCHED_PX = 14
 /** The stretch of tape that shows everything there is to show, never shorter than 5 in or 12 cm. */
 export function stretchOf(inputs: readonly TapeInput[], units: Units): Stretch {
   const marks = inputs.flatMap(({ now, band, afterMm }) => [
-    ...(band === null ? [] : [band.least, band.most]),
+    ...(band === null ? [] : [band.least, band.most].filter((mm) => mm !== null)),
     ...(now === null ? [] : [now.mm - NINE_IN_TEN * now.sdMm, now.mm + NINE_IN_TEN * now.sdMm]),
     ...(afterMm === null ? [] : [afterMm])
   ])
@@ -78,11 +79,11 @@ export function drawTape(input: TapeInput, units: Units, width: number, stretch 
   const span = stretch.toMm - stretch.fromMm
   const at = (mm: number) => ((mm - stretch.fromMm) / span) * width
   const { now, band, afterMm } = input
-  const drawnBand = band === null ? null : { from: at(band.least), to: at(band.most), best: at(band.ideal) }
+  const drawnBand = band === null ? null : bandAt(band, at, width)
   const nowX = now === null ? null : at(now.mm)
   const after = afterMm === null ? null : { x: at(afterMm), stitched: nowX !== null && Math.abs(at(afterMm) - nowX) >= LEAST_STITCHED_PX }
   const marks = [
-    ...(drawnBand === null ? [] : [drawnBand.from, drawnBand.to, drawnBand.best]),
+    ...(drawnBand === null ? [] : marksOf(drawnBand)),
     ...(nowX === null ? [] : now?.told ? [nowX] : [nowX - 2, nowX + 2]),
     ...(after === null ? [] : [after.x])
   ]
@@ -104,6 +105,34 @@ export function drawTape(input: TapeInput, units: Units, width: number, stretch 
     clamp: (x, labelWidth) => Math.min(Math.max(x, labelWidth / 2), Math.max(width - labelWidth / 2, labelWidth / 2))
   }
 }
+
+/** The band in px: a free edge is the end of the strip. */
+const bandAt = ({ least, ideal, most }: BandShown, at: (mm: number) => number, width: number): NonNullable<TapeDrawing['band']> => ({
+  from: least === null ? 0 : at(least),
+  to: most === null ? width : at(most),
+  closedFrom: least !== null,
+  closedTo: most !== null,
+  best: ideal === null ? null : at(ideal)
+})
+/** What no numeral may cross. */
+const marksOf = ({ from, to, closedFrom, closedTo, best }: NonNullable<TapeDrawing['band']>): number[] => [
+  ...(closedFrom ? [from] : []),
+  ...(closedTo ? [to] : []),
+  ...(best === null ? [] : [best])
+]
+
+/** The brackets at the closed edges, turned inward; '' where both are free. Top and bottom in px, feet as long as asked. */
+export const bracketsOf = (
+  { from, to, closedFrom, closedTo }: NonNullable<TapeDrawing['band']>,
+  top: number,
+  bottom: number,
+  foot: number
+): string =>
+  [
+    closedFrom ? `M${tenth(from + foot)} ${top}H${tenth(from)}V${bottom}h${foot}` : '',
+    closedTo ? `M${tenth(to - foot)} ${top}H${tenth(to)}V${bottom}h${-foot}` : ''
+  ].join('')
+const tenth = (value: number): number => Math.round(value * 10) / 10
 
 const NUMERALS_APART = 4
 const halfOf = (text: string): number => (text.length * NUMERAL_CHAR) / 2

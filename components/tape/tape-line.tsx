@@ -2,7 +2,7 @@
 import type { Units } from '../../core/length.ts'
 import { useWords } from '../words.tsx'
 import { tapeInput } from './tape.tsx'
-import { drawTape } from './tape-geometry.ts'
+import { bracketsOf, drawTape } from './tape-geometry.ts'
 import { type PointShown, tapeWords } from './tape-words.ts'
 
 export interface TapeLineProps {
@@ -20,7 +20,7 @@ export function TapeLine({ shown, afterMm = null, width = 112 }: TapeLineProps) 
       {band && <rect class="tp-band" x={px(band.from)} y={6} width={px(Math.max(0, band.to - band.from))} height={10} />}
       <path class="tp-tick tp-faint" d={unitTicks(shown, afterMm, words.units, width)} />
       <path class="tp-rim" d={`M0 6H${width}M0 16H${width}`} />
-      {band && <path class="tp-edge tp-2" d={`M${px(band.from + 3)} 6H${px(band.from)}V16h3M${px(band.to - 3)} 6H${px(band.to)}V16h-3`} />}
+      {band && <path class="tp-edge tp-2" d={bracketsOf(band, 6, 16, 3)} />}
       {now?.told && (
         <>
           <path class="tp-now tp-2" d={`M${px(now.x)} 6V16`} />

@@ -1,6 +1,6 @@
 /** A tape in words: the aria-label of the drawing, the gap's words beside a point, and the table cell. */
 import { isGirth, type PointId } from '../../core/ids/points.ts'
-import type { GapShown } from '../../core/reckon.ts'
+import type { BandShown, GapShown } from '../../core/reckon.ts'
 import { uncapped, type Words } from '../words.tsx'
 import { NINE_IN_TEN } from './tape-geometry.ts'
 
@@ -18,11 +18,40 @@ export const isMeasured = (from: PointShown['from']): boolean => from === 'selle
 export function gapState({ garmentMm, from, sdMm, band }: PointShown): GapState {
   if (garmentMm === null) return 'not-told'
   if (band === null) return 'not-judged'
-  if (garmentMm > band.most) return 'over'
-  if (garmentMm < band.least) return 'under'
-  const crosses = garmentMm + NINE_IN_TEN * sdMm > band.most || garmentMm - NINE_IN_TEN * sdMm < band.least
+  const { least, most } = edgesOf(band)
+  if (garmentMm > most) return 'over'
+  if (garmentMm < least) return 'under'
+  const crosses = garmentMm + NINE_IN_TEN * sdMm > most || garmentMm - NINE_IN_TEN * sdMm < least
   if (!crosses) return 'inside'
   return isMeasured(from) ? 'probably-inside' : 'may-be-inside'
+}
+
+/** The edges as figures: a free one is never reached. */
+const edgesOf = ({ least, most }: BandShown): { least: number; most: number } => ({
+  least: least ?? Number.NEGATIVE_INFINITY,
+  most: most ?? Number.POSITIVE_INFINITY
+})
+
+/** Nothing binds and nothing is aimed for. */
+const isFree = (band: BandShown): boolean => shapeOf(band) === 'any' && band.ideal === null
+const shapeOf = ({ least, most }: BandShown): 'between' | 'at-least' | 'at-most' | 'any' =>
+  least === null ? (most === null ? 'any' : 'at-most') : most === null ? 'at-least' : 'between'
+
+/** What is wanted, as a phrase in a sentence: `28¾–30½, best 29½`, `at least 98, free above`, `any`. */
+export function wantedWords(band: BandShown, words: Words, as: 'written' | 'spoken' = 'written'): string {
+  const { least, most, ideal } = band
+  const shape = shapeOf(band)
+  // what is not there is not named by its message
+  const values = { ...(least === null ? {} : { least }), ...(most === null ? {} : { most }) }
+  const edges = words.inner(`wanted.${shape === 'between' && as === 'spoken' ? 'from-to' : shape}`, values)
+  return ideal === null ? edges : words.inner('wanted.with-best', { edges, best: ideal })
+}
+
+/** The same under a drawn tape, where there is room for the edges alone. */
+export const wantedLabel = (band: BandShown, words: Words): string => {
+  const { least, most } = band
+  const values = { ...(least === null ? {} : { least }), ...(most === null ? {} : { most }) }
+  return words.inner(`tape.label.wanted.${shapeOf(band)}`, values)
 }
 
 const WIDE: ReadonlySet<PointId> = new Set(['shoulderWidth', 'backWidth'])
@@ -34,11 +63,12 @@ export function gapWords(shown: PointShown, words: Words): string {
   const state = gapState(shown)
   const { garmentMm, band, point } = shown
   if (garmentMm !== null && band !== null && (state === 'over' || state === 'under')) {
-    const mm = state === 'over' ? garmentMm - band.most : band.least - garmentMm
+    const { least, most } = edgesOf(band)
+    const mm = state === 'over' ? garmentMm - most : least - garmentMm
     if (words.figure(mm) === '0') return words.t('tape.on-the-edge')
     return words.t(`tape.${state}.${gapKind(point)}`, { mm })
   }
-  return words.t(`tape.${state}`)
+  return words.t(state === 'inside' && band !== null && isFree(band) ? 'tape.any' : `tape.${state}`)
 }
 
 /** The whole tape as sentences. */
@@ -54,7 +84,8 @@ export function tapeWords(shown: PointShown, afterMm: number | null, words: Word
           give
         })
   ]
-  if (band !== null) parts.push(words.t('tape.says.wanted', { least: band.least, most: band.most, best: band.ideal }))
+  if (band !== null && !(garmentMm !== null && isFree(band)))
+    parts.push(words.t('tape.says.wanted', { wanted: wantedWords(band, words, 'spoken') }))
   if (garmentMm !== null) parts.push(`${gapWords(shown, words)}.`)
   if (afterMm !== null) {
     const after: PointShown = { ...shown, garmentMm: afterMm, sdMm: 0 }

@@ -2,8 +2,8 @@
 import { useId } from 'preact/hooks'
 import { useWidth } from '../use-width.ts'
 import { useWords } from '../words.tsx'
-import { drawTape, type Stretch, TAPE_BOTTOM, TAPE_TOP, type TapeDrawing, type TapeInput } from './tape-geometry.ts'
-import { isMeasured, type PointShown, tapeWords } from './tape-words.ts'
+import { bracketsOf, drawTape, type Stretch, TAPE_BOTTOM, TAPE_TOP, type TapeDrawing, type TapeInput } from './tape-geometry.ts'
+import { isMeasured, type PointShown, tapeWords, wantedLabel } from './tape-words.ts'
 
 export interface TapeProps {
   shown: PointShown
@@ -66,8 +66,8 @@ function Strip({ drawing, clip }: { drawing: TapeDrawing; clip: string }) {
       <path class="tp-rim" d={`M0 ${TAPE_TOP}H${width}M0 ${TAPE_BOTTOM}H${width}`} />
       {band && (
         <>
-          <path class="tp-edge" d={`M${px(band.from + 5)} 24.5H${px(band.from)}V49.5h5M${px(band.to - 5)} 24.5H${px(band.to)}V49.5h-5`} />
-          <path class="tp-ideal" d={`M${px(band.best)} ${TAPE_TOP}V${TAPE_BOTTOM}`} />
+          <path class="tp-edge" d={bracketsOf(band, 24.5, 49.5, 5)} />
+          {band.best !== null && <path class="tp-ideal" d={`M${px(band.best)} ${TAPE_TOP}V${TAPE_BOTTOM}`} />}
         </>
       )}
       {now && <NowMark now={now} />}
@@ -117,12 +117,7 @@ function Labels({ shown, afterMm, drawing }: { shown: PointShown; afterMm: numbe
     garmentMm === null
       ? ''
       : words.t(isMeasured(from) ? 'tape.label.now' : from === 'label' ? 'tape.label.size' : 'tape.label.worked-out', { mm: garmentMm })
-  const underText =
-    afterMm !== null
-      ? words.t('tape.label.after', { mm: afterMm })
-      : band !== null
-        ? words.t('tape.label.wanted', { least: band.least, most: band.most })
-        : ''
+  const underText = afterMm !== null ? words.t('tape.label.after', { mm: afterMm }) : band !== null ? wantedLabel(band, words) : ''
   const underX = drawing.after?.x ?? (drawing.band === null ? 0 : (drawing.band.from + drawing.band.to) / 2)
   return (
     <>

@@ -92,10 +92,11 @@ export interface ChoiceProps<V extends string> {
   options: readonly { value: V; label: string }[]
   onChoose: (value: V) => void
   small?: boolean
+  note?: string
 }
 
 /** One of several, in a select. */
-export function Choice<V extends string>({ label, value, options, onChoose, small = false }: ChoiceProps<V>) {
+export function Choice<V extends string>({ label, value, options, onChoose, small = false, note }: ChoiceProps<V>) {
   const id = useId()
   return (
     <div class="wr-field">
@@ -106,6 +107,7 @@ export function Choice<V extends string>({ label, value, options, onChoose, smal
         id={id}
         class={small ? 'small' : undefined}
         value={value}
+        aria-describedby={note === undefined ? undefined : `${id}-note`}
         onChange={(event) => {
           const chosen = options.find((option) => option.value === event.currentTarget.value)
           if (chosen !== undefined) onChoose(chosen.value)
@@ -117,6 +119,11 @@ export function Choice<V extends string>({ label, value, options, onChoose, smal
           </option>
         ))}
       </select>
+      {note !== undefined && (
+        <p class="note" id={`${id}-note`}>
+          {note}
+        </p>
+      )}
     </div>
   )
 }

@@ -1,12 +1,14 @@
 /** What the workroom's pages are given. Records have these fields and more; a page asks for no other. */
+import type { Cloth } from '../../core/garment/garment-input.ts'
 import type { AlterationId } from '../../core/ids/alterations.ts'
+import type { Cut } from '../../core/ids/cut.ts'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Status } from '../../core/ids/listing-statuses.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import type { Units } from '../../core/length.ts'
 import type { Means, OwnLimits } from '../../core/plan/means.ts'
 import type { Reckoning, Verdict } from '../../core/reckon.ts'
-import type { BodyMeasureId, Fit } from '../../core/wearer/body.ts'
+import type { BodyMeasureId, Fit, Sizes } from '../../core/wearer/body.ts'
 
 export interface PersonShown {
   id: string
@@ -14,6 +16,8 @@ export interface PersonShown {
   units: Units
   currency: string
   fit: Fit
+  /** Whose sizes they wear; null or left out: not said. */
+  sizes?: Sizes | null
   means: Means
   /** The person's own limits by job, mm; 0: never. */
   limits?: OwnLimits
@@ -41,6 +45,9 @@ export interface GarmentFields {
   name: string
   kind: GarmentKind
   measures: { point: PointId; mm: number; stated: string }[]
+  /** Its cloth and cut as far as they were said. */
+  cloth?: Cloth
+  cut?: Cut
   notes: string
 }
 export interface GarmentShown extends GarmentFields {

@@ -13,7 +13,7 @@ import { type Effects, limit, type Row } from './row.ts'
 const SKIRTED: GarmentKind[] = ['skirt', 'dress']
 /** Sweep per mm of skirt: the slope from hip to hem; unknown, none. A full circle grows 2π a mm. */
 export function skirtSlope(garment: Garment): number {
-  if (garment.made.skirtShape === 'circle') return CIRCLE_SLOPE
+  if (garment.made.skirtShape === 'circle' || isCut(garment.cut, 'silhouette', 'circle')) return CIRCLE_SLOPE
   const hip = garment.points.get('hip')
   const sweep = garment.points.get('sweep')
   const length = garment.points.get('skirtLength')

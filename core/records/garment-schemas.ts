@@ -2,6 +2,7 @@
 import * as z from 'zod/mini'
 import { type Cloth, CONDITIONS, type GarmentInput, type GarmentMeasure, type Made, TRAITS, USES } from '../garment/garment-input.ts'
 import { ALTERATIONS } from '../ids/alterations.ts'
+import { type Cut, FACETS } from '../ids/cut.ts'
 import { GARMENT_KINDS } from '../ids/kinds.ts'
 import { POINTS } from '../ids/points.ts'
 import { SEAMS } from '../ids/seams.ts'
@@ -9,7 +10,7 @@ import { LONGEST_MM } from '../length.ts'
 import type { Means, OwnLimits } from '../plan/means.ts'
 import type { Correction } from '../reading/reading.ts'
 import type { ReckonRequest } from '../reckon.ts'
-import { BODY_MEASURES, FITS } from '../wearer/body.ts'
+import { BODY_MEASURES, FITS, SIZES } from '../wearer/body.ts'
 import type { Favourite, Tried, Wearer } from '../wearer/wearer.ts'
 
 /** A schema of a type that is written elsewhere: the two can't drift apart unseen. */
@@ -19,6 +20,7 @@ const maybe = z.exactOptional
 export const kind = z.enum(GARMENT_KINDS)
 export const point = z.enum(POINTS)
 export const fit = z.enum(FITS)
+export const sizes = z.enum(SIZES)
 export const bodyMeasure = z.enum(BODY_MEASURES)
 export const alteration = z.enum(ALTERATIONS)
 const seam = z.enum(SEAMS)
@@ -36,6 +38,33 @@ export const cloth: Of<Cloth> = z.object({
   stretchPercent: maybe(amount),
   washed: maybe(z.boolean()),
   traits: maybe(z.array(z.enum(TRAITS)))
+})
+
+/** A facet or a value that this version does not know is refused, not left out: what is saved stays whole. */
+export const cut: Of<Cut> = z.strictObject({
+  rise: maybe(z.enum(FACETS.rise)),
+  leg: maybe(z.enum(FACETS.leg)),
+  legLength: maybe(z.enum(FACETS.legLength)),
+  silhouette: maybe(z.enum(FACETS.silhouette)),
+  waistSeam: maybe(z.enum(FACETS.waistSeam)),
+  dressLength: maybe(z.enum(FACETS.dressLength)),
+  topLength: maybe(z.enum(FACETS.topLength)),
+  hem: maybe(z.enum(FACETS.hem)),
+  closeness: maybe(z.enum(FACETS.closeness)),
+  shoulder: maybe(z.enum(FACETS.shoulder)),
+  sleeve: maybe(z.enum(FACETS.sleeve)),
+  layer: maybe(z.enum(FACETS.layer)),
+  knit: maybe(z.enum(FACETS.knit)),
+  closing: maybe(z.enum(FACETS.closing)),
+  turnUps: maybe(z.enum(FACETS.turnUps)),
+  vent: maybe(z.enum(FACETS.vent)),
+  yoke: maybe(z.enum(FACETS.yoke)),
+  boning: maybe(z.enum(FACETS.boning)),
+  layers: maybe(z.enum(FACETS.layers)),
+  pleats: maybe(z.enum(FACETS.pleats)),
+  era: maybe(z.enum(FACETS.era)),
+  bump: maybe(z.enum(FACETS.bump)),
+  growth: maybe(z.enum(FACETS.growth))
 })
 
 export const made: Of<Partial<Made>> = z.object({
@@ -76,7 +105,9 @@ export const correction: Of<Correction> = z.union([
   z.object({ kind }),
   z.object({ size: z.string() }),
   z.object({ label: z.string() }),
-  z.object({ made })
+  z.object({ made }),
+  z.object({ cut }),
+  z.object({ cloth })
 ])
 
 const garmentMeasure: Of<GarmentMeasure> = z.object({
@@ -92,6 +123,7 @@ export const garmentInput: Of<GarmentInput> = z.object({
   measures: z.array(garmentMeasure),
   cloth: maybe(cloth),
   made: maybe(made),
+  cut: maybe(cut),
   use: maybe(z.enum(USES)),
   condition: maybe(z.array(z.object({ job: z.enum(CONDITIONS), minutes: maybe(amount), cost: maybe(amount) }))),
   price: maybe(z.object({ amount, postage: maybe(amount) }))
@@ -100,6 +132,7 @@ export const garmentInput: Of<GarmentInput> = z.object({
 export const means: Of<Means> = z.object({
   level: z.literal([1, 2, 3, 4, 5]),
   tailor: z.boolean(),
+  acceptRescues: maybe(z.array(alteration)),
   pace: maybe(z.number().check(z.positive())),
   markMm: maybe(mark),
   hourWorth: maybe(amount),
@@ -116,6 +149,7 @@ export const ownLimits: Of<OwnLimits> = z.partialRecord(alteration, amount)
 const wearer: Of<Wearer> = z.object({
   body: z.partialRecord(bodyMeasure, z.object({ mm, sdMm: maybe(amount) })),
   fit,
+  sizes: maybe(sizes),
   ease: maybe(z.partialRecord(point, z.object({ mm: z.number(), sdMm: amount, from: z.enum(['own', 'diary']) })))
 })
 
@@ -123,6 +157,8 @@ export const tolerance = z.partialRecord(point, z.union([amount, z.object({ unde
 
 const favourite: Of<Favourite> = z.object({
   measures: z.array(z.object({ point, mm })),
+  cloth: maybe(cloth),
+  cut: maybe(cut),
   toleranceMm: maybe(tolerance)
 })
 

@@ -43,6 +43,15 @@ export const MIGRATIONS: readonly Migration[] = [
       'and every change is written to both; what came apart before is brought together once.',
     stores: {},
     together: { tables: ['listingsKept', 'looks'], change: keptLooksAgree }
+  },
+  {
+    number: 3,
+    title: 'Cut, cloth and whose sizes',
+    why:
+      'A fit may be as it is cut, a correction may set the cut or the cloth, a garment owned has its own, and a person may say whose sizes ' +
+      'they wear. No row changes: but a version before this one could not read a row that has any of it, and would show nobody there. ' +
+      'It is told that it is too old instead.',
+    stores: {}
   }
 ]
 

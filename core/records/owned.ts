@@ -9,7 +9,7 @@ export const NEW_PERSON: Fields<'people'> = {
   name: '',
   units: 'cm',
   currency: '',
-  fit: 'regular',
+  fit: 'as-cut',
   means: { level: 3, tailor: false }
 }
 

@@ -76,6 +76,9 @@ export function bodyFrom(rows: readonly BodyMeasurement[]): Body {
   return body
 }
 
+/** What of an owned garment is wanted again. */
+export type Liked = Pick<GarmentOwned, 'measures' | 'toleranceMm' | 'cloth' | 'cut'>
+
 /** What a listing says otherwise than the person's own settings; null or left out: as the person's. */
 export interface Wish {
   fit?: Fit | null
@@ -86,13 +89,7 @@ export interface Wish {
  * A request to reckon from what is kept: the person, the body, a favourite garment (or null), and the garment as read.
  * With no body told and a favourite, the favourite alone is the target. Money typed by the person goes before the page's.
  */
-export function requestFor(
-  person: Person,
-  body: Body,
-  favourite: Pick<GarmentOwned, 'measures' | 'toleranceMm'> | null,
-  garment: GarmentInput,
-  wish: Wish = {}
-): ReckonRequest {
+export function requestFor(person: Person, body: Body, favourite: Liked | null, garment: GarmentInput, wish: Wish = {}): ReckonRequest {
   const request: ReckonRequest = { garment: priced(garment, wish), means: meansFor(person, wish) }
   if (Object.keys(body).length > 0) request.wearer = wearerFor(person, body, garment.kind, wish)
   if (favourite !== null && favourite.measures.length > 0) request.favourite = favouriteFrom(favourite)
@@ -102,7 +99,7 @@ export function requestFor(
 
 /** With the person's own ease for this kind and this fit; where there is none, the ease that stands for every kind. */
 function wearerFor(person: Person, body: Body, kind: GarmentKind, wish: Wish): Wearer {
-  const wearer: Wearer = { body, fit: wish.fit ?? person.fit }
+  const wearer: Wearer = { body, fit: wish.fit ?? person.fit, ...(person.sizes ? { sizes: person.sizes } : {}) }
   const ease: NonNullable<Wearer['ease']> = {}
   for (const point of Object.keys(person.ease ?? {}) as (keyof NonNullable<typeof person.ease>)[]) {
     const own = person.ease?.[point]
@@ -114,11 +111,16 @@ function wearerFor(person: Person, body: Body, kind: GarmentKind, wish: Wish): W
   return Object.keys(ease).length === 0 ? wearer : { ...wearer, ease }
 }
 
-function favouriteFrom(owned: Pick<GarmentOwned, 'measures' | 'toleranceMm'>): Favourite {
+function favouriteFrom(owned: Liked): Favourite {
   const favourite: Favourite = { measures: owned.measures.map(({ point, mm }) => ({ point, mm })) }
+  // nothing said of the cloth is no plain cloth
+  if (tells(owned.cloth)) favourite.cloth = owned.cloth
+  if (tells(owned.cut)) favourite.cut = owned.cut
   if (owned.toleranceMm !== undefined) favourite.toleranceMm = owned.toleranceMm
   return favourite
 }
+
+const tells = <T extends object>(some: T | undefined): some is T => some !== undefined && Object.keys(some).length > 0
 
 function meansFor(person: Person, wish: Wish): Means {
   const worth = wish.money?.worth ?? null

@@ -11,6 +11,7 @@ import {
   bodyMeasure,
   cloth,
   correction,
+  cut,
   fit,
   kind,
   made,
@@ -20,6 +21,7 @@ import {
   ownLimits,
   point,
   reckonRequest,
+  sizes,
   tolerance
 } from './garment-schemas.ts'
 
@@ -56,6 +58,8 @@ export const person = z.object({
   currency: z.string(),
   /** The fit asked for unless a listing says another. */
   fit,
+  /** Whose sizes they wear; null or left out: not said. */
+  sizes: maybe(z.nullable(sizes)),
   means,
   limits: maybe(ownLimits),
   /** The person's own ease by point, instead of the table's. */
@@ -85,7 +89,9 @@ export const garmentOwned = z.object({
   toleranceMm: maybe(tolerance),
   /** One a kind and person. */
   favourite: z.boolean(),
+  /** Its own cloth and cut: unlike cloth or unlike cut is not like for like. */
   cloth: maybe(cloth),
+  cut: maybe(cut),
   made: maybe(made),
   notes: z.string()
 })

@@ -1,7 +1,9 @@
 /** From what is saved to what a page shows around an answer. Pure. */
+import { withoutCut } from '../../components/cut/cut-set.ts'
 import { type Judged, questionForSeller } from '../../components/judged.ts'
 import type { Who } from '../../components/who-bar.tsx'
 import { madeAs } from '../../core/garment/construction.ts'
+import type { CutRead } from '../../core/garment/cut.ts'
 import { garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Asked } from '../../core/reading/reading.ts'
@@ -9,8 +11,9 @@ import { garmentFrom } from '../../core/reading/request/garment-from.ts'
 import { siteOf } from '../../core/records/look-text.ts'
 import { personFor } from '../../core/records/owned.ts'
 import { kindOf, type SavedRead } from '../../core/records/read-saved.ts'
-import { favouriteFor, favouritesOf, type Wardrobe } from '../../core/records/request-for.ts'
+import { favouriteFor, favouritesOf, listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
+import { bodyOf, seenOn } from '../../core/wearer/target.ts'
 
 /** What the seller was asked for last, as far as a figure can answer it. */
 export function askedOf(judged: Judged): Asked | undefined {
@@ -25,7 +28,7 @@ export function whoOf(look: Pick<Look, 'personId' | 'fit' | 'favouriteId'> | nul
   return {
     people: wardrobe.people.map(({ id, name }) => ({ id, name })),
     personId: person?.id ?? null,
-    fit: look?.fit ?? person?.fit ?? 'regular',
+    fit: look?.fit ?? person?.fit ?? 'as-cut',
     favourites: favourites.map(({ id, name }) => ({ id, name })),
     favouriteId: favouriteFor(look?.favouriteId ?? null, person, kind, wardrobe)?.id ?? null
   }
@@ -40,7 +43,9 @@ export function judgedOf(
 ): Judged {
   const kind = kindOf(read.whole, look.corrections)
   const person = personFor(wardrobe.people, look.personId, wardrobe.settings.personId)
-  const { made, assumed } = kind === null ? madeAs('other') : garmentAsWorn(garmentFrom(read.whole, look.corrections))
+  const garment = kind === null ? null : garmentAsWorn(garmentFrom(read.whole, look.corrections))
+  const { made, assumed } = garment ?? madeAs('other')
+  const cut = answer.reckoning?.cut ?? garment?.cut ?? {}
   return {
     title: look.title,
     site: siteOf(look.address === '' ? look.pageAddress : look.address),
@@ -55,6 +60,8 @@ export function judgedOf(
     kind,
     made,
     assumed,
+    cut,
+    cutAsRead: cutAsRead(look, read, wardrobe) ?? cut,
     ...answer,
     aim: look.aim,
     level: person?.means.level ?? 3,
@@ -64,4 +71,13 @@ export function judgedOf(
     canUndo: look.undo.length > 0,
     drafts: look.drafts
   }
+}
+
+/** The cut without what the person set of it: told, seen in the figures on whoever is asked for, or usual. null: nothing was set. */
+function cutAsRead(look: Look, read: SavedRead, wardrobe: Wardrobe): CutRead | null {
+  const corrections = withoutCut(look.corrections)
+  if (JSON.stringify(corrections) === JSON.stringify(look.corrections)) return null
+  if (kindOf(read.whole, corrections) === null) return {}
+  const request = listingRequest({ ...look, corrections }, read, wardrobe)
+  return seenOn(garmentAsWorn(request?.garment ?? garmentFrom(read.whole, corrections)), bodyOf(request?.wearer)).cut
 }

@@ -134,7 +134,7 @@ function OwnFigures({ person, onEdit }: { person: Person; onEdit: (fields: Parti
 }
 
 /** A form begins anew when what it shows was changed from elsewhere, and only then: what is half typed in it stays. */
-const formKey = ({ name, units, currency, fit, means }: Person): string => {
+const formKey = ({ name, units, currency, fit, sizes, means }: Person): string => {
   const { level, tailor, pace, hourWorth } = means
-  return JSON.stringify([name, units, currency, fit, level, tailor, pace, hourWorth])
+  return JSON.stringify([name, units, currency, fit, sizes, level, tailor, pace, hourWorth])
 }

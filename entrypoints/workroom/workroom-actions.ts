@@ -118,8 +118,9 @@ function garmentActions(place: Place) {
       done({ code: 'wardrobe.saved', values: { name: fields.name }, undo: back(place, change) })
       return change.after.id
     },
-    async editGarment(id: string, { name, kind, measures, notes }: GarmentFields) {
-      const change = await patch(records, 'garmentsOwned', id, { name, kind, measures, notes }, stamp())
+    async editGarment(id: string, { name, kind, measures, cloth, cut, notes }: GarmentFields) {
+      const also = { ...(cloth === undefined ? {} : { cloth }), ...(cut === undefined ? {} : { cut }) }
+      const change = await patch(records, 'garmentsOwned', id, { name, kind, measures, notes, ...also }, stamp())
       done({ code: 'wardrobe.saved', values: { name }, undo: back(place, change) })
     },
     async removeGarment(id: string, name: string) {

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks'
 import type { Units } from '../../../core/length.ts'
 import type { Level } from '../../../core/plan/means.ts'
-import { FITS } from '../../../core/wearer/body.ts'
+import { FITS, SIZES, type Sizes } from '../../../core/wearer/body.ts'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
@@ -26,11 +26,12 @@ const PACES = [0.75, 1, 1.5, 2, 3] as const
 /** The finest mark a person makes, mm: by cm tape and by inch tape (1/8 in). */
 const MARK: Record<Units, number> = { cm: 2, in: 3.175 }
 
-const typedOf = ({ name, units, currency, fit, means }: PersonFields) => ({
+const typedOf = ({ name, units, currency, fit, sizes, means }: PersonFields) => ({
   name,
   units,
   currency,
   fit,
+  sizes: sizes ?? null,
   level: means.level,
   tailor: means.tailor,
   pace: means.pace ?? 1,
@@ -72,12 +73,7 @@ export function PersonForm({ person, draft = 'person', onSave, onCancel, onRemov
         required
       />
       <UnitsAndCurrency typed={typed} problem={wrong(taken.problems.currency)} onChange={change} />
-      <Choice
-        label={t('person.fit')}
-        value={typed.fit}
-        options={FITS.map((value) => ({ value, label: t('person.fit.is', { fit: value }) }))}
-        onChoose={(fit) => change({ fit })}
-      />
+      <FitAndSizes typed={typed} onChange={change} />
       <Sewing typed={typed} onChange={change} />
       <PaceAndHour typed={typed} currency={taken.currency} problem={wrong(taken.problems.hour)} onChange={change} />
       <div class="row">
@@ -100,7 +96,7 @@ export function PersonForm({ person, draft = 'person', onSave, onCancel, onRemov
 }
 
 /** What was typed, as a person; null where something is wrong, with each field's problem as a code. What the form has not stays as it was. */
-function personTyped({ name, units, currency: typedCurrency, fit, level, tailor, pace, hour }: Typed, was: PersonFields) {
+function personTyped({ name, units, currency: typedCurrency, fit, sizes, level, tailor, pace, hour }: Typed, was: PersonFields) {
   const hourWorth = typedMoney(hour)
   const currency = typedCurrency.trim().toUpperCase()
   const problems = {
@@ -118,7 +114,9 @@ function personTyped({ name, units, currency: typedCurrency, fit, level, tailor,
     ...(pace === 1 ? {} : { pace }),
     ...(hourWorth.value === null ? {} : { hourWorth: hourWorth.value })
   }
-  return { person: { name: name.trim(), units, currency, fit, means }, currency, problems }
+  // never said, it stays left out
+  const said = sizes === null && was.sizes === undefined ? {} : { sizes }
+  return { person: { name: name.trim(), units, currency, fit, ...said, means }, currency, problems }
 }
 
 interface PartProps {
@@ -145,6 +143,32 @@ function UnitsAndCurrency({ typed, problem, onChange }: PartProps & { problem: s
         onTyped={(currency) => onChange({ currency })}
         problem={problem}
         note={t('person.currency.note')}
+      />
+    </div>
+  )
+}
+
+const UNSAID = 'unsaid'
+
+/** How clothes are to fit, and whose sizes are worn: it may stay unsaid. */
+function FitAndSizes({ typed, onChange }: PartProps) {
+  const { t } = useWords()
+  const answers: (Sizes | typeof UNSAID)[] = [...SIZES, UNSAID]
+  return (
+    <div class="wr-two">
+      <Choice
+        label={t('person.fit')}
+        value={typed.fit}
+        options={FITS.map((value) => ({ value, label: t('person.fit.is', { fit: value }) }))}
+        onChoose={(fit) => onChange({ fit })}
+        note={t('person.fit.note')}
+      />
+      <Choice
+        label={t('person.sizes')}
+        value={typed.sizes ?? UNSAID}
+        options={answers.map((value) => ({ value, label: t(`person.sizes.${value}`) }))}
+        onChoose={(sizes) => onChange({ sizes: sizes === UNSAID ? null : sizes })}
+        note={t('person.sizes.note')}
       />
     </div>
   )

@@ -1,12 +1,17 @@
 /** A garment owned: its name, kind and measures, each flat or around. */
 import { useState } from 'preact/hooks'
+import type { Cloth } from '../../../core/garment/garment-input.ts'
+import type { Cut, Facet } from '../../../core/ids/cut.ts'
 import { GARMENT_KINDS, type GarmentKind } from '../../../core/ids/kinds.ts'
 import { isGirth, type PointId } from '../../../core/ids/points.ts'
+import { facetsAsked, valuesAsked } from '../../cut/cut-choices.ts'
+import { FacetSelect } from '../../cut/facet-select.tsx'
 import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import type { GarmentFields } from '../shown.ts'
+import { STRETCHES, stretchAnswer, withStretch } from './cloth-typed.ts'
 import { type Laid, measuresFrom, type PointsTyped, pointsAsked, typedOf } from './garment-typed.ts'
 
 export interface GarmentFormProps {
@@ -21,6 +26,8 @@ interface FormTyped {
   name: string
   kind: GarmentKind
   points: PointsTyped
+  cloth: Cloth
+  cut: Cut
   notes: string
 }
 
@@ -30,10 +37,12 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
     name: garment.name,
     kind: garment.kind,
     points: typedOf(garment.measures),
+    cloth: garment.cloth ?? {},
+    cut: garment.cut ?? {},
     notes: garment.notes
   })
   const [tried, setTried] = useState(false)
-  const { name, kind, points, notes } = form.typed
+  const { name, kind, points, cloth, cut, notes } = form.typed
   const type = (changed: Partial<FormTyped>) => form.type({ ...form.typed, ...changed })
   const { measures, problems } = measuresFrom(points, units)
   const nameProblem = tried && name.trim() === '' ? t('garment.name.empty') : null
@@ -43,7 +52,7 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
     setTried(true)
     if (name.trim() !== '' && Object.keys(problems).length === 0) {
       form.drop()
-      return onSave({ name: name.trim(), kind, measures, notes })
+      return onSave({ name: name.trim(), kind, measures, ...said(garment, cloth, cutOn(kind, cut)), notes })
     }
     const its = event.currentTarget
     requestAnimationFrame(() => its instanceof HTMLElement && its.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())
@@ -73,6 +82,7 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
           />
         ))}
       </div>
+      <ClothAndCut kind={kind} cloth={cloth} cut={cut} onChange={type} />
       <Field label={t('garment.notes')} typed={notes} onTyped={(notes) => type({ notes })} long />
       <div class="row">
         <button type="submit" class="btn main">
@@ -131,5 +141,58 @@ function PointField({ point, text, laid, problem, told, onChange }: PointFieldPr
         </div>
       )}
     </div>
+  )
+}
+
+/** Cloth and cut where something is said of them, or was before; never said, they stay left out. */
+const said = (was: GarmentFields, cloth: Cloth, cut: Cut): Partial<GarmentFields> => ({
+  ...(was.cloth !== undefined || Object.keys(cloth).length > 0 ? { cloth } : {}),
+  ...(was.cut !== undefined || Object.keys(cut).length > 0 ? { cut } : {})
+})
+
+/** What was said of the cut, as far as a garment of this kind has it: a kind set right afterwards drops the rest. */
+function cutOn(kind: GarmentKind, cut: Cut): Cut {
+  const own = facetsAsked(kind).filter((facet) => cut[facet] !== undefined && valuesAsked(kind, facet).includes(String(cut[facet])))
+  return Object.fromEntries(own.map((facet) => [facet, cut[facet]])) as Cut
+}
+
+interface ClothAndCutProps {
+  kind: GarmentKind
+  cloth: Cloth
+  cut: Cut
+  onChange: (changed: { cloth: Cloth } | { cut: Cut }) => void
+}
+
+/** How it stretches and how it is cut, each by choice; folded away until something is said. */
+function ClothAndCut({ kind, cloth, cut, onChange }: ClothAndCutProps) {
+  const { t } = useWords()
+  const [begunOpen] = useState(stretchAnswer(cloth) !== 'unsaid' || Object.keys(cut).length > 0)
+  const set = (facet: Facet, value: string | null) => {
+    const { [facet]: _, ...others } = cut
+    onChange({ cut: value === null ? others : { ...others, [facet]: value } })
+  }
+  return (
+    <details class="wr-more stitched" open={begunOpen}>
+      <summary>{t('garment.more')}</summary>
+      <p class="note">{t('garment.more.why')}</p>
+      <Choice
+        label={t('garment.stretch')}
+        value={stretchAnswer(cloth)}
+        options={STRETCHES.map((value) => ({ value, label: t(`garment.stretch.${value}`) }))}
+        onChoose={(answer) => onChange({ cloth: withStretch(cloth, answer) })}
+      />
+      <div class="facets">
+        {facetsAsked(kind).map((facet) => (
+          <FacetSelect
+            key={facet}
+            facet={facet}
+            values={valuesAsked(kind, facet)}
+            value={cut[facet] ?? null}
+            unset={t('garment.facet.unsaid')}
+            onChoose={(value) => set(facet, value)}
+          />
+        ))}
+      </div>
+    </details>
   )
 }

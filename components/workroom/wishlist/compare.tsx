@@ -2,7 +2,7 @@
 import { Outline } from '../../outline/outline.tsx'
 import { viewsOf } from '../../outline/outline-geometry.ts'
 import { Tape } from '../../tape/tape.tsx'
-import { gapWords } from '../../tape/tape-words.ts'
+import { gapWords, wantedWords } from '../../tape/tape-words.ts'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'
 import { useWords } from '../../words.tsx'
 import type { ListingShown } from '../shown.ts'
@@ -90,7 +90,7 @@ function PointRow({ compared, names }: { compared: PointCompared; names: readonl
     <section class="wr-point-row">
       <div class="wr-point-name">
         <h3>{t('points.point', { point })}</h3>
-        {band !== null && <p class="note">{t('compare.wanted', { least: band.least, most: band.most, best: band.ideal })}</p>}
+        {band !== null && <p class="note">{t('compare.wanted', { wanted: wantedWords(band, words) })}</p>}
       </div>
       <ul>
         {tapes.map((tape, i) => (

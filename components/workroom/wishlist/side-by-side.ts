@@ -1,7 +1,7 @@
 /** Two or three kept listings at the same points, on one stretch of tape each. Pure. */
 import { POINTS, POINTS_OF, type PointId } from '../../../core/ids/points.ts'
 import type { Units } from '../../../core/length.ts'
-import type { Band, GapShown } from '../../../core/reckon.ts'
+import type { BandShown, GapShown } from '../../../core/reckon.ts'
 import { tapeInput } from '../../tape/tape.tsx'
 import { type Stretch, stretchOf } from '../../tape/tape-geometry.ts'
 import type { PointShown } from '../../tape/tape-words.ts'
@@ -17,7 +17,7 @@ export interface TapeShown {
 export interface PointCompared {
   point: PointId
   /** What is wanted, where all want the same; null: each tape has its own. */
-  band: Band | null
+  band: BandShown | null
   stretch: Stretch
   /** By listing, in their order. */
   tapes: (TapeShown | Absent)[]
@@ -50,7 +50,7 @@ function tapeAt({ now, kind }: ListingShown, point: PointId): TapeShown | Absent
   return { shown: gap, afterMm: after === undefined || Math.abs(after - gap.garmentMm) < MOVED_MM ? null : after }
 }
 
-const same = (a: Band | null, b: Band | null): boolean =>
+const same = (a: BandShown | null, b: BandShown | null): boolean =>
   a === b || (a !== null && b !== null && a.least === b.least && a.ideal === b.ideal && a.most === b.most)
 
 /** A short name for each: the first words of its title that the others' titles have not. Titles that are alike get none, ''. */

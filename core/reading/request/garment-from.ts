@@ -42,8 +42,10 @@ export function garmentFrom(reading: Reading, corrections: readonly Correction[]
     if ('kind' in one) kind = one.kind
     else if ('size' in one) size = one.size
     else if ('made' in one) made = { ...made, ...one.made }
-    else if ('cut' in one) cut = { ...cut, ...one.cut }
-    else if ('cloth' in one) own = { ...own, ...one.cloth }
+    else if ('cut' in one) {
+      cut = { ...cut, ...one.cut }
+      made = withoutSaidBy(one.cut, made)
+    } else if ('cloth' in one) own = { ...own, ...one.cloth }
   }
   const settled = new Set<MeasureReading>()
   let held: Held[] = ofSale(reading, kind, size).map((measure) => ({ measure, source: 'seller', added: false }))
@@ -85,6 +87,16 @@ export function garmentFrom(reading: Reading, corrections: readonly Correction[]
     ...(reading.use ? { use: reading.use } : {}),
     ...(reading.mending.length > 0 ? { condition: reading.mending.map((job) => ({ job })) } : {}),
     ...(price === null ? {} : { price: { amount: price } })
+  }
+}
+
+/** A facet that is set takes the place of what its words told of the make. */
+function withoutSaidBy({ silhouette, sleeve }: Cut, made: Partial<Made>): Partial<Made> {
+  const { skirtShape, shortSleeves, ...rest } = made
+  return {
+    ...rest,
+    ...(silhouette === undefined && skirtShape !== undefined ? { skirtShape } : {}),
+    ...(sleeve === undefined && shortSleeves !== undefined ? { shortSleeves } : {})
   }
 }
 

@@ -320,6 +320,8 @@ export const trousersJudged: Judged = {
   corrections: [],
   kind: 'trousers',
   ...madeAs('trousers', trousersReading.made),
+  cut: {},
+  cutAsRead: {},
   reckoning: trousersReckoning,
   settled: true,
   wouldChange: [],

@@ -276,3 +276,80 @@ describe('the size on the label', () => {
     expect(actions.onCorrections).not.toHaveBeenCalled()
   })
 })
+
+describe('the cut', () => {
+  const read = {
+    rise: { value: 'low', sureness: 0.9, from: 'told' },
+    leg: { value: 'bootcut', sureness: 0.6, from: 'seen' },
+    legLength: { value: 'full', sureness: 0.4, from: 'assumed' }
+  } as const
+  const jeans: Judged = { ...trousersJudged, kind: 'jeans', cut: read, cutAsRead: read }
+  const options = (label: string) => [...field(label).querySelectorAll('option')].map(textOf)
+
+  it('stands in one line, of what was told and seen; what is only assumed is left to the choices', () => {
+    show(jeans)
+    expect(textOf(inPage().querySelector('.cut-line'))).toBe('CutLow rise, bootcutChange the cut')
+    show({ ...jeans, cut: {}, cutAsRead: {} })
+    expect(textOf(inPage().querySelector('.cut-line p'))).toBe('Nothing told of it')
+  })
+  it('opens to a choice for each facet, with what was read and from where', () => {
+    show(jeans)
+    expect(button('Change the cut').getAttribute('aria-expanded')).toBe('false')
+    press('Change the cut')
+    expect(button('Close the cut').getAttribute('aria-expanded')).toBe('true')
+    expect(options('Rise')[0]).toBe('As read: low rise')
+    expect(options('Rise')).toContain('At the natural waist')
+    const note = (label: string) => textOf(document.getElementById(field(label).getAttribute('aria-describedby') ?? ''))
+    expect([note('Rise'), note('Leg'), note('Length of leg'), note('Turn-ups')]).toEqual([
+      'Told',
+      'Seen in the figures',
+      'Not told; usual for such a garment',
+      'Not told'
+    ])
+  })
+  it('a choice is a correction beside the others, and as read takes it back', () => {
+    show({ ...jeans, corrections: [{ kind: 'jeans' }] })
+    press('Change the cut')
+    type('Leg', 'flared')
+    expect(actions.onCorrections).toHaveBeenLastCalledWith([{ kind: 'jeans' }, { cut: { leg: 'flared' } }])
+    show({
+      ...jeans,
+      corrections: [{ kind: 'jeans' }, { cut: { leg: 'flared', rise: 'high' } }],
+      cut: { ...read, leg: { value: 'flared', sureness: 1, from: 'told' }, rise: { value: 'high', sureness: 1, from: 'told' } }
+    })
+    expect(field('Leg').value).toBe('flared')
+    expect(options('Leg')[0]).toBe('As read: bootcut')
+    expect(textOf(inPage().querySelector('.cut-line p'))).toBe('High rise, flared')
+    type('Leg', '')
+    expect(actions.onCorrections).toHaveBeenLastCalledWith([{ kind: 'jeans' }, { cut: { rise: 'high' } }])
+  })
+  it('the shape of a skirt that was set as a part of its make counts as set here, and gives way here', () => {
+    const flared = { silhouette: { value: 'flared', sureness: 0.9, from: 'told' } } as const
+    const skirt: Judged = {
+      ...trousersJudged,
+      kind: 'skirt',
+      corrections: [{ made: { skirtShape: 'flared', lined: true } }],
+      cut: flared,
+      cutAsRead: {}
+    }
+    show(skirt)
+    press('Change the cut')
+    expect(field('Shape').value).toBe('flared')
+    type('Shape', '')
+    expect(actions.onCorrections).toHaveBeenLastCalledWith([{ made: { lined: true } }])
+    type('Shape', 'pencil')
+    expect(actions.onCorrections).toHaveBeenLastCalledWith([{ made: { lined: true } }, { cut: { silhouette: 'pencil' } }])
+  })
+  it('is asked in one place: how it is made has neither the shape of a skirt nor the length of sleeves', () => {
+    show({ ...trousersJudged, kind: 'shirt' })
+    expect(shownText()).not.toMatch(/short or three-quarter/i)
+    show({ ...trousersJudged, kind: 'skirt' })
+    expect([...inPage().querySelectorAll('.given b')].map(textOf)).not.toContain('Skirt')
+  })
+  it('a garment of no known kind has no line', () => {
+    show({ ...trousersJudged, kind: null })
+    expect(inPage().querySelector('.cut-line')).toBeNull()
+    show({ ...trousersJudged, kind: 'other' })
+    expect(inPage().querySelector('.cut-line')).toBeNull()
+  })
+})

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest'
-import { drawTape, stretchOf, type TapeInput } from '../../../components/tape/tape-geometry.ts'
+import { bracketsOf, drawTape, stretchOf, type TapeInput } from '../../../components/tape/tape-geometry.ts'
 import { inch } from './fixtures.ts'
 
 const waist: TapeInput = {
@@ -114,5 +114,44 @@ describe('a drawn tape', () => {
     const starts = [...hatch.matchAll(/M(-?\d+) 49/g)].map((match) => Number(match[1]))
     expect(starts[0] ?? 999).toBeLessThanOrEqual((band?.from ?? 0) - 24)
     expect(starts.at(-1) ?? 0).toBeGreaterThan((band?.to ?? 0) - 6 - 1e-9)
+  })
+})
+
+describe('a band whose edges the cut leaves free', () => {
+  const free = (band: TapeInput['band'], now = 1300): TapeInput => ({ now: { mm: now, sdMm: 0, told: true }, band, afterMm: null })
+  it('runs out of the strip above the least, with a bracket there alone and no line of the best', () => {
+    const { band, hatch, width } = drawTape(free({ least: 980, ideal: null, most: null }), 'cm', 328)
+    expect(band).toMatchObject({ to: width, closedFrom: true, closedTo: false, best: null })
+    expect(band?.from).toBeGreaterThan(0)
+    expect(bracketsOf(band as NonNullable<typeof band>, 24.5, 49.5, 5).match(/M/g)).toHaveLength(1)
+    const starts = [...hatch.matchAll(/M(-?[\d.]+) 49/g)].map((match) => Number(match[1]))
+    expect(starts.at(-1) ?? 0).toBeGreaterThan(width - 6 - 1e-9)
+  })
+  it('runs out below the most', () => {
+    const { band } = drawTape(free({ least: null, ideal: null, most: 860 }, 840), 'cm', 328)
+    expect(band).toMatchObject({ from: 0, closedFrom: false, closedTo: true })
+    expect(bracketsOf(band as NonNullable<typeof band>, 6, 16, 3)).toMatch(/^M[\d.]+ 6H[\d.]+V16h-3$/)
+  })
+  it('covers the whole strip, without a bracket, where both are free', () => {
+    const { band, width, numerals } = drawTape(free({ least: null, ideal: null, most: null }), 'cm', 328)
+    expect(band).toEqual({ from: 0, to: width, closedFrom: false, closedTo: false, best: null })
+    expect(bracketsOf(band as NonNullable<typeof band>, 24.5, 49.5, 5)).toBe('')
+    expect(numerals.length).toBeGreaterThan(0)
+  })
+  it('shows the closed edge and the figure, however far above it lies', () => {
+    const stretch = stretchOf([free({ least: 980, ideal: null, most: null }, 1900)], 'cm')
+    expect(stretch.fromMm).toBeLessThan(980)
+    expect(stretch.toMm).toBeGreaterThan(1900)
+    const far = drawTape(free({ least: 980, ideal: null, most: null }, 1900), 'cm', 248)
+    expect(far.now?.x).toBeLessThan(248)
+    expect(far.band?.from).toBeGreaterThan(0)
+  })
+  it('stands level with tapes that are closed', () => {
+    const closed = free({ least: 980, ideal: 1010, most: 1040 }, 1000)
+    const open = free({ least: 950, ideal: null, most: null }, 1100)
+    const both = stretchOf([closed, open], 'cm')
+    expect(both.fromMm).toBeLessThan(950)
+    expect(both.toMm).toBeGreaterThan(1100)
+    for (const one of [closed, open]) expect(Number.isFinite(drawTape(one, 'cm', 200, both).band?.to)).toBe(true)
   })
 })

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { tapeInput } from '../../../components/tape/tape.tsx'
-import { gapState, gapWords, type PointShown, tapeWords } from '../../../components/tape/tape-words.ts'
+import { gapState, gapWords, type PointShown, tapeWords, wantedLabel, wantedWords } from '../../../components/tape/tape-words.ts'
 import { wordsFor } from '../../../components/words.tsx'
 import { inch } from './fixtures.ts'
 
@@ -67,5 +67,43 @@ describe('the gap beside a point', () => {
     const shown: PointShown = { ...waist, ...change }
     expect(gapState(shown)).toBe(state)
     expect(gapWords(shown, inches)).toBe(text)
+  })
+})
+
+describe('a band whose edges the cut leaves free', () => {
+  const hip: PointShown = { ...waist, point: 'hip', garmentMm: 1300, sdMm: 0 }
+  const free = (band: PointShown['band'], garmentMm = 1300): PointShown => ({ ...hip, garmentMm, band })
+  it.each([
+    [{ least: 980, ideal: null, most: null }, 'wanted 98 or more', 'at least 98, free above'],
+    [{ least: 980, ideal: 1020, most: null }, 'wanted 98 or more', 'at least 98, free above, best 102'],
+    [{ least: null, ideal: null, most: 860 }, 'wanted 86 or less', 'at most 86, free below'],
+    [{ least: 980, ideal: null, most: 1040 }, 'wanted 98–104', '98–104'],
+    [{ least: 980, ideal: 1010, most: 1040 }, 'wanted 98–104', '98–104, best 101'],
+    [{ least: null, ideal: null, most: null }, 'any will do', 'any figure']
+  ])('%o is said', (band, label, phrase) => {
+    expect(wantedLabel(band, cm)).toBe(label)
+    expect(wantedWords(band, cm)).toBe(phrase)
+  })
+  it('is never too big where it is free above, and as much too small as ever', () => {
+    const band = { least: 980, ideal: null, most: null }
+    expect(gapState(free(band))).toBe('inside')
+    expect(gapState({ ...free(band, 985), sdMm: 12 })).toBe('probably-inside')
+    expect(gapWords(free(band, 960), cm)).toBe('2 cm too small')
+    expect(tapeWords(free(band), null, cm)).toBe('Hip: 130 cm, give or take 0. Wanted at least 98, free above. Inside.')
+    expect(tapeWords(free(band, 960), 1000, cm)).toContain('2 cm too small. After the plan 100, inside.')
+  })
+  it('is never too small where it is free below', () => {
+    const band = { least: null, ideal: null, most: 860 }
+    expect(gapState(free(band, 200))).toBe('inside')
+    expect(gapWords(free(band, 880), cm)).toBe('2 cm too big')
+  })
+  it('says once that any figure will do', () => {
+    const band = { least: null, ideal: null, most: null }
+    expect(gapState(free(band))).toBe('inside')
+    expect(tapeWords(free(band), null, cm)).toBe('Hip: 130 cm, give or take 0. Any will do.')
+    expect(tapeWords({ ...hip, garmentMm: null, band }, null, cm)).toBe('Hip: not told. Wanted any figure.')
+  })
+  it('says no best where nothing is aimed for', () => {
+    expect(tapeWords(free({ least: 980, ideal: null, most: 1340 }), null, cm)).toContain('Wanted 98 to 134. Inside.')
   })
 })

@@ -4,6 +4,7 @@ import { patch, put } from '../../../core/records/change.ts'
 import { deviceId, openRecords, watch } from '../../../core/records/database.ts'
 import { all } from '../../../core/records/find.ts'
 import { checkMigrations, MIGRATIONS, type Migration, migrated } from '../../../core/records/migrations.ts'
+import { NEW_PERSON } from '../../../core/records/owned.ts'
 import { clock, freshName, freshRecords, WREN } from './fixtures.ts'
 
 const NEXT: Migration = {
@@ -51,6 +52,21 @@ describe('versions', () => {
     expect(await again.records.rows('people').toArray()).toEqual([{ id: 'a', strange: true }])
     expect(again.records.db.table('people').schema.indexes.map((index) => index.name)).toEqual(['name'])
     again.records.db.close()
+  })
+
+  test('people from before there was a fit as it is cut keep theirs; a program from then is refused, and nobody seems gone', async () => {
+    const name = freshName()
+    const stamp = clock()
+    const before = await openRecords(name, MIGRATIONS.slice(0, 2))
+    if (!before.ok) throw new Error(before.detail)
+    await put(before.records, 'people', WREN, stamp())
+    before.records.db.close()
+    const now = await openRecords(name)
+    if (!now.ok) throw new Error(now.detail)
+    expect(await now.records.rows('people').toArray()).toMatchObject([{ name: 'Wren', fit: 'regular', revision: 1 }])
+    await put(now.records, 'people', { ...NEW_PERSON, name: 'Linnet', sizes: 'women' }, stamp())
+    now.records.db.close()
+    expect(await openRecords(name, MIGRATIONS.slice(0, 2))).toMatchObject({ ok: false, problem: 'newer' })
   })
 
   test('no database at all is a sentence, not an exception', async () => {

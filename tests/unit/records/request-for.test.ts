@@ -1,8 +1,10 @@
 import { expect, test } from 'vitest'
 import type { GarmentInput } from '../../../core/garment/garment-input.ts'
+import { FACET_IDS, FACETS } from '../../../core/ids/cut.ts'
 import { reckon } from '../../../core/reckon.ts'
+import { correction } from '../../../core/records/garment-schemas.ts'
 import { bodyFrom, latestMeasures, requestFor } from '../../../core/records/request-for.ts'
-import type { BodyMeasurement, Person } from '../../../core/records/schemas.ts'
+import { type BodyMeasurement, isRecordOf, type Person } from '../../../core/records/schemas.ts'
 import { WREN } from './fixtures.ts'
 
 const base = { device: 'd', revision: 1, createdAt: '2026-03-01T08:00:00.000Z', updatedAt: '2026-03-01T08:00:00.000Z', deletedAt: null }
@@ -104,4 +106,34 @@ test("the person's own figures go before the page's", () => {
   const unpriced: GarmentInput = { kind: 'trousers', measures: [] }
   expect(requestFor(wren, {}, null, unpriced, { money: { price: null, postage: 4, worth: null } }).garment).toEqual(unpriced)
   expect(requestFor(wren, {}, null, unpriced, { money: { price: 0, postage: null, worth: null } }).garment.price).toEqual({ amount: 0 })
+})
+
+test('whose sizes they wear reaches the wearer; not said, it is left out', () => {
+  const body = bodyFrom([measured({})])
+  expect(requestFor({ ...wren, sizes: 'women' }, body, null, trousers).wearer?.sizes).toBe('women')
+  expect(requestFor(wren, body, null, trousers).wearer).not.toHaveProperty('sizes')
+})
+
+test('a favourite brings its own cloth and cut, so that unlike cloth is not like for like', () => {
+  const measures = [{ point: 'waist' as const, mm: 760, stated: '38 flat' }]
+  const cloth = { fibres: [{ fibre: 'elastane', percent: 3 }] }
+  expect(requestFor(wren, {}, { measures, cloth, cut: { rise: 'low' } }, trousers).favourite).toEqual({
+    measures: [{ point: 'waist', mm: 760 }],
+    cloth,
+    cut: { rise: 'low' }
+  })
+})
+
+test('what is new of a person, a garment and a correction is saved, and what no version knows is refused', () => {
+  expect(isRecordOf('people', { ...wren, fit: 'as-cut', sizes: 'children' })).toBe(true)
+  expect(isRecordOf('people', { ...wren, sizes: 'giants' })).toBe(false)
+  const garment = { ...base, id: 'g', personId: 'p', name: 'Jeans', kind: 'jeans', measures: [], favourite: false, notes: '' }
+  expect(isRecordOf('garmentsOwned', { ...garment, cut: { leg: 'bootcut', rise: 'low' }, cloth: { stretchPercent: 15 } })).toBe(true)
+  expect(isRecordOf('garmentsOwned', { ...garment, cut: { leg: 'trumpet' } })).toBe(false)
+  expect(isRecordOf('garmentsOwned', { ...garment, cut: { collar: 'notched' } })).toBe(false)
+  for (const facet of FACET_IDS) {
+    for (const value of FACETS[facet]) expect(correction.safeParse({ cut: { [facet]: value } }).success, `${facet} ${value}`).toBe(true)
+    expect(correction.safeParse({ cut: { [facet]: 'neither' } }).success, facet).toBe(false)
+  }
+  expect(correction.safeParse({ cloth: { stretchPercent: 20 } }).success).toBe(true)
 })

@@ -34,8 +34,8 @@ describe('own ease', () => {
 
   test('the usual figure stands beside the field, without its source', () => {
     ease()
-    // the table's row for trousers at the inside leg in a regular fit: −25, at most −10
-    expect(shownText()).toContain('Over the inside leg: usually −2.5 cm, at most −1 cm.')
+    // the table's row for trousers at the inside leg in a regular fit: −15, at most +5 (half a break)
+    expect(shownText()).toContain('Over the inside leg: usually −1.5 cm, at most 0.5 cm.')
     expect(shownText()).not.toMatch(/MEM|CWU|TM\d/)
   })
 

@@ -5,7 +5,8 @@ import { BackupPage } from '../../../components/workroom/backup-page.tsx'
 import { BodyPage, type BodyPageProps } from '../../../components/workroom/body/body-page.tsx'
 import { PersonForm } from '../../../components/workroom/body/person-form.tsx'
 import { DoneBar, Frame } from '../../../components/workroom/frame.tsx'
-import type { MeasureShown } from '../../../components/workroom/shown.ts'
+import type { MeasureShown, PersonFields } from '../../../components/workroom/shown.ts'
+import { STRETCHES, stretchAnswer, withStretch } from '../../../components/workroom/wardrobe/cloth-typed.ts'
 import { WardrobePage } from '../../../components/workroom/wardrobe/wardrobe-page.tsx'
 import { ListingForm } from '../../../components/workroom/wishlist/listing-form.tsx'
 import { WishlistPage } from '../../../components/workroom/wishlist/wishlist-page.tsx'
@@ -164,6 +165,27 @@ describe('a person', () => {
       means: { level: 3, tailor: false, pace: 2, markMm: 2, hourWorth: 8.5, notions: { 'leg-taper': 2 } }
     })
   })
+  const saved = (person: PersonFields, change: () => void) => {
+    const onSave = vi.fn()
+    show(<PersonForm person={person} onSave={onSave} onCancel={null} onRemove={null} />)
+    fill('Name', 'Wren')
+    change()
+    submit()
+    return onSave.mock.calls[0]?.[0]
+  }
+  test('as it is cut is the first of the fits, and explained', () => {
+    expect(saved(NOBODY, () => fill('Fit asked for, unless you say another', 'as-cut'))).toMatchObject({ fit: 'as-cut' })
+    const fit = field('Fit asked for, unless you say another')
+    expect(fit.querySelector('option')?.textContent).toBe('As it is cut')
+    expect(beside('Fit asked for, unless you say another')).toMatch(/^As it is cut: .*\.$/)
+  })
+  test('whose sizes may stay unsaid, be said, and be taken back', () => {
+    expect(saved(NOBODY, () => undefined)).not.toHaveProperty('sizes')
+    const options = [...field('Which sizes do you wear?').querySelectorAll('option')].map((one) => one.textContent)
+    expect(options).toEqual(['Women’s', 'Men’s', 'Children’s', 'Rather not say'])
+    expect(saved(NOBODY, () => fill('Which sizes do you wear?', 'men'))).toMatchObject({ sizes: 'men' })
+    expect(saved({ ...NOBODY, sizes: 'men' }, () => fill('Which sizes do you wear?', 'unsaid'))).toMatchObject({ sizes: null })
+  })
 })
 
 describe('the wardrobe', () => {
@@ -203,6 +225,57 @@ describe('the wardrobe', () => {
       measures: [{ point: 'waist', mm: 762, stated: '15 in flat' }],
       notes: ''
     })
+  })
+  test('its cloth and cut may be said: facets of its kind alone, and kept when it is changed again', () => {
+    const { onAdd } = wardrobe()
+    press('Add a garment')
+    fill('Name', 'Blue jeans')
+    fill('Kind', 'jeans')
+    fill('Stretch in the cloth', 'lot')
+    fill('Leg', 'bootcut')
+    fill('Rise', 'low')
+    fill('Rise', '')
+    submit()
+    const added = onAdd.mock.calls[0]?.[0]
+    expect(added).toMatchObject({ cloth: { fibres: [{ fibre: 'elastane', percent: 4 }] }, cut: { leg: 'bootcut' } })
+    expect(added.cut).toEqual({ leg: 'bootcut' })
+    const { onEdit } = wardrobe({ garments: [{ ...added, id: 'j', favourite: false }] })
+    press('Change Blue jeans')
+    expect(field('Stretch in the cloth').value).toBe('lot')
+    expect(field('Leg').closest('details')?.open).toBe(true)
+    fill('Leg', '')
+    fill('Stretch in the cloth', 'unsaid')
+    submit()
+    expect(onEdit).toHaveBeenCalledExactlyOnceWith('j', expect.objectContaining({ cloth: {}, cut: {} }))
+  })
+  test('a kind set right afterwards drops what such a garment has not', () => {
+    const { onEdit } = wardrobe({ garments: [{ ...flannels, cut: { leg: 'wide', legLength: 'cropped', rise: 'high' } }] })
+    press('Change Grey flannels')
+    fill('Kind', 'shorts')
+    submit()
+    expect(onEdit).toHaveBeenCalledExactlyOnceWith('g', expect.objectContaining({ cut: { rise: 'high' } }))
+  })
+  test('what a label told of the cloth stays where the stretch is not answered anew', () => {
+    const cloth = {
+      fibres: [
+        { fibre: 'cotton', percent: 97 },
+        { fibre: 'elastane', percent: 3 }
+      ],
+      washed: true
+    }
+    expect(stretchAnswer(cloth)).toBe('lot')
+    expect(withStretch(cloth, 'lot')).toBe(cloth)
+    expect(withStretch(cloth, 'none')).toEqual({
+      washed: true,
+      fibres: [
+        { fibre: 'cotton', percent: 97 },
+        { fibre: 'elastane', percent: 0 }
+      ]
+    })
+    expect(withStretch(cloth, 'unsaid')).toEqual({ washed: true })
+    expect(stretchAnswer({ fibres: [{ fibre: 'wool', percent: 100 }] })).toBe('none')
+    expect(stretchAnswer({ fibres: [{ fibre: 'elastane', percent: null }] })).toBe('little')
+    for (const answer of STRETCHES) expect(stretchAnswer(withStretch({}, answer))).toBe(answer)
   })
   test('removed, changed and marked by buttons that name it', () => {
     const { onRemove, onFavourite, onEdit } = wardrobe({ garments: [flannels] })

@@ -1,5 +1,6 @@
 /** A corpus case: the text as a seller would write it, all that must be read in it, and what it teaches. */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../core/garment/garment-input.ts'
+import type { Cut } from '../../core/ids/cut.ts'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import type { AsideReason, Basis, ListingText } from '../../core/reading/reading.ts'
@@ -38,6 +39,10 @@ export interface Expected {
   traits?: Trait[]
   stretchPercent?: number | null
   structure?: Structure | null
+  /** false: told to be never washed. */
+  washed?: boolean | null
+  /** All that is told of the cut; not named, the case is not about it. */
+  cut?: Cut
   made?: Partial<Made>
   use?: Use | null
   language?: string

@@ -67,7 +67,8 @@ export const cloth: Case[] = [
     name: 'no stretch',
     teaches: 'told to have none: nought percent, and rigid',
     listing: { title: 'Rigid denim jeans', text: 'Raw denim with no stretch at all.' },
-    expect: { kind: 'jeans', structure: 'woven', traits: ['denim', 'rigid'], stretchPercent: 0 }
+    // raw denim is denim that was never washed
+    expect: { kind: 'jeans', structure: 'woven', traits: ['denim', 'rigid'], stretchPercent: 0, washed: false }
   },
   {
     name: 'construction of a jacket',

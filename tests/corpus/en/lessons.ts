@@ -107,10 +107,12 @@ export const lessons: Case[] = [
   },
   {
     name: 'the waist of a corset',
-    teaches: 'other girths of the same garment bear on flat and around; a boned corset takes no job of a knitted top',
+    teaches:
+      'other girths of the same garment bear on flat and around; a corset is a boned top: its cut says what is wanted of it, and its bones what is done',
     listing: { title: 'Corset', text: 'Waist 24", underbust 28", bust 32"' },
     expect: {
-      kind: 'other',
+      kind: 'shirt',
+      cut: { silhouette: 'corset', boning: 'boned' },
       measures: [m('waist', '24"', 'in around judged'), m('underbust', '28"', 'in around judged'), m('chest', '32"', 'in around judged')]
     }
   },

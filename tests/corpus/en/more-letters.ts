@@ -15,6 +15,7 @@ leg opening across: 17cm
 98% cotton 2% elastane so a wee bit of give. £18. Will post 2nd class unless you ask. Machine wash 30`
     },
     expect: {
+      stretchPercent: 9,
       kind: 'jeans',
       measures: [
         m('waist', '35cm', 'cm flat'),
@@ -344,6 +345,7 @@ They've got proper pockets you'd fit a phone in. I'm 5ft 3 and they sit on the a
 Model is 5'9", bust 34", waist 26", hips 37" wearing a S in a different color. 96% polyester 4% spandex. No flaws. $26`
     },
     expect: {
+      stretchPercent: 60,
       kind: 'dress',
       measures: [
         m('chest', '15.75"', 'in flat'),

@@ -1309,6 +1309,10 @@ export const cut: CutWords = {
   },
   boning: {
     boned: `
+      corset
+      corset top
+      overbust corset
+      bustier
       boned
       boning
       steel boned

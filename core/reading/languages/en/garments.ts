@@ -205,8 +205,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
         steel boned corset
         bustier
         blouse
-        corset top
-        overbust corset
         bustier top
         button up
         button down

@@ -13,6 +13,7 @@ import type { Aim, Job, Misfit, Plan } from './plan.ts'
 import { NOTICED_MM, ROUNDING, toThousandths } from './rounding.ts'
 import { effectOn, evaluate, isUsed } from './solve/evaluate.ts'
 import { type Amounts, type Problem, softPast } from './solve/problem.ts'
+import { mendOf, wayOf } from './way.ts'
 
 export interface PlanContext {
   garment: Garment
@@ -120,8 +121,13 @@ function whyWrong(point: PointId, mm: number, problem: Problem, { options, gaps,
     )
   const own = holds(problem.options)
   const anyone = holds(options)
-  const values = { needs, holds: own, mark: problem.markMm }
+  const values = { needs, holds: own, mark: problem.markMm, way: wayOf(mm, point), mend: mendOf(mm, point) }
   if (Math.abs(mm) <= problem.markMm) return say({ code: 'misfit.mark', values, point }, wording)
+  if (gap?.bound !== undefined && mm < 0 && gap.want?.from === 'bound')
+    return say(
+      { code: `misfit.passes`, values: { now: gap.garmentMm, bound: gap.bound, body: gap.want.measure ?? 'hipGirth' }, point },
+      wording
+    )
   if (own >= needs) return say({ code: 'misfit.elsewhere', values, point }, wording)
   if (own > 0) return say({ code: 'misfit.limit', values, point }, wording)
   if (anyone > 0) {

@@ -97,7 +97,9 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
   const takes = point === 'sleeveLength' ? takenByShoulder(garment, body) : 0
   const leastMm = Math.max(0, taken.mm + (give.close?.least ?? least - give.mm) - snugMm - takes)
   const idealMm = ideal === null || most === null ? null : taken.mm + (give.close?.ideal ?? ideal - give.mm / 2) - takes
-  const mostMm = give.close === undefined ? most : give.close.most
+  // a figure that is only worked out knows nothing of the cut: what the cut sets close it is cut close
+  const isUnknown = cut !== undefined && garment.points.get(point)?.from === 'inferred'
+  const mostMm = isUnknown ? null : give.close === undefined ? most : give.close.most
   return {
     least: leastMm,
     ideal: idealMm === null ? null : Math.max(idealMm, leastMm),

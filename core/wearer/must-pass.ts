@@ -48,6 +48,7 @@ export function boundsOf(garment: Garment, body: WholeBody, skipped: ReadonlySet
           freeAbove: true,
           sdMm: taken.sdMm,
           from: 'bound',
+          measure,
           basedOn: taken.basedOn,
           bound,
           because

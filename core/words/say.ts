@@ -38,9 +38,13 @@ export function sayTogether(sayings: readonly Saying[], wording: Wording): strin
     const phrase = say(saying, wording)
     return phrase.charAt(0).toLowerCase() + phrase.slice(1)
   })
-  const together = new Intl.ListFormat(wording.language ?? 'en', { type: 'conjunction' }).format(phrases)
+  const together = listed(phrases, wording)
   return together.charAt(0).toUpperCase() + together.slice(1)
 }
+
+/** Words in a row: "a, b and c". */
+export const listed = (words: readonly string[], { language = 'en' }: Wording): string =>
+  new Intl.ListFormat(language, { type: 'conjunction' }).format(words)
 
 /** A saying with its sentence. */
 export const said = (saying: Saying, wording: Wording): Reason => ({ ...saying, text: say(saying, wording) })

@@ -1,13 +1,15 @@
 /** Why: the sentences under the verdict, the most telling first. */
 import { edgeFold } from '../../alterations/geometry.ts'
 import type { Garment } from '../../garment/garment-as-worn.ts'
+import type { PointId } from '../../ids/points.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
 import type { Gap } from '../../wearer/gaps.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
-import { said, say, sayTogether, type Wording } from '../../words/say.ts'
+import { listed, said, say, sayTogether, type Wording } from '../../words/say.ts'
 import type { Means } from '../means.ts'
 import type { Job, Plan } from '../plan.ts'
+import { wayOf } from '../way.ts'
 import { type Judged, missingFor, unwantedFor } from './verdict.ts'
 
 export interface Judgement {
@@ -38,9 +40,11 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
     ...(verdict === 'wears-as-is' ? [said({ code: 'verdict.inside', values: {} }, wording)] : []),
     ...(judgement.wearsAs === null ? [] : [said({ code: 'verdict.wears-as', values: { fit: judgement.wearsAs } }, wording)]),
     ...(verdict === 'leave-it' || isRescue ? [] : toDo('verdict.do', advised?.alterations ?? [], wording)),
-    ...wrong.map(({ point, mm }) => said({ code: 'verdict.stays', values: { mm: Math.abs(mm), way: wayOf(mm, point) }, point }, wording)),
-    // the worst one's own sentence, already made: what is needed and what the seams hold
+    // the worst one's own sentence, already made: how far it is off and what the seams hold
     ...wrong.slice(0, 1).map(({ point, because }): Reason => ({ code: 'verdict.why', values: {}, point, text: because })),
+    ...wrong
+      .slice(1)
+      .map(({ point, mm }) => said({ code: 'verdict.stays', values: { mm: Math.abs(mm), way: wayOf(mm, point) }, point }, wording)),
     ...(isRescue ? toDo('verdict.rescue', advised.alterations, wording) : []),
     ...howSure(judgement).map((saying) => said(saying, wording))
   ]
@@ -49,7 +53,10 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
 /** All the jobs in one sentence: do, amount, place. */
 function toDo(code: 'verdict.do' | 'verdict.rescue', jobs: readonly Job[], wording: Wording): Reason[] {
   if (jobs.length === 0) return []
-  const together = sayTogether(jobs.map(doing), wording)
+  const together = sayTogether(
+    jobs.map((job) => doing(job, wording)),
+    wording
+  )
   const sentence = code === 'verdict.do' ? together : together.charAt(0).toLowerCase() + together.slice(1)
   return [{ code, values: { jobs: jobs.length }, text: say({ code, values: { sentence } }, wording) }]
 }
@@ -73,34 +80,21 @@ function howSure({ judged, verdict, advised, tailorCould, priced, mendingMinutes
   return sayings
 }
 
-/** A job as a sentence: do, amount, place. */
-export const doing = (job: Job): Saying => ({
-  code: `do.${job.id}.${job.direction}`,
-  values: { amount: job.amountMm, half: edgeFold(job.amountMm) },
-  alteration: job.id
-})
+/** Less than this share of the most is where a seam runs out, and not worth a word. */
+const WORTH_A_WORD = 0.4
 
-const LONG: ReadonlySet<string> = new Set([
-  'inseam',
-  'outseam',
-  'sleeveLength',
-  'sleeveFromCentreBack',
-  'sleeveUnderarm',
-  'bodyLength',
-  'skirtLength',
-  'frontRise',
-  'backRise',
-  'crotchLength',
-  'napeToWaist',
-  'torsoLength',
-  'strap'
-])
-const WIDE: ReadonlySet<string> = new Set(['shoulderWidth', 'backWidth'])
-/** The word for being past an edge: too big or small, long or short, wide or narrow. */
-export function wayOf(mm: number, point: string): string {
-  if (LONG.has(point)) return mm > 0 ? 'long' : 'short'
-  if (WIDE.has(point)) return mm > 0 ? 'wide' : 'narrow'
-  return mm > 0 ? 'big' : 'small'
+/** A job as a sentence: do, amount, place; a seam that is moved by several amounts says each, and how far each edge of it moves. */
+function doing(job: Job, wording: Wording): Saying {
+  const places = (Object.entries(job.amounts) as [PointId, number][])
+    .filter(([, mm]) => Math.abs(mm) >= WORTH_A_WORD * job.amountMm)
+    .sort(([, one], [, other]) => Math.abs(other) - Math.abs(one))
+    .map(([point, mm]) => say({ code: 'place.at', values: { mm: Math.abs(mm) }, point }, wording))
+  const edge = Math.max(0, ...job.lines.map(({ offsetMm }) => Math.abs(offsetMm)))
+  return {
+    code: `do.${job.id}.${job.direction}`,
+    values: { amount: job.amountMm, half: edgeFold(job.amountMm), at: listed(places, wording), edge },
+    alteration: job.id
+  }
 }
 
 function missing(garment: Garment, gaps: readonly Gap[]): Saying[] {

@@ -1,8 +1,9 @@
 /** The sentences under the verdict: which are said, and in what order. */
 import { describe, expect, it } from 'vitest'
 import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
-import { type Judgement, reasonsFor, wayOf } from '../../../../../core/plan/answer/reasons.ts'
+import { type Judgement, reasonsFor } from '../../../../../core/plan/answer/reasons.ts'
 import type { Plan } from '../../../../../core/plan/plan.ts'
+import { wayOf } from '../../../../../core/plan/way.ts'
 import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
 import { targetFor } from '../../../../../core/wearer/target.ts'
 import { garment } from '../../../../corpus/plans/plan-case.ts'

@@ -83,6 +83,8 @@ const emptyRow = (point: PointId): PointRow => ({
   said: [],
   correction: null,
   stated: null,
+  ends: null,
+  why: [],
   whole: false
 })
 
@@ -109,10 +111,17 @@ function WholePoint({ row, open, onToggle, form }: RowProps) {
       <div class="pfoot">
         <span>
           <Wanted row={row} />
+          {row.ends !== null && (
+            <>
+              {row.ends}
+              <br />
+            </>
+          )}
           <Said row={row} />
         </span>
         <Toggle row={row} open={open} onToggle={onToggle} controls={id} />
       </div>
+      {open && <Why row={row} />}
       {form(row, id)}
     </article>
   )
@@ -126,6 +135,19 @@ function Wanted({ row: { shown, afterMm } }: { row: PointRow }) {
       {words.t('points.wanted', { wanted: wantedWords(shown.band, words) })}
       <br />
     </>
+  )
+}
+
+/** Why so much is wanted here. */
+function Why({ row: { point, why } }: { row: PointRow }) {
+  const { t } = useWords()
+  if (why.length === 0) return null
+  return (
+    <ul class="bullets note why-wanted" aria-label={t('points.why', { point })}>
+      {why.map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ul>
   )
 }
 
@@ -183,7 +205,10 @@ function QuietPoint({ row, open, onToggle, form }: RowProps) {
   return (
     <>
       <tr>
-        <th scope="row">{t('points.point', { point })}</th>
+        <th scope="row">
+          {t('points.point', { point })}
+          {row.ends !== null && <span class="note ends">{row.ends}</span>}
+        </th>
         <td class="drawn">{(shown.garmentMm !== null || shown.band !== null) && <TapeLine shown={shown} afterMm={afterMm} />}</td>
         <td class="v">{value}</td>
         <td class="do">
@@ -196,6 +221,7 @@ function QuietPoint({ row, open, onToggle, form }: RowProps) {
             <p class="note">
               <Said row={row} />
             </p>
+            <Why row={row} />
             {form(row, id)}
           </td>
         </tr>

@@ -5,7 +5,7 @@ import { isGirth, POINTS_OF, type PointId } from '../../core/ids/points.ts'
 import { figure, type LengthUnit, toMm, type Units } from '../../core/length.ts'
 import type { Basis, Correction, MeasureReading } from '../../core/reading/reading.ts'
 import { countsToo } from '../../core/reading/request/second-look.ts'
-import type { Reckoning } from '../../core/reckon.ts'
+import type { GapShown, Reckoning } from '../../core/reckon.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import { gapState, type PointShown } from '../tape/tape-words.ts'
 
@@ -31,6 +31,10 @@ export interface PointRow {
   /** What the person set. */
   correction: Correction | null
   stated: StatedNow | null
+  /** Where a hem ends on this body; null: it is none, or the body does not tell. */
+  ends: string | null
+  /** What made the band what it is, each as a sentence. */
+  why: string[]
   /** Outside, unsure or not told: it gets a whole tape. */
   whole: boolean
 }
@@ -67,11 +71,18 @@ export function pointRows(judged: Judged, units: Units): PointRow[] {
       said: sayings,
       correction,
       stated,
+      ...whyWanted(gap),
       whole: needsWholeTape(shown, moved)
     })
   }
   return rows.sort((a, b) => urgency(a) - urgency(b))
 }
+
+/** What is said of a band beside its figures. */
+const whyWanted = (gap: GapShown | undefined): Pick<PointRow, 'ends' | 'why'> => ({
+  ends: gap?.because.find(({ code }) => code === 'target.ends-at')?.text ?? null,
+  why: (gap?.because ?? []).filter(({ code }) => code !== 'target.ends-at').map(({ text }) => text)
+})
 
 /** Outside first, then not told, then unsure, then the rest; alike in the garment's own order. */
 function urgency({ shown, whole }: PointRow): number {

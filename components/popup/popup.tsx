@@ -1,5 +1,6 @@
 /** The popup: what was read here, the verdict, one sentence, four facts, one-line tapes, two actions. */
 import type { Fit } from '../../core/wearer/body.ts'
+import { cutWords } from '../cut/cut-words.ts'
 import { FourFacts } from '../facts.tsx'
 import { type Judged, verdictReasons } from '../judged.ts'
 import { pointRows } from '../panel/point-rows.ts'
@@ -80,6 +81,8 @@ function Read(props: PopupProps & { judged: Judged }) {
   const { reckoning } = judged
   const all = pointRows(judged, words.units)
   const rows = all.slice(0, MOST_ROWS)
+  // in words only, and only where the window has room for a line more
+  const cut = judged.kind === null ? '' : cutWords(judged.kind, judged.cut, words)
   if (judged.kind === null) {
     return (
       <>
@@ -102,6 +105,7 @@ function Read(props: PopupProps & { judged: Judged }) {
           </h2>
           <p class="why">{asSentences(verdictReasons(judged).slice(0, MOST_REASONS))}</p>
           {reckoning.verdict !== 'too-little-told' && <FourFacts judged={judged} />}
+          {cut !== '' && all.length < MOST_ROWS && <p class="note cut-told">{t('popup.cut', { cut: uncapped(cut) })}</p>}
         </section>
       )}
       {rows.length > 0 && (

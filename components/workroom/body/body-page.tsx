@@ -90,7 +90,7 @@ export function BodyPage(props: BodyPageProps) {
           <p class="note">{t(`body.type.${units}`)}</p>
           {MAIN_PLACES.map(row)}
           <details class="wr-more stitched">
-            <summary>{t('body.more')}</summary>
+            <summary>{t('body.more', { count: MORE_PLACES.length })}</summary>
             {MORE_PLACES.map(row)}
           </details>
         </div>

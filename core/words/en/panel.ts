@@ -147,6 +147,7 @@ export const panel = {
   'points.inside': 'Inside what you want',
   'points.rest': 'Inside, or not judged',
   'points.wanted': 'Wanted {wanted}',
+  'points.why': 'Why so much is wanted: {point|point}',
   'points.stated': 'Stated',
   'points.answered': 'Answered',
   'points.mean': 'Their mean counts',

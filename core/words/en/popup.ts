@@ -3,6 +3,7 @@ export const popup = {
   'popup.title': 'Seam Reckoner: read this page',
   'popup.reading': 'Reading the page.',
   'popup.failed': 'What is saved could not be reached. Close this window, load the page again and click the toolbar button.',
+  'popup.cut': 'Cut: {cut}.',
   'popup.open-beside': 'Open beside the page',
   'popup.paste-beside': 'Open beside the page and paste',
   'popup.note.in': 'Inches, girths around.',

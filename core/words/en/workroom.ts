@@ -58,7 +58,7 @@ export const workroom = {
   'body.taken-on': 'Measured on',
   'body.type.in': 'Type 28 3/4, 28.75 or 28¾; press an eighth on the tape. A figure is kept when you leave its field.',
   'body.type.cm': 'Type 73 or 73.5; a figure in inches takes “in” behind it. A figure is kept when you leave its field.',
-  'body.more': 'Ten more measures, which few garments ask for',
+  'body.more': '{count} more measures, which few garments ask for',
   'body.eighths': '{name}, on an inch of tape',
   'body.and-eighths': 'Whole inches',
   'body.eighth': '{inches} and {eighth} inches',

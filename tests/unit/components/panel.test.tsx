@@ -6,7 +6,7 @@ import { type Judged, verdictReasons } from '../../../components/judged.ts'
 import { Panel, type PanelActions } from '../../../components/panel/panel.tsx'
 import { readListing } from '../../../core/reading/read-listing.ts'
 import { button, field, fill, hide, inPage, leave, show as onPage, pick, press, shownText, textOf, type } from '../on-page.tsx'
-import { inch, leaveIt, tooLittle, trousersJudged, wearsAsIs } from './fixtures.ts'
+import { inch, leaveIt, tooLittle, trousersGaps, trousersJudged, trousersReckoning, wearsAsIs } from './fixtures.ts'
 
 const who = { people: [{ id: 'p', name: 'Ash' }], personId: 'p', fit: 'regular' as const, favourites: [], favouriteId: null }
 const nothing = (): PanelActions => ({
@@ -297,13 +297,13 @@ describe('the cut', () => {
     expect(button('Change the cut').getAttribute('aria-expanded')).toBe('false')
     press('Change the cut')
     expect(button('Close the cut').getAttribute('aria-expanded')).toBe('true')
-    expect(options('Rise')[0]).toBe('As read: low rise')
+    expect(options('Rise')[0]).toBe('Low rise (as read)')
     expect(options('Rise')).toContain('At the natural waist')
     const note = (label: string) => textOf(document.getElementById(field(label).getAttribute('aria-describedby') ?? ''))
     expect([note('Rise'), note('Leg'), note('Length of leg'), note('Turn-ups')]).toEqual([
       'Told',
       'Seen in the figures',
-      'Not told; usual for such a garment',
+      'Not told, but usual',
       'Not told'
     ])
   })
@@ -318,7 +318,7 @@ describe('the cut', () => {
       cut: { ...read, leg: { value: 'flared', sureness: 1, from: 'told' }, rise: { value: 'high', sureness: 1, from: 'told' } }
     })
     expect(field('Leg').value).toBe('flared')
-    expect(options('Leg')[0]).toBe('As read: bootcut')
+    expect(options('Leg')[0]).toBe('Bootcut (as read)')
     expect(textOf(inPage().querySelector('.cut-line p'))).toBe('High rise, flared')
     type('Leg', '')
     expect(actions.onCorrections).toHaveBeenLastCalledWith([{ kind: 'jeans' }, { cut: { rise: 'high' } }])
@@ -351,5 +351,23 @@ describe('the cut', () => {
     expect(inPage().querySelector('.cut-line')).toBeNull()
     show({ ...trousersJudged, kind: 'other' })
     expect(inPage().querySelector('.cut-line')).toBeNull()
+  })
+})
+
+describe('what is said of a band', () => {
+  const said = (code: string, text: string) => ({ code, values: {}, text })
+  it('where a hem ends stands beside it, why so much is wanted once it is opened', () => {
+    const [waist, thigh, inseam] = (['waist', 'thigh', 'inseam'] as const).map((point) => trousersGaps.find((gap) => gap.point === point))
+    if (!waist || !thigh || !inseam) throw new Error('no gaps')
+    const because = [said('target.ends-at', 'It ends at mid-calf on you.'), said('target.body', 'From your inside leg.')]
+    const gaps = [waist, { ...inseam, because }, { ...thigh, because: [said('target.gives', 'The cloth gives.')] }]
+    show({ ...trousersJudged, reckoning: { ...trousersReckoning, gaps } })
+    expect(shownText()).toContain('It ends at mid-calf on you.')
+    expect(shownText()).not.toContain('From your inside leg.')
+    press('Correct inside leg')
+    expect(shownText()).toContain('From your inside leg.')
+    expect(shownText()).not.toContain('The cloth gives.')
+    press('Correct thigh')
+    expect(textOf(inPage().querySelector('ul[aria-label="Why so much is wanted: thigh"]'))).toBe('The cloth gives.')
   })
 })

@@ -61,6 +61,20 @@ test('something is to be chosen before going on; several may be', () => {
   expect(beside('Thigh')).toContain('Only if you like')
 })
 
+test('it asks no more than the fewest measures, the units and a name: what a person may set besides is for the full form', () => {
+  const asked = () => [...document.querySelectorAll('input[type="text"], select, input[type="checkbox"], [role="radiogroup"]')].length
+  visit()
+  // five things to shop for
+  expect(asked()).toBe(5)
+  visit({ step: 'body', chosen: ['legs'] })
+  // units, waistband, hip, inside leg, thigh if liked, name
+  expect(asked()).toBe(6)
+  visit({ step: 'garment' })
+  // units, kind, flat or around, four points, name
+  expect(asked()).toBe(8)
+  expect(shownText()).not.toContain('sizes do you wear')
+})
+
 test('a bad figure is told beside its field and stays as typed; set right, all that was typed is saved', () => {
   const { onBody, draft } = visit({ step: 'body', chosen: ['legs'] })
   type('Waistband', '1/0')

@@ -259,7 +259,7 @@ export const pairs: Pair[] = [
     id: 'leg-shorten-plain',
     direction: 'less',
     answer: {
-      why: '830 − 770 = 60, a plain hem',
+      why: '830 − 785 = 45, to the ideal 65, a plain hem',
       request: asked('trousers', { inseam: 830 }, { made: { hemKind: 'plain' }, level: 2 }),
       amount: [60, 90]
     },
@@ -268,13 +268,21 @@ export const pairs: Pair[] = [
   {
     id: 'leg-shorten-keep-edge',
     direction: 'less',
-    answer: { why: '870 − 770 = 100, the fold holds 125', request: asked('jeans', { inseam: 870 }, { level: 2 }), amount: [100, 125] },
+    answer: {
+      why: '870 − 785 = 85, to the ideal 105, the fold holds 125',
+      request: asked('jeans', { inseam: 870 }, { level: 2 }),
+      amount: [100, 125]
+    },
     never: { why: 'no original edge', request: asked('jeans', { inseam: 870 }, { level: 2, made: { hemKind: 'plain' } }) }
   },
   {
     id: 'leg-shorten-blind',
     direction: 'less',
-    answer: { why: '830 − 770 = 60, tailored', request: asked('trousers', { inseam: 830 }, { level: 2 }), amount: [60, 90] },
+    answer: {
+      why: '830 − 785 = 45, to the ideal 65, tailored',
+      request: asked('trousers', { inseam: 830 }, { level: 2 }),
+      amount: [60, 90]
+    },
     never: { why: 'jeans have none', request: asked('jeans', { inseam: 830 }) }
   },
   {
@@ -496,7 +504,11 @@ export const pairs: Pair[] = [
   {
     id: 'sleeve-shorten-cuff',
     direction: 'less',
-    answer: { why: '650 − 625 = 25, the placket allows 45', request: asked('shirt', { sleeveLength: 650 }), amount: [24, 45] },
+    answer: {
+      why: '650 − 640 = 10, to the ideal 32, the placket allows 45',
+      request: asked('shirt', { sleeveLength: 650 }),
+      amount: [10, 45]
+    },
     never: { why: 'a jumper has no such cuff', request: asked('jumper', { sleeveLength: 650 }) }
   },
   {
@@ -513,9 +525,9 @@ export const pairs: Pair[] = [
     id: 'sleeve-shorten-lined',
     direction: 'less',
     answer: {
-      why: '650 − 625 = 25, sham buttons allow 38',
+      why: '650 − 618 = 32, sham buttons allow 38',
       request: asked('jacket', { sleeveLength: 650 }, { level: 4 }),
-      amount: [24, 38]
+      amount: [32, 38]
     },
     never: { why: 'the buttons work', request: asked('jacket', { sleeveLength: 650 }, { level: 4, made: { workingCuffButtons: true } }) }
   },
@@ -523,9 +535,9 @@ export const pairs: Pair[] = [
     id: 'sleeve-shorten-head',
     direction: 'less',
     answer: {
-      why: '650 − 625 = 25 with working buttons, level 5',
+      why: '650 − 618 = 32 with working buttons, level 5',
       request: asked('jacket', { sleeveLength: 650 }, { level: 5, made: { workingCuffButtons: true } }),
-      amount: [24, 38]
+      amount: [32, 38]
     },
     never: {
       why: 'level 5 work at level 4',

@@ -103,7 +103,7 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
   return {
     least: leastMm,
     ideal: idealMm === null ? null : Math.max(idealMm, leastMm),
-    most: mostMm === null ? leastMm + FREE_MM : Math.max(taken.mm + mostMm - takes, leastMm),
+    most: mostMm === null ? aboveAll(garment, point, leastMm) : Math.max(taken.mm + mostMm - takes, leastMm),
     ...(mostMm === null ? { freeAbove: true } : {}),
     sdMm: Math.hypot(taken.sdMm, own?.sdMm ?? 0),
     ...(give.sdMm > 0 ? { leastSdMm: give.sdMm } : {}),
@@ -121,6 +121,9 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
     ]
   }
 }
+
+/** Free above: further up than the garment itself, however wide it is. */
+const aboveAll = ({ points }: Garment, point: PointId, leastMm: number): number => Math.max(leastMm, points.get(point)?.mm ?? 0) + FREE_MM
 
 interface Measure {
   id: BodyMeasureId

@@ -226,6 +226,6 @@ export function misfitFaults(
     const [least, most] = [band.least ?? Number.NEGATIVE_INFINITY, band.most ?? Number.POSITIVE_INFINITY]
     const out = after > most ? after - most : after < least ? after - least : 0
     const said = plan.misfit.find((one) => one.point === point)?.mm ?? 0
-    return Math.abs(out - said) > 0.51 ? [`${point} ends ${out.toFixed(2)} outside, but ${said} is said`] : []
+    return Math.abs(out - said) > 1.01 ? [`${point} ends ${out.toFixed(2)} outside, but ${said} is said`] : []
   })
 }

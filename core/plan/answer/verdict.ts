@@ -43,11 +43,11 @@ const ownPlan = ({ plans, markMm }: Judged): Plan | undefined =>
   plans.own.reduce<Plan | undefined>((best, plan) => (best === undefined || leavesLess(plan, best, markMm) ? plan : best), undefined)
 const tailorsPlan = ({ plans, means }: Judged): Plan | undefined => (means.tailor ? plans.tailor : undefined)
 
-/** Two rescues, or one that lets in more than this, mm, are too much to be called close (common practice). */
+/** Two rescues, or one without which more than this is missing, mm, are too much to be called close (common practice). */
 const MOST_RESCUED_MM = 50
 const isSmall = (plan: Plan | undefined): boolean => {
   const rescues = (plan?.alterations ?? []).filter(({ rescue }) => rescue)
-  return rescues.length === 1 && rescues.every(({ amountMm }) => amountMm <= MOST_RESCUED_MM + ROUNDING)
+  return rescues.length === 1 && rescues.every(({ withoutIt }) => withoutIt.every(({ mm }) => Math.abs(mm) <= MOST_RESCUED_MM))
 }
 
 const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged: Judged): Plan | undefined }[] = [

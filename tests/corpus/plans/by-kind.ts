@@ -63,7 +63,7 @@ export const byKind: KindCase[] = [
     { waist: 820, hip: 1045, thigh: 630, inseam: 756 },
     {
       figures: { waist: 880, inseam: 800 },
-      why: 'waist 35 over 845 is past a button, so the centre back; legs 30 over 770, a blind hem',
+      why: 'waist 35 over 845 is past a button, so the centre back; legs 15 over 785, a blind hem',
       jobs: ['waist-in-centre-back', 'leg-shorten-blind']
     },
     {
@@ -77,7 +77,7 @@ export const byKind: KindCase[] = [
     { waist: 820, hip: 1036, thigh: 630, inseam: 756 },
     {
       figures: { inseam: 850, waist: 855 },
-      why: 'legs 80 over 770, the edge kept; waist 10 over 845, the button, which holds 13 over a fly',
+      why: 'legs 65 over 785, the edge kept; waist 10 over 845, the button, which holds 13 over a fly',
       jobs: ['leg-shorten-keep-edge', 'waist-button-move']
     },
     { figures: { waist: 700, hip: 940 }, why: 'seat 60 short of 1000, felled; a panel widens the waist but not the seat', wrong: ['hip'] }
@@ -124,7 +124,7 @@ export const byKind: KindCase[] = [
     { chest: 1070, waist: 940, shoulderWidth: 445, sleeveLength: 610, neck: 396 },
     {
       figures: { waist: 1060, sleeveLength: 645 },
-      why: 'waist 40 over 1020: back darts, the sides are felled; sleeves 20 over 625: at the cuff',
+      why: 'waist 40 over 1020: back darts, the sides are felled; sleeves 5 over 640: at the cuff',
       jobs: ['back-darts', 'sleeve-shorten-cuff']
     },
     { figures: { shoulderWidth: 390, chest: 930 }, why: 'shoulders 30 short of 420, and shoulders never grow', wrong: ['shoulderWidth'] }
@@ -134,7 +134,7 @@ export const byKind: KindCase[] = [
     { chest: 1020, waist: 910, hem: 1010, shoulderWidth: 445, sleeveLength: 610 },
     {
       figures: { sleeveLength: 660, chest: 1140, waist: 1060, hem: 1160 },
-      why: 'chest, waist and hem 40 over on one line of the sides; sleeves 35 over 625',
+      why: 'chest, waist and hem 40 over on one line of the sides; sleeves 15 over 645, the root of the thumb in a knit',
       jobs: ['sides-in', 'sleeve-shorten-hem']
     },
     {
@@ -148,7 +148,7 @@ export const byKind: KindCase[] = [
     { chest: 1020, shoulderWidth: 445, sleeveLength: 610 },
     {
       figures: { sleeveLength: 650 },
-      why: 'sleeves 25 over 625: the rib comes off and is joined on again, level 4 where it is knitted',
+      why: 'sleeves 5 over 645: the rib comes off and is joined on again, level 4 where it is knitted',
       jobs: ['rib-rejoin'],
       means: careful
     },
@@ -163,12 +163,12 @@ export const byKind: KindCase[] = [
     { chest: 1062, waist: 920, shoulderWidth: 440, sleeveLength: 610 },
     {
       figures: { sleeveLength: 645 },
-      why: 'sleeves 20 over 625: lined, level 4, a tailor’s work here',
+      why: 'sleeves 27 over 618: lined, level 4, a tailor’s work here',
       jobs: ['sleeve-shorten-lined'],
       means: withTailor,
       verdict: 'needs-a-tailor'
     },
-    { figures: { shoulderWidth: 490 }, why: 'shoulders 40 over 450; a tailored shoulder gives 26 and is level 5', wrong: ['shoulderWidth'] }
+    { figures: { shoulderWidth: 515 }, why: 'shoulders 40 over 475; a tailored shoulder gives 20 and is level 5', wrong: ['shoulderWidth'] }
   ),
   ...three(
     'coat',

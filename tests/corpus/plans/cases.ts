@@ -47,8 +47,14 @@ export const cases: PlanCase[] = [
   },
   {
     name: 'jacket, shoulders 30 too wide',
-    teaches: 'a tailored shoulder gives 13 a side at most and may not be called close: leave it',
-    request: { garment: garment('jacket', { ...jacket, shoulderWidth: 480 }), wearer: rowan, means: { level: 5, tailor: true } },
+    teaches:
+      'a shoulder 505 wide is 30 over 420 + 55; a tailored one gives 10 a side and may not be called close. Nor is it a loose jacket: the chest of 1062 is what a regular one aims for. ' +
+      'The sleeve hangs (505 − 440) / 2 = 32 lower, so 575 of it covers the arm',
+    request: {
+      garment: garment('jacket', { ...jacket, shoulderWidth: 505, sleeveLength: 575 }),
+      wearer: rowan,
+      means: { level: 5, tailor: true }
+    },
     expect: { verdict: 'leave-it', staysWrong: ['shoulderWidth'], forbidden: ['sides-out', 'sleeve-shorten-lined'] }
   },
   {
@@ -119,9 +125,10 @@ export const cases: PlanCase[] = [
   },
   {
     name: 'leather trousers, to be let out',
-    teaches: 'leather keeps its needle holes: no seam moves outward',
+    teaches:
+      'leather keeps its needle holes: no seam moves outward; it gives 8 at the waist and the button 10 of 800 − 760 = 40, so 22 stay',
     request: {
-      garment: garment('trousers', { ...trousers, waist: 770 }, {}, { cloth: { structure: 'leather' } }),
+      garment: garment('trousers', { ...trousers, waist: 760 }, {}, { cloth: { structure: 'leather' } }),
       wearer: rowan,
       means: beginner
     },

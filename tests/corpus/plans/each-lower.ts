@@ -165,7 +165,7 @@ export const lowerPairs: Pair[] = [
     id: 'leg-shorten-plain',
     direction: 'less',
     answer: {
-      why: '830 − 770 = 60, a plain hem',
+      why: '830 − 785 = 45, to the ideal 65, a plain hem',
       request: asked('trousers', { inseam: 830 }, { made: { hemKind: 'plain' }, level: 2 }),
       amount: [60, 90]
     },
@@ -174,13 +174,21 @@ export const lowerPairs: Pair[] = [
   {
     id: 'leg-shorten-keep-edge',
     direction: 'less',
-    answer: { why: '870 − 770 = 100, the fold holds 125', request: asked('jeans', { inseam: 870 }, { level: 2 }), amount: [100, 125] },
+    answer: {
+      why: '870 − 785 = 85, to the ideal 105, the fold holds 125',
+      request: asked('jeans', { inseam: 870 }, { level: 2 }),
+      amount: [100, 125]
+    },
     never: { why: 'no original edge', request: asked('jeans', { inseam: 870 }, { level: 2, made: { hemKind: 'plain' } }) }
   },
   {
     id: 'leg-shorten-blind',
     direction: 'less',
-    answer: { why: '830 − 770 = 60, tailored', request: asked('trousers', { inseam: 830 }, { level: 2 }), amount: [60, 90] },
+    answer: {
+      why: '830 − 785 = 45, to the ideal 65, tailored',
+      request: asked('trousers', { inseam: 830 }, { level: 2 }),
+      amount: [60, 90]
+    },
     never: { why: 'jeans have none', request: asked('jeans', { inseam: 830 }) }
   },
   {

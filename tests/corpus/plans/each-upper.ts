@@ -82,7 +82,11 @@ export const upperPairs: Pair[] = [
   {
     id: 'sleeve-shorten-cuff',
     direction: 'less',
-    answer: { why: '650 − 625 = 25, the placket allows 45', request: asked('shirt', { sleeveLength: 650 }), amount: [24, 45] },
+    answer: {
+      why: '650 − 640 = 10, to the ideal 32, the placket allows 45',
+      request: asked('shirt', { sleeveLength: 650 }),
+      amount: [10, 45]
+    },
     never: { why: 'a jumper has no such cuff', request: asked('jumper', { sleeveLength: 650 }) }
   },
   {
@@ -99,9 +103,9 @@ export const upperPairs: Pair[] = [
     id: 'sleeve-shorten-lined',
     direction: 'less',
     answer: {
-      why: '650 − 625 = 25, sham buttons allow 38',
+      why: '650 − 618 = 32, sham buttons allow 38',
       request: asked('jacket', { sleeveLength: 650 }, { level: 4 }),
-      amount: [24, 38]
+      amount: [32, 38]
     },
     never: { why: 'the buttons work', request: asked('jacket', { sleeveLength: 650 }, { level: 4, made: { workingCuffButtons: true } }) }
   },
@@ -109,9 +113,9 @@ export const upperPairs: Pair[] = [
     id: 'sleeve-shorten-head',
     direction: 'less',
     answer: {
-      why: '650 − 625 = 25 with working buttons, level 5',
+      why: '650 − 618 = 32 with working buttons, level 5',
       request: asked('jacket', { sleeveLength: 650 }, { level: 5, made: { workingCuffButtons: true } }),
-      amount: [24, 38]
+      amount: [32, 38]
     },
     never: {
       why: 'level 5 work at level 4',

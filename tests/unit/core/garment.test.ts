@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest'
-import { clothTaken, keepsNeedleHoles, levelMore, stretchUsed, timeFactor, wornChange } from '../../../core/garment/cloth.ts'
+import { clothTaken, keepsNeedleHoles, levelMore, stretchAt, timeFactor, wornChange } from '../../../core/garment/cloth.ts'
 import { allowanceAt, isFelled, madeAs } from '../../../core/garment/construction.ts'
 import { contradictions } from '../../../core/garment/contradictions.ts'
 import { COMMON_SHARE, garmentAsWorn, SD_MM } from '../../../core/garment/garment-as-worn.ts'
 import type { GarmentMeasure } from '../../../core/garment/garment-input.ts'
+import { stretchOf, usableAt } from '../../../core/garment/stretch.ts'
 
 const seller = (point: GarmentMeasure['point'], mm: number): GarmentMeasure => ({ point, mm, source: 'seller' })
 
@@ -44,9 +45,14 @@ describe('cloth', () => {
     expect(wornChange('shirt', cloth, 'sleeveLength').shrink).toBeGreaterThan(wornChange('shirt', cloth, 'chest').shrink)
     expect(wornChange('shirt', clothTaken('shirt', { fibres: [{ fibre: 'cotton', percent: 100 }] }), 'chest').shrink).toBe(0)
   })
-  it('half of what a knit stretches is used: 50 % gives a sixth of the body', () => {
-    expect(stretchUsed(clothTaken('knit-top', { stretchPercent: 50 }))).toBeCloseTo(1 / 6, 9)
-    expect(stretchUsed(clothTaken('shirt', { stretchPercent: 50 }))).toBe(0)
+  it('of a pull by hand a knit is asked 0.3 in wear, a woven 0.4, half of that at its firm band, never two thirds of all it can', () => {
+    expect(stretchAt(clothTaken('knit-top', { stretchPercent: 50 }), 'chest')).toBeCloseTo(0.15, 9)
+    expect(stretchAt(clothTaken('jeans', { stretchPercent: 15 }), 'hip')).toBeCloseTo(0.06, 9)
+    expect(stretchAt(clothTaken('jeans', { stretchPercent: 15 }), 'waist')).toBeCloseTo(0.03, 9)
+    expect(stretchAt(clothTaken('jeans', { stretchPercent: 15 }), 'thigh')).toBeCloseTo(0.072, 9)
+    // 0.4 × 0.8 = 0.32, but 0.65 × (1 − 1/1.8) = 0.289
+    expect(usableAt(stretchOf('shirt', 'woven', { stretchPercent: 80 }, {}), 'woven', 'chest')).toBeCloseTo(0.65 * (1 - 1 / 1.8), 9)
+    expect(stretchAt(clothTaken('shirt', {}), 'chest')).toBe(0)
   })
   it('needle holes, matching and awkward cloth', () => {
     expect(keepsNeedleHoles(clothTaken('skirt', { traits: ['silk'] }))).toBe(true)

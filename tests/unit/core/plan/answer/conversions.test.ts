@@ -8,7 +8,9 @@ const means = { level: 2 as const, tailor: false }
 
 describe('changes of kind, offered apart', () => {
   it('trousers far too short may become shorts', () => {
-    const request = { garment: garment('trousers', { waist: 820, hip: 1050, thigh: 640, inseam: 560 }), wearer: rowan, means }
+    // 560 of an inside leg of 780 would be a cropped leg, and no lack; sold as full length it is 175 short
+    const figures = { waist: 820, hip: 1050, thigh: 640, inseam: 560 }
+    const request = { garment: garment('trousers', figures, {}, { cut: { legLength: 'full' } }), wearer: rowan, means }
     expect(codes(request)).toEqual(['convert.to-shorts'])
     for (const plan of reckon(request).plans) for (const job of plan.alterations) expect(job.id).not.toContain('convert')
   })

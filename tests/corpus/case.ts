@@ -1,5 +1,6 @@
 /** A corpus case: the text as a seller would write it, all that must be read in it, and what it teaches. */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../core/garment/garment-input.ts'
+import type { Cut } from '../../core/ids/cut.ts'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import type { AsideReason, Basis, ListingText } from '../../core/reading/reading.ts'
@@ -39,6 +40,8 @@ export interface Expected {
   stretchPercent?: number | null
   structure?: Structure | null
   made?: Partial<Made>
+  /** What is told of the cut, read by eye in the text. */
+  cut?: Cut
   use?: Use | null
   language?: string
   colour?: string | null

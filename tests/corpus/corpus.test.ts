@@ -13,6 +13,7 @@ const FIELDS = [
   'stretchPercent',
   'structure',
   'made',
+  'cut',
   'use',
   'language',
   'colour',
@@ -60,6 +61,7 @@ function expected({ listing, expect: e }: Case) {
     stretchPercent: e.stretchPercent ?? null,
     structure: e.structure ?? null,
     made: rounded(e.made ?? {}),
+    cut: e.cut ?? {},
     use: e.use ?? null,
     language: e.language ?? 'en',
     colour: e.colour ?? null,
@@ -86,6 +88,7 @@ function actual({ listing }: Case) {
     ...cloth,
     ...reading,
     made: rounded(reading.made),
+    cut: Object.fromEntries(Object.entries(reading.cut).map(([facet, { value }]) => [facet, value])),
     traits: [...cloth.traits].sort(),
     mending: [...reading.mending].sort(),
     measures: reading.measures
@@ -116,6 +119,11 @@ describe.each(Object.entries(cases))('%s', (_, group) => {
       expect(hasMessage(issue.code), issue.code).toBe(true)
       expect(issue.text).toBe(say(issue, { units: 'cm' }))
       if (issue.stated) expect(source.slice(issue.stated.start, issue.stated.end)).toBe(issue.stated.text)
+    }
+    for (const { from, sureness } of Object.values(reading.cut)) {
+      expect(from).toBe('told')
+      // a word in the title is surer than one in the text
+      expect([0.95, 0.8]).toContain(sureness)
     }
     const { sureness } = reading.garment
     expect(sureness).toBeGreaterThanOrEqual(0)

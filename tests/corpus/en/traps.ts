@@ -202,7 +202,7 @@ export const traps: Case[] = [
     teaches: 'a cut number with an s or after "fit" is a name',
     trap: true,
     listing: { title: 'Straight leg jeans', text: 'Classic 400s cut, mid rise, 90s style from 1994, 5 pocket, button fly.' },
-    expect: { kind: 'jeans' }
+    expect: { kind: 'jeans', cut: { leg: 'straight', rise: 'mid', closing: 'fly' } }
   },
   {
     name: 'names of rises and lengths',
@@ -250,6 +250,7 @@ export const traps: Case[] = [
     listing: { title: 'Cardigan', text: 'Best for up to a 38" bust. Would fit a 28-30 inch waist.' },
     expect: {
       kind: 'jumper',
+      cut: { knit: 'fine' },
       structure: 'knit',
       leftAside: [aside('fits-advice', '38"', 'in'), aside('fits-advice', '28-30 inch', 'in', 1, 29)]
     }
@@ -341,6 +342,7 @@ export const traps: Case[] = [
     listing: { title: 'Down jacket', text: '650 fill down. Shell 40 denier nylon. Denim collar 14 oz.' },
     expect: {
       kind: 'coat',
+      cut: { layer: 'puffer' },
       fibres: [['polyamide', null]]
     }
   },
@@ -353,6 +355,7 @@ export const traps: Case[] = [
     },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'blazer', vent: 'vent' },
       made: { tailored: true, opens: ['hem'] },
       measures: [m('chest', '20"', 'in flat'), m('waist', '19"', 'in flat')],
       leftAside: [aside('detail', '3.5"', 'in'), aside('detail', '2"', 'in'), aside('detail', '8"', 'in')]

@@ -69,6 +69,7 @@ export const french: Case[] = [
   }),
   fr('composition', 'fibres and the lining', 'Blazer', 'Composition : 70% laine, 30% polyester. Doublure : 100% viscose.', {
     kind: 'jacket',
+    cut: { layer: 'blazer' },
     made: { tailored: true, lined: true },
     fibres: [
       ['wool', 70],

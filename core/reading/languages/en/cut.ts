@@ -74,6 +74,7 @@ export const cut: CutWords = {
       second skin
     `,
     slim: `
+      slim
       slim leg
       slim fit jeans
       slim fit trousers
@@ -824,6 +825,7 @@ export const cut: CutWords = {
     `,
     'three-quarter': `
       three quarter sleeve
+      sleeves are three quarter
       three quarter sleeves
       three-quarter sleeves
       3/4 sleeve

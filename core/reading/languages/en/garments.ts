@@ -200,9 +200,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       phrases: `
         shirt
         blouse
-        corset top
-        overbust corset
-        bustier top
         button up
         button down
         button up shirt

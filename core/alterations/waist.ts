@@ -72,7 +72,8 @@ export const waist: Row[] = [
     minutes: (garment) => [30 + (zipThere(garment) ? 25 : 0) + liningMinutes(garment), 8],
     reseams: ['centre-back'],
     source:
-      'CB-TR, STUTAIL (75 in all, then a smaller size); BSAU (2–4 cm: warned past 40); jeans 40: SEWGARD (a worked example of 19), the rest CP; HSW-PANTS (30–60 min); zip 25 min and taper one in four and a half CP'
+      'CB-TR, STUTAIL (75 in all, then a smaller size); BSAU (2–4 cm: warned past 40); jeans 40: SEWGARD (a worked example of 19), the rest CP; ' +
+      'HSW-PANTS (30–60 min); zip 25 min and taper one in four and a half CP'
   },
   {
     id: 'waist-in-side-seams',

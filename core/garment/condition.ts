@@ -23,7 +23,10 @@ export const CONDITION_WORK: Record<ConditionId, { minutes: number; cost: number
   'collar-turn': { minutes: 60, cost: 0 }
 }
 
-/** All the mending and care that a garment needs: minutes, and money for bought things. Felt does not come back: blocking it is no job (a how-to on felted wool). */
+/**
+ * All the mending and care that a garment needs: minutes, and money for bought things.
+ * Felt does not come back: blocking it is no job (a how-to on felted wool).
+ */
 export const mendingOf = (input: GarmentInput): { minutes: number; cost: number } =>
   (input.condition ?? [])
     .filter(({ job }) => !(job === 'block-knit' && input.cut?.knit === 'felted'))

@@ -26,7 +26,10 @@ const ownSd = (measure: BodyMeasureId): number => OWN_SD_MM[measure] ?? 5
 /** A line that is surer by less than this is no surer, mm. */
 const LESS_SD_MM = 0.01
 
-/** Told measures as they are; the rest from the line with the least doubt. Whose sizes not said: both sexes' lines are weighed alike, their difference is doubt. */
+/**
+ * Told measures as they are; the rest from the line with the least doubt. Whose sizes not said: both sexes' lines are weighed alike, their
+ * difference is doubt.
+ */
 export function wholeBody(body: Body, sizes?: Sizes): WholeBody {
   const taken = new Map<BodyMeasureId, BodyTaken>()
   for (const measure of BODY_MEASURES) {

@@ -1,7 +1,7 @@
 /** Cases that are not answered as the tailor answers them, each with the reason in trade terms. The test holds that exactly these fail. */
 export const NOT_YET: Record<string, string> = {
   'A-line midi skirt on a small woman':
-    'A seller’s “midi” is not taken for a wish: of skirts sold as knee or midi length the names overlap by 15 cm. A tailor hears it, and hems for someone of 1530.',
+    'A seller’s “midi” is no wish: lengths sold under two names overlap by 15 cm. A tailor hears it and hems for someone of 1530.',
   'Slim jeans, cloth not told':
     'How far the cloth pulls is asked, which decides; the fibre label, which tells the same less well, is not asked beside it.',
   'Unwashed linen trousers, long today':

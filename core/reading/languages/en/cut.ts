@@ -190,6 +190,7 @@ export const cut: CutWords = {
       curved leg
     `,
     legging: `
+      7/8 leggings
       leggings
       legging
       treggings

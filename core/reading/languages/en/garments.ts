@@ -1271,7 +1271,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
         misshapen
         out of shape
         stretched out of shape
-        felted
         needs blocking
         lost its shape
       `
@@ -1279,6 +1278,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
     {
       mending: [],
       phrases: `
+        // felt does not come back
+        felted
         snag
         snags
         pulled thread

@@ -3,8 +3,7 @@
  * The cloth is that of the seam that is sewn: a trim, a collar or a lining of another cloth changes nothing.
  *
  * Sources: GILT a shop's manual on leather · PUTT a tailors' column on leather · MARTIN a leather jacket maker on alterations ·
- * DRESSNO9 a dressmaker on boned bodices ·
- * CP common practice, no source · MEM from memory. Minutes are MEM throughout.
+ * DRESSNO9 a dressmaker on boned bodices · CP common practice, no source · MEM from memory. Minutes are MEM throughout.
  */
 import type { AlterationId } from '../ids/alterations.ts'
 import type { Structure, Trait } from './garment-input.ts'

@@ -24,8 +24,8 @@ export const CONDITION_WORK: Record<ConditionId, { minutes: number; cost: number
 }
 
 /**
- * All the mending and care that a garment needs: minutes, and money for bought things. Felt does not come back: blocking it is no job (a how-to on
- * felted wool).
+ * All the mending and care that a garment needs: minutes, and money for bought things.
+ * Felt does not come back: blocking it is no job (a how-to on felted wool).
  */
 export const mendingOf = (input: GarmentInput): { minutes: number; cost: number } =>
   (input.condition ?? [])

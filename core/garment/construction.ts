@@ -91,7 +91,10 @@ export function madeAs(kind: GarmentKind, told: Partial<Made> = {}): { made: Mad
   const given = Object.fromEntries(
     Object.entries(told).filter(([, value]) => value !== undefined && (typeof value !== 'number' || isDepth(value)))
   ) as Partial<Made>
-  const made: Made = { ...EVERY, ...ASSUMED[kind], ...given }
+  const assumedOpen = ASSUMED[kind].opens ?? []
+  // a vent or a zip that is told stands beside how such a kind opens, unless it is told that it opens nowhere
+  const opens = given.opens === undefined ? assumedOpen : given.opens.length === 0 ? [] : [...new Set([...assumedOpen, ...given.opens])]
+  const made: Made = { ...EVERY, ...ASSUMED[kind], ...given, opens }
   const assumed = (Object.keys(EVERY) as (keyof Made)[]).filter((part) => given[part] === undefined)
   return { made, assumed }
 }

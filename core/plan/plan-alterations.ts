@@ -45,7 +45,7 @@ function rescueFor(plain: readonly Plan[], context: PlanContext): Plan | undefin
   const accepted = acceptedBy(context.means, context.options)
   if (plain.some(fits) || accepted.length === context.options.length) return undefined
   // what stays wrong by more than one rescue may bring stays wrong
-  if (plain.every(({ misfit }) => misfit.some(({ mm }) => -mm > MOST_RESCUED_MM + markMm))) return undefined
+  if (context.gaps.some(({ judged, gapMm }) => judged && -gapMm > MOST_RESCUED_MM + markMm)) return undefined
   const rescues = context.options.filter((option) => option.rescue && !accepted.includes(option))
   const helps = ({ point, mm }: Misfit) =>
     rescues.some(({ lines }) => lines.some(({ effects, capMm }) => capMm > 0 && (effects[point] ?? 0) * mm < 0))

@@ -53,8 +53,10 @@ const RISE_SD_MM = 25
 /** What a word alone says of the band, mm below the natural waist (edges CP; names of a shop guide). */
 const BY_WORD: Record<string, number> = { 'ultra-low': 140, low: 95, mid: 70, high: 25, waist: 0 }
 const WORD_SD_MM = 20
-/** Nearer than this to where the wearer's own band sits, it is the same place. */
-const SAME_MM = 6
+/** Nearer than this to where the wearer's own band sits, it is the same place: a rise places it no better. */
+const SAME_MM = 25
+/** By the wearer's own fork length it is placed better. */
+const SAME_BY_OWN_MM = 6
 /** Bands are bought snug on soft flesh: below the waist they lie up to so much of the girth under the tape (250 second-hand pairs of one size). */
 const SNUG = 0.04
 const SNUG_FROM_MM = 60
@@ -146,7 +148,7 @@ export function girthAtBand(garment: Garment, body: WholeBody): BandTaken | unde
   })
   const d = mean(each.map((one) => one.d))
   const off = mean(each.map((one) => one.off))
-  if (toldOwn && own !== undefined && Math.abs(off) < SAME_MM) return undefined
+  if (toldOwn && own !== undefined && Math.abs(off) < (higher === undefined ? SAME_MM : SAME_BY_OWN_MM)) return undefined
   const mm = mean(each.map((one) => one.mm))
   const from = toldOwn && own !== undefined ? own : waist
   return {

@@ -64,7 +64,7 @@ export function wantsFromBody(garment: Garment, wearer: Wearer, body: WholeBody,
   const found = new Map<PointId, Want>()
   for (const point of POINTS_OF[garment.kind]) {
     const want = wants.get(point)?.includes('skip') ? undefined : wantAt(point, garment, wearer, body, wants)
-    if (want !== undefined) found.set(point, want)
+    if (want !== undefined) found.set(point, isHalfTrunk(point, garment) ? halved(want) : want)
   }
   const skipped = skippedIn(wants)
   for (const [point, want] of hemWants(garment, body, knownCut(garment.cut).dressLength)) if (!skipped.has(point)) found.set(point, want)
@@ -124,6 +124,20 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
 
 /** Free above: further up than the garment itself, however wide it is. */
 const aboveAll = ({ points }: Garment, point: PointId, leastMm: number): number => Math.max(leastMm, points.get(point)?.mm ?? 0) + FREE_MM
+
+/** A trunk told shorter than this is told from shoulder to fork, half of the way round (the whole is 1,400 and more on adults; ANSUR II). */
+const HALF_TRUNK_MM = 1100
+const isHalfTrunk = (point: PointId, garment: Garment): boolean => {
+  const told = garment.points.get(point)
+  return point === 'torsoLength' && isTold(told) && told.mm < HALF_TRUNK_MM
+}
+const halved = (want: Want): Want => ({
+  ...want,
+  least: want.least / 2,
+  ideal: want.ideal === null ? null : want.ideal / 2,
+  most: want.most / 2,
+  sdMm: want.sdMm / 2
+})
 
 interface Measure {
   id: BodyMeasureId

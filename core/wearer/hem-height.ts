@@ -36,6 +36,8 @@ const ENDS: [from: number, where: string][] = [
 ]
 /** Nobody said how long: only a hem on the floor, or one above this, is a fault. */
 const BARE = 0.43
+/** Sellers' names of lengths overlap by 150 (312 dresses called knee length measure 762–965): so far past its edges a name is still true. */
+const NAME_MM = 45
 /** Long skirts are worn with a heel: so much more than barefoot still clears the floor (common practice). */
 const HEEL_MM = 30
 
@@ -83,7 +85,7 @@ export function hemWants(garment: Garment, body: WholeBody, told: FacetValue<'dr
     const band =
       heights === undefined
         ? { least: at(BARE), ideal: null, most: start.mm + HEEL_MM }
-        : { least: at(heights[2]), ideal: at(heights[1]), most: at(heights[0]) }
+        : { least: at(heights[2]) - NAME_MM, ideal: at(heights[1]), most: at(heights[0]) + NAME_MM }
     const because = where === undefined ? [] : [{ code: 'target.ends-at', values: { where }, point }]
     return [[point, { ...band, sdMm: start.sdMm, from: 'body', measure: 'stature', basedOn: [], because }]]
   })

@@ -41,9 +41,9 @@ export interface Expected {
   structure?: Structure | null
   /** false: told to be never washed. */
   washed?: boolean | null
-  /** All that is told of the cut; not named, the case is not about it. */
-  cut?: Cut
   made?: Partial<Made>
+  /** What is told of the cut, read by eye in the text. */
+  cut?: Cut
   use?: Use | null
   language?: string
   colour?: string | null

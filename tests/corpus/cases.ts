@@ -14,6 +14,7 @@ import { moreLessons } from './en/more-lessons.ts'
 import { moreLetters } from './en/more-letters.ts'
 import { traps } from './en/traps.ts'
 import { unitsAndKinds } from './en/units-and-kinds.ts'
+import { wordsOfTheCut } from './en/words-of-the-cut.ts'
 import { german } from './other/de.ts'
 import { spanish } from './other/es.ts'
 import { french } from './other/fr.ts'
@@ -38,6 +39,7 @@ export const cases: Record<string, Case[]> = {
   'late letters': lateLetters,
   'house styles': houseStyles,
   'units and kinds': unitsAndKinds,
+  'words of the cut': wordsOfTheCut,
   'letters abroad': lettersAbroad,
   german,
   french,

@@ -24,7 +24,7 @@ import { cautionsFor } from './cautions.ts'
 import { conversionsFor } from './conversions.ts'
 import { type NotTaken, notTaken } from './not-taken.ts'
 import { reasonsFor } from './reasons.ts'
-import { type Judged, judge, misfitAsItIs, missingFor } from './verdict.ts'
+import { type Judged, judge, LIKELY, misfitAsItIs, missingFor, untoldKeys } from './verdict.ts'
 import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
 
 /** What is wanted at a point. A null edge: the cut is free there; a null ideal: nothing is aimed for. */
@@ -51,6 +51,10 @@ export interface Reckoning {
   verdict: Verdict
   /** The cut as told, seen in the figures on this body, or assumed by kind. */
   cut: CutRead
+  /** Key points of this kind and cut are not told: the verdict is over what is told. */
+  asFarAsTold: boolean
+  /** The chance over what is told alone; null where it is not worked out. */
+  chanceIf: number | null
   /** It lies whole in another fit than the one asked: it wears as that. */
   wearsAs: Wish | null
   because: Reason[]
@@ -86,18 +90,29 @@ export interface ReckoningInProgress {
   clothAnswers: readonly ClothAnswers[]
   markMm: number
   wearsAs: () => Wish | null
+  /** The outlook over what is told alone. */
+  outlookIf: () => Outlook
 }
 
 /** The verdict alone. */
-export const verdictFrom = ({ garment, gaps, plans, means, markMm, outlook, wearsAs }: ReckoningInProgress): Verdict =>
-  judge({ garment, gaps, plans, means, markMm, wearsAs, chance: { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null } }).verdict
+export const verdictFrom = (computed: ReckoningInProgress): Verdict => judge(judgedFrom(computed)).verdict
 
-export function answerFrom(
-  { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm, wearsAs }: ReckoningInProgress,
-  wording: Wording
-): Reckoning {
+/** What the verdict looks at; the chance over what is told alone is worked out at most once. */
+function judgedFrom({ garment, gaps, plans, means, markMm, outlook, wearsAs, outlookIf }: ReckoningInProgress): Judged {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
-  const judged: Judged = { garment, gaps, plans, means, markMm, chance, wearsAs }
+  let told: Judged['chance'] | undefined
+  const chanceIf = () => {
+    if (outlook === null) return chance
+    told ??= outlookIf()
+    return told
+  }
+  return { garment, gaps, plans, means, markMm, wearsAs, chance, chanceIf }
+}
+
+export function answerFrom(computed: ReckoningInProgress, wording: Wording): Reckoning {
+  const { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm, wearsAs } = computed
+  const judged = judgedFrom(computed)
+  const { chance } = judged
   const { verdict, advised } = judge(judged)
   const missing = missingFor(garment, gaps)
   const chanceOf = (plan: Plan | undefined): number | null =>
@@ -124,10 +139,15 @@ export function answerFrom(
     advised !== undefined &&
     plans.tailor !== undefined &&
     plans.tailor.misfit.length < advised.misfit.length
+  const untoldKey = missing.length > 0 ? [] : untoldKeys(garment, target)
+  const chanceIf = () => (advised?.aim === 'tailor' ? judged.chanceIf().tailor : judged.chanceIf().own)
+  const isUnlikely = missing.length === 0 && (chanceOf(advised) ?? 1) < LIKELY
   const wears = verdict === 'too-little-told' || verdict === 'leave-it' ? null : wearsAs()
   return {
     verdict,
     cut: garment.cut,
+    asFarAsTold: untoldKey.length > 0,
+    chanceIf: isUnlikely && verdict !== 'leave-it' ? chanceIf() : null,
     wearsAs: wears,
     because: reasonsFor(
       {
@@ -138,7 +158,8 @@ export function answerFrom(
         priced: input.price !== undefined,
         mendingMinutes: mendingOf(input).minutes,
         chanceAsItIs: chanceOf(undefined),
-        wearsAs: wears
+        wearsAs: wears,
+        untoldKey
       },
       wording
     ),

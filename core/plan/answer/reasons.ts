@@ -26,6 +26,8 @@ export interface Judgement {
   tailorCould: boolean
   /** The fit it wears as, where that is another than the one asked. */
   wearsAs: Wish | null
+  /** Key points that are not told. */
+  untoldKey: readonly PointId[]
 }
 
 export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
@@ -38,6 +40,7 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
     .sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
   return [
     ...(verdict === 'wears-as-is' ? [said({ code: 'verdict.inside', values: {} }, wording)] : []),
+    ...asFarAsTold(judgement.untoldKey, wording),
     ...(judgement.wearsAs === null ? [] : [said({ code: 'verdict.wears-as', values: { fit: judgement.wearsAs } }, wording)]),
     ...(verdict === 'leave-it' || isRescue ? [] : toDo('verdict.do', advised?.alterations ?? [], wording)),
     // the worst one's own sentence, already made: how far it is off and what the seams hold
@@ -48,6 +51,13 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
     ...(isRescue ? toDo('verdict.rescue', advised.alterations, wording) : []),
     ...howSure(judgement).map((saying) => said(saying, wording))
   ]
+}
+
+/** What the verdict does not know. */
+function asFarAsTold(points: readonly PointId[], wording: Wording): Reason[] {
+  if (points.length === 0) return []
+  const names = points.map((point) => say({ code: 'place.point', values: {}, point }, wording))
+  return [said({ code: 'verdict.as-far-as-told', values: { points: listed(names, wording), n: points.length } }, wording)]
 }
 
 /** All the jobs in one sentence: do, amount, place. */

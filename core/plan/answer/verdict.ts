@@ -2,11 +2,12 @@
 import { NEVER } from '../../alterations/alterations-for.ts'
 import type { Garment } from '../../garment/garment-as-worn.ts'
 import { isTold } from '../../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { type GarmentKind, SHAPE, type Shape } from '../../ids/kinds.ts'
 import { isGirth, type PointId } from '../../ids/points.ts'
 import { VERDICTS, type Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
 import { type Gap, overshoot } from '../../wearer/gaps.ts'
+import type { Target } from '../../wearer/want.ts'
 import type { Means } from '../means.ts'
 import type { Misfit, Plan } from '../plan.ts'
 import type { Plans } from '../plan-alterations.ts'
@@ -24,17 +25,21 @@ export interface Judged {
   means: Means
   markMm: number
   chance: { own: number | null; tailor: number | null }
+  /** The same over what is told alone: if what is not told suits. Worked out only where it decides. */
+  chanceIf: () => { own: number | null; tailor: number | null }
   /** The fit in which it lies whole, where that is another than the one asked. */
   wearsAs: () => Wish | null
 }
 
 /** Remainders that may still be called close, mm (from memory, settings). */
 const CLOSE_MM = { girth: 15, length: 25 }
-const LIKELY = 0.5
+export const LIKELY = 0.5
 
 const total = (misfit: readonly Misfit[]): number => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)
 const fits = (plan: Plan | undefined, markMm: number): boolean => plan !== undefined && total(plan.misfit) <= markMm + ROUNDING
 const likely = (chance: number | null): boolean => chance === null || chance >= LIKELY
+/** Likely, or it would be if what is not told suits. */
+const isLikely = ({ chance, chanceIf }: Judged, who: 'own' | 'tailor'): boolean => likely(chance[who]) || likely(chanceIf()[who])
 /** Does this plan fit where the other does not, or leave less wrong by more than a mark? */
 const leavesLess = (one: Plan, other: Plan, markMm: number): boolean =>
   (fits(one, markMm) && !fits(other, markMm)) || total(one.misfit) < total(other.misfit) - markMm - ROUNDING
@@ -57,9 +62,9 @@ const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged:
     verdict: 'wears-as-is'
   },
   { when: ({ garment }) => NEVER.has(garment.use), verdict: 'leave-it' },
-  { when: (judged) => fits(ownPlan(judged), judged.markMm) && likely(judged.chance.own), verdict: 'alters-to-fit', advised: ownPlan },
+  { when: (judged) => fits(ownPlan(judged), judged.markMm) && isLikely(judged, 'own'), verdict: 'alters-to-fit', advised: ownPlan },
   {
-    when: (judged) => fits(tailorsPlan(judged), judged.markMm) && likely(judged.chance.tailor),
+    when: (judged) => fits(tailorsPlan(judged), judged.markMm) && isLikely(judged, 'tailor'),
     verdict: 'needs-a-tailor',
     advised: tailorsPlan
   },
@@ -99,24 +104,37 @@ function comesClose(plan: Plan | undefined, gaps: readonly Gap[]): boolean {
   })
 }
 
-/** Without these nothing is judged: each group needs one told and wanted point. */
-const NEEDED: Partial<Record<GarmentKind, PointId[][]>> = {
-  trousers: [['waist'], ['hip', 'thigh']],
-  jeans: [['waist'], ['hip', 'thigh']],
-  shorts: [['waist'], ['hip', 'thigh']],
-  jumpsuit: [['chest']],
-  skirt: [['waist', 'hip']],
-  other: [[]]
+/** The girths of the part of the body that a shape of garment fits: with none of them told (and wanted) nothing can be said. */
+const FITTED: Record<Shape, PointId[]> = {
+  legs: ['waist', 'hip', 'thigh'],
+  skirt: ['waist', 'hip'],
+  whole: ['chest', 'waist', 'hip'],
+  upper: ['chest', 'waist', 'hem'],
+  none: []
 }
-const TAILORED_NEEDS: PointId[][] = [['chest'], ['shoulderWidth']]
+/** What decides whether it fits: where one of these is not told, the verdict is as far as told. */
+const KEY: Record<Shape, PointId[]> = {
+  legs: ['waist', 'hip', 'thigh', 'inseam'],
+  skirt: ['waist', 'hip'],
+  whole: ['chest', 'waist', 'hip'],
+  upper: ['chest'],
+  none: []
+}
+const MORE_KEYS: Partial<Record<GarmentKind, PointId[]>> = { jumpsuit: ['torsoLength'], jacket: ['shoulderWidth'] }
 
-const neededBy = (garment: Garment): PointId[][] =>
-  NEEDED[garment.kind] ?? (garment.kind === 'jacket' && garment.made.tailored ? TAILORED_NEEDS : [['chest']])
-
-/** The groups of points of which none is told (or wanted): empty when it can be judged. */
+/** The group of points of which none is told (or wanted): empty when it can be judged. */
 export function missingFor(garment: Garment, gaps: readonly Gap[]): PointId[][] {
-  const judged = new Set(gaps.filter((gap) => gap.judged).map((gap) => gap.point))
-  return neededBy(garment).filter((group) => !group.some((point) => judged.has(point)))
+  const fitted = FITTED[SHAPE[garment.kind]]
+  return gaps.some(({ judged, point }) => judged && fitted.includes(point)) ? [] : [fitted]
+}
+
+/** Key points of this kind and cut that are not told: those that something is aimed for at. */
+export function untoldKeys(garment: Garment, target: Target): PointId[] {
+  const keys = [...KEY[SHAPE[garment.kind]], ...(MORE_KEYS[garment.kind] ?? [])]
+  return keys.filter((point) => {
+    const want = target.get(point)
+    return want !== undefined && want.ideal !== null && !isTold(garment.points.get(point))
+  })
 }
 
 /** Of those, the groups that the garment does tell: there it is the body or the favourite that is missing. */

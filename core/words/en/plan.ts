@@ -229,6 +229,8 @@ export const plan: Record<string, string> = {
 
   // the verdict’s reasons
   'verdict.rescue': 'It could be rescued: {sentence}, and it shows.',
+  'verdict.as-far-as-told': 'As far as told: {points} {n|one:is|other:are} not.',
+  'place.point': 'the {point|point}',
   'verdict.wears-as': 'It wears to another fit: {fit|fit}.',
   'verdict.do': '{sentence}.',
   'verdict.inside': 'Everything told lies inside what you want.',

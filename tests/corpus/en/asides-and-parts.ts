@@ -8,6 +8,7 @@ export const asidesAndParts: Case[] = [
     listing: { title: 'Hopsack blazer', text: 'Chest ; 21.5\nWaist ; 20\nSleeves ; 24.5' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'blazer' },
       made: { tailored: true },
       measures: [
         m('chest', '21.5', 'in flat judged guessed'),
@@ -26,6 +27,7 @@ export const asidesAndParts: Case[] = [
     },
     expect: {
       kind: 'dress',
+      cut: { silhouette: 'wrap' },
       measures: [m('waist', '28 to 34 inches', 'in around judged', { value: 31, low: 28, high: 34 }), m('chest', '37', 'in around list')]
     }
   },
@@ -41,6 +43,7 @@ export const asidesAndParts: Case[] = [
     listing: { title: 'Slim tee', text: '19.5" wide at the pits, 27 and a quarter inches long. Shoulders 16 and three quarters inches' },
     expect: {
       kind: 'knit-top',
+      cut: { closeness: 'slim', knit: 'tee' },
       measures: [
         m('chest', '19.5"', 'in flat'),
         m('bodyLength', '27 and a quarter inches', 'in length', { value: 27.25 }),
@@ -68,7 +71,11 @@ export const asidesAndParts: Case[] = [
     name: 'a side in the column of the name',
     teaches: '“Rise (back)” before a bar is the back rise',
     listing: { title: 'Pleated trousers', text: '| Rise (front) | 12.5" |\n| Rise (back) | 17" |' },
-    expect: { kind: 'trousers', measures: [m('frontRise', '12.5"', 'in length'), m('backRise', '17"', 'in length')] }
+    expect: {
+      kind: 'trousers',
+      cut: { pleats: 'front' },
+      measures: [m('frontRise', '12.5"', 'in length'), m('backRise', '17"', 'in length')]
+    }
   },
   {
     name: 'a collar that is buttoned',
@@ -76,6 +83,7 @@ export const asidesAndParts: Case[] = [
     listing: { title: 'White blouse', text: 'The bust is 20 inches when flat. The collar stands up and is 14.5" round when buttoned.' },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'blouse' },
       colour: 'white',
       measures: [m('chest', '20 inches', 'in flat')],
       leftAside: [aside('unknown', '14.5"', 'in')]
@@ -96,7 +104,7 @@ export const asidesAndParts: Case[] = [
     name: 'without a hood',
     teaches: '“w/o hood” names nothing',
     listing: { title: 'Body warmer', text: 'Length at back, w/o hood: 64cm' },
-    expect: { kind: 'waistcoat', measures: [m('bodyLength', '64cm', 'cm length')] }
+    expect: { kind: 'waistcoat', cut: { layer: 'casual-waistcoat' }, measures: [m('bodyLength', '64cm', 'cm length')] }
   },
   {
     name: 'elastic under the bust',
@@ -131,13 +139,13 @@ export const asidesAndParts: Case[] = [
     name: 'what the seller does',
     teaches: '“I’m giving you” tells of nobody’s body',
     listing: { title: 'Tee', text: 'It shrank so I’m giving you what it is after washing - 19.5" pit to pit, 27" long.' },
-    expect: { kind: 'knit-top', measures: [m('chest', '19.5"', 'in flat'), m('bodyLength', '27"', 'in length')] }
+    expect: { kind: 'knit-top', cut: { knit: 'tee' }, measures: [m('chest', '19.5"', 'in flat'), m('bodyLength', '27"', 'in length')] }
   },
   {
     name: 'a size that is guessed, then measures',
     teaches: '“I would say a 10-12:” is the advice, and what follows the colon is measured',
     listing: { title: 'Blouse', text: 'I would say a 10-12: the bust is 20 inches when flat' },
-    expect: { kind: 'shirt', measures: [m('chest', '20 inches', 'in flat')] }
+    expect: { kind: 'shirt', cut: { silhouette: 'blouse' }, measures: [m('chest', '20 inches', 'in flat')] }
   },
   {
     name: 'a jacket and its waistcoat',
@@ -163,6 +171,7 @@ export const asidesAndParts: Case[] = [
     listing: { title: 'Faded black tee', text: 'Pit to pit 20 in. Some fading at the collar.' },
     expect: {
       kind: 'knit-top',
+      cut: { knit: 'tee' },
       colour: 'black',
       measures: [m('chest', '20 in', 'in flat')],
       faults: ['Some fading at the collar'],
@@ -173,6 +182,6 @@ export const asidesAndParts: Case[] = [
     name: 'only faded as it is meant to be',
     teaches: 'the look alone is no fault',
     listing: { title: 'Faded black tee', text: 'Pit to pit 20 in.' },
-    expect: { kind: 'knit-top', colour: 'black', measures: [m('chest', '20 in', 'in flat')] }
+    expect: { kind: 'knit-top', cut: { knit: 'tee' }, colour: 'black', measures: [m('chest', '20 in', 'in flat')] }
   }
 ]

@@ -133,6 +133,7 @@ export const basis: Case[] = [
     listing: { title: 'Skirt', text: 'Elastic waist: 26" relaxed, 36" stretched\nLength 30"' },
     expect: {
       kind: 'skirt',
+      cut: { closing: 'elastic' },
       made: { elasticWaist: true, waistStretchedMm: 914.4 },
       measures: [m('waist', '26"', 'in around judged'), m('skirtLength', '30"', 'in length')],
       leftAside: [aside('pulled-out', '36"', 'in')]
@@ -144,6 +145,7 @@ export const basis: Case[] = [
     listing: { title: 'Blouse', text: 'Bust 48cm, waist 44cm, hem 50cm, length 60cm, shoulders 39cm' },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'blouse' },
       measures: [
         m('chest', '48cm', 'cm flat judged'),
         m('waist', '44cm', 'cm flat judged'),

@@ -55,7 +55,7 @@ export const cloth: Case[] = [
     name: 'feels like',
     teaches: 'a fibre that is guessed at is taken without a percentage, one that it is not is left out',
     listing: { title: 'Blouse', text: 'No label, feels like viscose. Not silk.' },
-    expect: { kind: 'shirt', fibres: [['viscose', null]] }
+    expect: { kind: 'shirt', cut: { silhouette: 'blouse' }, fibres: [['viscose', null]] }
   },
   {
     name: 'how far it stretches',
@@ -76,6 +76,7 @@ export const cloth: Case[] = [
     listing: { title: 'Navy pinstripe blazer', text: 'Surgeon cuffs, half lined? No: fully lined, centre back seam, two side vents.' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'blazer' },
       colour: 'navy',
       traits: ['stripe'],
       made: { tailored: true, workingCuffButtons: true, lined: true, backSeam: true, opens: ['hem'] }
@@ -87,6 +88,7 @@ export const cloth: Case[] = [
     listing: { title: 'Linen blazer', text: 'Unlined. Cuff buttons are non-functional. No darts.' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'blazer' },
       fibres: [['linen', null]],
       made: { tailored: true, lined: false, workingCuffButtons: false, darts: false }
     }
@@ -97,6 +99,7 @@ export const cloth: Case[] = [
     listing: { title: 'A-line skirt', text: 'A-line skirt with back zip, deep 3" hem. Waist 28" around.' },
     expect: {
       kind: 'skirt',
+      cut: { silhouette: 'a-line', closing: 'back-zip' },
       made: { skirtShape: 'flared', opens: ['waist'], hemDepthMm: 76.2 },
       measures: [m('waist', '28"', 'in around')],
       leftAside: [aside('detail', '3"', 'in')]
@@ -106,7 +109,7 @@ export const cloth: Case[] = [
     name: 'original hem and elastic waist',
     teaches: 'construction told in passing',
     listing: { title: 'Jeans', text: 'Original hem, elasticated waist at the back.' },
-    expect: { kind: 'jeans', made: { hemKind: 'original-edge', elasticWaist: true } }
+    expect: { kind: 'jeans', cut: { closing: 'elastic' }, made: { hemKind: 'original-edge', elasticWaist: true } }
   },
   {
     name: 'what is worn out',
@@ -190,7 +193,7 @@ export const cloth: Case[] = [
     teaches: 'flame resistance and armour are protective',
     trap: true,
     listing: { title: 'Motorcycle jacket', text: 'With CE armour at the elbows.' },
-    expect: { kind: 'coat', use: 'protective' }
+    expect: { kind: 'coat', cut: { layer: 'biker' }, use: 'protective' }
   },
   {
     name: "children's pyjamas",
@@ -216,20 +219,20 @@ export const cloth: Case[] = [
     teaches: 'boyfriend cut and baby blue are for grown people',
     trap: true,
     listing: { title: 'Boyfriend jeans in baby blue', text: 'Comfortable.' },
-    expect: { kind: 'jeans', colour: 'blue' }
+    expect: { kind: 'jeans', cut: { leg: 'relaxed' }, colour: 'blue' }
   },
   {
     name: 'medical compression',
     teaches: 'medical compression is known as such',
     trap: true,
     listing: { title: 'Medical compression leggings', text: 'Class 2 compression.' },
-    expect: { kind: 'trousers', use: 'medical-compression' }
+    expect: { kind: 'trousers', cut: { leg: 'legging' }, use: 'medical-compression' }
   },
   {
     name: 'the head of a compound',
     teaches: 'a shirt dress is a dress, a jean jacket a jacket, jacket pocket in the text no jacket',
     listing: { title: 'Denim shirt dress', text: 'Looks good with a jacket and jeans.' },
-    expect: { kind: 'dress', traits: ['denim'], structure: 'woven' }
+    expect: { kind: 'dress', cut: { silhouette: 'shirt-dress' }, traits: ['denim'], structure: 'woven' }
   },
   {
     name: 'a denim jacket',
@@ -237,6 +240,7 @@ export const cloth: Case[] = [
     listing: { title: 'Denim jacket', text: 'Pit to pit 20"' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'denim' },
       traits: ['denim'],
       structure: 'woven',
       made: { tailored: false },

@@ -8,6 +8,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Ruffle blouse', text: 'Bust: 34 - 36 inches (measures 38)\nNeck: 14 inches buttoned' },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'blouse' },
       measures: [m('chest', '38', 'in around judged list'), m('neck', '14 inches', 'in around judged')],
       leftAside: [aside('unknown', '34 - 36 inches', 'in', 1, 35)]
     }
@@ -18,6 +19,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Running shorts', text: 'Rise 10.5". Inseam is 5" as per the name but I measure 4.75". Drawstring end is loose.' },
     expect: {
       kind: 'shorts',
+      cut: { closing: 'drawstring' },
       measures: [m('frontRise', '10.5"', 'in length'), m('inseam', '4.75"', 'in length')],
       leftAside: [aside('unknown', '5"', 'in', 2, 5)]
     }
@@ -39,6 +41,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Dress', text: 'Length 44", slit measures 9". Waist 15" flat, goes round 30"' },
     expect: {
       kind: 'dress',
+      cut: { vent: 'slit' },
       measures: [m('bodyLength', '44"', 'in length'), m('waist', '15"', 'in flat')],
       leftAside: [aside('detail', '9"', 'in')]
     }
@@ -52,6 +55,7 @@ export const houseStyles: Case[] = [
     },
     expect: {
       kind: 'jumper',
+      cut: { knit: 'chunky' },
       structure: 'knit',
       measures: [m('chest', '24 inches', 'in flat'), m('sleeveLength', '19 inches', 'in length'), m('bodyLength', '28 inches', 'in length')]
     }
@@ -86,6 +90,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Ribbed jumper', text: 'bust: fits 32 to 38, lies at 13.5" across when relaxed. waist 12" across.' },
     expect: {
       kind: 'jumper',
+      cut: { knit: 'ribbed' },
       measures: [m('chest', '13.5"', 'in flat'), m('waist', '12"', 'in flat')],
       leftAside: [aside('fits-advice', '32 to 38', null, 1, 35)]
     }
@@ -96,6 +101,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Leather jacket', text: 'Chest // 18 1/2″ flat\nBack // 20 1/8″\nSleeve // 24″\nShoulders // 15 3/4″' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'biker' },
       structure: 'leather',
       made: { tailored: false },
       measures: [
@@ -122,6 +128,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Ladies kilt', text: 'Waist → 28 inches\nDrop → 24½ inches\nApron → 15 inches wide' },
     expect: {
       kind: 'skirt',
+      cut: { silhouette: 'kilt' },
       made: { skirtShape: 'pleated' },
       measures: [m('waist', '28 inches', 'in around judged'), m('skirtLength', '24½ inches', 'in length', { value: 24.5 })],
       leftAside: [aside('detail', '15 inches', 'in')]
@@ -133,6 +140,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Cropped denim jacket', text: '21" pit to pit, 22" sleeves, 17.5" at the waistband' },
     expect: {
       kind: 'jacket',
+      cut: { topLength: 'cropped', layer: 'denim' },
       structure: 'woven',
       traits: ['denim'],
       made: { tailored: false },
@@ -145,6 +153,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Wool cape', text: 'Length from back of neck 31 inches, bottom edge approx 140 inches round.' },
     expect: {
       kind: 'coat',
+      cut: { layer: 'kimono' },
       fibres: [['wool', null]],
       measures: [m('bodyLength', '31 inches', 'in length'), m('hem', '140 inches', 'in around')]
     }
@@ -178,6 +187,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Wiggle dress', text: 'Hips, 19" flat. Length, 41" from nape. Cap sleeve, 4".' },
     expect: {
       kind: 'dress',
+      cut: { silhouette: 'sheath', sleeve: 'cap' },
       made: { shortSleeves: true },
       measures: [m('hip', '19"', 'in flat'), m('bodyLength', '41"', 'in length'), m('sleeveLength', '4"', 'in length')]
     }
@@ -212,6 +222,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Pencil skirt', text: 'Waist: 26″ – Hip: 36″ – Knee: 33″ – Length: 25¾″' },
     expect: {
       kind: 'skirt',
+      cut: { silhouette: 'pencil' },
       made: { skirtShape: 'straight' },
       measures: [
         m('waist', '26″', 'in around judged'),
@@ -227,6 +238,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Tweed waistcoat', text: 'Length (front point): 25"\nLength (back): 22"\nShoulders: 14"' },
     expect: {
       kind: 'waistcoat',
+      cut: { layer: 'suit-waistcoat' },
       structure: 'woven',
       measures: [m('bodyLength', '22"', 'in length'), m('shoulderWidth', '14"', 'in length')],
       leftAside: [aside('detail', '25"', 'in')]
@@ -264,7 +276,13 @@ export const houseStyles: Case[] = [
     name: 'dollars of Australia',
     teaches: 'where it is posted tells whose dollars they are; where it was made does not',
     listing: { title: 'Knitted polo shirt', text: 'Armpit to armpit 52cm. $28 inc post within Aus' },
-    expect: { kind: 'knit-top', structure: 'knit', measures: [m('chest', '52cm', 'cm flat')], price: { amount: 28, currency: 'AUD' } }
+    expect: {
+      kind: 'knit-top',
+      cut: { knit: 'tee' },
+      structure: 'knit',
+      measures: [m('chest', '52cm', 'cm flat')],
+      price: { amount: 28, currency: 'AUD' }
+    }
   },
   {
     name: 'dollars, and made elsewhere',
@@ -315,6 +333,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Kaftan', text: '26" across under the arms, the same at the hip. Sleeves 11" wide at the opening, length 52"' },
     expect: {
       kind: 'dress',
+      cut: { silhouette: 'smock' },
       measures: [m('chest', '26"', 'in flat'), m('hip', '26"', 'in flat'), m('cuff', '11"', 'in flat'), m('bodyLength', '52"', 'in length')]
     }
   },
@@ -330,6 +349,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Smock', text: 'Sleeves are quite long on me at 61 cm. Bust 110 cm around. Length 95 cm' },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'smock' },
       measures: [m('sleeveLength', '61 cm', 'cm length'), m('chest', '110 cm', 'cm around'), m('bodyLength', '95 cm', 'cm length')]
     }
   },
@@ -374,6 +394,7 @@ Made for my uncle but I wear it like a coat. Size 14-20 depending how slouchy. f
     },
     expect: {
       kind: 'jumper',
+      cut: { knit: 'chunky', closeness: 'oversized' },
       structure: 'knit',
       fibres: [['wool', null]],
       colour: 'cream',
@@ -408,6 +429,7 @@ Made for my uncle but I wear it like a coat. Size 14-20 depending how slouchy. f
     },
     expect: {
       kind: 'skirt',
+      cut: { dressLength: 'midi', closing: 'back-zip', vent: 'slit' },
       structure: 'woven',
       made: { lined: true, opens: ['waist', 'sweep'] },
       sizeLabels: ['8-10'],

@@ -17,6 +17,7 @@ Length: 38 inches
     },
     expect: {
       kind: 'coat',
+      cut: { layer: 'overcoat', closeness: 'slim', vent: 'vent' },
       measures: [
         m('chest', '21.5 inches', 'in flat judged'),
         m('waist', '20 inches', 'in flat judged'),
@@ -75,6 +76,7 @@ Length: 38 inches
     },
     expect: {
       kind: 'trousers',
+      cut: { rise: 'high', leg: 'wide', closing: 'hook' },
       measures: [
         m('frontRise', '30cm', 'cm length'),
         m('backRise', '41cm', 'cm length'),
@@ -123,6 +125,7 @@ Length: 38 inches
     },
     expect: {
       kind: 'jumpsuit',
+      cut: { silhouette: 'dungarees' },
       measures: [
         m('waist', '16.5in', 'in flat judged'),
         m('hip', '20.5in', 'in flat judged'),
@@ -147,6 +150,7 @@ Length: 38 inches
     },
     expect: {
       kind: 'knit-top',
+      cut: { knit: 'tee' },
       measures: [m('chest', '22.5', 'in flat judged guessed'), m('bodyLength', '29', 'in length guessed')],
       fibres: [
         ['polyester', 50],
@@ -171,6 +175,7 @@ Weight 310 g. 100% merino wool, wool wash 30° only. No pilling as never worn. A
     },
     expect: {
       kind: 'jumper',
+      cut: { knit: 'fine' },
       measures: [
         m('chest', '108 cm', 'cm around judged'),
         m('bodyLength', '70 cm', 'cm length'),
@@ -196,6 +201,7 @@ Lining torn at the left pocket, about 2in. Professionally cleaned in Nov. £75, 
     },
     expect: {
       kind: 'coat',
+      cut: { layer: 'wrap-coat', closeness: 'oversized', closing: 'ties' },
       measures: [
         m('chest', '25', 'in flat list'),
         m('hip', '26', 'in flat judged list'),

@@ -90,6 +90,7 @@ export const layouts: Case[] = [
     listing: { title: 'Silk blouse', text: 'Bust = 40 in\nLength = 25 in\nSleeve = 23.5 in' },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'blouse' },
       fibres: [['silk', null]],
       traits: ['silk'],
       measures: [m('chest', '40 in', 'in around judged'), m('bodyLength', '25 in', 'in length'), m('sleeveLength', '23.5 in', 'in length')]
@@ -243,6 +244,7 @@ export const layouts: Case[] = [
     listing: { title: 'Shift dress', text: 'Bust/waist: 40"\nLength: 36"' },
     expect: {
       kind: 'dress',
+      cut: { silhouette: 'shift' },
       measures: [m('chest', '40"', 'in around judged'), m('waist', '40"', 'in around judged'), m('bodyLength', '36"', 'in length')]
     }
   },
@@ -255,6 +257,7 @@ export const layouts: Case[] = [
     },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'blazer' },
       made: { tailored: true },
       measures: [
         m('chest', '21 inches', 'in flat'),
@@ -341,6 +344,7 @@ export const layouts: Case[] = [
     listing: { title: 'T-shirt', text: 'P2P 21in Length 28inch' },
     expect: {
       kind: 'knit-top',
+      cut: { knit: 'tee' },
       measures: [m('chest', '21in', 'in flat'), m('bodyLength', '28inch', 'in length')]
     }
   },
@@ -368,6 +372,7 @@ export const layouts: Case[] = [
     listing: { title: 'Full skirt', text: 'Waist 27" around. Hem 90" around. Length 28".' },
     expect: {
       kind: 'skirt',
+      cut: { silhouette: 'gathered' },
       made: { skirtShape: 'flared' },
       measures: [m('waist', '27"', 'in around'), m('sweep', '90"', 'in around'), m('skirtLength', '28"', 'in length')]
     }
@@ -381,6 +386,7 @@ export const layouts: Case[] = [
     },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'suit' },
       made: { tailored: true },
       measures: [
         m('chest', '42"', 'in around judged', { of: 'jacket' }),

@@ -37,6 +37,7 @@ export const lessons: Case[] = [
     listing: { title: 'Jeans', text: `Inseam 27.5" (ankle length on me, I'm 5'7"), rise 11", opening 6.5" across` },
     expect: {
       kind: 'jeans',
+      cut: { legLength: 'ankle' },
       measures: [m('inseam', '27.5"', 'in length'), m('frontRise', '11"', 'in length'), m('legOpening', '6.5"', 'in flat')],
       leftAside: [aside('model', `5'7"`, 'in', 1, 67)]
     }
@@ -61,7 +62,7 @@ export const lessons: Case[] = [
     name: 'figures before their names in brackets',
     teaches: '22" x 27" (chest x length) is read in order',
     listing: { title: 'Hoodie', text: '22" x 27" (ptp x length)' },
-    expect: { kind: 'jumper', measures: [m('chest', '22"', 'in flat'), m('bodyLength', '27"', 'in length')] }
+    expect: { kind: 'jumper', cut: { knit: 'sweatshirt' }, measures: [m('chest', '22"', 'in flat'), m('bodyLength', '27"', 'in length')] }
   },
   {
     name: 'long and wide behind their figures',
@@ -72,6 +73,7 @@ export const lessons: Case[] = [
     },
     expect: {
       kind: 'jacket',
+      cut: { topLength: 'cropped' },
       made: { tailored: false },
       measures: [
         m('sleeveLength', '23"', 'in length'),
@@ -90,6 +92,7 @@ export const lessons: Case[] = [
     },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'blouse' },
       measures: [m('bodyLength', '25 inches', 'in length'), m('sleeveLength', '18 inches', 'in length')],
       leftAside: [aside('detail', '27 inches', 'in')]
     }
@@ -131,7 +134,7 @@ export const lessons: Case[] = [
     teaches: 'a word we don’t know before figure and “wide” keeps its width',
     trap: true,
     listing: { title: 'Pinafore dress', text: 'The bib is 9" wide.' },
-    expect: { kind: 'dress', leftAside: [aside('detail', '9"', 'in')] }
+    expect: { kind: 'dress', cut: { silhouette: 'sun' }, leftAside: [aside('detail', '9"', 'in')] }
   },
   {
     name: 'actual figures after label figures',
@@ -193,6 +196,7 @@ export const lessons: Case[] = [
     },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'suit' },
       fibres: [['wool', null]],
       made: { tailored: true },
       issues: [{ code: 'reading.several-garments' }],
@@ -227,6 +231,7 @@ export const lessons: Case[] = [
     listing: { title: 'Batwing jumper', text: 'length 55 cm from shoulder, neck edge to cuff 68 cm, hem 40 cm flat' },
     expect: {
       kind: 'jumper',
+      cut: { shoulder: 'dolman' },
       measures: [m('bodyLength', '55 cm', 'cm length'), m('hem', '40 cm', 'cm flat')],
       leftAside: [aside('detail', '68 cm', 'cm')]
     }
@@ -255,6 +260,7 @@ export const lessons: Case[] = [
     listing: { title: 'Aran cardigan', text: 'Pit to pit 24". It\'s 28" long down the back and the sleeves are 19".' },
     expect: {
       kind: 'jumper',
+      cut: { knit: 'chunky' },
       structure: 'knit',
       measures: [m('chest', '24"', 'in flat'), m('bodyLength', '28"', 'in length'), m('sleeveLength', '19"', 'in length')]
     }
@@ -265,6 +271,7 @@ export const lessons: Case[] = [
     listing: { title: 'Blazer', text: 'Chest: 22" Sleeve: 25" (2" can be let down) Back: 30"' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'blazer' },
       made: { tailored: true },
       measures: [m('chest', '22"', 'in flat judged'), m('sleeveLength', '25"', 'in length'), m('bodyLength', '30"', 'in length')],
       allowances: [{ point: 'sleeveLength', mm: 50.8, place: { text: '2"', nth: 2, value: 2, unit: 'in' } }]
@@ -276,6 +283,7 @@ export const lessons: Case[] = [
     listing: { title: 'Wool suit jacket 40S', text: 'Pit to pit 21". A 40s look.' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'suit', era: '1940s-50s' },
       made: { tailored: true },
       fibres: [['wool', null]],
       sizeLabels: ['40S'],
@@ -318,6 +326,7 @@ export const lessons: Case[] = [
     listing: { title: 'Overcoat', text: 'Chest (pit to pit) 23.5", sleeve 25.75", length (from bottom of collar) 42"' },
     expect: {
       kind: 'coat',
+      cut: { layer: 'overcoat' },
       measures: [m('chest', '23.5"', 'in flat'), m('sleeveLength', '25.75"', 'in length'), m('bodyLength', '42"', 'in length')]
     }
   },

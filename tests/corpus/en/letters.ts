@@ -20,6 +20,7 @@ Tiny hole near the hem at the back (see pic 5), you really don't notice it on. 1
     },
     expect: {
       kind: 'dress',
+      cut: { era: '1970s', silhouette: 'smock', dressLength: 'maxi' },
       measures: [
         m('chest', '17.5"', 'in flat'),
         m('waist', '14"', 'in flat'),
@@ -44,6 +45,7 @@ Tiny hole near the hem at the back (see pic 5), you really don't notice it on. 1
     },
     expect: {
       kind: 'jeans',
+      cut: { closing: 'fly' },
       measures: [
         m('waist', '14”', 'in flat'),
         m('frontRise', '11 1/2”', 'in length', { value: 11.5 }),
@@ -82,6 +84,7 @@ Handwash only. Feels like pure wool but can't promise. Bit of bobbling under the
     },
     expect: {
       kind: 'jumper',
+      cut: { knit: 'chunky', closeness: 'oversized' },
       measures: [
         m('chest', '21.5', 'in flat list'),
         m('bodyLength', '26', 'in length list'),
@@ -107,6 +110,7 @@ Handwash only. Feels like pure wool but can't promise. Bit of bobbling under the
     },
     expect: {
       kind: 'skirt',
+      cut: { era: '2000s', dressLength: 'mini' },
       measures: [m('waist', '13.5"', 'in flat'), m('hip', '18"', 'in flat'), m('skirtLength', '15"', 'in length')],
       traits: ['vinyl'],
       colour: 'black',
@@ -129,6 +133,7 @@ Two small moth nips on the right sleeve, priced accordingly. 100% wool shell. Ce
     },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'blazer', vent: 'vent' },
       measures: [
         m('chest', '21"', 'in flat'),
         m('shoulderWidth', '18 1/4"', 'in length', { value: 18.25 }),
@@ -155,6 +160,7 @@ Two small moth nips on the right sleeve, priced accordingly. 100% wool shell. Ce
     },
     expect: {
       kind: 'coat',
+      cut: { layer: 'swing-coat' },
       measures: [
         m('chest', '44 inches', 'in around'),
         m('sleeveLength', '23 inches', 'in length'),
@@ -181,6 +187,7 @@ Two small moth nips on the right sleeve, priced accordingly. 100% wool shell. Ce
     },
     expect: {
       kind: 'trousers',
+      cut: { leg: 'wide', closing: 'elastic' },
       measures: [
         m('waist', '16in', 'in flat judged'),
         m('hip', '23.5in', 'in flat'),
@@ -212,6 +219,7 @@ Inches, measured flat. 240gsm cotton jersey, printed tag in neck. £12 or 3 for 
     },
     expect: {
       kind: 'knit-top',
+      cut: { knit: 'tee' },
       measures: [m('chest', '20.5', 'in flat list'), m('bodyLength', '27.5', 'in length list')],
       fibres: [['cotton', null]],
       structure: 'knit',
@@ -239,6 +247,7 @@ My height 163cm and I roll the legs twice. Cotton twill. Pen mark on pocket. £1
     },
     expect: {
       kind: 'jumpsuit',
+      cut: { silhouette: 'boiler' },
       measures: [
         m('chest', '53', 'cm flat list'),
         m('waist', '39', 'cm flat list'),
@@ -288,6 +297,7 @@ My height 163cm and I roll the legs twice. Cotton twill. Pen mark on pocket. £1
     },
     expect: {
       kind: 'shorts',
+      cut: { rise: 'high' },
       measures: [
         m('waist', '14.25', 'in flat list'),
         m('hip', '19', 'in flat list'),
@@ -311,6 +321,7 @@ My height 163cm and I roll the legs twice. Cotton twill. Pen mark on pocket. £1
     },
     expect: {
       kind: 'trousers',
+      cut: { pleats: 'front', turnUps: 'made' },
       measures: [
         m('waist', '17 1/4in', 'in flat', { value: 17.25 }),
         m('frontRise', '12 3/4in', 'in length', { value: 12.75 }),
@@ -347,6 +358,7 @@ Bow ties are about 24" each. Faint yellowing on the inner collar. 100% silk, col
     },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'blouse', era: '1980s' },
       measures: [
         m('chest', '20-1/2"', 'in flat', { value: 20.5 }),
         m('shoulderWidth', '17-1/4"', 'in length', { value: 17.25 }),

@@ -8,6 +8,7 @@ export const making: Case[] = [
     listing: { title: 'Wool blazer', text: 'Half lined, with sham cuff buttons. Chest 20" flat.' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'blazer' },
       fibres: [['wool', null]],
       made: { tailored: true, workingCuffButtons: false },
       measures: [m('chest', '20"', 'in flat')]
@@ -17,7 +18,12 @@ export const making: Case[] = [
     name: 'buttons that do not open',
     teaches: 'cuff buttons told in a sentence',
     listing: { title: 'Linen blazer', text: "Fully lined. The buttons on the cuffs don't open." },
-    expect: { kind: 'jacket', fibres: [['linen', null]], made: { tailored: true, lined: true, workingCuffButtons: false } }
+    expect: {
+      kind: 'jacket',
+      cut: { layer: 'blazer' },
+      fibres: [['linen', null]],
+      made: { tailored: true, lined: true, workingCuffButtons: false }
+    }
   },
   {
     name: 'left in the back seam',
@@ -49,6 +55,7 @@ export const making: Case[] = [
     listing: { title: 'Wool dress', text: 'Bust 36" around. 2in to let out at the waist seam.' },
     expect: {
       kind: 'dress',
+      cut: { waistSeam: 'natural' },
       fibres: [['wool', null]],
       measures: [m('chest', '36"', 'in around')],
       allowances: [{ point: 'waist', mm: 50.8, place: { text: '2in', nth: 1, value: 2, unit: 'in' } }]
@@ -149,6 +156,7 @@ export const making: Case[] = [
     listing: { title: 'Cotton tee', text: 'Tag XL. 22.5x29 inches' },
     expect: {
       kind: 'knit-top',
+      cut: { knit: 'tee' },
       fibres: [['cotton', null]],
       sizeLabels: ['XL'],
       measures: [m('chest', '22.5', 'in flat judged list'), m('bodyLength', '29 inches', 'in length')]
@@ -179,6 +187,7 @@ export const making: Case[] = [
     listing: { title: 'Suit jacket', text: 'JACKET: chest 23" ptp\nTROUSERS (other listing!): waist 38", inseam 31"' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'suit' },
       made: { tailored: true },
       measures: [m('chest', '23"', 'in flat')],
       leftAside: [aside('detail', '38"', 'in'), aside('detail', '31"', 'in')]
@@ -200,6 +209,7 @@ export const making: Case[] = [
     listing: { title: 'Wool dress', text: 'Zips up the back. Waist 28" around.' },
     expect: {
       kind: 'dress',
+      cut: { closing: 'back-zip' },
       fibres: [['wool', null]],
       made: { opens: ['waist'] },
       measures: [m('waist', '28"', 'in around')]

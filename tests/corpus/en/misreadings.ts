@@ -8,6 +8,7 @@ export const misreadings: Case[] = [
     listing: { title: 'Suede jacket', text: 'Sleeve outside 24", inside 18", back 25", chest 20" across' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'biker' },
       structure: 'leather',
       traits: ['suede'],
       made: { tailored: false },
@@ -25,6 +26,7 @@ export const misreadings: Case[] = [
     listing: { title: 'Linen blouse', text: 'Bust 19" flat\nBack: 15"\nLength: 23"' },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'blouse' },
       fibres: [['linen', null]],
       measures: [m('chest', '19"', 'in flat'), m('backWidth', '15"', 'in length'), m('bodyLength', '23"', 'in length')]
     }
@@ -65,6 +67,7 @@ export const misreadings: Case[] = [
     listing: { title: 'Denim jacket', text: 'Chest (button to button) 42in, Length (back) 23in' },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'denim' },
       structure: 'woven',
       traits: ['denim'],
       made: { tailored: false },
@@ -77,6 +80,7 @@ export const misreadings: Case[] = [
     listing: { title: 'Tartan skirt', text: 'Waist 27-29 (three buckles), pleats 2" deep' },
     expect: {
       kind: 'skirt',
+      cut: { closing: 'buckles' },
       traits: ['check', 'pleated'],
       measures: [m('waist', '27-29', 'in around judged list', { value: 28, low: 27, high: 29 })],
       leftAside: [aside('detail', '2"', 'in')]
@@ -143,6 +147,7 @@ export const misreadings: Case[] = [
     listing: { title: 'Cotton blouse', text: 'B: 37 W: 33 L: 24 S: 23 inches' },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'blouse' },
       fibres: [['cotton', null]],
       measures: [
         m('chest', '37', 'in around judged list'),

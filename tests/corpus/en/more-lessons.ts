@@ -42,6 +42,7 @@ export const moreLessons: Case[] = [
     listing: { title: 'Princess coat', text: 'Waist 30" (76cm)\nSleeve from shoulder 23"\nFlat measurements have already been doubled.' },
     expect: {
       kind: 'coat',
+      cut: { layer: 'fitted-coat' },
       measures: [m('waist', '30"', 'in around'), m('sleeveLength', '23"', 'in length')]
     }
   },
@@ -54,6 +55,7 @@ export const moreLessons: Case[] = [
     },
     expect: {
       kind: 'jumper',
+      cut: { knit: 'chunky' },
       measures: [m('chest', '21.5 inches', 'in flat')],
       leftAside: [aside('model', '44 inch', 'in')]
     }
@@ -63,6 +65,7 @@ export const moreLessons: Case[] = [
     teaches: 'a W or an L that opens a line and is all of it names its figure',
     listing: { title: 'Midi skirt', text: 'W 68-72cm (elastic at back)\nhips 100cm\nL 78cm' },
     expect: {
+      cut: { dressLength: 'midi' },
       kind: 'skirt',
       measures: [
         m('waist', '68-72cm', 'cm around judged', { value: 70, low: 68, high: 72 }),
@@ -86,13 +89,13 @@ export const moreLessons: Case[] = [
     name: 'three-quarter sleeves from the shoulder',
     teaches: 'how long sleeves are said to be stands between the name and its figure',
     listing: { title: 'Top', text: 'Sleeves are three quarter so 16 inches from the shoulder.' },
-    expect: { kind: 'knit-top', measures: [m('sleeveLength', '16 inches', 'in length')] }
+    expect: { kind: 'knit-top', cut: { sleeve: 'three-quarter' }, measures: [m('sleeveLength', '16 inches', 'in length')] }
   },
   {
     name: 'long sleeves, and from where',
     teaches: 'behind “from the shoulder” a comma parts no sleeve from its figure',
     listing: { title: 'Top', text: 'Long sleeves, 60cm from shoulder' },
-    expect: { kind: 'knit-top', measures: [m('sleeveLength', '60cm', 'cm length')] }
+    expect: { kind: 'knit-top', cut: { sleeve: 'long' }, measures: [m('sleeveLength', '60cm', 'cm length')] }
   },
   {
     name: 'wide sleeves that are so long',
@@ -104,7 +107,12 @@ export const moreLessons: Case[] = [
     name: 'a garment with such sleeves that is so long',
     teaches: 'behind “with” the sleeves are not what the sentence speaks of',
     listing: { title: 'Cardigan', text: 'Cardigan with balloon sleeves, 52 cm long.' },
-    expect: { kind: 'jumper', structure: 'knit', measures: [m('bodyLength', '52 cm', 'cm length')] }
+    expect: {
+      kind: 'jumper',
+      cut: { sleeve: 'balloon' },
+      structure: 'knit',
+      measures: [m('bodyLength', '52 cm', 'cm length')]
+    }
   },
   {
     name: 'a rise by both its ends',
@@ -148,7 +156,7 @@ export const moreLessons: Case[] = [
     name: 'a collar that is not included',
     teaches: 'what is counted in or not names no figure',
     listing: { title: 'Trench coat', text: 'A1 (pit to pit): 60 cm\nA4 (total length, collar not included): 102 cm' },
-    expect: { kind: 'coat', measures: [m('chest', '60 cm', 'cm flat'), m('bodyLength', '102 cm', 'cm length')] }
+    expect: { kind: 'coat', cut: { layer: 'coat' }, measures: [m('chest', '60 cm', 'cm flat'), m('bodyLength', '102 cm', 'cm length')] }
   },
   {
     name: 'a waistband within the outside leg',
@@ -204,6 +212,7 @@ export const moreLessons: Case[] = [
     listing: { title: 'Shorts', text: 'elastic waist 70 cm (stretched 90)' },
     expect: {
       kind: 'shorts',
+      cut: { closing: 'elastic' },
       made: { elasticWaist: true, waistStretchedMm: 900 },
       measures: [m('waist', '70 cm', 'cm around judged')],
       leftAside: [aside('pulled-out', '90')]

@@ -17,6 +17,7 @@ leg opening across: 17cm
     expect: {
       stretchPercent: 9,
       kind: 'jeans',
+      cut: { rise: 'high', leg: 'relaxed' },
       measures: [
         m('waist', '35cm', 'cm flat'),
         m('frontRise', '29 cm', 'cm length'),
@@ -41,6 +42,7 @@ leg opening across: 17cm
     },
     expect: {
       kind: 'jumper',
+      cut: { knit: 'chunky' },
       measures: [m('chest', '58cm', 'cm flat'), m('bodyLength', '66cm', 'cm length'), m('sleeveUnderarm', '44cm', 'cm length')],
       fibres: [
         ['acrylic', 70],
@@ -68,6 +70,7 @@ Estate find in Santa Fe, the lady had 30 of these in every color. Elastic free w
     },
     expect: {
       kind: 'skirt',
+      cut: { era: '1980s', silhouette: 'pleated' },
       measures: [m('waist', '13″', 'in flat judged'), m('hip', '20″', 'in flat judged'), m('skirtLength', '30″', 'in length')],
       fibres: [['silk', null]],
       traits: ['silk', 'pleated'],
@@ -93,6 +96,7 @@ Length: 54 inches
     },
     expect: {
       kind: 'dress',
+      cut: { era: '1970s', dressLength: 'maxi' },
       measures: [
         m('chest', '34 inches', 'in around judged'),
         m('waist', '27 inches', 'in around judged'),
@@ -141,6 +145,7 @@ Length: 54 inches
     },
     expect: {
       kind: 'shirt',
+      cut: { closeness: 'slim' },
       measures: [
         m('chest', '22 in', 'in flat'),
         m('shoulderWidth', '18 in', 'in length'),
@@ -167,6 +172,7 @@ Strap: 15" total
 95% rayon 5% spandex. My bust is 36. $38, ships next day`
     },
     expect: {
+      cut: { dressLength: 'maxi' },
       kind: 'dress',
       made: { waistStretchedMm: 914.4 },
       measures: [
@@ -194,6 +200,7 @@ Strap: 15" total
     },
     expect: {
       kind: 'jeans',
+      cut: { leg: 'wide', legLength: 'cropped' },
       measures: [
         m('waist', '33in', 'in around judged'),
         m('frontRise', '12in', 'in length'),
@@ -221,6 +228,7 @@ Cotton blend, no content tag. Replaced one snap. Pet free home. Ships from Tucso
     },
     expect: {
       kind: 'shirt',
+      cut: { era: '1970s', silhouette: 'blouse', closing: 'snaps' },
       measures: [
         m('chest', '38”', 'in around judged'),
         m('waist', '34”', 'in around judged'),
@@ -245,6 +253,7 @@ All cotton, no stretch whatsoever. tag junior 11, more like a 27 today. Frayed b
     },
     expect: {
       kind: 'jeans',
+      cut: { rise: 'high', leg: 'tapered' },
       measures: [
         m('waist', '14', 'in flat list'),
         m('hip', '19.5', 'in flat list'),
@@ -269,6 +278,7 @@ All cotton, no stretch whatsoever. tag junior 11, more like a 27 today. Frayed b
     },
     expect: {
       kind: 'shirt',
+      cut: { era: '1970s' },
       measures: [m('chest', '41"', 'in around judged'), m('sleeveLength', '24"', 'in length'), m('bodyLength', '29"', 'in length')],
       fibres: [
         ['polyester', 65],
@@ -295,6 +305,7 @@ Shoulder pads can come out. Tiny snag at back. €55 an post registered extra �
     },
     expect: {
       kind: 'dress',
+      cut: { era: '1980s', shoulder: 'dolman' },
       measures: [
         m('chest', '23"', 'in flat judged'),
         m('waist', '15"', 'in flat judged'),
@@ -319,6 +330,7 @@ They've got proper pockets you'd fit a phone in. I'm 5ft 3 and they sit on the a
     },
     expect: {
       kind: 'trousers',
+      cut: { leg: 'wide' },
       made: { elasticWaist: true, waistStretchedMm: 965.2 },
       measures: [
         m('waist', '14"', 'in flat judged'),
@@ -347,6 +359,7 @@ Model is 5'9", bust 34", waist 26", hips 37" wearing a S in a different color. 9
     expect: {
       stretchPercent: 60,
       kind: 'dress',
+      cut: { silhouette: 'bodycon', dressLength: 'midi' },
       measures: [
         m('chest', '15.75"', 'in flat'),
         m('waist', '13.5"', 'in flat'),
@@ -386,6 +399,7 @@ Hem (flat) = 7 1/2 inches
     },
     expect: {
       kind: 'jeans',
+      cut: { leg: 'slim' },
       measures: [
         m('waist', '35 inches', 'in around judged'),
         m('frontRise', '10 1/4 inches', 'in length', { value: 10.25 }),
@@ -418,6 +432,7 @@ Hem (flat) = 7 1/2 inches
     },
     expect: {
       kind: 'coat',
+      cut: { layer: 'waxed', closing: 'front-zip' },
       measures: [
         m('chest', '61cm', 'cm flat'),
         m('sleeveLength', '65cm', 'cm length'),
@@ -449,6 +464,7 @@ length from nape 21″
     },
     expect: {
       kind: 'shirt',
+      cut: { silhouette: 'blouse' },
       measures: [
         m('chest', '32″', 'in around judged'),
         m('waist', '23″', 'in around judged'),
@@ -484,6 +500,7 @@ length from nape 21″
     },
     expect: {
       kind: 'skirt',
+      cut: { era: '1940s-50s', silhouette: 'circle' },
       measures: [m('waist', '25"', 'in around judged'), m('skirtLength', '27"', 'in length'), m('sweep', '180"', 'in around judged')],
       fibres: [['cotton', 100]],
       made: { 'skirtShape': 'circle' },
@@ -525,6 +542,7 @@ length from nape 21″
     },
     expect: {
       kind: 'jumpsuit',
+      cut: { silhouette: 'boiler', sleeve: 'short', closing: 'drawstring' },
       made: { shortSleeves: true },
       measures: [
         m('chest', '18"', 'in flat'),
@@ -586,6 +604,7 @@ I've listed 4 other skirts from the same closet tonight so check them out, shipp
     },
     expect: {
       kind: 'skirt',
+      cut: { era: '1940s-50s', silhouette: 'pencil', vent: 'kick-pleat' },
       measures: [
         m('waist', '24-25"', 'in around judged', { value: 24.5, low: 24, high: 25 }),
         m('hip', '36"', 'in around judged'),
@@ -616,6 +635,7 @@ Rolled sleeve tabs, chest pocket, and a tie belt (150cm long) that I've never us
     },
     expect: {
       kind: 'dress',
+      cut: { silhouette: 'shirt-dress', closing: 'ties' },
       measures: [
         m('chest', '49cm', 'cm flat judged'),
         m('waist', '41cm', 'cm flat judged'),
@@ -650,6 +670,7 @@ EU 38 = uk 10. Leather outer, poly lining, lining torn in pocket, scuff on elbow
     },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'biker' },
       measures: [
         m('chest', '18.5"', 'in flat'),
         m('waist', '16"', 'in flat'),
@@ -676,6 +697,7 @@ EU 38 = uk 10. Leather outer, poly lining, lining torn in pocket, scuff on elbow
     },
     expect: {
       kind: 'knit-top',
+      cut: { knit: 'ribbed', sleeve: 'long' },
       measures: [
         m('chest', '17', 'in flat guessed'),
         m('bodyLength', '24', 'in length guessed'),
@@ -709,6 +731,7 @@ Wore these for a '70s dance at church and got so many compliments. Will ship wit
     },
     expect: {
       kind: 'trousers',
+      cut: { rise: 'high', leg: 'wide' },
       measures: [
         m('waist', '28"', 'in around judged'),
         m('hip', '37"', 'in around judged'),

@@ -202,14 +202,14 @@ export const traps: Case[] = [
     teaches: 'a cut number with an s or after "fit" is a name',
     trap: true,
     listing: { title: 'Straight leg jeans', text: 'Classic 400s cut, mid rise, 90s style from 1994, 5 pocket, button fly.' },
-    expect: { kind: 'jeans' }
+    expect: { kind: 'jeans', cut: { leg: 'straight', rise: 'mid', closing: 'fly' } }
   },
   {
     name: 'names of rises and lengths',
     teaches: 'high rise, knee length, hip length and 3/4 sleeves are names of cuts',
     trap: true,
     listing: { title: 'Knee length skirt', text: 'High rise, knee length. Worn with a hip length jacket with 3/4 sleeves in the photo.' },
-    expect: { kind: 'skirt' }
+    expect: { cut: { dressLength: 'knee' }, kind: 'skirt' }
   },
   {
     name: "the model's body",
@@ -341,6 +341,7 @@ export const traps: Case[] = [
     listing: { title: 'Down jacket', text: '650 fill down. Shell 40 denier nylon. Denim collar 14 oz.' },
     expect: {
       kind: 'coat',
+      cut: { layer: 'puffer' },
       fibres: [['polyamide', null]]
     }
   },
@@ -353,6 +354,7 @@ export const traps: Case[] = [
     },
     expect: {
       kind: 'jacket',
+      cut: { layer: 'blazer', vent: 'vent' },
       made: { tailored: true, opens: ['hem'] },
       measures: [m('chest', '20"', 'in flat'), m('waist', '19"', 'in flat')],
       leftAside: [aside('detail', '3.5"', 'in'), aside('detail', '2"', 'in'), aside('detail', '8"', 'in')]
@@ -421,7 +423,7 @@ export const traps: Case[] = [
     teaches: 'where a hem falls is no length',
     trap: true,
     listing: { title: 'Skirt', text: 'The hem falls 4 inches above the knee on me.' },
-    expect: { kind: 'skirt', leftAside: [aside('detail', '4 inches', 'in')] }
+    expect: { cut: { dressLength: 'above-knee' }, kind: 'skirt', leftAside: [aside('detail', '4 inches', 'in')] }
   },
   {
     name: 'free hips',

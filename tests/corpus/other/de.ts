@@ -49,6 +49,7 @@ export const german: Case[] = [
     'Größe 40, fällt normal aus.',
     {
       kind: 'jacket',
+      cut: { layer: 'blazer' },
       made: { tailored: true },
       sizeLabels: ['40'],
       leftAside: [aside('size-label', '40')]
@@ -94,6 +95,7 @@ export const german: Case[] = [
   ),
   de('ohne Umlaute', 'missing umlauts in three hands', 'Pullover', 'Laenge 66 cm, Armellange 60 cm, Achsel zu Achsel 50 cm', {
     kind: 'jumper',
+    cut: { knit: 'standard' },
     measures: [m('bodyLength', '66 cm', 'cm length'), m('sleeveLength', '60 cm', 'cm length'), m('chest', '50 cm', 'cm flat')]
   }),
   de('von Schulter bis Saum', 'landmarks with bis', 'Kleid', 'Von der Schulter bis zum Saum 102 cm, vom Kragen bis zum Saum 104 cm', {
@@ -160,6 +162,7 @@ export const german: Case[] = [
     'Ein Mottenloch am Ärmel, sauber gestopft. Ein Loch am Saum muss noch geflickt werden.',
     {
       kind: 'jumper',
+      cut: { knit: 'standard' },
       fibres: [['wool', null]],
       faults: ['Ein Mottenloch am Ärmel, sauber gestopft', 'Ein Loch am Saum muss noch geflickt werden'],
       mending: ['darn', 'treat-pests']

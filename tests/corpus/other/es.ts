@@ -72,6 +72,7 @@ export const spanish: Case[] = [
   }),
   es('sin estirar', 'relaxed and stretched', 'Falda midi', 'Cintura elástica: 32 cm sin estirar, 46 cm estirada. Largo 76 cm', {
     kind: 'skirt',
+    cut: { dressLength: 'midi' },
     made: { elasticWaist: true, waistStretchedMm: 920 },
     measures: [m('waist', '32 cm', 'cm flat judged'), m('skirtLength', '76 cm', 'cm length')],
     leftAside: [aside('pulled-out', '46 cm', 'cm')]

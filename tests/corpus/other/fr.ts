@@ -63,12 +63,14 @@ export const french: Case[] = [
   }),
   fr('étiré', 'relaxed and stretched', 'Jupe midi', 'Taille élastique : 33 cm au repos, 48 cm étiré. Longueur 75 cm.', {
     kind: 'skirt',
+    cut: { dressLength: 'midi' },
     made: { elasticWaist: true, waistStretchedMm: 960 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '75 cm', 'cm length')],
     leftAside: [aside('pulled-out', '48 cm', 'cm')]
   }),
   fr('composition', 'fibres and the lining', 'Blazer', 'Composition : 70% laine, 30% polyester. Doublure : 100% viscose.', {
     kind: 'jacket',
+    cut: { layer: 'blazer' },
     made: { tailored: true, lined: true },
     fibres: [
       ['wool', 70],

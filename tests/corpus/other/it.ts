@@ -115,6 +115,7 @@ export const italian: Case[] = [
   }),
   it('interno manica', 'the underarm sleeve', 'Blazer', 'Lunghezza interna manica 45 cm, larghezza spalle 41 cm', {
     kind: 'jacket',
+    cut: { layer: 'blazer' },
     made: { tailored: true },
     measures: [m('sleeveUnderarm', '45 cm', 'cm length'), m('shoulderWidth', '41 cm', 'cm length')]
   }),

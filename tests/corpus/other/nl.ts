@@ -90,6 +90,7 @@ export const dutch: Case[] = [
     'Geen vlekken. Er mist een knoop.',
     {
       kind: 'shirt',
+      cut: { silhouette: 'blouse' },
       faults: ['Er mist een knoop'],
       mending: ['replace-button']
     },
@@ -101,6 +102,7 @@ export const dutch: Case[] = [
   }),
   nl('mouw binnenkant', 'the underarm sleeve', 'Blazer', 'Binnenmouw 46 cm, ruglengte 70 cm', {
     kind: 'jacket',
+    cut: { layer: 'blazer' },
     made: { tailored: true },
     measures: [m('sleeveUnderarm', '46 cm', 'cm length'), m('bodyLength', '70 cm', 'cm length')]
   }),

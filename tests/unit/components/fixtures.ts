@@ -174,6 +174,8 @@ export const tailorPlan: Plan = { ...closestFit, aim: 'tailor', chance: 0.9, lev
 export const trousersReckoning: Reckoning = {
   verdict: 'alters-to-fit',
   cut: {},
+  asFarAsTold: false,
+  chanceIf: null,
   wearsAs: null,
   because: [
     reason('Take 1½ in out of the waist at the centre back and turn the legs up 1 in.'),
@@ -209,6 +211,8 @@ export const trousersReckoning: Reckoning = {
 export const leaveIt: Reckoning = {
   verdict: 'leave-it',
   cut: {},
+  asFarAsTold: false,
+  chanceIf: null,
   wearsAs: null,
   because: [
     reason('The shoulders are 1½ in too wide. Setting them in means taking the sleeves out and re-cutting; 1 in is the most that gives.')
@@ -266,6 +270,8 @@ export const leaveIt: Reckoning = {
 export const tooLittle: Reckoning = {
   verdict: 'too-little-told',
   cut: {},
+  asFarAsTold: false,
+  chanceIf: null,
   wearsAs: null,
   because: [reason('Only the inside leg and a size label are given. Without the waist, and the hip or the thigh, nothing can be judged.')],
   gaps: [gap('inseam', inch(30), inch(0.3), [inch(29), inch(29.5), inch(30)])],
@@ -293,6 +299,8 @@ export const wearsAsIs: Reckoning = {
   ...trousersReckoning,
   verdict: 'wears-as-is',
   cut: {},
+  asFarAsTold: false,
+  chanceIf: null,
   wearsAs: null,
   because: [reason('Every measure that was told is inside what you want.')],
   gaps: [

@@ -15,6 +15,8 @@ const reckoning: Reckoning = {
   assumed: [],
   verdict: 'alters-to-fit',
   cut: {},
+  asFarAsTold: false,
+  chanceIf: null,
   wearsAs: null,
   because: [],
   gaps: [],

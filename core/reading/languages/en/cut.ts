@@ -74,6 +74,7 @@ export const cut: CutWords = {
       second skin
     `,
     slim: `
+      slim
       slim leg
       slim fit jeans
       slim fit trousers
@@ -189,6 +190,7 @@ export const cut: CutWords = {
       curved leg
     `,
     legging: `
+      7/8 leggings
       leggings
       legging
       treggings
@@ -824,6 +826,7 @@ export const cut: CutWords = {
     `,
     'three-quarter': `
       three quarter sleeve
+      sleeves are three quarter
       three quarter sleeves
       three-quarter sleeves
       3/4 sleeve
@@ -930,6 +933,8 @@ export const cut: CutWords = {
       baseball jacket
     `,
     field: `
+      parka
+      unlined parka
       field jacket
       safari jacket
       military jacket
@@ -975,7 +980,9 @@ export const cut: CutWords = {
       padded coat
       quilted jacket
       ski jacket
-      parka
+      down parka
+      padded parka
+      lined parka
       down coat
       puffa
       quilted coat

@@ -1272,7 +1272,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
         misshapen
         out of shape
         stretched out of shape
-        felted
         needs blocking
         lost its shape
       `
@@ -1280,6 +1279,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
     {
       mending: [],
       phrases: `
+        // felt does not come back
+        felted
         snag
         snags
         pulled thread

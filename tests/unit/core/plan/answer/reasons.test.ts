@@ -27,6 +27,7 @@ function said(more: Partial<Judgement>, chance: number | null = 0.8, use: 'ordin
     gaps: gapsBetween(worn, targetFor(worn, rowan)),
     plans: { own: [], rescue: undefined, tailor: undefined },
     wearsAs: () => null,
+    chanceIf: () => ({ own: chance, tailor: null }),
     means: { level: 3 as const, tailor: false },
     markMm: 2,
     chance: { own: chance, tailor: null }
@@ -40,6 +41,7 @@ function said(more: Partial<Judgement>, chance: number | null = 0.8, use: 'ordin
     advised: plan(),
     tailorCould: false,
     wearsAs: null,
+    untoldKey: [],
     ...more
   }
   return reasonsFor(judgement, { units: 'cm' })

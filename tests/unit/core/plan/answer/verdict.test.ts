@@ -99,6 +99,7 @@ describe('the best of one’s own plans', () => {
       gaps,
       plans: { own, rescue: undefined, tailor },
       wearsAs: () => null,
+      chanceIf: () => ({ own: null, tailor: null }),
       means: { level: 3, tailor: true },
       markMm: 2,
       chance: { own: null, tailor: null }

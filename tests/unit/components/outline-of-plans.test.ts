@@ -128,7 +128,11 @@ describe.each(GARMENTS)('%s', (_, kind, measures) => {
     const undrawn = new Set(
       plan.alterations
         .filter(({ lines }) => lines.length === 0 || lines.some(({ seam }) => seam === 'front-edge' || seam === 'waistband'))
-        .flatMap(({ amounts }) => Object.keys(amounts))
+        .flatMap(({ lines, amounts }) => [
+          ...Object.keys(amounts),
+          // buttons are moved all down the front: what they do at the waist they do at chest and hem
+          ...(lines.some(({ seam }) => seam === 'front-edge') ? ['chest', 'hem'] : [])
+        ])
     )
     let measured = 0
     for (const [point, read] of Object.entries(rulers(kind, measures)) as [PointId, Ruler][]) {

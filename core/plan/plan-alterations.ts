@@ -35,7 +35,7 @@ export function planAlterations(context: PlanContext): Plans {
   return { own, rescue: rescueFor([...own, ...(context.means.tailor && tailor !== undefined ? [tailor] : [])], context), tailor }
 }
 
-/** Two rescues, or one of more than this, nobody would wear (common practice). */
+/** Two rescues, or one that lets in more cloth than this, nobody would wear (common practice). */
 const MOST_RESCUED_MM = 50
 
 /** Planned last, beside the plain plans: only where none of them fits, and it does. */
@@ -45,15 +45,21 @@ function rescueFor(plain: readonly Plan[], context: PlanContext): Plan | undefin
   const accepted = acceptedBy(context.means, context.options)
   if (plain.some(fits) || accepted.length === context.options.length) return undefined
   // what stays wrong by more than one rescue may bring stays wrong
-  if (plain.every(({ misfit }) => misfit.some(({ mm }) => Math.abs(mm) > MOST_RESCUED_MM + markMm))) return undefined
+  if (plain.every(({ misfit }) => misfit.some(({ mm }) => -mm > MOST_RESCUED_MM + markMm))) return undefined
   const rescues = context.options.filter((option) => option.rescue && !accepted.includes(option))
   const helps = ({ point, mm }: Misfit) =>
     rescues.some(({ lines }) => lines.some(({ effects, capMm }) => capMm > 0 && (effects[point] ?? 0) * mm < 0))
   if (!plain.some(({ misfit }) => misfit.some(helps))) return undefined
-  const rescued = planFor(context.means.tailor ? 'tailor' : 'least-work', context)
+  const options = context.options.map((option) => (rescues.includes(option) && option.direction === 'more' ? letInAtMost(option) : option))
+  const rescued = planFor(context.means.tailor ? 'tailor' : 'least-work', { ...context, options })
   const showing = rescued.alterations.filter((job) => job.rescue)
-  return fits(rescued) && showing.length <= 1 && showing.every(({ amountMm }) => amountMm <= MOST_RESCUED_MM) ? rescued : undefined
+  return fits(rescued) && showing.length <= 1 ? rescued : undefined
 }
+
+const letInAtMost = (option: Option): Option => ({
+  ...option,
+  lines: option.lines.map((line) => ({ ...line, capMm: Math.min(line.capMm, MOST_RESCUED_MM) }))
+})
 
 function planFor(aim: Aim, context: PlanContext, without?: string): Plan {
   const { gaps, garment, means, options } = context

@@ -215,9 +215,9 @@ export const lowerPairs: Pair[] = [
     direction: 'more',
     rescue: true,
     answer: {
-      why: '751 − 700 = 51 on casual legs; a hem of 40 gives 34, a band 60',
-      request: likes('trousers', { inseam: 700 }, { inseam: 755 }, { level: 2, made: { tailored: false } }),
-      amount: [50, 60]
+      why: '751 − 705 = 46 on casual legs; a hem of 40 gives 34, a band 50 at most',
+      request: likes('trousers', { inseam: 705 }, { inseam: 755 }, { level: 2, made: { tailored: false } }),
+      amount: [45, 50]
     },
     never: { why: 'tailored legs take none', request: likes('trousers', { inseam: 700 }, { inseam: 755 }, { level: 2 }) }
   },
@@ -258,9 +258,9 @@ export const lowerPairs: Pair[] = [
     direction: 'more',
     rescue: true,
     answer: {
-      why: '352 − 300 = 52, a slit opens 60',
-      request: likes('trousers', { legOpening: 300 }, { legOpening: 360 }),
-      amount: [52, 60]
+      why: '352 − 305 = 47, a slit opens 50 at most',
+      request: likes('trousers', { legOpening: 305 }, { legOpening: 360 }),
+      amount: [46, 50]
     },
     never: { why: 'never in a lined skirt', request: likes('skirt', { sweep: 1000 }, { sweep: 1060 }, { made: { lined: true } }) }
   },

@@ -307,9 +307,9 @@ export const upperPairs: Pair[] = [
     direction: 'more',
     rescue: true,
     answer: {
-      why: '912 − 860 = 52, no seam gives it',
-      request: likes('dress', { chest: 860 }, { chest: 920 }, { level: 4, more: cut({ silhouette: 'strapless', boning: 'boned' }) }),
-      amount: [52, 60]
+      why: '912 − 865 = 47, no seam gives it',
+      request: likes('dress', { chest: 865 }, { chest: 920 }, { level: 4, more: cut({ silhouette: 'strapless', boning: 'boned' }) }),
+      amount: [46, 50]
     },
     never: {
       why: 'buttons close its back',

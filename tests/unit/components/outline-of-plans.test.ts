@@ -125,15 +125,11 @@ describe.each(GARMENTS)('%s', (_, kind, measures) => {
     const back = outlineOf(kind, input, 'back')
     if (front === null || back === null) throw new Error('no outline')
     // a button moved or an elastic drawn in changes a girth without any seam that could be drawn
-    const undrawn = new Set(
-      plan.alterations
-        .filter(({ lines }) => lines.length === 0 || lines.some(({ seam }) => seam === 'front-edge' || seam === 'waistband'))
-        .flatMap(({ lines, amounts }) => [
-          ...Object.keys(amounts),
-          // buttons are moved all down the front: what they do at the waist they do at chest and hem
-          ...(lines.some(({ seam }) => seam === 'front-edge') ? ['chest', 'hem'] : [])
-        ])
-    )
+    const isUndrawn = ({ lines }: (typeof plan.alterations)[number]) =>
+      lines.length === 0 || lines.some(({ seam }) => seam === 'front-edge' || seam === 'waistband')
+    const undrawn = new Set<string>(plan.alterations.filter(isUndrawn).flatMap(({ amounts }) => Object.keys(amounts)))
+    // front buttons close every girth down to the edge
+    if (plan.alterations.some(({ id }) => id === 'front-button-move')) undrawn.add('hem')
     let measured = 0
     for (const [point, read] of Object.entries(rulers(kind, measures)) as [PointId, Ruler][]) {
       const says = after[point]

@@ -46,7 +46,7 @@ export interface Judged {
   /** What would better the verdict, once settled. */
   wouldChange: readonly string[]
   /** The plan chosen; null: the advised one. */
-  aim: Aim | null
+  aim: PlanChoice | null
   /** The hardest level of work that the person does alone, 1 to 5. */
   level: number
   money: { price: number | null; postage: number | null; worth: number | null }
@@ -57,9 +57,19 @@ export interface Judged {
   drafts: Readonly<Record<string, string>>
 }
 
+/** What a plan is chosen by: its aim, and beside another of the same aim what tells it from that. */
+export type PlanChoice = Aim | 'rescue' | 'fewer-jobs'
+export function choiceOf(plan: Plan, plans: readonly Plan[]): PlanChoice {
+  const alike = plans.filter(({ aim }) => aim === plan.aim)
+  const plain = alike.filter((one) => !isRescue(one))
+  if (isRescue(plan) && plain.length > 0) return 'rescue'
+  return plain.length > 1 && plain[0] !== plan && !isRescue(plan) ? 'fewer-jobs' : plan.aim
+}
+const isRescue = ({ alterations }: Plan): boolean => alterations.some(({ rescue }) => rescue)
+
 /** The plan that is looked at. */
 export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>): Plan | null =>
-  reckoning?.plans.find((plan) => plan.aim === aim) ?? reckoning?.plans[0] ?? null
+  reckoning?.plans.find((plan) => choiceOf(plan, reckoning.plans) === aim) ?? reckoning?.plans[0] ?? null
 
 /** Reasons about money stand beside the money, all others under the verdict. */
 const aboutMoney = ({ code }: { code: string }): boolean => code.startsWith('worth.')

@@ -3,16 +3,6 @@ import { FACETS, type Facet } from '../../core/ids/cut.ts'
 import { type GarmentKind, SHAPE } from '../../core/ids/kinds.ts'
 import { CUT_ROWS, facetsOf } from '../../core/wearer/cut/cut-table.ts'
 
-const LEGS: readonly GarmentKind[] = ['trousers', 'jeans', 'shorts', 'jumpsuit']
-const SKIRTED: readonly GarmentKind[] = ['skirt', 'dress']
-
-/** Facets that mean something on some of the kinds alone. */
-const ONLY_ON: Partial<Record<Facet, readonly GarmentKind[]>> = {
-  turnUps: ['trousers', 'jeans', 'shorts', 'jumpsuit'],
-  vent: ['trousers', 'jeans', 'skirt', 'dress', 'jacket', 'coat'],
-  boning: ['dress', 'shirt'],
-  layers: SKIRTED
-}
 /** How garments of each shape close (common practice, no source). */
 const CLOSINGS: Record<(typeof SHAPE)[GarmentKind], readonly string[]> = {
   legs: ['fly', 'side-zip', 'back-zip', 'buttons', 'hook', 'elastic', 'drawstring', 'buckles', 'ties', 'none'],
@@ -38,7 +28,7 @@ const WHOLE: readonly Facet[] = ['dressLength', 'turnUps', 'boning', 'layers']
 /** The facets asked of a kind, in the order they are said; one that is known is there whatever the kind. */
 export function facetsAsked(kind: GarmentKind, known: Partial<Record<Facet, unknown>> = {}): Facet[] {
   if (SHAPE[kind] === 'none') return []
-  const own = facetsOf(kind).filter((facet) => ONLY_ON[facet]?.includes(kind) ?? true)
+  const own = facetsOf(kind)
   return (Object.keys(FACETS) as Facet[]).filter((facet) => own.includes(facet) || known[facet] !== undefined)
 }
 
@@ -52,8 +42,7 @@ export function valuesAsked(kind: GarmentKind, facet: Facet, read?: string): str
 function offeredFor(kind: GarmentKind, facet: Facet): readonly string[] {
   if (WHOLE.includes(facet)) return FACETS[facet]
   if (facet === 'closing') return CLOSINGS[SHAPE[kind]]
-  if (facet === 'vent')
-    return LEGS.includes(kind) ? ['slit', 'none'] : kind === 'skirt' || kind === 'dress' ? FACETS.vent : ['vent', 'none']
+  if (facet === 'vent') return SHAPE[kind] === 'upper' ? ['vent', 'none'] : FACETS.vent
   const judged = CUT_ROWS.filter((row) => row.facet === facet && row.kinds.includes(kind)).flatMap(({ values }) => values)
   const plain = PLAIN[facet]
   return plain === undefined ? judged : [...judged, plain]

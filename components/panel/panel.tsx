@@ -1,11 +1,10 @@
 /** The panel beside a page: the answer first, then everything it stands on, in one column. */
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
-import type { Aim } from '../../core/plan/plan.ts'
 import type { Correction } from '../../core/reading/reading.ts'
 import type { Fit } from '../../core/wearer/body.ts'
 import { say } from '../../core/words/say.ts'
-import { type Judged, verdictReasons } from '../judged.ts'
+import { type Judged, type PlanChoice, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
 import { TypedText } from '../typed-text.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
@@ -28,7 +27,7 @@ export interface PanelActions {
   onFavourite: (favouriteId: string | null) => void
   onCorrections: (corrections: Correction[]) => void
   onDraft: (field: string, typed: string | null) => void
-  onAim: (aim: Aim) => void
+  onAim: (aim: PlanChoice) => void
   onMoney: (money: Judged['money']) => void
   onPaste: (text: string) => void
   onAnswer: (text: string) => void

@@ -1,8 +1,8 @@
 /** The plans side by side: least work, closest fit, a tailor; what is alike is shown once; doing nothing stands below. */
 import type { PointId } from '../../core/ids/points.ts'
-import type { Aim, Plan } from '../../core/plan/plan.ts'
+import type { Plan } from '../../core/plan/plan.ts'
 import type { Reckoning } from '../../core/reckon.ts'
-import { chosenPlan, type Judged } from '../judged.ts'
+import { choiceOf, chosenPlan, type Judged, type PlanChoice } from '../judged.ts'
 import { LevelStitches } from '../tape/level-stitches.tsx'
 import { gapKind } from '../tape/tape-words.ts'
 import { useWords, type Words } from '../words.tsx'
@@ -10,7 +10,7 @@ import { useWords, type Words } from '../words.tsx'
 /** Plans of the same jobs and amounts, under all their aims. */
 export interface PlanColumn {
   plan: Plan
-  aims: Aim[]
+  aims: PlanChoice[]
 }
 
 /** The columns, each once. */
@@ -18,8 +18,8 @@ export function planColumns(plans: readonly Plan[]): PlanColumn[] {
   const columns: PlanColumn[] = []
   for (const plan of plans) {
     const same = columns.find((column) => jobsOf(column.plan) === jobsOf(plan) && whoseWork(column.plan) === whoseWork(plan))
-    if (same === undefined) columns.push({ plan, aims: [plan.aim] })
-    else same.aims.push(plan.aim)
+    if (same === undefined) columns.push({ plan, aims: [choiceOf(plan, plans)] })
+    else same.aims.push(choiceOf(plan, plans))
   }
   return columns
 }
@@ -30,7 +30,7 @@ const jobsOf = ({ alterations }: Plan): string =>
     .join(';')
 const whoseWork = ({ aim }: Plan): string => (aim === 'tailor' ? 'tailor' : 'own')
 
-export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => void }) {
+export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: PlanChoice) => void }) {
   const { t, units } = useWords()
   const { reckoning } = judged
   if (reckoning === null || reckoning.plans.length === 0) return null
@@ -48,19 +48,19 @@ export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: Aim) => 
   )
 }
 
-function PlanTable({ judged, reckoning, onAim }: { judged: Judged; reckoning: Reckoning; onAim: (aim: Aim) => void }) {
+function PlanTable({ judged, reckoning, onAim }: { judged: Judged; reckoning: Reckoning; onAim: (aim: PlanChoice) => void }) {
   const words = useWords()
   const { t, inner, figure } = words
   const columns = planColumns(reckoning.plans)
   const chosen = chosenPlan(judged)
   const before = new Map(reckoning.gaps.map(({ point, garmentMm }) => [point, garmentMm]))
-  const isOn = (column: PlanColumn) => chosen !== null && column.aims.includes(chosen.aim)
+  const isOn = (column: PlanColumn) => chosen !== null && column.aims.includes(choiceOf(chosen, reckoning.plans))
   const on = (column: PlanColumn) => (isOn(column) ? 'on' : undefined)
   const row = (head: string, cell: (column: PlanColumn) => preact.ComponentChild) => (
     <tr key={head}>
       <th scope="row">{head}</th>
       {columns.map((column) => (
-        <td key={column.plan.aim} class={on(column)}>
+        <td key={column.aims[0]} class={on(column)}>
           {cell(column)}
         </td>
       ))}
@@ -77,7 +77,7 @@ function PlanTable({ judged, reckoning, onAim }: { judged: Judged; reckoning: Re
         <tr>
           <td />
           {columns.map((column) => (
-            <th key={column.plan.aim} scope="col" class={on(column)}>
+            <th key={column.aims[0]} scope="col" class={on(column)}>
               {column.aims.map((aim, i) => (i === 0 ? t : inner)('plans.aim', { aim })).join(', ')}
             </th>
           ))}
@@ -97,7 +97,7 @@ function PlanTable({ judged, reckoning, onAim }: { judged: Judged; reckoning: Re
           chance === null ? t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending') : t('facts.chance', { chance })
         )}
         {row(t('plans.choice'), (column) => (
-          <Choice isChosen={isOn(column)} aim={column.plan.aim} onAim={onAim} />
+          <Choice isChosen={isOn(column)} aim={column.aims[0] ?? column.plan.aim} onAim={onAim} />
         ))}
       </tbody>
     </table>
@@ -115,7 +115,7 @@ function Hardest({ plan }: { plan: Plan }) {
   )
 }
 
-function Choice({ isChosen, aim, onAim }: { isChosen: boolean; aim: Aim; onAim: (aim: Aim) => void }) {
+function Choice({ isChosen, aim, onAim }: { isChosen: boolean; aim: PlanChoice; onAim: (aim: PlanChoice) => void }) {
   const { t, inner } = useWords()
   if (isChosen) return <span class="chosen">{t('plans.chosen')}</span>
   return (

@@ -7,7 +7,7 @@ import type { Basis, Correction, MeasureReading } from '../../core/reading/readi
 import { countsToo } from '../../core/reading/request/second-look.ts'
 import type { GapShown, Reckoning } from '../../core/reckon.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
-import { gapState, type PointShown } from '../tape/tape-words.ts'
+import { gapState, isMeasured, type PointShown } from '../tape/tape-words.ts'
 
 export interface Said {
   reading: MeasureReading
@@ -84,9 +84,9 @@ const whyWanted = (gap: GapShown | undefined): Pick<PointRow, 'ends' | 'why'> =>
   why: (gap?.because ?? []).filter(({ code }) => code !== 'target.ends-at').map(({ text }) => text)
 })
 
-/** Outside first, then not told, then unsure, then the rest; alike in the garment's own order. */
+/** Outside first, then not told, then unsure, then the rest: what was measured, then what was worked out; alike in the garment's own order. */
 function urgency({ shown, whole }: PointRow): number {
-  if (!whole) return 3
+  if (!whole) return isMeasured(shown.from) ? 3 : 4
   const state = gapState(shown)
   return state === 'over' || state === 'under' ? 0 : state === 'not-told' ? 1 : 2
 }

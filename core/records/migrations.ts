@@ -48,9 +48,9 @@ export const MIGRATIONS: readonly Migration[] = [
     number: 3,
     title: 'Cut, cloth and whose sizes',
     why:
-      'A fit may be as it is cut, a correction may set the cut or the cloth, a garment owned has its own, and a person may say whose sizes ' +
-      'they wear. No row changes: but a version before this one could not read a row that has any of it, and would show nobody there. ' +
-      'It is told that it is too old instead.',
+      'A fit may be as it is cut, a correction may set the cut or the cloth, a garment owned has its own, a person may say whose sizes they ' +
+      'wear, and the plan chosen may be a rescue. No row changes: but a version before this one could not read a row that has any of it, ' +
+      'and would show nobody there. It is told that it is too old instead.',
     stores: {}
   }
 ]

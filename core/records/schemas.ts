@@ -126,7 +126,7 @@ const listing = {
   /** A garment owned; null: the body alone. */
   favouriteId: z.nullable(id),
   /** The plan chosen; null: the advised one. */
-  aim: z.nullable(z.enum(['least-work', 'closest-fit', 'tailor']))
+  aim: z.nullable(z.enum(['least-work', 'closest-fit', 'tailor', 'rescue', 'fewer-jobs']))
 }
 
 export const listingKept = z.object({

@@ -91,14 +91,15 @@ test('what the seller answers: near the listed figure both count, far from it th
 })
 
 test('an answer of one figure and no name is of what was asked', async () => {
-  const popup = await Popup.over(rig, await rig.tab(shop.item('indigo-jeans')))
+  // a listing without a figure: whatever else, its waist is asked for
+  const popup = await Popup.over(rig, await rig.tab(shop.item('plum-skirt-no-figures')))
   const panel = await popup.openBeside()
   const first = await panel.settled()
-  expect(first).toContain('measure straight across it at the knee')
-  await panel.answered('It is 8 1/2 inches.')
+  expect(first).toMatch(/measure[^”]* waist/)
+  await panel.answered('It is 15 1/2 inches.')
   await panel.changedFrom(first)
-  // 8 1/2 across is 43.2 around
-  expect(await panel.page.getByRole('main').textContent()).toMatch(/Knee\D*43\.2/)
+  // 15 1/2 across is 78.7 around
+  expect(await panel.tape('Waist')).toMatch(/^Waist: 78\.7 cm/)
 })
 
 test('where nothing is known of anybody, the popup says so and leads to the workroom', async () => {

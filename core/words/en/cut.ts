@@ -12,7 +12,7 @@ export const cut = {
   'cut.close': 'Close',
   'cut.of': 'the cut',
   'cut.as-read': '{value} (as read)',
-  'cut.as-read-nothing': 'Nothing (as read)',
+  'cut.as-read-nothing': 'As read',
   'cut.why': 'A cut says where a garment touches the body. Where it stands free of the body it is never too big.',
   'facet.rise': 'Rise',
   'facet.leg': 'Leg',

@@ -101,6 +101,8 @@ export const names: Record<string, string> = {
   'aim.least-work': 'least work',
   'aim.closest-fit': 'closest fit',
   'aim.tailor': 'a tailor',
+  'aim.rescue': 'a rescue',
+  'aim.fewer-jobs': 'a job fewer',
 
   'seam.centre-back': 'centre back seam',
   'seam.side': 'side seam',

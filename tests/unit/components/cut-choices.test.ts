@@ -6,7 +6,7 @@ import { wordsFor } from '../../../components/words.tsx'
 import { FACETS } from '../../../core/ids/cut.ts'
 import { GARMENT_KINDS } from '../../../core/ids/kinds.ts'
 import type { Correction } from '../../../core/reading/reading.ts'
-import { CUT_ROWS, facetsOf } from '../../../core/wearer/cut/cut-table.ts'
+import { CUT_ROWS } from '../../../core/wearer/cut/cut-table.ts'
 import { hasMessage } from '../../../core/words/say.ts'
 
 const words = wordsFor({ units: 'cm' })
@@ -36,10 +36,8 @@ describe.each(GARMENT_KINDS.filter((kind) => kind !== 'other'))('%s', (kind) => 
 
 test('boning is asked of dresses and of no trousers; a facet that was read is asked all the same, and its value offered', () => {
   expect(facetsAsked('dress')).toContain('boning')
-  expect(facetsOf('trousers')).toContain('closing')
-  expect(facetsOf('trousers')).not.toContain('boning')
   expect(facetsAsked('trousers')).not.toContain('boning')
-  expect(facetsAsked('trousers', { closing: {} })).toContain('closing')
+  expect(facetsAsked('trousers', { boning: {} })).toContain('boning')
   expect(valuesAsked('shorts', 'legLength')).not.toContain('puddle')
   expect(valuesAsked('shorts', 'legLength', 'puddle')).toContain('puddle')
 })

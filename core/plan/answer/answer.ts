@@ -163,15 +163,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
       },
       wording
     ),
-    gaps: gaps.map(({ point, garmentMm, from, sdMm, band, gapMm, because, want }) => ({
-      point,
-      garmentMm,
-      from,
-      sdMm,
-      band: band === null || want === undefined ? null : bandShown(want, band),
-      gapMm,
-      because: because.map((one) => said(one, wording))
-    })),
+    gaps: gaps.map((gap) => gapShown(gap, wording)),
     untold: untold(garment, target),
     asItIs: {
       misfit: misfitAsItIs(gaps, ({ point, gapMm }) => say({ code: 'misfit.as-it-is', values: { mm: Math.abs(gapMm) }, point }, wording)),
@@ -182,7 +174,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     chance: missing.length === 0 ? chanceOf(advised) : null,
     ask:
       missing.length > 0
-        ? askMissing(missing, wording)
+        ? askMissing(missing, untoldKeys(garment, target), wording)
         : outlook === null
           ? []
           : asksFrom(outlook, clothAnswers, stakesOf(input.price, worth), wording),
@@ -193,6 +185,16 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     issues: contradictions(garment, wording)
   }
 }
+
+const gapShown = ({ point, garmentMm, from, sdMm, band, gapMm, because, want }: Gap, wording: Wording): GapShown => ({
+  point,
+  garmentMm,
+  from,
+  sdMm,
+  band: band === null || want === undefined ? null : bandShown(want, band),
+  gapMm,
+  because: because.map((one) => said(one, wording))
+})
 
 /** An edge that is nought or free binds nothing. */
 const bandShown = ({ ideal, freeAbove }: Want, band: Band): BandShown => ({
@@ -208,6 +210,8 @@ const untold = (garment: Garment, target: Target): Reckoning['untold'] =>
       : [{ point, band: bandShown(want, { least: want.least, ideal: want.ideal, most: want.most }) }]
   )
 
-/** What nothing can be judged without is asked first, whatever it is worth. */
-const askMissing = (missing: readonly PointId[][], wording: Wording): Ask[] =>
-  missing.flatMap((group) => group.slice(0, 1)).map((point) => ({ point, worth: 1, unit: 'score', question: questionFor(point, wording) }))
+/** What nothing can be judged without is asked first, then what else decides for this kind, whatever it is worth. */
+const askMissing = (missing: readonly PointId[][], keys: readonly PointId[], wording: Wording): Ask[] =>
+  [...new Set([...missing.flatMap((group) => group.slice(0, 1)), ...keys])].map(
+    (point): Ask => ({ point, worth: 1, unit: 'score', question: questionFor(point, wording) })
+  )

@@ -25,6 +25,7 @@ const without = (point: string, input: GarmentInput): GarmentInput => ({
   ...input,
   measures: input.measures.filter((one) => one.point !== point)
 })
+const lengthOnly = without('waist', without('hip', without('thigh', trousers(820, 2))))
 const ask = (
   garment: GarmentInput,
   level: 1 | 2 | 3 | 4 | 5,
@@ -36,21 +37,14 @@ const NO_BUTTONS = { 'waist-button-move': 0, 'waist-in-elastic': 0 } as const
 
 describe('the verdict table', () => {
   const rows: [string, Verdict, () => ReturnType<typeof reckon>][] = [
-    ['the waist is not told', 'too-little-told', () => ask(without('waist', trousers(820, 2)), 3, false)],
-    ['neither hip nor thigh is told', 'too-little-told', () => ask(without('hip', without('thigh', trousers(820, 2))), 3, false)],
+    ['no girth of the legs or seat is told', 'too-little-told', () => ask(lengthOnly, 3, false)],
     [
-      'only a label tells the waist',
+      'a label alone tells the waist',
       'too-little-told',
-      () =>
-        ask(
-          {
-            ...without('waist', trousers(820, 2)),
-            measures: [...without('waist', trousers(820, 2)).measures, { point: 'waist', mm: 820, source: 'label' }]
-          },
-          3,
-          false
-        )
+      () => ask({ ...lengthOnly, measures: [...lengthOnly.measures, { point: 'waist', mm: 820, source: 'label' }] }, 3, false)
     ],
+    ['the waist is not told: as far as told', 'wears-as-is', () => ask(without('waist', trousers(820, 2)), 3, false)],
+    ['the waist alone is told: as far as told', 'wears-as-is', () => ask(without('hip', without('thigh', trousers(820, 2))), 3, false)],
     ['nothing lies outside', 'wears-as-is', () => ask(trousers(820, 2), 3, false)],
     ['nothing lies outside, protective', 'wears-as-is', () => ask(trousers(820, 2, { use: 'protective' }), 3, false)],
     ['protective and too big', 'leave-it', () => ask(trousers(895, 2, { use: 'protective' }), 5, true)],
@@ -66,6 +60,12 @@ describe('the verdict table', () => {
     const reckoning = run()
     expect(reckoning.verdict, reckoning.because.map(({ text }) => text).join(' ')).toBe(verdict)
     if (verdict !== 'leave-it') expect(reckoning.because.length).toBeGreaterThan(0)
+  })
+  it('says that it is as far as told where something that decides is not told, and names it', () => {
+    const reckoning = ask(without('waist', trousers(820, 2)), 3, false)
+    expect(reckoning.asFarAsTold).toBe(true)
+    expect(reckoning.because.map(({ code }) => code)).toContain('verdict.as-far-as-told')
+    expect(ask(trousers(820, 2), 3, false).asFarAsTold).toBe(false)
   })
   it('never a job on what is never altered', () => {
     for (const use of ['protective', 'child-sleepwear', 'medical-compression'] as const)

@@ -14,12 +14,14 @@ const sleeve = (sign: number): Effects => ({ sleeveLength: sign, sleeveFromCentr
 const sleeveMm = (garment: Garment): number => garment.points.get('sleeveLength')?.mm ?? 600
 /** Shirts have cuffs, and what is cut like one. */
 const hasCuffs = ({ kind, cut }: Garment): boolean => kind === 'shirt' || isCut(cut, 'silhouette', 'shirt-dress', 'blouse', 'boiler')
+/** Tailored sleeves are lined, and where the seller says that there is no lining they are hemmed as any other. */
+const isLinedSleeve = ({ made, told }: Garment): boolean => made.lined || (made.tailored && told.lined !== false)
 const softSleeve = (garment: Garment): Saying | undefined =>
-  garment.made.lined || garment.made.tailored ? limit('lined-sleeve') : hasCuffs(garment) ? limit('cuff-first') : zippedCuffs(garment)
+  isLinedSleeve(garment) ? limit('lined-sleeve') : hasCuffs(garment) ? limit('cuff-first') : zippedCuffs(garment)
 /** Zips and buttonholes at the cuff stay where they are. */
 const zippedCuffs = ({ cut }: Garment): Saying | undefined => (isCut(cut, 'layer', 'biker') ? limit('zipped-cuffs') : undefined)
 const notLined = (garment: Garment): Saying | undefined =>
-  !garment.made.lined && !garment.made.tailored
+  !isLinedSleeve(garment)
     ? limit('not-lined')
     : garment.made.workingCuffButtons
       ? limit('working-buttons')

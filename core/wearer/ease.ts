@@ -159,6 +159,14 @@ export const EASE: EaseRow[] = [
     fits: { close: [50, 75], regular: [60, 120], loose: [110, 200], oversized: [180, 400] },
     source: 'CWU16 (51–70); the edges MEM'
   },
+  {
+    kinds: ['jumpsuit'],
+    point: 'torsoLength',
+    body: 'trunkGirth',
+    least: 51,
+    fits: { close: [60, 140], regular: [100, 180], loose: [120, 260], oversized: [150, 320] },
+    source: 'a wearing-ease chart (51 all round, shoulder to fork and back); the rest MEM'
+  },
   // knits: `least` is replaced by what the cloth stretches
   {
     kinds: TOPS,

@@ -82,10 +82,11 @@ export function hemWants(garment: Garment, body: WholeBody, told: FacetValue<'dr
     const where = height === undefined ? undefined : (ENDS.find(([least]) => height >= least)?.[1] ?? 'floor')
     const at = (share: number) => start.mm - share * stature
     const heights = told === undefined ? undefined : HEM_HEIGHTS[told]
+    const lowest = told === 'train' ? Number.POSITIVE_INFINITY : start.mm + HEEL_MM
     const band =
       heights === undefined
         ? { least: at(BARE), ideal: null, most: start.mm + HEEL_MM }
-        : { least: at(heights[2]) - NAME_MM, ideal: at(heights[1]), most: at(heights[0]) + NAME_MM }
+        : { least: at(heights[2]) - NAME_MM, ideal: at(heights[1]), most: Math.min(at(heights[0]) + NAME_MM, lowest) }
     const because = where === undefined ? [] : [{ code: 'target.ends-at', values: { where }, point }]
     return [[point, { ...band, sdMm: start.sdMm, from: 'body', measure: 'stature', basedOn: [], because }]]
   })

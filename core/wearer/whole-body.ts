@@ -13,7 +13,7 @@ export interface BodyTaken {
 export type WholeBody = ReadonlyMap<BodyMeasureId, BodyTaken> & { readonly sizes: Sizes | undefined }
 
 const BOTH: readonly Sex[] = ['women', 'men']
-/** The sexes whose lines are weighed; not said: both. A child's are both too. */
+/** The sexes whose lines are weighed; not said: both. Heights of a child are both too, as shares of the stature. */
 export const sexesOf = (sizes: Sizes | undefined): readonly Sex[] => (sizes === 'women' || sizes === 'men' ? [sizes] : BOTH)
 
 /**
@@ -23,12 +23,18 @@ export const sexesOf = (sizes: Sizes | undefined): readonly Sex[] => (sizes === 
 const OWN_SD_MM: Partial<Record<BodyMeasureId, number>> = { bustGirth: 7, waistGirth: 7, waistbandGirth: 7, hipGirth: 7 }
 const ownSd = (measure: BodyMeasureId): number => OWN_SD_MM[measure] ?? 5
 
+/** Grown people were surveyed: of a child only foot and hand follow from the stature, by the women's line carried on (± 15, common practice). */
+const CHILDS: Partial<Record<BodyMeasureId, true>> = { heelGirth: true, handGirth: true }
+const CHILD_SD_MM = 15
+const linesFor = (sizes: Sizes | undefined): readonly SurveyLine[] =>
+  sizes === 'children' ? SURVEY_LINES.filter(({ measure, from }) => CHILDS[measure] && from.length === 1) : SURVEY_LINES
+
 /** A line that is surer by less than this is no surer, mm. */
 const LESS_SD_MM = 0.01
 
 /**
  * Told measures as they are; the rest from the line with the least doubt. Whose sizes not said: both sexes' lines are weighed alike, their
- * difference is doubt.
+ * difference is doubt. A child's: foot and hand alone.
  */
 export function wholeBody(body: Body, sizes?: Sizes): WholeBody {
   const taken = new Map<BodyMeasureId, BodyTaken>()
@@ -43,7 +49,7 @@ export function wholeBody(body: Body, sizes?: Sizes): WholeBody {
   for (let round = 0, found = true; round < 3 && found; round++) {
     const before = new Map(taken)
     found = false
-    for (const line of SURVEY_LINES) {
+    for (const line of linesFor(sizes)) {
       if (told.has(line.measure)) continue
       const one = alongLine(line, before, sizes)
       const best = taken.get(line.measure)
@@ -52,7 +58,7 @@ export function wholeBody(body: Body, sizes?: Sizes): WholeBody {
       found = true
     }
   }
-  if (!taken.has('heelGirth')) taken.set('heelGirth', { ...heelUntold(sexes), basedOn: ['stature'] })
+  if (sizes !== 'children' && !taken.has('heelGirth')) taken.set('heelGirth', { ...heelUntold(sexes), basedOn: ['stature'] })
   return Object.assign(taken, { sizes })
 }
 
@@ -82,6 +88,7 @@ function alongLine(
   const mm = ([intercept, b, c]: Line) => intercept + b * x + c * y
   const variance = ([, b, c, residual]: Line) => residual ** 2 + (b * first.sdMm) ** 2 + (c * (second?.sdMm ?? 0)) ** 2
   const shift = SHIFT[measure] ?? 0
+  if (sizes === 'children') return { mm: mm(female) + shift, sdMm: Math.max(CHILD_SD_MM, Math.sqrt(variance(female))), basedOn: from }
   if (sizes === 'women' || sizes === 'men') {
     const line = sizes === 'women' ? female : male
     return { mm: mm(line) + shift, sdMm: Math.sqrt(variance(line)), basedOn: from }

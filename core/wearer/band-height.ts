@@ -130,7 +130,8 @@ export function girthAtBand(garment: Garment, body: WholeBody): BandTaken | unde
   const toldOwn = own !== undefined && own.basedOn.length === 0
   const waist = body.get('waistGirth')
   const hip = body.get('hipGirth')
-  if (waist === undefined || hip === undefined) return undefined
+  // children's bands are cut for the waist (common practice), and a child's heights were not surveyed
+  if (waist === undefined || hip === undefined || body.sizes === 'children') return undefined
   if (drop === undefined && higher === undefined && toldOwn && !isCut(garment.cut, 'rise', 'ultra-low', 'low', 'high', 'waist'))
     return undefined
   const stature = body.get('stature')?.mm

@@ -39,7 +39,7 @@ export function kindOf(
     if (head) return { ...head, sureness: 0.95, thing: false }
     if (title.terms.by.has('thing')) return { kind: null, sureness: 0.9, made: {}, thing: true }
   }
-  const led = ledBy(text)
+  const led = ledBy(text, language)
   if (led) return led
   const shape = shapeOfPoints(names)
   if (shape === 'legs') return { kind: [title, text].some(isDenim) ? 'jeans' : 'trousers', sureness: 0.5, made: {}, thing: false }
@@ -98,7 +98,14 @@ const stops = ({ tokens }: TextRead, from: number, to: number): boolean => {
 
 const ANY_GARMENT = cue('anyGarment')
 
-function ledBy(text: TextRead): KindRead | null {
+/** “Flannel trousers”: a word that names the cloth or the style of the garment that follows it at once. */
+const qualifies = (text: TextRead, term: Term, language: string): boolean => {
+  const next = termAt(text.terms, term.to)
+  const sense = meaning(term, 'kind')
+  return !HEAD_FIRST.has(language) && next !== undefined && !isPassing(text, next) && (meaning(next, 'kind')?.kind ?? sense?.kind) !== sense?.kind
+}
+
+function ledBy(text: TextRead, language: string): KindRead | null {
   const { tokens, terms } = text
   const score = new Map<GarmentKind, { points: number; made: Partial<Made> }>()
   let thing = 0
@@ -109,7 +116,7 @@ function ledBy(text: TextRead): KindRead | null {
     if (means(term, 'thing') && !means(term, 'nothing')) thing += term.from < 4 ? 3 : 0.5
     const sense = meaning(term, 'kind')
     if (!sense || STOP.test(before) || (ANY_GARMENT.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))) continue
-    if (sense.kind === 'skirt' && score.has('dress')) continue
+    if ((sense.kind === 'skirt' && score.has('dress')) || qualifies(text, term, language)) continue
     const passing = isPassing(text, term)
     const now = score.get(sense.kind) ?? { points: 0, made: sense.made ?? {} }
     now.points += early * (passing ? 0.5 : 1) * (score.size === 0 ? 1.5 : 1)

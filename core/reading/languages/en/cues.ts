@@ -329,7 +329,6 @@ export const cues: Cues = {
     in
     w
     from
-    style
     goes
     under
     over

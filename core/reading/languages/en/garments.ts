@@ -491,6 +491,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
         barn jacket
         sheepskin coat
         shearling coat
+        shearling jacket
         sheepskin jacket
         lab coat
         winter jacket

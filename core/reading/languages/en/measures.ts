@@ -473,6 +473,7 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       leg hem
       leg bottom
       bottom of leg
+      bottom of the leg
       bottom leg
       leg hem width
       hem leg

@@ -1,9 +1,9 @@
 /** What is wanted at each point, before the cloth's changes: from a body, from a favourite, or both (the favourite wins where it has the point). */
 import { clothTaken } from '../garment/cloth.ts'
-import { type CutRead, cutAs, knownCut } from '../garment/cut.ts'
+import { type CutRead, cutAs, isCut, knownCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import { stretchOf } from '../garment/stretch.ts'
-import type { Facet } from '../ids/cut.ts'
+import type { Cut, Facet } from '../ids/cut.ts'
 import { isGirth, POINTS, type PointId } from '../ids/points.ts'
 import { isLength } from '../length.ts'
 import { rowsOf } from './cut/cut-table.ts'
@@ -35,6 +35,14 @@ const toldCloth = ({ cloth }: Garment) => ({
 export const bodyOf = (wearer: Wearer | undefined): WholeBody | undefined =>
   wearer === undefined ? undefined : wholeBody(wearer.body, wearer.sizes)
 
+/** The cut as it decides what this wearer wants: who asks for a close fit does not want what is meant to be loose to stay so. */
+function cutFor({ cut }: Garment, wearer: Wearer | undefined): Cut {
+  const known = knownCut(cut, wearer !== undefined && wearer.fit !== 'as-cut')
+  if (wearer?.fit !== 'close' || !isCut(cut, 'closeness', 'relaxed', 'oversized')) return known
+  const { closeness: _, ...rest } = known
+  return rest
+}
+
 /** `garment` as seenOn gives it, `body` as bodyOf gives it. */
 export function targetFor(
   garment: Garment,
@@ -43,7 +51,7 @@ export function targetFor(
   tried: readonly Tried[] = [],
   body: WholeBody | undefined = bodyOf(wearer)
 ): Target {
-  const cut = cutWants(garment, knownCut(garment.cut, wearer !== undefined && wearer.fit !== 'as-cut'))
+  const cut = cutWants(garment, cutFor(garment, wearer))
   const skipped = skippedIn(cut)
   const wants = wearer === undefined || body === undefined ? new Map<PointId, Want>() : wantsFromBody(garment, wearer, body, cut)
   for (const [point, want] of fromFavourite(garment, favourite, skipped, wants)) wants.set(point, want)

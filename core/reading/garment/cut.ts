@@ -14,8 +14,13 @@ const LED_BY = 3
 /** How sure a word in the title is, and one in the text. */
 const SURENESS = { title: 0.95, text: 0.8 }
 
-/** What has become of it stands over what it was made as: a fine jumper that has felted is felt. */
-const OUTRANKS: Partial<Record<Facet, string>> = { knit: 'felted' }
+/** What has become of it stands over what it was made as: a fine jumper that has felted is felt. A smock in tiers is a smock. */
+const OUTRANKS: { facet: Facet; value: string; over: string }[] = [
+  { facet: 'knit', value: 'felted', over: 'any' },
+  { facet: 'silhouette', value: 'smock', over: 'gathered' }
+]
+const outranks = (facet: Facet, value: string, read: string): boolean =>
+  OUTRANKS.some((one) => one.facet === facet && one.value === value && (one.over === 'any' || one.over === read))
 
 export function cutOf(texts: readonly TextRead[], title: TextRead | null, kind: GarmentKind | null): CutRead {
   if (kind === null) return {}
@@ -26,7 +31,8 @@ export function cutOf(texts: readonly TextRead[], title: TextRead | null, kind: 
       if (isDenied(text, term) || isOfAnother(text, term, kind) || isOfAFigure(text, term)) continue
       for (const { role, ...one } of term.meaning.senses) {
         if (role !== 'cut' || !('facet' in one) || !facets.has(one.facet)) continue
-        if (cut[one.facet] !== undefined && OUTRANKS[one.facet] !== one.value) continue
+        const read = cut[one.facet]?.value
+        if (read !== undefined && !outranks(one.facet, one.value, read)) continue
         cut[one.facet] = { value: one.value, sureness: text === title ? SURENESS.title : SURENESS.text, from: 'told' }
       }
     }

@@ -32,8 +32,16 @@ export const legRows: CutRow[] = [
     'leg',
     'legging',
     LEGS,
-    { waist: percent(-25, -15, 0), hip: percent(-25, -12, 0), thigh: percent(-25, -12, 0), knee: free(), calf: free(), legOpening: 'skip' },
-    'hip by published figures of stretch cloth; the rest MEM'
+    {
+      waist: percent(-25, -15, 0),
+      hip: percent(-25, -12, 0),
+      thigh: percent(-25, -12, 0),
+      knee: free(),
+      calf: free(),
+      legOpening: 'skip',
+      inseam: over(-110, -50, 10)
+    },
+    'hip by published figures of stretch cloth; the rest MEM; inseam CP: they end between the ankle and a hand above it'
   ),
   // drawn in by rib or elastic: it passes the foot pulled out, and spare length bags over it
   row(

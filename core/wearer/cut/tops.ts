@@ -8,13 +8,6 @@ const TOPS: GarmentKind[] = ['shirt', 'knit-top', 'jumper']
 const JUMPSUIT: GarmentKind[] = ['jumpsuit']
 
 export const knitRows: CutRow[] = [
-  row(
-    'knit',
-    'ribbed',
-    KNITS,
-    { chest: percent(-15, -7, 3), waist: percent(-12, -2, 8), hem: percent(-15, -6, 5) },
-    'chest KNIT; the rest MEM'
-  ),
   row('knit', 'fine', KNITS, { chest: over(-10, 50, 110), waist: over(0, 110, 220), hem: over(-80, 0, 90) }, 'chest KNIT; the rest MEM'),
   row(
     'knit',
@@ -32,6 +25,14 @@ export const knitRows: CutRow[] = [
 
 export const closenessRows: CutRow[] = [
   row('closeness', 'fitted', KNITS, { chest: percent(-5, 0, 6), waist: free(0), hem: percent(-4, 2, 8) }, 'KNIT; the rest MEM'),
+  // a rib that is meant to be close clings
+  row(
+    'knit',
+    'ribbed',
+    KNITS,
+    { chest: percent(-15, -7, 3), waist: percent(-12, -2, 8), hem: percent(-15, -6, 5) },
+    'chest KNIT; the rest MEM'
+  ),
   row('closeness', 'fitted', ['dress', 'shirt'], { chest: over(38, 75, 105), waist: over(25, 55, 100) }, 'chest CWU16; waist MEM'),
   row('closeness', 'slim', SHIRT, { chest: over(50, 100, 135), waist: over(50, 105, 170) }, 'MEM'),
   row('closeness', 'classic', SHIRT, { chest: over(75, 160, 230), waist: over(75, 190, 320) }, 'MEM: full-cut shirts hang'),

@@ -21,11 +21,7 @@ const softSleeve = (garment: Garment): Saying | undefined =>
 /** Zips and buttonholes at the cuff stay where they are. */
 const zippedCuffs = ({ cut }: Garment): Saying | undefined => (isCut(cut, 'layer', 'biker') ? limit('zipped-cuffs') : undefined)
 const notLined = (garment: Garment): Saying | undefined =>
-  !isLinedSleeve(garment)
-    ? limit('not-lined')
-    : garment.made.workingCuffButtons
-      ? limit('working-buttons')
-      : zippedCuffs(garment)
+  !isLinedSleeve(garment) ? limit('not-lined') : garment.made.workingCuffButtons ? limit('working-buttons') : zippedCuffs(garment)
 /** Without a seam at the shoulder the sleeve ends at the cuff alone. */
 const noHead = (garment: Garment): Saying | undefined => (hasShoulderSeam(garment) ? undefined : limit('no-shoulder-seam'))
 const isLeather = ({ cloth }: Garment): boolean => cloth.structure === 'leather'

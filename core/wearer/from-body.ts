@@ -152,7 +152,10 @@ function measureAt(point: PointId, garment: Garment, body: WholeBody, id: BodyMe
   if (band !== undefined) return { id: 'waistbandGirth', taken: band, snugMm: band.snugMm, because: band.because }
   // a skirt is worn at the waist, or where its wearer is used to wear a band; so are a child's legs
   const told = body.get('waistbandGirth')
-  const instead = atWaist && (garment.kind === 'skirt' || body.sizes === 'children') && (told === undefined || told.basedOn.length > 0) ? 'waistGirth' : id
+  const instead =
+    atWaist && (garment.kind === 'skirt' || body.sizes === 'children') && (told === undefined || told.basedOn.length > 0)
+      ? 'waistGirth'
+      : id
   const taken = instead === undefined ? undefined : body.get(instead)
   return taken === undefined || instead === undefined ? undefined : { id: instead, taken, snugMm: 0, because: [] }
 }

@@ -1,15 +1,16 @@
 /** What is wanted at each point, before the cloth's changes: from a body, from a favourite, or both (the favourite wins where it has the point). */
 import { clothTaken } from '../garment/cloth.ts'
 import { type CutRead, cutAs, isCut, knownCut } from '../garment/cut.ts'
-import type { Garment } from '../garment/garment-as-worn.ts'
+import { type Garment, isTold } from '../garment/garment-as-worn.ts'
 import { stretchOf } from '../garment/stretch.ts'
 import type { Cut, Facet } from '../ids/cut.ts'
 import { isGirth, POINTS, type PointId } from '../ids/points.ts'
 import { isLength } from '../length.ts'
+import type { CutWant } from './cut/cut-row.ts'
 import { rowsOf } from './cut/cut-table.ts'
 import { cutOn } from './cut/seen.ts'
 import { afterTrying } from './diary.ts'
-import { cutWants, skippedIn, wantsFromBody } from './from-body.ts'
+import { type CutWants, cutWants, skippedIn, wantsFromBody } from './from-body.ts'
 import { boundsOf, settle } from './must-pass.ts'
 import { toleranceAt } from './tolerance.ts'
 import type { Target, Want } from './want.ts'
@@ -43,6 +44,14 @@ function cutFor({ cut }: Garment, wearer: Wearer | undefined): Cut {
   return rest
 }
 
+const SLEEVE_POINTS: readonly PointId[] = ['sleeveLength', 'sleeveUnderarm', 'sleeveFromCentreBack', 'bicep', 'cuff']
+/** A dress need not have sleeves: with none told nobody has to ask how wide they are. */
+function withoutSleeves({ kind, cut, points }: Garment, wants: CutWants): CutWants {
+  if ((kind !== 'dress' && kind !== 'jumpsuit') || (cut.sleeve !== undefined && cut.sleeve.from !== 'assumed')) return wants
+  if (SLEEVE_POINTS.some((point) => isTold(points.get(point)))) return wants
+  return new Map([...wants, ...SLEEVE_POINTS.map((point): [PointId, readonly CutWant[]] => [point, ['skip']])])
+}
+
 /** `garment` as seenOn gives it, `body` as bodyOf gives it. */
 export function targetFor(
   garment: Garment,
@@ -51,7 +60,7 @@ export function targetFor(
   tried: readonly Tried[] = [],
   body: WholeBody | undefined = bodyOf(wearer)
 ): Target {
-  const cut = cutWants(garment, cutFor(garment, wearer))
+  const cut = withoutSleeves(garment, cutWants(garment, cutFor(garment, wearer)))
   const skipped = skippedIn(cut)
   const wants = wearer === undefined || body === undefined ? new Map<PointId, Want>() : wantsFromBody(garment, wearer, body, cut)
   for (const [point, want] of fromFavourite(garment, favourite, skipped, wants)) wants.set(point, want)

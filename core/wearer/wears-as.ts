@@ -1,4 +1,5 @@
 /** A garment that misses the fit asked for may lie whole in another: then it wears as that, and is no misfit to whoever likes it so. */
+import { isCut } from '../garment/cut.ts'
 import { type Garment, isTold } from '../garment/garment-as-worn.ts'
 import { isGirth, type PointId } from '../ids/points.ts'
 import { WISHES, type Wish } from './body.ts'
@@ -42,6 +43,8 @@ export function wearsAs(
   body: WholeBody | undefined
 ): Wish | null {
   const asked = wearer.fit
+  // what is held up by its top edge falls down when it is loose
+  if (isCut(garment.cut, 'silhouette', 'strapless', 'corset')) return null
   const fixed = gaps.reduce((sum, gap) => sum + (gap.judged && !variesByFit(gap, garment) ? Math.abs(gap.gapMm) : 0), 0)
   if (fixed > markMm) return null
   const varying = gaps.filter((gap) => gap.judged && variesByFit(gap, garment))

@@ -7,7 +7,7 @@ import type { Plan } from '../plan.ts'
 export function cautionsFor(garment: Garment, input: GarmentInput, plan: Plan | undefined): Saying[] {
   const codes: string[] = []
   if (garment.use !== 'ordinary') codes.push(garment.use)
-  codes.push('second-hand')
+  codes.push(isDelicate(garment) ? 'second-hand-delicate' : 'second-hand')
   if (input.condition?.some(({ job }) => job === 'treat-pests')) codes.push('pests')
   if (input.condition?.some(({ job }) => job === 'clean' || job === 'dye')) codes.push('solvents')
   if (garment.cloth.structure === 'leather' || garment.cloth.traits.has('coated')) codes.push('leather-and-wax')
@@ -19,3 +19,8 @@ export function cautionsFor(garment: Garment, input: GarmentInput, plan: Plan | 
   }
   return codes.map((code) => ({ code: `caution.${code}`, values: {} }))
 }
+
+/** Hair, silk and leather felt, shrink or crack in heat: what is said of other cloth would spoil them (UCIPM; common practice). */
+const DELICATE = new Set(['wool', 'cashmere', 'mohair', 'alpaca', 'angora', 'silk', 'leather', 'suede', 'down'])
+const isDelicate = ({ cloth }: Garment): boolean =>
+  cloth.structure === 'leather' || cloth.traits.has('coated') || cloth.fibres.some(({ fibre }) => DELICATE.has(fibre))

@@ -57,7 +57,10 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
 function asFarAsTold(points: readonly PointId[], wording: Wording): Reason[] {
   if (points.length === 0) return []
   const names = points.map((point) => say({ code: 'place.point', values: {}, point }, wording))
-  return [said({ code: 'verdict.as-far-as-told', values: { points: listed(names, wording), n: points.length } }, wording)]
+  const list = listed(names, wording)
+  return [
+    said({ code: 'verdict.as-far-as-told', values: { points: list.charAt(0).toUpperCase() + list.slice(1), n: points.length } }, wording)
+  ]
 }
 
 /** All the jobs in one sentence: do, amount, place. */

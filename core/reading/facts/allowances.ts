@@ -99,13 +99,15 @@ export function gatherAllowances(around: Around): AllowancesRead {
       (named?.sentence === sentence ? named.point : usual(label.role, kind, inHem))
     read.allowances.push({ point, mm, stated: statedOf(around, quantity) })
     // what can be let down from the hem is turned up there: at least so deep is the hem
-    if (mine && inHem && point !== 'sleeveLength') read.hemDepthMm ??= mm
+    if (mine && label.role === 'letDown' && (inHem || HEMMED.has(point)) && point !== 'sleeveLength') read.hemDepthMm ??= mm
     if (mine && label.role === 'letOut' && saysBackSeam(around, link)) read.outletMm ??= saysToLetOut(around, link) ? mm / 2 + KEPT_MM : mm
   }
   spareUntil(Number.POSITIVE_INFINITY)
   return read
 }
 
+/** These end in a hem alone: what they can be let down by is turned up in it. */
+const HEMMED = new Set<PointId>(['inseam', 'outseam', 'skirtLength'])
 /** A deeper fold is no hem. */
 const DEEPEST_HEM_MM = 130
 

@@ -102,7 +102,12 @@ const ANY_GARMENT = cue('anyGarment')
 const qualifies = (text: TextRead, term: Term, language: string): boolean => {
   const next = termAt(text.terms, term.to)
   const sense = meaning(term, 'kind')
-  return !HEAD_FIRST.has(language) && next !== undefined && !isPassing(text, next) && (meaning(next, 'kind')?.kind ?? sense?.kind) !== sense?.kind
+  return (
+    !HEAD_FIRST.has(language) &&
+    next !== undefined &&
+    !isPassing(text, next) &&
+    (meaning(next, 'kind')?.kind ?? sense?.kind) !== sense?.kind
+  )
 }
 
 function ledBy(text: TextRead, language: string): KindRead | null {

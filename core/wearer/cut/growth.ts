@@ -29,5 +29,5 @@ export const growthRows: CutRow[] = [
   ),
   // a seat 30–180 over the body has thighs to go with it: 0.55–0.65 of that, and room to sit in
   row('growth', 'child', [...LEGS, 'shorts'], { thigh: over(25, 80, 160), knee: free(25) }, 'MEM'),
-  row('growth', 'child', LEGS, { inseam: over(-40, 0, 60) }, 'CP: more is turned up inside, 100 of hem for 75 of growth (BAG)')
+  row('growth', 'child', LEGS, { inseam: over(-40, 0, 30) }, 'CP: more is turned up inside, 100 of hem for 75 of growth (BAG)')
 ]

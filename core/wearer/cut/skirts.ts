@@ -29,6 +29,8 @@ export const skirtRows: CutRow[] = [
   row('silhouette', 'puffball', SKIRT, { waist: BAND, hip: free(60), sweep: free(null) }, 'waist CWU16; the rest CP')
 ]
 
+/** Neither sleeve nor shoulder seam. */
+const BARE_ARMS = { shoulderWidth: 'skip', sleeveLength: 'skip', bicep: 'skip', cuff: 'skip' } as const
 export const dressRows: CutRow[] = [
   row(
     'silhouette',
@@ -127,14 +129,14 @@ export const dressRows: CutRow[] = [
     'silhouette',
     'strapless',
     DRESS,
-    { chest: over(-15, 0, 15), waist: over(5, 15, 35), hip: free(35), sweep: free(0), shoulderWidth: 'skip' },
+    { chest: over(-15, 0, 15), waist: over(5, 15, 35), hip: free(35), sweep: free(0), ...BARE_ARMS },
     'STOCK (50 under a sheath); the rest MEM'
   ),
   row(
     'silhouette',
     ['sun', 'camisole'],
     DRESS,
-    { chest: over(10, 45, 100), waist: free(15), hip: free(50), sweep: free(0), shoulderWidth: 'skip' },
+    { chest: over(10, 45, 100), waist: free(15), hip: free(50), sweep: free(0), ...BARE_ARMS },
     'MEM; straps CP'
   ),
   row(
@@ -148,7 +150,7 @@ export const dressRows: CutRow[] = [
     'silhouette',
     'corset',
     ['dress', 'shirt'],
-    { chest: over(-30, -5, 15), waist: over(-60, -20, 15), shoulderWidth: 'skip' },
+    { chest: over(-30, -5, 15), waist: over(-60, -20, 15), ...BARE_ARMS },
     'MEM: laced, with a gap of 50–100 at the back it is right'
   ),
   row('silhouette', 'peplum', ['dress'], { waist: over(20, 50, 90), hip: free(40), napeToWaist: over(-15, 0, 20) }, 'MEM; hip CP'),

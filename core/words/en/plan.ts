@@ -229,14 +229,14 @@ export const plan: Record<string, string> = {
 
   // the verdict’s reasons
   'verdict.rescue': 'It could be rescued: {sentence}, and it shows.',
-  'verdict.as-far-as-told': 'As far as told: {points} {n|one:is|other:are} not.',
+  'verdict.as-far-as-told': '{points} {n|one:is|other:are} not told: the rest is judged without {n|one:it|other:them}.',
   'place.point': 'the {point|point}',
-  'verdict.wears-as': 'It wears to another fit: {fit|fit}.',
+  'verdict.wears-as': 'It misses the fit asked for and wears as a {fit|fit}.',
   'verdict.do': '{sentence}.',
-  'verdict.inside': 'Everything told lies inside what you want.',
+  'verdict.inside': 'Every measure told fits as you want it.',
   'verdict.stays': 'The {point|point} stays {mm|length} too {way|way}.',
   'verdict.mending': 'Mending and care take {minutes|time} besides.',
-  'verdict.untold': 'What is not told, or doubtful, may not suit: as it is, it fits in {chance|tens}.',
+  'verdict.untold': 'What is not told, or doubtful, may not suit: it fits as it is in {chance|tens}.',
   'verdict.tailor': 'The hardest step is level {level}; you sew to {own}.',
   'verdict.tailor-could': 'A tailor could do more of it.',
   'verdict.unlikely': 'It would fit by the figures told, but they are unsure: {chance|tens}.',
@@ -343,14 +343,17 @@ export const plan: Record<string, string> = {
   'ask.about.stretch':
     'Does it stretch? Could you fold it across, hold {span|length} between finger and thumb beside a ruler, and say how far it pulls without being forced?',
   'ask.about.fibre': 'What is it made of? The label inside should say.',
-  'ask.body': 'Measure your own {body|body}: it is worked out from the rest so far.',
-  'ask.again': '{question} You gave it, but it decides for me, so I would be glad of a second look.',
+  'ask.body': 'Measure your own {body|body}: so far it is only guessed from your other measures.',
+  'ask.again': '{question} You gave it already; could you check it once more? It decides for me.',
   'ask.any': 'Could you lay it flat and measure the {point|point}, and say whether it is straight across or all around?',
 
   // cautions
   'caution.second-hand':
     'Mind: wash at 60 °C, or tumble above 40 °C for half an hour, or freeze at −17 °C overnight before it joins your other ' +
     'clothes, as far as the label allows.',
+  'caution.second-hand-delicate':
+    'Mind: clean it as its label says before it joins your other clothes; against moth, freeze it in a closed bag at −18 °C for three ' +
+    'days. No hot wash and no hot tumbling.',
   'caution.needles': 'Mind: pins and needles never in the mouth; switch the machine off before changing a needle.',
   'caution.iron': 'Mind: test the iron on a hidden place, keep face and hands off the steam, and stand it on its heel.',
   'caution.solvents': 'Mind: follow the maker’s care label; never use petrol, and keep solvents from flames and closed rooms.',

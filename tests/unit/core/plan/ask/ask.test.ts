@@ -61,7 +61,7 @@ describe('what is asked', () => {
     const request = { wearer: rowan, means: { ...homeSewer, ...priced }, limits }
     const again = reckon({ ...request, garment: seller('trousers', figures, { price }) }).ask.find(({ point }) => point === 'waist')
     expect(again?.again).toBe(true)
-    expect(again?.question).toContain('second look')
+    expect(again?.question).toContain('check it once more')
     const twice = seller('trousers', figures, { price })
     twice.measures.push({ point: 'waist', mm: 850, source: 'seller' })
     expect(reckon({ ...request, garment: twice }).ask.find(({ point }) => point === 'waist')).toBeUndefined()

@@ -20,6 +20,9 @@ const softSleeve = (garment: Garment): Saying | undefined =>
   isLinedSleeve(garment) ? limit('lined-sleeve') : hasCuffs(garment) ? limit('cuff-first') : zippedCuffs(garment)
 /** Zips and buttonholes at the cuff stay where they are. */
 const zippedCuffs = ({ cut }: Garment): Saying | undefined => (isCut(cut, 'layer', 'biker') ? limit('zipped-cuffs') : undefined)
+/** A denim jacket's sleeve ends in a cuff that is sewn on: there is no hem to let down. */
+const noHemToLetDown = (garment: Garment): Saying | undefined =>
+  hasCuffs(garment) || isCut(garment.cut, 'layer', 'denim') ? limit('cuff-no-hem') : zippedCuffs(garment)
 const notLined = (garment: Garment): Saying | undefined =>
   !isLinedSleeve(garment) ? limit('not-lined') : garment.made.workingCuffButtons ? limit('working-buttons') : zippedCuffs(garment)
 /** Without a seam at the shoulder the sleeve ends at the cuff alone. */
@@ -113,7 +116,7 @@ export const sleeves: Row[] = [
     direction: 'more',
     kinds: SLEEVED,
     there: (garment) => !isRibbed(garment),
-    unless: (garment) => (hasCuffs(garment) ? limit('cuff-no-hem') : zippedCuffs(garment)),
+    unless: noHemToLetDown,
     lines: (garment) => [
       {
         point: 'sleeveLength',
@@ -136,7 +139,7 @@ export const sleeves: Row[] = [
     id: 'sleeve-lengthen-facing',
     direction: 'more',
     kinds: TAILORED,
-    unless: (garment) => (garment.made.lined ? zippedCuffs(garment) : limit('not-lined')),
+    unless: (garment) => (garment.made.lined ? noHemToLetDown(garment) : limit('not-lined')),
     lines: (garment) => [
       {
         point: 'sleeveLength',

@@ -60,6 +60,8 @@ const SAME_BY_OWN_MM = 6
 /** Bands are bought snug on soft flesh: below the waist they lie up to so much of the girth under the tape (250 second-hand pairs of one size). */
 const SNUG = 0.04
 const SNUG_FROM_MM = 60
+/** A band this near under the natural waist rides up to it where it is too small for the girth below (common practice). */
+const RIDES_UP_MM = 25
 
 export interface BandTaken extends BodyTaken {
   because: Saying[]
@@ -157,7 +159,7 @@ export function girthAtBand(garment: Garment, body: WholeBody): BandTaken | unde
     sdMm: Math.hypot(from.sdMm, Math.sqrt(mean(each.map((one) => one.sdMm ** 2))), halfApart(each.map((one) => one.mm))),
     basedOn: from.basedOn,
     because: toldOwn ? [{ code: off > 0 ? 'target.band-lower' : 'target.band-higher', values: { mm: Math.abs(off) }, point: 'waist' }] : [],
-    snugMm: SNUG * mm * Math.min(1, d / SNUG_FROM_MM),
+    snugMm: d <= RIDES_UP_MM ? Math.max(0, mm - waist.mm) : SNUG * mm * Math.min(1, d / SNUG_FROM_MM),
     belowMm: d
   }
 }

@@ -81,7 +81,9 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
   if (measure === undefined) return undefined
   const { id, taken, snugMm, because } = measure
   if (point === 'hem' && id === 'hipGirth' && !reachesHip(garment, body)) return undefined
-  const elastic = point === 'waist' ? elasticWaist(garment, wearer.fit, taken, id) : undefined
+  // where the cloth itself clings, the elastic adds nothing
+  const clings = said.some((want) => 'percent' in want && want.percent[0] < 0)
+  const elastic = point === 'waist' && !clings ? elasticWaist(garment, wearer.fit, taken, id) : undefined
   if (elastic !== undefined) return { ...elastic, because: [...elastic.because, ...because] }
   const table = ease === undefined ? undefined : edgesFor(ease, garment.kind, wearer.fit)
   const cut = bandOfCut(said, taken.mm)

@@ -60,7 +60,7 @@ const LISTINGS: { title: string; text: string; price: number }[] = [
   },
   {
     title: 'Sample: cream cotton shirt',
-    text: 'Cream cotton shirt. Pit to pit 21", shoulders 17", sleeve 25", waist across 20". £9.',
+    text: 'Cream cotton shirt. Pit to pit 21", shoulders 17", sleeve 24", waist across 20". £9.',
     price: 9
   },
   {

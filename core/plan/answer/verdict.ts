@@ -35,6 +35,8 @@ export interface Judged {
 const CLOSE_MM = { girth: 15, length: 25 }
 export const LIKELY = 0.5
 
+const HARDEST = 5
+
 const total = (misfit: readonly Misfit[]): number => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)
 const fits = (plan: Plan | undefined, markMm: number): boolean => plan !== undefined && total(plan.misfit) <= markMm + ROUNDING
 const likely = (chance: number | null): boolean => chance === null || chance >= LIKELY
@@ -94,7 +96,8 @@ function bestPlan(judged: Judged): Plan | undefined {
 
 /** Small remainders only, none at the shoulders, none where the body could not pass or sit. */
 function comesClose(plan: Plan | undefined, gaps: readonly Gap[]): boolean {
-  if (plan === undefined) return false
+  // work for the best hands that still leaves something wrong is not worth its while
+  if (plan === undefined || plan.level >= HARDEST) return false
   return plan.misfit.every(({ point, mm }) => {
     if (point === 'shoulderWidth') return false
     const gap = gaps.find((one) => one.point === point)

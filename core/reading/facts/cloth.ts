@@ -41,12 +41,17 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
   return {
     fibres: kept.map(([fibre, percent]) => ({ fibre, percent })),
     traits: [...traits],
-    // a share of elastane tells more than "some stretch"; that it gives a lot, or no more, tells more than the label
-    stretchPercent: stretchPercent ?? (inWords === 'stretchSome' && fibres.has('elastane') ? null : gives),
+    stretchPercent: stretchPercent ?? (inWords !== null && labelTellsMore(inWords, fibres.get('elastane')) ? null : gives),
     structure,
     washed: texts.some(({ terms }) => terms.by.has('unwashed')) ? false : null
   }
 }
+
+/** From this share on, %, cloth gives more than "very stretchy" says of other cloth (stretch classes: leggings, shaping trousers). */
+const MUCH_ELASTANE = 8
+/** A share of elastane tells more than "some stretch"; that it gives a lot, or no more, tells more than a small one. */
+const labelTellsMore = (words: keyof typeof GIVES, elastane: number | null | undefined): boolean =>
+  elastane !== undefined && (words === 'stretchSome' || (words === 'stretchMuch' && (elastane ?? 0) >= MUCH_ELASTANE))
 
 const KNITTED: ReadonlySet<GarmentKind> = new Set<GarmentKind>(['knit-top', 'jumper'])
 /** What words make of a pull by hand, %: the typical figures of cloth of 3–5, 2, 1 and no elastane, and of knits (see core/garment/stretch.ts). */

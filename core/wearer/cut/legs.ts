@@ -28,21 +28,6 @@ export const legRows: CutRow[] = [
   row('leg', 'wide', LEGS, leg([45, null, null], [60, null, null], free(80), free(60)), 'MEM'),
   row('leg', 'palazzo', LEGS, leg([50, null, null], [80, null, null], free(100), free(80)), 'MEM'),
   row('leg', 'barrel', LEGS, leg([50, 90, 180], [80, 160, 300], free(100), free(80)), 'MEM'),
-  row(
-    'leg',
-    'legging',
-    LEGS,
-    {
-      waist: percent(-25, -15, 0),
-      hip: percent(-25, -12, 0),
-      thigh: percent(-25, -12, 0),
-      knee: free(),
-      calf: free(),
-      legOpening: 'skip',
-      inseam: over(-110, -50, 10)
-    },
-    'hip by published figures of stretch cloth; the rest MEM; inseam CP: they end between the ankle and a hand above it'
-  ),
   // drawn in by rib or elastic: it passes the foot pulled out, and spare length bags over it
   row(
     'leg',
@@ -60,6 +45,22 @@ export const legRows: CutRow[] = [
   ),
   // pull-on cuts are straight from hip to waist
   row('closing', ['elastic', 'drawstring'], [...LEGS_AND_SHORTS, 'skirt'], { hip: over(40, null, null) }, 'CP'),
+  // leggings are pulled on too, and cling
+  row(
+    'leg',
+    'legging',
+    LEGS,
+    {
+      waist: percent(-25, -15, 0),
+      hip: percent(-25, -12, 0),
+      thigh: percent(-25, -12, 0),
+      knee: free(),
+      calf: free(),
+      legOpening: 'skip',
+      inseam: over(-110, -50, 10)
+    },
+    'hip by published figures of stretch cloth; the rest MEM; inseam CP: they end between the ankle and a hand above it'
+  ),
 
   row('legLength', 'full', LEGS, { inseam: over(-45, -15, 5) }, 'BREAK (names), MEM (mm): half break in a heel of 25'),
   // a leg that is wide at the hem hangs nearer the floor, 10–15 off it in the shoe that is worn

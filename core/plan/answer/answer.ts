@@ -114,7 +114,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
   const judged = judgedFrom(computed)
   const { chance } = judged
   const { verdict, advised } = judge(judged)
-  const missing = missingFor(garment, gaps)
+  const missing = verdict === 'too-little-told' ? missingFor(garment, gaps) : []
   const chanceOf = (plan: Plan | undefined): number | null =>
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
   const shown =

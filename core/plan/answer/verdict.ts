@@ -57,13 +57,14 @@ const isSmall = (plan: Plan | undefined): boolean => {
   return rescues.length === 1 && rescues.every(({ withoutIt }) => withoutIt.every(({ mm }) => Math.abs(mm) <= MOST_RESCUED_MM))
 }
 
+const isWrong = ({ gaps, markMm }: Judged): boolean =>
+  gaps.reduce((sum, gap) => sum + (gap.judged ? Math.abs(gap.gapMm) : 0), 0) > markMm + ROUNDING
+
 const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged: Judged): Plan | undefined }[] = [
+  // what is never altered is to be left for one fault, whatever else is not told
+  { when: (judged) => NEVER.has(judged.garment.use) && isWrong(judged), verdict: 'leave-it' },
   { when: ({ garment, gaps }) => missingFor(garment, gaps).length > 0, verdict: 'too-little-told' },
-  {
-    when: ({ gaps, markMm }) => gaps.reduce((sum, gap) => sum + (gap.judged ? Math.abs(gap.gapMm) : 0), 0) <= markMm + ROUNDING,
-    verdict: 'wears-as-is'
-  },
-  { when: ({ garment }) => NEVER.has(garment.use), verdict: 'leave-it' },
+  { when: (judged) => !isWrong(judged), verdict: 'wears-as-is' },
   { when: (judged) => fits(ownPlan(judged), judged.markMm) && isLikely(judged, 'own'), verdict: 'alters-to-fit', advised: ownPlan },
   {
     when: (judged) => fits(tailorsPlan(judged), judged.markMm) && isLikely(judged, 'tailor'),

@@ -80,8 +80,6 @@ function prepare(request: ReckonRequest) {
   const { wearer, means, limits = {} } = request
   const beside = setBeside(request)
   const { options, refusals } = alterationsFor(beside.garment, limits)
-  const outlook = (gaps = beside.gaps) => outlookOf({ ...beside, gaps, wearer, options, means, limits })
-  // what is told alone: as if what is not told suited
-  const outlookIf = () => outlook(beside.gaps.filter(({ judged }) => judged))
-  return { ...beside, options, refusals, outlook, outlookIf }
+  const outlook = () => outlookOf({ ...beside, wearer, options, means, limits })
+  return { ...beside, options, refusals, outlook }
 }

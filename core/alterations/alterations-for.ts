@@ -6,6 +6,7 @@ import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Made, Use } from '../garment/garment-input.ts'
 import type { AlterationId } from '../ids/alterations.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
@@ -39,8 +40,9 @@ export function alterationsFor(garment: Garment, limits: Partial<Record<Alterati
   return offer
 }
 
+const BY_KIND = new Map<GarmentKind, Row[]>(GARMENT_KINDS.map((kind) => [kind, CATALOGUE.filter((row) => row.kinds.includes(kind))]))
 const rowsFor = (garment: Garment): Row[] =>
-  NEVER.has(garment.use) ? [] : CATALOGUE.filter((row) => row.kinds.includes(garment.kind) && row.there?.(garment) !== false)
+  NEVER.has(garment.use) ? [] : (BY_KIND.get(garment.kind) ?? []).filter((row) => row.there?.(garment) !== false)
 
 /** What the rows of a garment are to each other. */
 interface Among {
@@ -61,7 +63,7 @@ interface Laid {
 
 interface Worked {
   /** What the row read of the make, and what it found there. */
-  read: ReadonlyMap<keyof Made, Made[keyof Made]>
+  read: readonly (readonly [keyof Made, Made[keyof Made]])[]
   option: Option | undefined
 }
 
@@ -71,6 +73,8 @@ export class OptionsByMake {
   private readonly limits: Partial<Record<AlterationId, number>>
   private readonly rows: { row: Row; known: Worked[] }[]
   private readonly among: Among
+  /** Of hides it hangs on the lining; of all other cloth it is the same in every make. */
+  private readonly cloth: ClothWork | undefined
   private made: Made
   private read = new Map<keyof Made, Made[keyof Made]>()
 
@@ -83,17 +87,19 @@ export class OptionsByMake {
       rows.map((row) => row.lines(garment))
     )
     this.rows = rows.filter((row) => only.has(keyOf(row))).map((row) => ({ row, known: [] }))
+    this.cloth = isHide(garment.cloth) ? undefined : workIn(garment)
     this.garment = { ...garment, made: this.watched(garment.made) }
   }
 
   with(made: Made): Option[] {
     this.made = made
     return this.rows.flatMap(({ row, known }): Option[] => {
-      const same = known.find(({ read }) => [...read].every(([part, value]) => made[part] === value))
+      const same = known.find(({ read }) => read.every(([part, value]) => made[part] === value))
       if (same !== undefined) return same.option === undefined ? [] : [same.option]
       this.read = new Map()
-      const { option } = offered(row, this.garment, this.limits, this.among)
-      known.push({ read: this.read, option })
+      const laid = { lines: row.lines(this.garment), cloth: this.cloth ?? workIn(this.garment) }
+      const { option } = offered(row, this.garment, this.limits, this.among, laid)
+      known.push({ read: [...this.read], option })
       return option === undefined ? [] : [option]
     })
   }
@@ -118,13 +124,7 @@ const ownLimit = (mm: number | undefined): number | undefined =>
 type Offered = { option: Option; refused?: undefined } | { option?: undefined; refused: Saying }
 
 /** What a row makes of a garment: an option, or the reason why there is none. */
-function offered(
-  row: Row,
-  garment: Garment,
-  limits: Partial<Record<AlterationId, number>>,
-  among: Among,
-  { lines, cloth }: Laid = { lines: row.lines(garment), cloth: workIn(garment) }
-): Offered {
+function offered(row: Row, garment: Garment, limits: Partial<Record<AlterationId, number>>, among: Among, { lines, cloth }: Laid): Offered {
   const own = ownLimit(limits[row.id])
   if (own !== undefined && own <= 0) return { refused: limit('own-none') }
   if (row.outward && keepsNeedleHoles(garment.cloth)) return { refused: limit('needle-holes') }

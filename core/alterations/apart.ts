@@ -34,20 +34,20 @@ export function apart(rows: readonly Row[], lines: readonly (readonly Line[])[])
   const ways = new Map<AlterationId, number>()
   for (const { id } of rows) ways.set(id, (ways.get(id) ?? 0) + 1)
   const goesBothWays = (id: AlterationId): boolean => (ways.get(id) ?? 0) > 1
-  return new Map(
-    moves.map((mine) => {
-      const { row } = mine
-      const excluded = new Set<AlterationId>(row.excludes ?? [])
-      for (const theirs of moves) {
-        const other = theirs.row
-        if (other.id === row.id) continue
-        if (row.oneOf !== undefined && row.oneOf === other.oneOf) excluded.add(other.id)
-        // a rule between ids: one that goes both ways is named by the other, or it would bar its harmless way too
-        if (undo(mine, theirs) && (!goesBothWays(other.id) || goesBothWays(row.id))) excluded.add(other.id)
-      }
-      return [keyOf(row), [...excluded]]
-    })
-  )
+  const excluded = moves.map(({ row }) => new Set<AlterationId>(row.excludes ?? []))
+  for (const [n, one] of moves.entries())
+    for (let k = n + 1; k < moves.length; k++) {
+      const other = moves[k] as Moves
+      const { id, oneOf } = one.row
+      if (id === other.row.id) continue
+      const isOneOf = oneOf !== undefined && oneOf === other.row.oneOf
+      const undone = undo(one, other)
+      if (!isOneOf && !undone) continue
+      // a rule between ids: one that goes both ways is named by the other, or it would bar its harmless way too
+      if (isOneOf || !goesBothWays(other.row.id) || goesBothWays(id)) excluded[n]?.add(other.row.id)
+      if (isOneOf || !goesBothWays(id) || goesBothWays(other.row.id)) excluded[k]?.add(id)
+    }
+  return new Map(rows.map((row, n) => [keyOf(row), [...(excluded[n] ?? [])]]))
 }
 
 function movesOf(row: Row, lines: readonly Line[]): Moves {
@@ -64,6 +64,8 @@ function movesOf(row: Row, lines: readonly Line[]): Moves {
  */
 function undo(one: Moves, other: Moves): boolean {
   if (one.row.direction === other.row.direction) return false
-  const both = countOf(one.points & other.points)
+  const shared = one.points & other.points
+  if (shared === 0) return false
+  const both = countOf(shared)
   return both > 1 || (both === 1 && !one.several && !other.several)
 }

@@ -43,6 +43,7 @@ export function wearsAs(
   body: WholeBody | undefined
 ): Wish | null {
   const asked = wearer.fit
+  if (gaps.every(({ judged, gapMm }) => !judged || gapMm === 0)) return null
   // what is held up by its top edge falls down when it is loose
   if (isCut(garment.cut, 'silhouette', 'strapless', 'corset')) return null
   const fixed = gaps.reduce((sum, gap) => sum + (gap.judged && !variesByFit(gap, garment) ? Math.abs(gap.gapMm) : 0), 0)

@@ -26,8 +26,8 @@ const ownSd = (measure: BodyMeasureId): number => OWN_SD_MM[measure] ?? 5
 /** Grown people were surveyed: of a child only foot and hand follow from the stature, by the women's line carried on (± 15, common practice). */
 const CHILDS: Partial<Record<BodyMeasureId, true>> = { heelGirth: true, handGirth: true }
 const CHILD_SD_MM = 15
-const linesFor = (sizes: Sizes | undefined): readonly SurveyLine[] =>
-  sizes === 'children' ? SURVEY_LINES.filter(({ measure, from }) => CHILDS[measure] && from.length === 1) : SURVEY_LINES
+const CHILDS_LINES = SURVEY_LINES.filter(({ measure, from }) => CHILDS[measure] && from.length === 1)
+const linesFor = (sizes: Sizes | undefined): readonly SurveyLine[] => (sizes === 'children' ? CHILDS_LINES : SURVEY_LINES)
 
 /** A line that is surer by less than this is no surer, mm. */
 const LESS_SD_MM = 0.01
@@ -85,19 +85,21 @@ function alongLine(
   if (first.basedOn.includes(measure) || second?.basedOn.includes(measure)) return undefined
   const x = asSurveyed(firstId, first.mm)
   const y = secondId === undefined || second === undefined ? 0 : asSurveyed(secondId, second.mm)
-  const mm = ([intercept, b, c]: Line) => intercept + b * x + c * y
-  const variance = ([, b, c, residual]: Line) => residual ** 2 + (b * first.sdMm) ** 2 + (c * (second?.sdMm ?? 0)) ** 2
+  const sdOfSecond = second?.sdMm ?? 0
   const shift = SHIFT[measure] ?? 0
-  if (sizes === 'children') return { mm: mm(female) + shift, sdMm: Math.max(CHILD_SD_MM, Math.sqrt(variance(female))), basedOn: from }
-  if (sizes === 'women' || sizes === 'men') {
-    const line = sizes === 'women' ? female : male
-    return { mm: mm(line) + shift, sdMm: Math.sqrt(variance(line)), basedOn: from }
-  }
-  const [one, other] = [mm(female), mm(male)]
-  const sdMm = Math.sqrt((variance(female) + variance(male)) / 2 + ((one - other) / 2) ** 2)
-  return { mm: (one + other) / 2 + shift, sdMm, basedOn: from }
+  const [ofWomen, ofMen] = [valueOn(female, x, y), valueOn(male, x, y)]
+  const womensVariance = varianceOn(female, first.sdMm, sdOfSecond)
+  if (sizes === 'women') return { mm: ofWomen + shift, sdMm: Math.sqrt(womensVariance), basedOn: from }
+  if (sizes === 'children') return { mm: ofWomen + shift, sdMm: Math.max(CHILD_SD_MM, Math.sqrt(womensVariance)), basedOn: from }
+  const mensVariance = varianceOn(male, first.sdMm, sdOfSecond)
+  if (sizes === 'men') return { mm: ofMen + shift, sdMm: Math.sqrt(mensVariance), basedOn: from }
+  const sdMm = Math.sqrt((womensVariance + mensVariance) / 2 + ((ofWomen - ofMen) / 2) ** 2)
+  return { mm: (ofWomen + ofMen) / 2 + shift, sdMm, basedOn: from }
 }
 type Line = SurveyLine['female']
+const valueOn = ([intercept, b, c]: Line, x: number, y: number): number => intercept + b * x + c * y
+const varianceOn = ([, b, c, residual]: Line, sdOfFirst: number, sdOfSecond: number): number =>
+  residual ** 2 + (b * sdOfFirst) ** 2 + (c * sdOfSecond) ** 2
 
 const SHIFT: Partial<Record<BodyMeasureId, number>> = { upperArmGirth: -FLEXED_MM, shoulderWidth: OVER_THE_BACK_MM }
 const asSurveyed = (measure: BodyMeasureId, mm: number): number => mm - (SHIFT[measure] ?? 0)

@@ -20,6 +20,21 @@ export interface Wording {
 const LANGUAGES: Record<string, Record<string, string>> = { en }
 const PLACEHOLDER = /\{(\w+)(?:\|([^{}]+))?\}/g
 
+/** Made once for each key: making one takes longer than a whole sentence. */
+const onceEach = <T>(make: (key: string) => T): ((key: string) => T) => {
+  const made = new Map<string, T>()
+  return (key) => {
+    let known = made.get(key)
+    if (known === undefined) {
+      known = make(key)
+      made.set(key, known)
+    }
+    return known
+  }
+}
+const listFormat = onceEach((language) => new Intl.ListFormat(language, { type: 'conjunction' }))
+const pluralRules = onceEach((language) => new Intl.PluralRules(language))
+
 /** Is there a message with this code? (For tests and for tables that must be complete.) */
 export const hasMessage = (code: string, language = 'en'): boolean => Object.hasOwn(messagesIn(language), code)
 
@@ -43,8 +58,7 @@ export function sayTogether(sayings: readonly Saying[], wording: Wording): strin
 }
 
 /** Words in a row: "a, b and c". */
-export const listed = (words: readonly string[], { language = 'en' }: Wording): string =>
-  new Intl.ListFormat(language, { type: 'conjunction' }).format(words)
+export const listed = (words: readonly string[], { language = 'en' }: Wording): string => listFormat(language).format(words)
 
 /** A saying with its sentence. */
 export const said = (saying: Saying, wording: Wording): Reason => ({ ...saying, text: say(saying, wording) })
@@ -54,13 +68,32 @@ const messagesIn = (language = 'en'): Record<string, string> => LANGUAGES[langua
 function write(messages: Record<string, string>, code: string, values: Values, wording: Wording): string {
   const template = messages[code]
   if (template === undefined) throw new Error(`no message has the code "${code}"`)
-  const text = template.replace(PLACEHOLDER, (_, name: string, form?: string) => {
-    const value = values[name]
-    if (value === undefined) throw new Error(`message "${code}" needs a value for "${name}"`)
-    return form === undefined ? String(value) : shape(messages, value, form, values, wording)
-  })
+  let text = ''
+  for (const part of partsOf(template)) {
+    if (typeof part === 'string') {
+      text += part
+      continue
+    }
+    const value = values[part.name]
+    if (value === undefined) throw new Error(`message "${code}" needs a value for "${part.name}"`)
+    text += part.form === undefined ? String(value) : shape(messages, value, part.form, values, wording)
+  }
   return text.charAt(0).toUpperCase() + text.slice(1)
 }
+
+/** A template taken apart once: plain text, and what stands in its braces. */
+type Part = string | { name: string; form: string | undefined }
+const partsOf = onceEach((template): Part[] => {
+  const parts: Part[] = []
+  let at = 0
+  for (const match of template.matchAll(PLACEHOLDER)) {
+    const [whole, name = '', form] = match
+    parts.push(template.slice(at, match.index), { name, form })
+    at = match.index + whole.length
+  }
+  parts.push(template.slice(at))
+  return parts.filter((part) => part !== '')
+})
 
 function shape(messages: Record<string, string>, value: number | string, form: string, values: Values, wording: Wording): string {
   if (form.includes(':')) return plural(Number(value), form, wording)
@@ -94,7 +127,7 @@ function shape(messages: Record<string, string>, value: number | string, form: s
 
 function plural(count: number, form: string, wording: Wording): string {
   const words = new Map(form.split('|').map((part) => part.split(':') as [string, string]))
-  const word = words.get(new Intl.PluralRules(wording.language ?? 'en').select(count)) ?? words.get('other')
+  const word = words.get(pluralRules(wording.language ?? 'en').select(count)) ?? words.get('other')
   if (word === undefined) throw new Error(`a plural needs the form "other": "${form}"`)
   return word
 }

@@ -90,20 +90,18 @@ export interface ReckoningInProgress {
   clothAnswers: readonly ClothAnswers[]
   markMm: number
   wearsAs: () => Wish | null
-  /** The outlook over what is told alone. */
-  outlookIf: () => Outlook
 }
 
 /** The verdict alone. */
 export const verdictFrom = (computed: ReckoningInProgress): Verdict => judge(judgedFrom(computed)).verdict
 
 /** What the verdict looks at; the chance over what is told alone is worked out at most once. */
-function judgedFrom({ garment, gaps, plans, means, markMm, outlook, wearsAs, outlookIf }: ReckoningInProgress): Judged {
+function judgedFrom({ garment, gaps, plans, means, markMm, outlook, wearsAs }: ReckoningInProgress): Judged {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
   let told: Judged['chance'] | undefined
   const chanceIf = () => {
     if (outlook === null) return chance
-    told ??= outlookIf()
+    told ??= outlook.ifOthersSuit(gaps.filter(({ judged }) => judged))
     return told
   }
   return { garment, gaps, plans, means, markMm, wearsAs, chance, chanceIf }

@@ -24,6 +24,8 @@ export interface Outlook {
   likely: number
   /** By draw: does it? */
   works: boolean[]
+  /** The chances where these points alone count: what is left out suits. */
+  ifOthersSuit(gaps: readonly Gap[]): { own: number; tailor: number | null }
   /** What is uncertain, and what an answer about it would say in each draw. */
   uncertain(): Answerable[]
 }
@@ -41,10 +43,36 @@ export interface Uncertain {
 }
 
 export function outlookOf(asked: Uncertain): Outlook {
-  const { garment, gaps, options, means, limits, markMm } = asked
+  const { garment, gaps, options, means, limits } = asked
   const points = drawnPoints(gaps)
-  const needs = points.map(({ gap }) => needsOf(gap))
-  const scenarios = scenariosOf(garment, limits, needs, options, means)
+  const scenarios = scenariosOf(
+    garment,
+    limits,
+    points.map(({ gap }) => needsOf(gap)),
+    options,
+    means
+  )
+  const { asItIs, own, tailor, works } = overDraws(points, scenarios, asked)
+  return {
+    asItIs,
+    own,
+    tailor,
+    likely: tailor ?? own,
+    works,
+    // what could help some of the points is among what could help them all
+    ifOthersSuit: (some) => overDraws(drawnPoints(some), scenarios, asked),
+    uncertain: () => [
+      ...againOrFirst(points),
+      ...untoldQuestions(asked),
+      ...ownMeasures(points),
+      ...elasticOf(garment, points),
+      ...makeOf(garment, scenarios)
+    ]
+  }
+}
+
+/** Shares of the draws in which doing nothing, the wearer's own hands, or a tailor's leave no misfit; by draw, whether whoever is at hand can. */
+function overDraws(points: readonly DrawnPoint[], scenarios: Scenarios, { means, markMm }: Uncertain) {
   const parts = partsOf(
     points.map(({ gap }) => gap.point),
     scenarios.widest
@@ -72,20 +100,7 @@ export function outlookOf(asked: Uncertain): Outlook {
     if (byTailor) count.tailor++
     works.push(byOwn || byTailor)
   }
-  return {
-    asItIs: count.asItIs / DRAWS,
-    own: count.own / DRAWS,
-    tailor: tailors === undefined ? null : count.tailor / DRAWS,
-    likely: (tailors === undefined ? count.own : count.tailor) / DRAWS,
-    works,
-    uncertain: () => [
-      ...againOrFirst(points),
-      ...untoldQuestions(asked),
-      ...ownMeasures(points),
-      ...elasticOf(garment, points),
-      ...makeOf(garment, scenarios)
-    ]
-  }
+  return { asItIs: count.asItIs / DRAWS, own: count.own / DRAWS, tailor: tailors === undefined ? null : count.tailor / DRAWS, works }
 }
 
 /** The hardest level: a tailor's. */

@@ -7,7 +7,7 @@ import type { CutRead } from '../../garment/cut.ts'
 import { isCut } from '../../garment/cut.ts'
 import { type Garment, isTold } from '../../garment/garment-as-worn.ts'
 import type { Facet } from '../../ids/cut.ts'
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import { bandDrop } from '../band-height.ts'
 import type { BodyMeasureId } from '../body.ts'
@@ -117,6 +117,10 @@ export const SEEN_ROWS: readonly SeenRow[] = [
   seen('sleeve', 'long', SLEEVED, 0.7, (figures) => arm(figures) >= 0.9)
 ]
 
+const SEEN_BY_KIND = new Map<GarmentKind, SeenRow[]>(
+  GARMENT_KINDS.map((kind) => [kind, SEEN_ROWS.filter(({ kinds }) => kinds.includes(kind))])
+)
+
 /** The cut on this body: what is told stays; what is not told and shows in the figures is seen; the rest stays assumed. */
 export function cutOn(garment: Garment, body: WholeBody | undefined): CutRead {
   const figures: Figures = {
@@ -128,10 +132,10 @@ export function cutOn(garment: Garment, body: WholeBody | undefined): CutRead {
     drop: body === undefined ? Number.NaN : (bandDrop(garment, body)?.frontMm ?? Number.NaN)
   }
   const cut: CutRead = { ...garment.cut }
-  for (const { facet, value, kinds, sureness, when, bySize } of SEEN_ROWS) {
+  for (const { facet, value, sureness, when, bySize } of SEEN_BY_KIND.get(garment.kind) ?? []) {
     const known = cut[facet]
     if (known !== undefined && known.from !== 'assumed') continue
-    if (kinds.includes(garment.kind) && when(figures)) cut[facet] = { value, sureness, from: 'seen', ...(bySize ? { bySize } : {}) }
+    if (when(figures)) cut[facet] = { value, sureness, from: 'seen', ...(bySize ? { bySize } : {}) }
   }
   // short sleeves that were only said to be short: how short, the figure tells, or nobody asks
   if (garment.made.shortSleeves && !isCut(cut, 'sleeve', 'sleeveless', 'cap', 'short', 'elbow', 'three-quarter', 'bracelet'))

@@ -9,7 +9,15 @@ import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
 import { targetFor } from '../../../../../core/wearer/target.ts'
 import { rowan } from '../../../../corpus/plans/wearers.ts'
 
-const outlook = (likely: number): Outlook => ({ asItIs: 0, own: likely, tailor: null, likely, works: [], uncertain: () => [] })
+const outlook = (likely: number): Outlook => ({
+  asItIs: 0,
+  own: likely,
+  tailor: null,
+  likely,
+  works: [],
+  uncertain: () => [],
+  ifOthersSuit: () => ({ own: 0, tailor: null })
+})
 /** Every answer is likely in its own way: by what is told of the cloth. */
 function answers(input: GarmentInput) {
   const asked: (GarmentInput['cloth'] | undefined)[] = []

@@ -10,7 +10,15 @@ const other = normalDraws()[7] ?? new Float64Array(DRAWS)
 const outlook = (above: number, uncertain: ReturnType<Outlook['uncertain']>): Outlook => {
   const works = [...z].map((one) => one > above)
   const likely = works.filter((one) => one).length / DRAWS
-  return { asItIs: 0, own: likely, tailor: null, likely, works, uncertain: () => uncertain }
+  return {
+    asItIs: 0,
+    own: likely,
+    tailor: null,
+    likely,
+    works,
+    uncertain: () => uncertain,
+    ifOthersSuit: () => ({ own: likely, tailor: null })
+  }
 }
 const hip = { what: { point: 'hip' as const }, z }
 const chest = { what: { point: 'chest' as const }, z: other }

@@ -1,5 +1,7 @@
 /** What must hold of every cut and every cloth, on invented requests. Each law prints its seed and how often it applied, and fails when it never did. */
 import { describe, expect, it } from 'vitest'
+import { alterationsFor } from '../../core/alterations/alterations-for.ts'
+import { garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
 import type { Cloth } from '../../core/garment/garment-input.ts'
 import { type Cut, FACETS, type Facet } from '../../core/ids/cut.ts'
 import { reckon } from '../../core/reckon.ts'
@@ -43,6 +45,56 @@ describe('the cut', () => {
       }
     }
     console.info(`free points: seed ${SEED}, applied ${applied} times`)
+    expect(applied).toBeGreaterThan(100)
+  })
+
+  it('in a wider leg nothing below the band is too big that was not in a narrower one', () => {
+    const random = randomFrom(SEED + 7)
+    const order = ['skinny', 'slim', 'straight', 'relaxed', 'wide', 'palazzo'] as const
+    let applied = 0
+    for (let run = 0; run < RUNS; run++) {
+      const { request, cut } = cutRequest(random)
+      if (!['trousers', 'jeans'].includes(request.garment.kind) || request.wearer === undefined) continue
+      const { closing: _, pleats: __, ...others } = cut
+      const wearer = { ...request.wearer, fit: 'as-cut' as const }
+      const { favourite: ___, ...plainly } = request
+      const tooBig = order.map((leg) =>
+        asked({ ...plainly, wearer }, { ...others, leg }).gaps.reduce(
+          (sum, { point, gapMm }) => sum + (['hip', 'thigh', 'knee', 'calf'].includes(point) ? Math.max(0, gapMm) : 0),
+          0
+        )
+      )
+      for (let k = 1; k < order.length; k++) {
+        const [narrower = 0, wider = 0] = [tooBig[k - 1], tooBig[k]]
+        if (narrower > 0) applied++
+        expect(wider, `run ${run}: ${order[k]} after ${order[k - 1]}`).toBeLessThanOrEqual(narrower + 1e-6)
+      }
+    }
+    console.info(`wider legs: seed ${SEED + 7}, applied ${applied} times`)
+    expect(applied).toBeGreaterThan(20)
+  })
+
+  it('no plan takes a point in and lets it out', () => {
+    const random = randomFrom(SEED + 8)
+    let applied = 0
+    for (let run = 0; run < RUNS; run++) {
+      const { request, cut } = cutRequest(random)
+      const { options } = alterationsFor(garmentAsWorn({ ...request.garment, cut }), request.limits)
+      const several = new Set(options.filter(({ lines }) => lines.length > 1).map(({ key }) => key))
+      for (const { alterations } of asked(request, cut).plans) {
+        if (alterations.length < 2) continue
+        applied++
+        // one that shapes a seam by several amounts may leave a point alone that another moves
+        const plain = alterations.filter(({ id, direction }) => !several.has(`${id}/${direction}`))
+        const moved = new Map<string, number>()
+        for (const { id, amounts } of plain)
+          for (const [point, mm] of Object.entries(amounts)) {
+            expect((moved.get(point) ?? mm) * mm, `run ${run}: ${id} at the ${point}`).toBeGreaterThan(0)
+            moved.set(point, mm)
+          }
+      }
+    }
+    console.info(`opposite moves: seed ${SEED + 8}, applied ${applied} times`)
     expect(applied).toBeGreaterThan(100)
   })
 

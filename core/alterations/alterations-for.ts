@@ -28,9 +28,7 @@ export const NEVER: ReadonlySet<Use> = new Set<Use>(['protective', 'child-sleepw
 /** The person's own limits replace the defaults, within what is physically there; 0 forbids. */
 export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}): Offer {
   const offer: Offer = { options: [], refusals: [] }
-  const rows = rowsFor(garment)
-  const lines = rows.map((row) => row.lines(garment))
-  const among = amongRows(rows, lines)
+  const { rows, lines, among } = laidOn(garment)
   const cloth = workIn(garment)
   for (const [n, row] of rows.entries()) {
     const { option, refused } = offered(row, garment, limits, among, { lines: lines[n] ?? [], cloth })
@@ -55,6 +53,24 @@ const amongRows = (rows: readonly Row[], lines: readonly Line[][]): Among => ({
   never: apart(rows, lines),
   girths: sharedGirths(rows, lines)
 })
+/** The rows of a garment with their lines; the same garment is asked for them again when its make is varied. */
+const laidOn = (garment: Garment): LaidRows => {
+  let laid = LAID.get(garment)
+  if (laid === undefined) {
+    const rows = rowsFor(garment)
+    const lines = rows.map((row) => row.lines(garment))
+    laid = { rows, lines, among: amongRows(rows, lines) }
+    LAID.set(garment, laid)
+  }
+  return laid
+}
+interface LaidRows {
+  rows: readonly Row[]
+  lines: readonly Line[][]
+  among: Among
+}
+const LAID = new WeakMap<Garment, LaidRows>()
+
 /** What a row makes of a garment, and what the cloth does to the work. */
 interface Laid {
   lines: Line[]
@@ -81,11 +97,8 @@ export class OptionsByMake {
   constructor(garment: Garment, limits: Partial<Record<AlterationId, number>>, only: ReadonlySet<string>) {
     this.limits = limits
     this.made = garment.made
-    const rows = rowsFor(garment)
-    this.among = amongRows(
-      rows,
-      rows.map((row) => row.lines(garment))
-    )
+    const { rows, among } = laidOn(garment)
+    this.among = among
     this.rows = rows.filter((row) => only.has(keyOf(row))).map((row) => ({ row, known: [] }))
     this.cloth = isHide(garment.cloth) ? undefined : workIn(garment)
     this.garment = { ...garment, made: this.watched(garment.made) }

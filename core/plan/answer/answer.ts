@@ -100,7 +100,7 @@ function judgedFrom({ garment, gaps, plans, means, markMm, outlook, wearsAs }: R
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
   let told: Judged['chance'] | undefined
   const chanceIf = () => {
-    if (outlook === null) return chance
+    if (outlook === null || gaps.every(({ judged, band }) => judged || band === null)) return chance
     told ??= outlook.ifOthersSuit(gaps.filter(({ judged }) => judged))
     return told
   }

@@ -26,10 +26,10 @@ const STRETCHES: Record<'knit' | 'woven' | 'rigid', Answer[]> = {
     { share: 0.5, cloth: null },
     { share: 0.25, cloth: { stretchPercent: 50 } }
   ],
+  // as much as such cloth is thought to give, or nothing
   woven: [
     { share: 0.3, cloth: { stretchPercent: 0 } },
-    { share: 0.4, cloth: null },
-    { share: 0.3, cloth: { stretchPercent: 20 } }
+    { share: 0.7, cloth: null }
   ],
   // a woven that is taken to give nothing
   rigid: [

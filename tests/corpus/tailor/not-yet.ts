@@ -47,5 +47,15 @@ export const NOT_YET: Record<string, string> = {
     'Facing the cuffs gives 34 of 53 and leaves 19, which is called close; with buttonholes that open the tailor leaves it.',
   'True wrap skirt, stated laid open':
     'That a figure is of the cloth laid open, and not around, is not read, so the band of 1300 counts as the waist.',
-  'Hem that will not pass the foot': 'The leg is 15 short besides and is named; the tailor names the opening alone.'
+  'Hem that will not pass the foot': 'The leg is 15 short besides and is named; the tailor names the opening alone.',
+  "Men's chinos just too tight, nothing in the seams":
+    'That the seams hold no spare cloth is not read, so the usual outlet of the back seam is let out by 28; there is none.',
+  'Maxi dress on a short woman':
+    '"No frill, elasticated waist": the denial is read over the comma, so the waist of 680 that goes to 940 counts as fixed.',
+  'Blazer to be shaped by a tailor':
+    'A boxy blazer is free at the waist even for one who asks for a close fit; the tailor takes 60 to 120 out of it.',
+  'Cropped cotton trousers':
+    'The waist lies a millimetre under the edge of a band high up, and is named with it though that is less than a mark.',
+  'Business shirt to be darted':
+    'Two darts bring the waist just inside a close fit, 56 less; the tailor takes 90 and more for as close as it was asked.'
 }

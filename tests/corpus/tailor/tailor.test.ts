@@ -8,6 +8,7 @@ import { everyday } from './everyday.ts'
 import { everyday2 } from './everyday-2.ts'
 import { everyday3 } from './everyday-3.ts'
 import { everyday4 } from './everyday-4.ts'
+import { everyday5 } from './everyday-5.ts'
 import { hard } from './hard.ts'
 import { hard2 } from './hard-2.ts'
 import { hard3 } from './hard-3.ts'
@@ -60,7 +61,7 @@ function unlike(one: TailorCase): string[] {
   ]
 }
 
-const EVERYDAY = [...everyday, ...everyday2, ...everyday3, ...everyday4]
+const EVERYDAY = [...everyday, ...everyday2, ...everyday3, ...everyday4, ...everyday5]
 const HARD = [...hard, ...hard2, ...hard3]
 
 describe.each([
@@ -80,8 +81,8 @@ describe('the cases', () => {
     expect(new Set(all.map(({ name }) => name)).size).toBe(all.length)
     for (const { why, name } of all) expect(why, name).toMatch(/\d/)
   })
-  it('are twice as many everyday ones as hard ones', () => {
-    expect(EVERYDAY.length).toBe(220)
+  it('are more than twice as many everyday ones as hard ones', () => {
+    expect(EVERYDAY.length).toBe(280)
     expect(HARD.length).toBe(100)
   })
   it('those not answered yet are among them, each with its reason', () => {

@@ -2,6 +2,8 @@
 import type { AlterationId } from '../ids/alterations.ts'
 
 export type Level = 1 | 2 | 3 | 4 | 5
+/** A tailor's. */
+export const HARDEST: Level = 5
 export interface Means {
   /** The hardest level done alone: a bound. */
   level: Level

@@ -1,7 +1,10 @@
 /** Options and gaps → plans: least work, closest fit, a tailor's; and one job fewer where it hardly matters. Identical ones once. */
 
+import { keyOf } from '../alterations/apart.ts'
 import type { Option } from '../alterations/row.ts'
 import { timeFactor } from '../garment/cloth.ts'
+import { HARDEST } from './means.ts'
+import { fits, totalOf } from './misfit.ts'
 import type { Aim, Misfit, Plan } from './plan.ts'
 import { type PlanContext, planFrom } from './plan-from.ts'
 import { ROUNDING } from './rounding.ts'
@@ -36,14 +39,13 @@ export function planAlterations(context: PlanContext): Plans {
 }
 
 /** Two rescues, or one that lets in more cloth than this, nobody would wear (common practice). */
-const MOST_RESCUED_MM = 50
+export const MOST_RESCUED_MM = 50
 
 /** Planned last, beside the plain plans: only where none of them fits, and it does. */
 function rescueFor(plain: readonly Plan[], context: PlanContext): Plan | undefined {
   const markMm = context.means.markMm ?? MARK_MM
-  const fits = ({ misfit }: Plan) => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0) <= markMm + ROUNDING
   const accepted = acceptedBy(context.means, context.options)
-  if (plain.some(fits) || accepted.length === context.options.length) return undefined
+  if (plain.some((plan) => fits(plan, markMm)) || accepted.length === context.options.length) return undefined
   // what stays wrong by more than one rescue may bring stays wrong
   if (context.gaps.some(({ judged, gapMm }) => judged && -gapMm > MOST_RESCUED_MM + markMm)) return undefined
   const rescues = context.options.filter((option) => option.rescue && !accepted.includes(option))
@@ -53,7 +55,7 @@ function rescueFor(plain: readonly Plan[], context: PlanContext): Plan | undefin
   const options = context.options.map((option) => (rescues.includes(option) && option.direction === 'more' ? letInAtMost(option) : option))
   const rescued = planFor(context.means.tailor ? 'tailor' : 'least-work', { ...context, options })
   const showing = rescued.alterations.filter((job) => job.rescue)
-  return fits(rescued) && showing.length <= 1 ? rescued : undefined
+  return fits(rescued, markMm) && showing.length <= 1 ? rescued : undefined
 }
 
 const letInAtMost = (option: Option): Option => ({
@@ -63,7 +65,7 @@ const letInAtMost = (option: Option): Option => ({
 
 function planFor(aim: Aim, context: PlanContext, without?: string): Plan {
   const { gaps, garment, means, options } = context
-  const level = aim === 'tailor' ? 5 : means.level
+  const level = aim === 'tailor' ? HARDEST : means.level
   const inReach = withinLevel(options, level).filter((option) => option.key !== without)
   const solved = (allowed: readonly Option[]): Solved => {
     const whole = problemFor(aim, gaps, allowed, options, means.markMm ?? MARK_MM, timeFactor(garment.cloth))
@@ -107,9 +109,9 @@ function spread(amounts: Amounts, from: readonly Option[], to: readonly Option[]
 
 function oneFewer(plan: Plan, context: PlanContext): Plan | undefined {
   if (plan.alterations.length < 1) return undefined
-  const hardly = plan.alterations.find((job) => job.withoutIt.reduce((sum, { mm }) => sum + Math.abs(mm), 0) < HARDLY_MM)
+  const hardly = plan.alterations.find((job) => totalOf(job.withoutIt) < HARDLY_MM)
   if (hardly === undefined) return undefined
-  const fewer = planFor('least-work', context, `${hardly.id}/${hardly.direction}`)
+  const fewer = planFor('least-work', context, keyOf(hardly))
   return fewer.alterations.length < plan.alterations.length ? fewer : undefined
 }
 

@@ -95,24 +95,32 @@ export interface ReckoningInProgress {
 /** The verdict alone. */
 export const verdictFrom = (computed: ReckoningInProgress): Verdict => judge(judgedFrom(computed)).verdict
 
-/** What the verdict looks at; the chance over what is told alone is worked out at most once. */
+/** Worked out when it is first asked for, and once. */
+function once<T>(make: () => T): () => T {
+  let made: { it: T } | undefined
+  return () => {
+    made ??= { it: make() }
+    return made.it
+  }
+}
+
+/** What the verdict looks at. */
 function judgedFrom({ garment, gaps, plans, means, markMm, outlook, wearsAs }: ReckoningInProgress): Judged {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
-  let told: Judged['chance'] | undefined
-  const chanceIf = () => {
-    if (outlook === null || gaps.every(({ judged, band }) => judged || band === null)) return chance
-    told ??= outlook.ifOthersSuit(gaps.filter(({ judged }) => judged))
-    return told
-  }
-  return { garment, gaps, plans, means, markMm, wearsAs, chance, chanceIf }
+  const chanceIf = once(() =>
+    outlook === null || gaps.every(({ judged, band }) => judged || band === null)
+      ? chance
+      : outlook.ifOthersSuit(gaps.filter(({ judged }) => judged))
+  )
+  return { garment, gaps, plans, means, markMm, wearsAs: once(wearsAs), chance, chanceIf }
 }
 
 export function answerFrom(computed: ReckoningInProgress, wording: Wording): Reckoning {
-  const { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm, wearsAs } = computed
+  const { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm } = computed
   const judged = judgedFrom(computed)
   const { chance } = judged
   const { verdict, advised } = judge(judged)
-  const missing = verdict === 'too-little-told' ? missingFor(garment, gaps) : []
+  const canJudge = verdict !== 'too-little-told'
   const chanceOf = (plan: Plan | undefined): number | null =>
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
   const shown =
@@ -128,7 +136,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     input.price,
     advised === undefined ? mendingCost(input, means) : advised.cost,
     means,
-    missing.length === 0 ? chanceOf(advised) : null,
+    canJudge ? chanceOf(advised) : null,
     verdict === 'wears-as-is' ? chance.own : null
   )
   const tailorCould =
@@ -137,10 +145,10 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     advised !== undefined &&
     plans.tailor !== undefined &&
     plans.tailor.misfit.length < advised.misfit.length
-  const untoldKey = missing.length > 0 ? [] : untoldKeys(garment, target)
+  const untoldKey = canJudge ? untoldKeys(garment, target) : []
   const chanceIf = () => (advised?.aim === 'tailor' ? judged.chanceIf().tailor : judged.chanceIf().own)
-  const isUnlikely = missing.length === 0 && (chanceOf(advised) ?? 1) < LIKELY
-  const wears = verdict === 'too-little-told' || verdict === 'leave-it' ? null : wearsAs()
+  const isUnlikely = canJudge && (chanceOf(advised) ?? 1) < LIKELY
+  const wears = canJudge && verdict !== 'leave-it' ? judged.wearsAs() : null
   return {
     verdict,
     cut: garment.cut,
@@ -169,13 +177,12 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     },
     plans: shown.map((plan) => ({ ...plan, chance: chanceOf(plan) })),
     notTaken: advised === undefined ? [] : notTaken({ garment, gaps, options, refusals, means, markMm }, advised, wording),
-    chance: missing.length === 0 ? chanceOf(advised) : null,
-    ask:
-      missing.length > 0
-        ? askMissing(missing, untoldKeys(garment, target), wording)
-        : outlook === null
-          ? []
-          : asksFrom(outlook, clothAnswers, stakesOf(input.price, worth), wording),
+    chance: canJudge ? chanceOf(advised) : null,
+    ask: !canJudge
+      ? askMissing(missingFor(garment, gaps) ?? [], untoldKeys(garment, target), wording)
+      : outlook === null
+        ? []
+        : asksFrom(outlook, clothAnswers, stakesOf(input.price, worth), wording),
     worth,
     cautions: cautionsFor(garment, input, advised).map((caution) => say(caution, wording)),
     assumed: assumptionsOf(garment).map((one) => said(one, wording)),
@@ -209,7 +216,7 @@ const untold = (garment: Garment, target: Target): Reckoning['untold'] =>
   )
 
 /** What nothing can be judged without is asked first, then what else decides for this kind, whatever it is worth. */
-const askMissing = (missing: readonly PointId[][], keys: readonly PointId[], wording: Wording): Ask[] =>
-  [...new Set([...missing.flatMap((group) => group.slice(0, 1)), ...keys])].map(
+const askMissing = (missing: readonly PointId[], keys: readonly PointId[], wording: Wording): Ask[] =>
+  [...new Set([...missing.slice(0, 1), ...keys])].map(
     (point): Ask => ({ point, worth: 1, unit: 'score', question: questionFor(point, wording) })
   )

@@ -1,4 +1,5 @@
 /** The other ways: what would move a wrong point the right way and is not in the advised plan, each with the reason, in figures where there is one. */
+import { keyOf } from '../../alterations/apart.ts'
 import { CATALOGUE } from '../../alterations/catalogue.ts'
 import { preparationsIn } from '../../alterations/minutes.ts'
 import type { Option, Refusal } from '../../alterations/row.ts'
@@ -9,7 +10,7 @@ import type { PointId } from '../../ids/points.ts'
 import type { Gap } from '../../wearer/gaps.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
 import { said, type Wording } from '../../words/say.ts'
-import type { Means } from '../means.ts'
+import { HARDEST, type Means } from '../means.ts'
 import type { Plan } from '../plan.ts'
 import { setUpOf } from '../solve/evaluate.ts'
 import { excludeEachOther, type Problem } from '../solve/problem.ts'
@@ -37,9 +38,9 @@ const MEANT_EFFECT = 0.5
 
 export function notTaken({ garment, gaps, options, refusals, means, markMm }: Considered, advised: Plan, wording: Wording): NotTaken[] {
   const wrong = gaps.filter((gap) => gap.judged && Math.abs(gap.gapMm) > markMm)
-  const inPlan = new Set(advised.alterations.map(({ id, direction }) => `${id}/${direction}`))
+  const inPlan = new Set(advised.alterations.map(keyOf))
   const inUse = options.filter(({ key }) => inPlan.has(key))
-  const own = advised.aim === 'tailor' ? 5 : means.level
+  const own = advised.aim === 'tailor' ? HARDEST : means.level
   const preparations = preparationsIn(timeFactor(garment.cloth))
   const refused = refusals.flatMap(({ id, direction, because }): NotTaken[] => {
     const row = CATALOGUE.find((one) => one.id === id && one.direction === direction)

@@ -1,16 +1,15 @@
 /** Why: the sentences under the verdict, the most telling first. */
 import { edgeFold } from '../../alterations/geometry.ts'
-import type { Garment } from '../../garment/garment-as-worn.ts'
+import { isTold } from '../../garment/garment-as-worn.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
-import type { Gap } from '../../wearer/gaps.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
 import { listed, said, say, sayTogether, type Wording } from '../../words/say.ts'
 import type { Means } from '../means.ts'
 import type { Job, Plan } from '../plan.ts'
 import { wayOf } from '../way.ts'
-import { type Judged, missingFor, unwantedFor } from './verdict.ts'
+import { type Judged, missingFor } from './verdict.ts'
 
 export interface Judgement {
   /** Is money of the question at all? */
@@ -32,7 +31,7 @@ export interface Judgement {
 
 export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
   const { judged, verdict, advised } = judgement
-  if (verdict === 'too-little-told') return missing(judged.garment, judged.gaps).map((saying) => said(saying, wording))
+  if (verdict === 'too-little-told') return [said(missing(judged), wording)]
   if (verdict === 'leave-it' && advised === undefined) return [said({ code: `verdict.never.${judged.garment.use}`, values: {} }, wording)]
   const isRescue = advised !== undefined && advised === judged.plans.rescue
   const wrong = ((isRescue ? judged.plans.own[0] : advised)?.misfit ?? [])
@@ -57,10 +56,7 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
 function asFarAsTold(points: readonly PointId[], wording: Wording): Reason[] {
   if (points.length === 0) return []
   const names = points.map((point) => say({ code: 'place.point', values: {}, point }, wording))
-  const list = listed(names, wording)
-  return [
-    said({ code: 'verdict.as-far-as-told', values: { points: list.charAt(0).toUpperCase() + list.slice(1), n: points.length } }, wording)
-  ]
+  return [said({ code: 'verdict.as-far-as-told', values: { points: listed(names, wording), n: points.length } }, wording)]
 }
 
 /** All the jobs in one sentence: do, amount, place. */
@@ -110,15 +106,13 @@ function doing(job: Job, wording: Wording): Saying {
   }
 }
 
-function missing(garment: Garment, gaps: readonly Gap[]): Saying[] {
-  const unwanted = unwantedFor(garment, gaps)
-  return missingFor(garment, gaps).map((group): Saying => {
-    if (garment.kind === 'other') return { code: 'verdict.kind-missing', values: {} }
-    const [first, second] = group
-    if (first === undefined) return { code: 'verdict.kind-missing', values: {} }
-    const code = unwanted.includes(group) ? 'verdict.wearer-missing' : 'verdict.missing'
-    return second === undefined ? { code, values: {}, point: first } : { code: `${code}-either`, values: { other: second }, point: first }
-  })
+function missing({ garment, gaps }: Judged): Saying {
+  const points = missingFor(garment, gaps) ?? []
+  const [first, second] = points
+  if (first === undefined) return { code: 'verdict.kind-missing', values: {} }
+  // what the garment does tell, the body or the favourite does not
+  const code = points.some((point) => isTold(garment.points.get(point))) ? 'verdict.wearer-missing' : 'verdict.missing'
+  return second === undefined ? { code, values: {}, point: first } : { code: `${code}-either`, values: { other: second }, point: first }
 }
 
 function priceMissing(plan: Plan | undefined, means: Means): Saying[] {

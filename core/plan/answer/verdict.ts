@@ -8,9 +8,10 @@ import { VERDICTS, type Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
 import { type Gap, overshoot } from '../../wearer/gaps.ts'
 import type { Target } from '../../wearer/want.ts'
-import type { Means } from '../means.ts'
+import { HARDEST, type Means } from '../means.ts'
+import { fits, totalOf } from '../misfit.ts'
 import type { Misfit, Plan } from '../plan.ts'
-import type { Plans } from '../plan-alterations.ts'
+import { MOST_RESCUED_MM, type Plans } from '../plan-alterations.ts'
 import { NOTICED_MM, ROUNDING, toThousandths } from '../rounding.ts'
 
 /** How good a verdict is, 0 the worst; undefined where too little is told to say. */
@@ -35,23 +36,19 @@ export interface Judged {
 const CLOSE_MM = { girth: 15, length: 25 }
 export const LIKELY = 0.5
 
-const HARDEST = 5
-
-const total = (misfit: readonly Misfit[]): number => misfit.reduce((sum, { mm }) => sum + Math.abs(mm), 0)
-const fits = (plan: Plan | undefined, markMm: number): boolean => plan !== undefined && total(plan.misfit) <= markMm + ROUNDING
+const fitsIn = (plan: Plan | undefined, markMm: number): boolean => plan !== undefined && fits(plan, markMm)
 const likely = (chance: number | null): boolean => chance === null || chance >= LIKELY
 /** Likely, or it would be if what is not told suits. */
 const isLikely = ({ chance, chanceIf }: Judged, who: 'own' | 'tailor'): boolean => likely(chance[who]) || likely(chanceIf()[who])
 /** Does this plan fit where the other does not, or leave less wrong by more than a mark? */
 const leavesLess = (one: Plan, other: Plan, markMm: number): boolean =>
-  (fits(one, markMm) && !fits(other, markMm)) || total(one.misfit) < total(other.misfit) - markMm - ROUNDING
+  (fits(one, markMm) && !fits(other, markMm)) || totalOf(one.misfit) < totalOf(other.misfit) - markMm - ROUNDING
 /** The best of one's own, the least work first among equals. */
 const ownPlan = ({ plans, markMm }: Judged): Plan | undefined =>
   plans.own.reduce<Plan | undefined>((best, plan) => (best === undefined || leavesLess(plan, best, markMm) ? plan : best), undefined)
 const tailorsPlan = ({ plans, means }: Judged): Plan | undefined => (means.tailor ? plans.tailor : undefined)
 
-/** Two rescues, or one without which more than this is missing, mm, are too much to be called close (common practice). */
-const MOST_RESCUED_MM = 50
+/** Two rescues, or one that brings more, are too much to be called close. */
 const isSmall = (plan: Plan | undefined): boolean => {
   const rescues = (plan?.alterations ?? []).filter(({ rescue }) => rescue)
   return rescues.length === 1 && rescues.every(({ withoutIt }) => withoutIt.every(({ mm }) => Math.abs(mm) <= MOST_RESCUED_MM))
@@ -63,16 +60,16 @@ const isWrong = ({ gaps, markMm }: Judged): boolean =>
 const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged: Judged): Plan | undefined }[] = [
   // what is never altered is to be left for one fault, whatever else is not told
   { when: (judged) => NEVER.has(judged.garment.use) && isWrong(judged), verdict: 'leave-it' },
-  { when: ({ garment, gaps }) => missingFor(garment, gaps).length > 0, verdict: 'too-little-told' },
+  { when: ({ garment, gaps }) => missingFor(garment, gaps) !== null, verdict: 'too-little-told' },
   { when: (judged) => !isWrong(judged), verdict: 'wears-as-is' },
-  { when: (judged) => fits(ownPlan(judged), judged.markMm) && isLikely(judged, 'own'), verdict: 'alters-to-fit', advised: ownPlan },
+  { when: (judged) => fitsIn(ownPlan(judged), judged.markMm) && isLikely(judged, 'own'), verdict: 'alters-to-fit', advised: ownPlan },
   {
-    when: (judged) => fits(tailorsPlan(judged), judged.markMm) && isLikely(judged, 'tailor'),
+    when: (judged) => fitsIn(tailorsPlan(judged), judged.markMm) && isLikely(judged, 'tailor'),
     verdict: 'needs-a-tailor',
     advised: tailorsPlan
   },
   {
-    when: (judged) => fits(bestPlan(judged), judged.markMm) || comesClose(bestPlan(judged), judged.gaps),
+    when: (judged) => fitsIn(bestPlan(judged), judged.markMm) || comesClose(bestPlan(judged), judged.gaps),
     verdict: 'comes-close',
     advised: bestPlan
   },
@@ -92,7 +89,7 @@ function bestPlan(judged: Judged): Plan | undefined {
   const own = ownPlan(judged)
   const tailor = tailorsPlan(judged)
   if (own === undefined || tailor === undefined) return own ?? tailor
-  return total(tailor.misfit) < total(own.misfit) - judged.markMm ? tailor : own
+  return totalOf(tailor.misfit) < totalOf(own.misfit) - judged.markMm ? tailor : own
 }
 
 /** Small remainders only, none at the shoulders, none where the body could not pass or sit. */
@@ -126,10 +123,10 @@ const KEY: Record<Shape, PointId[]> = {
 }
 const MORE_KEYS: Partial<Record<GarmentKind, PointId[]>> = { jumpsuit: ['torsoLength'], jacket: ['shoulderWidth'] }
 
-/** The group of points of which none is told (or wanted): empty when it can be judged. */
-export function missingFor(garment: Garment, gaps: readonly Gap[]): PointId[][] {
+/** The points of which none is told (or wanted), none at all where the kind is not known; null: it can be judged. */
+export function missingFor(garment: Garment, gaps: readonly Gap[]): readonly PointId[] | null {
   const fitted = FITTED[SHAPE[garment.kind]]
-  return gaps.some(({ judged, point }) => judged && fitted.includes(point)) ? [] : [fitted]
+  return gaps.some(({ judged, point }) => judged && fitted.includes(point)) ? null : fitted
 }
 
 /** Key points of this kind and cut that are not told: those that something is aimed for at. */
@@ -140,10 +137,6 @@ export function untoldKeys(garment: Garment, target: Target): PointId[] {
     return want !== undefined && want.ideal !== null && !isTold(garment.points.get(point))
   })
 }
-
-/** Of those, the groups that the garment does tell: there it is the body or the favourite that is missing. */
-export const unwantedFor = (garment: Garment, gaps: readonly Gap[]): PointId[][] =>
-  missingFor(garment, gaps).filter((group) => group.length === 0 || group.some((point) => isTold(garment.points.get(point))))
 
 /** Misfit of doing nothing. */
 export const misfitAsItIs = (gaps: readonly Gap[], because: (gap: Gap) => string): Misfit[] =>

@@ -6,7 +6,7 @@ import type { AlterationId } from '../../ids/alterations.ts'
 import type { Gap } from '../../wearer/gaps.ts'
 import type { Target } from '../../wearer/want.ts'
 import type { Wearer } from '../../wearer/wearer.ts'
-import type { Means } from '../means.ts'
+import { HARDEST, type Means } from '../means.ts'
 import { partsOf } from '../solve/parts.ts'
 import { withinLevel } from '../solve/within-means.ts'
 import { type DrawnPoint, drawnPoints, figuresFor, needsOf, writeDraw } from './drawn-points.ts'
@@ -102,9 +102,6 @@ function overDraws(points: readonly DrawnPoint[], scenarios: Scenarios, { means,
   }
   return { asItIs: count.asItIs / DRAWS, own: count.own / DRAWS, tailor: tailors === undefined ? null : count.tailor / DRAWS, works }
 }
-
-/** The hardest level: a tailor's. */
-const HARDEST = 5
 
 /** A seller's figure that was read once is worth a second look; one that was only worked out, a first. */
 const againOrFirst = (points: readonly DrawnPoint[]): Answerable[] =>

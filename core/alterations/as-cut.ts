@@ -1,6 +1,6 @@
 /** What the rows ask of how a garment is cut. What is only assumed decides nothing, except how a band closes: there the usual way stands. */
 import { isCut } from '../garment/cut.ts'
-import { type Garment, isTold } from '../garment/garment-as-worn.ts'
+import type { Garment } from '../garment/garment-as-worn.ts'
 
 /** Is it closed so, as told or seen, else as such a kind usually is? */
 export const closedBy = ({ cut }: Garment, ...ways: string[]): boolean => cut.closing !== undefined && ways.includes(cut.closing.value)
@@ -21,23 +21,13 @@ export const isKnitted = ({ kind, cut }: Garment): boolean =>
 export const isRibbed = (garment: Garment): boolean => isKnitted(garment) || isCut(garment.cut, 'knit', 'sweatshirt')
 
 /** Has it a sleeve sewn into an armhole, that a side seam cannot pass without? */
-export const hasSetInSleeves = ({ kind, cut }: Garment): boolean =>
-  kind !== 'waistcoat' &&
-  !isCut(cut, 'sleeve', 'sleeveless') &&
-  !isCut(cut, 'shoulder', 'raglan', 'dolman', 'kimono', 'halter') &&
-  !isCut(cut, 'silhouette', 'strapless', 'camisole', 'sun', 'dungarees')
+export const hasSetInSleeves = (garment: Garment): boolean =>
+  garment.kind !== 'waistcoat' &&
+  !isCut(garment.cut, 'sleeve', 'sleeveless') &&
+  hasShoulderSeam(garment) &&
+  !isCut(garment.cut, 'silhouette', 'strapless', 'camisole', 'sun', 'dungarees')
 /** Is there a seam at the shoulder's end? */
 export const hasShoulderSeam = ({ cut }: Garment): boolean => !isCut(cut, 'shoulder', 'raglan', 'dolman', 'kimono', 'halter')
-/** Are there sleeves, as told, or as its kind has them? A dress of which nothing is told may have none. */
-export const hasSleeves = ({ kind, cut, points, told }: Garment): boolean =>
-  !isCut(cut, 'sleeve', 'sleeveless') &&
-  (kind === 'shirt' ||
-    kind === 'knit-top' ||
-    kind === 'jumper' ||
-    cut.sleeve !== undefined ||
-    told.shortSleeves === true ||
-    isTold(points.get('sleeveLength')))
-
 /** Jackets that close with a zip, and are edged with bands or ribs. */
 export const isZipped = ({ cut }: Garment): boolean =>
   isCut(cut, 'closing', 'front-zip') ||

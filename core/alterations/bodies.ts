@@ -2,7 +2,7 @@
 
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { type GarmentKind, OUTER, SOFT_BODIES } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
 import { closedBy, hasSetInSleeves, isKnitted, isRibbed, isZipped, linedAlong, liningMinutes } from './as-cut.ts'
@@ -11,8 +11,6 @@ import { letOut } from './let-out.ts'
 import { type Effects, type Line, limit, type Row } from './row.ts'
 
 const BODIES: GarmentKind[] = ['shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'waistcoat', 'dress', 'jumpsuit']
-const SOFT_BODIES: GarmentKind[] = ['shirt', 'knit-top', 'jumper', 'dress', 'jumpsuit']
-const TAILORED: GarmentKind[] = ['jacket', 'coat']
 
 export const lined = (garment: Garment): boolean => garment.made.lined
 const linedLevel = (plain: number) => (garment: Garment) => (lined(garment) ? 4 : plain)
@@ -127,7 +125,7 @@ export const bodies: Row[] = [
   {
     id: 'centre-back-in',
     direction: 'less',
-    kinds: [...TAILORED, 'dress'],
+    kinds: [...OUTER, 'dress'],
     unless: (garment) => (garment.made.backSeam ? undefined : limit('no-back-seam')),
     lines: (garment) => [
       {

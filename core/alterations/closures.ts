@@ -2,15 +2,13 @@
 
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { type GarmentKind, WAISTED } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
 import { closedBy, isWrapped, isZipped } from './as-cut.ts'
 import { lowest } from './bodies.ts'
 import { drawnIn } from './elastic.ts'
 import { type Effects, limit, type Row } from './row.ts'
-
-const WAISTED: GarmentKind[] = ['trousers', 'jeans', 'shorts', 'skirt']
 
 /** How far in a waist's button goes, by what closes beside it; past `soft` it is warned. A zip stays where it is, and so does the line of a fly. */
 const buttonIn = (garment: Garment): { capMm: number; softMm?: number; because: Saying } => {

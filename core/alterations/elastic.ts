@@ -2,12 +2,10 @@
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Trait } from '../garment/garment-input.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { WAISTED } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
 import { isPleated, isWrapped } from './as-cut.ts'
 import { limit, type Row } from './row.ts'
-
-const WAISTED: GarmentKind[] = ['trousers', 'jeans', 'shorts', 'skirt']
 
 const hasElastic = ({ made, cut }: Garment): boolean => made.elasticWaist || isCut(cut, 'closing', 'elastic')
 /** Where elastic draws a waist in, its length makes the girth: seams and buttons do not (common practice). */

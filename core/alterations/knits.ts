@@ -1,11 +1,10 @@
 /** What is knitted: taken in by overlocker, its ribs taken off and joined on again. MEM from memory, CP common practice, no source. */
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { KNITS } from '../ids/kinds.ts'
 import { isKnitted, isRibbed } from './as-cut.ts'
 import { sides } from './bodies.ts'
 import { limit, type Row } from './row.ts'
 
-const KNITS: GarmentKind[] = ['jumper', 'knit-top']
 /** Jersey and sweatshirts are sewn; knitted stitches run. */
 const knitLevel = (garment: Garment): number => (isKnitted(garment) ? 4 : 3)
 const ribMinutes = (garment: Garment): [number, number] => (isKnitted(garment) ? [120, 4] : [60, 2])

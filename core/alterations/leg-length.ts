@@ -2,15 +2,13 @@
 
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { LEGGED } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
 import { linedAlong, liningMinutes } from './as-cut.ts'
 import { slopeBetween } from './geometry.ts'
 import { type Effects, type Line, limit, type Row } from './row.ts'
 import { lengthPoint } from './skirts.ts'
-
-const HEMMED_LEGS: GarmentKind[] = ['trousers', 'jeans', 'shorts', 'jumpsuit']
 
 /** Knee to hem is this share of the inside leg. */
 export const BELOW_KNEE = 0.53
@@ -96,7 +94,7 @@ export const legLength: Row[] = [
   {
     id: 'leg-shorten-plain',
     direction: 'less',
-    kinds: HEMMED_LEGS,
+    kinds: LEGGED,
     there: plainEdge,
     lines: (garment) => shorten(garment, false),
     opens: ['hem'],
@@ -136,7 +134,7 @@ export const legLength: Row[] = [
   {
     id: 'leg-lengthen-hem',
     direction: 'more',
-    kinds: HEMMED_LEGS,
+    kinds: LEGGED,
     there: plainDown,
     lines: (garment) => {
       const depth = garment.made.hemDepthMm
@@ -156,7 +154,7 @@ export const legLength: Row[] = [
   {
     id: 'leg-lengthen-facing',
     direction: 'more',
-    kinds: HEMMED_LEGS,
+    kinds: LEGGED,
     there: plainDown,
     lines: (garment) =>
       lengthen(garment.made.hemDepthMm - 6, limit('facing', { depth: garment.made.hemDepthMm }), Math.max(0, garment.made.hemDepthMm - 3)),
@@ -171,7 +169,7 @@ export const legLength: Row[] = [
   {
     id: 'leg-lengthen-band',
     direction: 'more',
-    kinds: HEMMED_LEGS,
+    kinds: LEGGED,
     unless: ({ made }) => (made.tailored ? limit('no-band') : undefined),
     lines: () => lengthen(60, limit('band')),
     opens: ['hem'],
@@ -184,7 +182,7 @@ export const legLength: Row[] = [
   {
     id: 'turn-up-let-down',
     direction: 'more',
-    kinds: HEMMED_LEGS,
+    kinds: LEGGED,
     there: hasTurnUps,
     lines: (garment) => {
       const depth = turnUp(garment)
@@ -201,7 +199,7 @@ export const legLength: Row[] = [
   {
     id: 'turn-up-shorten',
     direction: 'less',
-    kinds: HEMMED_LEGS,
+    kinds: LEGGED,
     there: (garment) => hasTurnUps(garment) && !growsOut(garment),
     lines: (garment) => shorten(garment, false),
     opens: ['hem'],
@@ -213,7 +211,7 @@ export const legLength: Row[] = [
   {
     id: 'hem-unroll',
     direction: 'more',
-    kinds: HEMMED_LEGS,
+    kinds: LEGGED,
     there: hasRolls,
     lines: ({ told }) => {
       const depth = told.hemDepthMm ?? ROLL_MM
@@ -227,7 +225,7 @@ export const legLength: Row[] = [
   {
     id: 'growth-tuck',
     direction: 'less',
-    kinds: [...HEMMED_LEGS, 'skirt', 'dress'],
+    kinds: [...LEGGED, 'skirt', 'dress'],
     there: growsOut,
     lines: (garment) => [{ ...growth(garment), capMm: 60, because: limit('growth-tuck'), seams: [{ seam: 'hem', mmPerOffset: 1 }] }],
     level: 1,
@@ -238,7 +236,7 @@ export const legLength: Row[] = [
   {
     id: 'growth-hem',
     direction: 'less',
-    kinds: [...HEMMED_LEGS, 'skirt', 'dress'],
+    kinds: [...LEGGED, 'skirt', 'dress'],
     there: growsOut,
     lines: (garment) => [{ ...growth(garment), capMm: 100, because: limit('growth-hem'), seams: [{ seam: 'hem', mmPerOffset: 1 }] }],
     opens: ['hem'],

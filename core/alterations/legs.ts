@@ -3,12 +3,11 @@
 import { isFelled } from '../garment/construction.ts'
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { LEGS } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
 import { letOut } from './let-out.ts'
 import { type Line, limit, type Row } from './row.ts'
 
-const LEGS: GarmentKind[] = ['trousers', 'jeans', 'shorts']
 /** Off the thigh this much is taken without asking the fork for more (common practice): past it, warned. */
 const THIGH_IN_MM = 25
 /** A hidden gusset goes so far (common practice): past it, warned. */

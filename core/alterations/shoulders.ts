@@ -3,14 +3,13 @@
 import { allowanceAt } from '../garment/construction.ts'
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { hasSleeves } from '../garment/sleeves.ts'
+import { type GarmentKind, OUTER } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
-import { closedBy, hasShoulderSeam, hasSleeves, liningMinutes } from './as-cut.ts'
+import { closedBy, hasShoulderSeam, liningMinutes } from './as-cut.ts'
 import { lined } from './bodies.ts'
 import { KEEP_MM } from './let-out.ts'
 import { limit, type Row } from './row.ts'
-
-const TAILORED: GarmentKind[] = ['jacket', 'coat']
 
 /** All in all, mm: the width of half of it lies on each side. */
 const SHOULDER_IN: Partial<Record<GarmentKind, number>> = { jacket: 26, coat: 26, shirt: 38, dress: 26, 'knit-top': 20, jumper: 20 }
@@ -35,7 +34,7 @@ export const shoulders: Row[] = [
   {
     id: 'shoulder-in',
     direction: 'less',
-    kinds: [...TAILORED, 'shirt', 'dress', 'knit-top', 'jumper'],
+    kinds: [...OUTER, 'shirt', 'dress', 'knit-top', 'jumper'],
     unless: noShoulder,
     lines: (garment) => [
       {
@@ -49,8 +48,8 @@ export const shoulders: Row[] = [
       }
     ],
     opens: (garment) => (lined(garment) ? ['armhole', 'lining'] : ['armhole']),
-    level: (garment) => (TAILORED.includes(garment.kind) ? 5 : 4),
-    minutes: (garment) => (TAILORED.includes(garment.kind) ? [240, 0] : [90 + liningMinutes(garment), 0]),
+    level: (garment) => (OUTER.includes(garment.kind) ? 5 : 4),
+    minutes: (garment) => (OUTER.includes(garment.kind) ? [240, 0] : [90 + liningMinutes(garment), 0]),
     penalties: ['recut'],
     reseams: ['armhole'],
     source:
@@ -59,7 +58,7 @@ export const shoulders: Row[] = [
   {
     id: 'shoulder-pads',
     direction: 'more',
-    kinds: TAILORED,
+    kinds: OUTER,
     unless: noPads,
     lines: () => [{ point: 'chest', effects: { chest: 1 }, capMm: 10, because: limit('pads'), seams: [] }],
     fixedMm: 10,

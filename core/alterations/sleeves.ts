@@ -2,13 +2,10 @@
 
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { OUTER, SLEEVED } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
 import { hasShoulderSeam, isRibbed } from './as-cut.ts'
 import { type Effects, limit, type Row } from './row.ts'
-
-const SLEEVED: GarmentKind[] = ['shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'dress', 'jumpsuit']
-const TAILORED: GarmentKind[] = ['jacket', 'coat']
 
 const sleeve = (sign: number): Effects => ({ sleeveLength: sign, sleeveFromCentreBack: sign, sleeveUnderarm: sign })
 const sleeveMm = (garment: Garment): number => garment.points.get('sleeveLength')?.mm ?? 600
@@ -70,7 +67,7 @@ export const sleeves: Row[] = [
   {
     id: 'sleeve-shorten-lined',
     direction: 'less',
-    kinds: TAILORED,
+    kinds: OUTER,
     unless: notLined,
     lines: (garment) => [
       {
@@ -138,7 +135,7 @@ export const sleeves: Row[] = [
   {
     id: 'sleeve-lengthen-facing',
     direction: 'more',
-    kinds: TAILORED,
+    kinds: OUTER,
     unless: (garment) => (garment.made.lined ? noHemToLetDown(garment) : limit('not-lined')),
     lines: (garment) => [
       {

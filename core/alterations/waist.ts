@@ -2,16 +2,13 @@
 
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { LEGS, WAISTED } from '../ids/kinds.ts'
 import type { Saying } from '../words/reason.ts'
 import { closedBy, isPleated, isWrapped, linedAlong, liningMinutes } from './as-cut.ts'
 import { drawnIn } from './elastic.ts'
 import { letOut } from './let-out.ts'
 import { type Line, limit, type Row, type SharedLimit } from './row.ts'
 import { steepestTaper, taperShare } from './taper.ts'
-
-const LEGS: GarmentKind[] = ['trousers', 'jeans', 'shorts']
-const WAISTED: GarmentKind[] = ['trousers', 'jeans', 'shorts', 'skirt']
 
 /** Back pockets come no nearer to each other than this (MEM, a setting). */
 export const POCKETS_APART_MM = 50

@@ -7,7 +7,7 @@
  * eight sizes of women’s stretch skinny jeans. Every other edge is from memory.
  */
 import type { Cut, Facet } from '../ids/cut.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { type GarmentKind, LEGGED } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { Cloth, Structure, Trait } from './garment-input.ts'
 
@@ -41,7 +41,6 @@ export interface Stretch {
   from: 'told' | 'fibres' | 'assumed'
 }
 
-const LEGS: GarmentKind[] = ['trousers', 'jeans', 'shorts', 'jumpsuit']
 const SUITING = ['wool', 'polyester', 'viscose']
 const NONE: [number, number] = [0, 0]
 
@@ -76,7 +75,7 @@ export const STRETCH_ROWS: readonly StretchRow[] = [
     id: 'leggings',
     structure: 'knit',
     elastane: [8, 100],
-    kinds: LEGS,
+    kinds: LEGGED,
     stretch: 90,
     usable: 22,
     close: { waist: [-25, -15, 0], hip: [-25, -12, 0], thigh: [-25, -13, 0] }
@@ -173,7 +172,7 @@ export const STRETCH_ROWS: readonly StretchRow[] = [
     id: 'jegging',
     structure: 'woven',
     elastane: [6, 100],
-    kinds: LEGS,
+    kinds: LEGGED,
     stretch: 45,
     usable: 14,
     close: { waist: [-12, -6, 0], hip: [-12, -7, 2], thigh: [-16, -10, 2] }
@@ -191,7 +190,7 @@ export const STRETCH_ROWS: readonly StretchRow[] = [
     id: 'super-stretch-denim',
     structure: 'woven',
     elastane: [3, 100],
-    kinds: LEGS,
+    kinds: LEGGED,
     stretch: 26,
     usable: 9,
     close: { waist: [-6, -2, 2], hip: [-7, -3, 4], thigh: [-11, -6, 4] }
@@ -200,7 +199,7 @@ export const STRETCH_ROWS: readonly StretchRow[] = [
     id: 'stretch-denim',
     structure: 'woven',
     elastane: [1.5, 100],
-    kinds: LEGS,
+    kinds: LEGGED,
     stretch: 15,
     usable: 6,
     close: { waist: [-4, -1, 3], hip: [-4, 0, 6], thigh: [-7, -2, 8] }
@@ -209,7 +208,7 @@ export const STRETCH_ROWS: readonly StretchRow[] = [
     id: 'comfort-denim',
     structure: 'woven',
     elastane: [0.5, 100],
-    kinds: LEGS,
+    kinds: LEGGED,
     stretch: 9,
     usable: 3,
     close: { waist: [-2, 1, 4], hip: [0, 3, 8], thigh: [-1, 4, 12] }

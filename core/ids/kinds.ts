@@ -33,3 +33,15 @@ export const SHAPE: Record<GarmentKind, Shape> = {
   waistcoat: 'upper',
   other: 'none'
 }
+
+/** Groups of kinds that tables of the trade speak of. */
+export const LEGS: GarmentKind[] = ['trousers', 'jeans', 'shorts']
+export const LONG_LEGS: GarmentKind[] = ['trousers', 'jeans', 'jumpsuit']
+export const LEGGED: GarmentKind[] = ['trousers', 'jeans', 'shorts', 'jumpsuit']
+/** They hang from a band. */
+export const WAISTED: GarmentKind[] = [...LEGS, 'skirt']
+export const KNITS: GarmentKind[] = ['jumper', 'knit-top']
+export const SOFT_TOPS: GarmentKind[] = ['shirt', 'knit-top', 'jumper']
+export const SOFT_BODIES: GarmentKind[] = [...SOFT_TOPS, 'dress', 'jumpsuit']
+export const OUTER: GarmentKind[] = ['jacket', 'coat']
+export const SLEEVED: GarmentKind[] = [...SOFT_TOPS, ...OUTER, 'dress', 'jumpsuit']

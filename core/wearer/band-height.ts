@@ -79,8 +79,8 @@ export interface BandDrop {
 
 const line = ([intercept, byStature, byHip]: [number, number, number], stature: number, hip: number): number =>
   intercept + byStature * stature + byHip * hip
-const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
-const halfApart = (values: readonly number[]): number => (Math.max(...values) - Math.min(...values)) / 2
+export const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length
+export const halfApart = (values: readonly number[]): number => (Math.max(...values) - Math.min(...values)) / 2
 
 /** How far below the navel the band lies, by its rise; undefined where no rise, stature or hip is told. */
 export function bandDrop(garment: Garment, body: WholeBody): BandDrop | undefined {

@@ -7,7 +7,7 @@
  * TM227 US Army TM 10-227 · TM8400 US Army TM 10-8400-201-23 · THREADS a sewing periodical, set-in sleeves, 2021 ·
  * T2 a shirt table (GB/T 1335 style) · MEM from memory.
  */
-import { type GarmentKind, SHAPE } from '../ids/kinds.ts'
+import { type GarmentKind, LEGS, SHAPE } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { BodyMeasureId, Fit, Wish } from './body.ts'
 
@@ -24,7 +24,6 @@ export interface EaseRow {
   source: string
 }
 
-const LEGS: GarmentKind[] = ['trousers', 'jeans', 'shorts']
 const TOPS: GarmentKind[] = ['knit-top', 'jumper']
 
 export const EASE: EaseRow[] = [

@@ -6,6 +6,7 @@ import type { Garment } from '../garment/garment-as-worn.ts'
 import { isTold } from '../garment/garment-as-worn.ts'
 import type { FacetValue } from '../ids/cut.ts'
 import type { PointId } from '../ids/points.ts'
+import { halfApart, mean } from './band-height.ts'
 import type { Sex } from './body.ts'
 import type { Want } from './want.ts'
 import { sexesOf, type WholeBody } from './whole-body.ts'
@@ -62,8 +63,8 @@ function heightOf(from: 'waist' | 'nape', body: WholeBody): { mm: number; sdMm: 
   if (stature === undefined || stature.basedOn.length > 0) return undefined
   const lines = sexesOf(body.sizes).map((sex) => (from === 'waist' ? WAIST_HEIGHT : NAPE_HEIGHT)[sex])
   const heights = lines.map(([intercept, slope]) => intercept + slope * stature.mm)
-  const mm = heights.reduce((sum, height) => sum + height, 0) / heights.length
-  const apart = (Math.max(...heights) - Math.min(...heights)) / 2
+  const mm = mean(heights)
+  const apart = halfApart(heights)
   const sd = Math.max(...lines.map(([, , residual]) => residual))
   return from === 'waist'
     ? { mm, sdMm: Math.hypot(sd, apart) }
@@ -85,7 +86,7 @@ export function hemWants(garment: Garment, body: WholeBody, told: FacetValue<'dr
     const lowest = told === 'train' ? Number.POSITIVE_INFINITY : start.mm + HEEL_MM
     const band =
       heights === undefined
-        ? { least: at(BARE), ideal: null, most: start.mm + HEEL_MM }
+        ? { least: at(BARE), ideal: null, most: lowest }
         : { least: at(heights[2]) - NAME_MM, ideal: at(heights[1]), most: Math.min(at(heights[0]) + NAME_MM, lowest) }
     const because = where === undefined ? [] : [{ code: 'target.ends-at', values: { where }, point }]
     return [[point, { ...band, sdMm: start.sdMm, from: 'body', measure: 'stature', basedOn: [], because }]]

@@ -2,8 +2,10 @@
 import { clothTaken } from '../garment/cloth.ts'
 import { type CutRead, cutAs, isCut, knownCut } from '../garment/cut.ts'
 import { type Garment, isTold } from '../garment/garment-as-worn.ts'
+import { hasSleeves } from '../garment/sleeves.ts'
 import { stretchOf } from '../garment/stretch.ts'
 import type { Cut, Facet } from '../ids/cut.ts'
+import { SHAPE } from '../ids/kinds.ts'
 import { isGirth, POINTS, type PointId } from '../ids/points.ts'
 import { isLength } from '../length.ts'
 import type { CutWant } from './cut/cut-row.ts'
@@ -46,9 +48,9 @@ function cutFor({ cut }: Garment, wearer: Wearer | undefined): Cut {
 
 const SLEEVE_POINTS: readonly PointId[] = ['sleeveLength', 'sleeveUnderarm', 'sleeveFromCentreBack', 'bicep', 'cuff']
 /** A dress need not have sleeves: with none told nobody has to ask how wide they are. */
-function withoutSleeves({ kind, cut, points }: Garment, wants: CutWants): CutWants {
-  if ((kind !== 'dress' && kind !== 'jumpsuit') || (cut.sleeve !== undefined && cut.sleeve.from !== 'assumed')) return wants
-  if (SLEEVE_POINTS.some((point) => isTold(points.get(point)))) return wants
+function withoutSleeves(garment: Garment, wants: CutWants): CutWants {
+  if (SHAPE[garment.kind] !== 'whole' || hasSleeves(garment)) return wants
+  if (SLEEVE_POINTS.some((point) => isTold(garment.points.get(point)))) return wants
   return new Map([...wants, ...SLEEVE_POINTS.map((point): [PointId, readonly CutWant[]] => [point, ['skip']])])
 }
 

@@ -1,9 +1,8 @@
 /** Jackets, coats and waistcoats by what is worn under them and how they are built. */
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { type GarmentKind, OUTER } from '../../ids/kinds.ts'
 import { type CutRow, type CutWant, free, over, row } from './cut-row.ts'
 
 const JACKET: GarmentKind[] = ['jacket']
-const OUTER: GarmentKind[] = ['jacket', 'coat']
 const COAT: GarmentKind[] = ['coat']
 
 /** Tailored waists: wrong only where the ease on the body and the waist under the garment's own chest both are. */

@@ -7,7 +7,7 @@ import type { CutRead } from '../../garment/cut.ts'
 import { isCut } from '../../garment/cut.ts'
 import { type Garment, isTold } from '../../garment/garment-as-worn.ts'
 import type { Facet } from '../../ids/cut.ts'
-import { GARMENT_KINDS, type GarmentKind } from '../../ids/kinds.ts'
+import { GARMENT_KINDS, type GarmentKind, LEGGED, LONG_LEGS, SLEEVED, SOFT_TOPS } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import { bandDrop } from '../band-height.ts'
 import type { BodyMeasureId } from '../body.ts'
@@ -30,11 +30,6 @@ interface SeenRow {
   bySize?: boolean
 }
 
-const LEGS: GarmentKind[] = ['trousers', 'jeans', 'jumpsuit']
-const LEGS_AND_SHORTS: GarmentKind[] = [...LEGS, 'shorts']
-const SLEEVED: GarmentKind[] = ['shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'dress', 'jumpsuit']
-const SOFT: GarmentKind[] = ['shirt', 'knit-top', 'jumper']
-
 const ease = (figures: Figures, point: PointId, measure: BodyMeasureId): number => figures.of(point) - figures.body(measure)
 const arm = (figures: Figures): number => figures.of('sleeveLength') / figures.body('armLength')
 const leg = (figures: Figures): number => figures.of('inseam') / figures.body('insideLegLength')
@@ -54,37 +49,37 @@ const larger = (...row: Parameters<typeof seen>): SeenRow => ({ ...seen(...row),
 
 /** The first of a facet that holds stands. */
 export const SEEN_ROWS: readonly SeenRow[] = [
-  seen('rise', 'ultra-low', LEGS_AND_SHORTS, 0.7, ({ drop }) => drop > 90),
-  seen('rise', 'low', LEGS_AND_SHORTS, 0.7, ({ drop }) => isIn(drop, 60, 90.01)),
-  seen('rise', 'mid', LEGS_AND_SHORTS, 0.7, ({ drop }) => isIn(drop, 5, 60)),
-  seen('rise', 'high', LEGS_AND_SHORTS, 0.7, ({ drop }) => isIn(drop, -40, 5)),
-  seen('rise', 'waist', LEGS_AND_SHORTS, 0.7, ({ drop }) => drop < -40),
+  seen('rise', 'ultra-low', LEGGED, 0.7, ({ drop }) => drop > 90),
+  seen('rise', 'low', LEGGED, 0.7, ({ drop }) => isIn(drop, 60, 90.01)),
+  seen('rise', 'mid', LEGGED, 0.7, ({ drop }) => isIn(drop, 5, 60)),
+  seen('rise', 'high', LEGGED, 0.7, ({ drop }) => isIn(drop, -40, 5)),
+  seen('rise', 'waist', LEGGED, 0.7, ({ drop }) => drop < -40),
 
-  seen('leg', 'palazzo', LEGS, 0.6, (figures) => figures.of('legOpening') >= 600 && !(ease(figures, 'thigh', 'thighGirth') < 60)),
-  seen('leg', 'flared', LEGS, 0.7, (figures) => flare(figures) > 1.3),
-  seen('leg', 'bootcut', LEGS, 0.6, (figures) => isIn(flare(figures), 1.05, 1.3001)),
-  seen('leg', 'flared', LEGS, 0.5, (figures) => figures.of('legOpening') >= 530 && ease(figures, 'thigh', 'thighGirth') < 60),
-  seen('leg', 'wide', LEGS, 0.6, (figures) => figures.of('legOpening') >= 530),
-  seen('leg', 'wide', LEGS, 0.5, (figures) => openingToThigh(figures) >= 0.88 && ease(figures, 'thigh', 'thighGirth') > 60),
-  seen('leg', 'barrel', LEGS, 0.5, (figures) => figures.of('knee') >= 0.85 * figures.of('thigh') && flare(figures) <= 0.8),
-  larger('leg', 'relaxed', LEGS, 0.5, (figures) => ease(figures, 'thigh', 'thighGirth') > 110 && !(flare(figures) <= 0.8)),
-  seen('leg', 'tapered', LEGS, 0.5, (figures) => isIn(flare(figures), 0.7, 0.88) && ease(figures, 'thigh', 'thighGirth') > 70),
-  seen('leg', 'skinny', LEGS, 0.6, (figures) => figures.of('legOpening') <= 330 && openingToThigh(figures) <= 0.6),
+  seen('leg', 'palazzo', LONG_LEGS, 0.6, (figures) => figures.of('legOpening') >= 600 && !(ease(figures, 'thigh', 'thighGirth') < 60)),
+  seen('leg', 'flared', LONG_LEGS, 0.7, (figures) => flare(figures) > 1.3),
+  seen('leg', 'bootcut', LONG_LEGS, 0.6, (figures) => isIn(flare(figures), 1.05, 1.3001)),
+  seen('leg', 'flared', LONG_LEGS, 0.5, (figures) => figures.of('legOpening') >= 530 && ease(figures, 'thigh', 'thighGirth') < 60),
+  seen('leg', 'wide', LONG_LEGS, 0.6, (figures) => figures.of('legOpening') >= 530),
+  seen('leg', 'wide', LONG_LEGS, 0.5, (figures) => openingToThigh(figures) >= 0.88 && ease(figures, 'thigh', 'thighGirth') > 60),
+  seen('leg', 'barrel', LONG_LEGS, 0.5, (figures) => figures.of('knee') >= 0.85 * figures.of('thigh') && flare(figures) <= 0.8),
+  larger('leg', 'relaxed', LONG_LEGS, 0.5, (figures) => ease(figures, 'thigh', 'thighGirth') > 110 && !(flare(figures) <= 0.8)),
+  seen('leg', 'tapered', LONG_LEGS, 0.5, (figures) => isIn(flare(figures), 0.7, 0.88) && ease(figures, 'thigh', 'thighGirth') > 70),
+  seen('leg', 'skinny', LONG_LEGS, 0.6, (figures) => figures.of('legOpening') <= 330 && openingToThigh(figures) <= 0.6),
   seen(
     'leg',
     'slim',
-    LEGS,
+    LONG_LEGS,
     0.5,
     (figures) => isIn(flare(figures), 0.8, 0.9) && figures.of('legOpening') <= 385 && ease(figures, 'thigh', 'thighGirth') < 75
   ),
 
-  seen('legLength', 'shorts', [...LEGS, 'shorts'], 0.9, (figures) => leg(figures) < 0.28),
-  seen('legLength', 'bermuda', LEGS_AND_SHORTS, 0.8, (figures) => isIn(leg(figures), 0.28, 0.42)),
-  seen('legLength', 'pedal', LEGS, 0.7, (figures) => isIn(leg(figures), 0.42, 0.56)),
-  seen('legLength', 'capri', LEGS, 0.7, (figures) => isIn(leg(figures), 0.56, 0.7)),
-  seen('legLength', 'cropped', LEGS, 0.7, (figures) => isIn(leg(figures), 0.7, 0.8)),
+  seen('legLength', 'shorts', [...LONG_LEGS, 'shorts'], 0.9, (figures) => leg(figures) < 0.28),
+  seen('legLength', 'bermuda', LEGGED, 0.8, (figures) => isIn(leg(figures), 0.28, 0.42)),
+  seen('legLength', 'pedal', LONG_LEGS, 0.7, (figures) => isIn(leg(figures), 0.42, 0.56)),
+  seen('legLength', 'capri', LONG_LEGS, 0.7, (figures) => isIn(leg(figures), 0.56, 0.7)),
+  seen('legLength', 'cropped', LONG_LEGS, 0.7, (figures) => isIn(leg(figures), 0.7, 0.8)),
   // between a cropped leg and one that is merely short: narrow at the hem it is an ankle length
-  seen('legLength', 'ankle', LEGS, 0.5, (figures) => isIn(leg(figures), 0.8, 0.91) && !(figures.of('legOpening') > 400)),
+  seen('legLength', 'ankle', LONG_LEGS, 0.5, (figures) => isIn(leg(figures), 0.8, 0.91) && !(figures.of('legOpening') > 400)),
 
   seen('silhouette', 'circle', ['skirt'], 0.7, (figures) => figures.of('sweep') >= 2.5 * figures.of('hip')),
   seen('silhouette', 'gathered', ['skirt'], 0.6, (figures) => figures.of('hip') > 1.5 * figures.of('waist')),
@@ -101,15 +96,15 @@ export const SEEN_ROWS: readonly SeenRow[] = [
   seen('silhouette', 'smock', ['dress'], 0.6, (figures) => figures.of('waist') > figures.of('chest') + 40),
   seen('silhouette', 'shift', ['dress'], 0.5, (figures) => figures.of('chest') - figures.of('waist') < 60),
 
-  larger('closeness', 'oversized', SOFT, 0.5, (figures) => ease(figures, 'chest', 'bustGirth') > 200),
+  larger('closeness', 'oversized', SOFT_TOPS, 0.5, (figures) => ease(figures, 'chest', 'bustGirth') > 200),
   larger('closeness', 'oversized', ['jumper', 'knit-top'], 0.5, (figures) => ease(figures, 'chest', 'bustGirth') > 180),
-  larger('closeness', 'relaxed', SOFT, 0.4, (figures) => isIn(ease(figures, 'chest', 'bustGirth'), 130, 200)),
+  larger('closeness', 'relaxed', SOFT_TOPS, 0.4, (figures) => isIn(ease(figures, 'chest', 'bustGirth'), 130, 200)),
   seen('silhouette', 'swing', ['shirt', 'knit-top', 'coat'], 0.6, (figures) => figures.of('hem') - figures.of('chest') >= 150),
   // a bottom edge this much narrower than the chest is drawn in (CP)
   seen('hem', 'drawn-in', ['jacket', 'coat', 'jumper', 'knit-top'], 0.6, (figures) => figures.of('hem') < 0.9 * figures.of('chest')),
-  seen('topLength', 'cropped', [...SOFT, 'jacket'], 0.6, (figures) => figures.of('bodyLength') < figures.body('backWaistLength') + 90),
+  seen('topLength', 'cropped', [...SOFT_TOPS, 'jacket'], 0.6, (figures) => figures.of('bodyLength') < figures.body('backWaistLength') + 90),
 
-  larger('shoulder', 'drop', SOFT, 0.5, (figures) => ease(figures, 'shoulderWidth', 'shoulderWidth') > 60),
+  larger('shoulder', 'drop', SOFT_TOPS, 0.5, (figures) => ease(figures, 'shoulderWidth', 'shoulderWidth') > 60),
   seen('sleeve', 'cap', SLEEVED, 0.8, (figures) => arm(figures) < 0.22),
   seen('sleeve', 'short', SLEEVED, 0.8, (figures) => isIn(arm(figures), 0.22, 0.5)),
   seen('sleeve', 'elbow', SLEEVED, 0.7, (figures) => isIn(arm(figures), 0.5, 0.65)),

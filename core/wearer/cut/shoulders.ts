@@ -1,9 +1,6 @@
 /** Shoulders and sleeves: without a seam at the shoulder there is none to judge; a sleeve that is short on purpose is no lack. */
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { SLEEVED, SOFT_BODIES } from '../../ids/kinds.ts'
 import { type CutRow, type Edges, free, over, row } from './cut-row.ts'
-
-const SLEEVED: GarmentKind[] = ['shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'dress', 'jumpsuit']
-const SOFT: GarmentKind[] = ['shirt', 'knit-top', 'jumper', 'dress', 'jumpsuit']
 
 /** Elbow at 0.573 (women) and 0.565 (men) of shoulder point to wrist: ANSUR; the edges CP. A cut, never a lack: any length inside the name does. */
 const onArm = ([least, , most]: Edges): CutRow['wants'] => ({
@@ -12,7 +9,7 @@ const onArm = ([least, , most]: Edges): CutRow['wants'] => ({
 })
 
 export const shoulderRows: CutRow[] = [
-  row('shoulder', 'set-in', SOFT, { shoulderWidth: over(0, 20, 45) }, 'a shirt table set against ANSUR'),
+  row('shoulder', 'set-in', SOFT_BODIES, { shoulderWidth: over(0, 20, 45) }, 'a shirt table set against ANSUR'),
   row(
     'shoulder',
     'drop',

@@ -1,10 +1,8 @@
 /** Shirts, knits and jumpsuits: the closeness meant, the outline, the knit. */
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { type GarmentKind, KNITS, SOFT_TOPS } from '../../ids/kinds.ts'
 import { type CutRow, free, over, percent, row } from './cut-row.ts'
 
 const SHIRT: GarmentKind[] = ['shirt']
-const KNITS: GarmentKind[] = ['jumper', 'knit-top']
-const TOPS: GarmentKind[] = ['shirt', 'knit-top', 'jumper']
 const JUMPSUIT: GarmentKind[] = ['jumpsuit']
 
 export const knitRows: CutRow[] = [
@@ -36,11 +34,11 @@ export const closenessRows: CutRow[] = [
   row('closeness', 'fitted', ['dress', 'shirt'], { chest: over(38, 75, 105), waist: over(25, 55, 100) }, 'chest CWU16; waist MEM'),
   row('closeness', 'slim', SHIRT, { chest: over(50, 100, 135), waist: over(50, 105, 170) }, 'MEM'),
   row('closeness', 'classic', SHIRT, { chest: over(75, 160, 230), waist: over(75, 190, 320) }, 'MEM: full-cut shirts hang'),
-  row('closeness', 'relaxed', [...TOPS, 'dress'], { chest: over(80, 165, 260), waist: free(80) }, 'EASE (loose 130–203); waist MEM'),
+  row('closeness', 'relaxed', [...SOFT_TOPS, 'dress'], { chest: over(80, 165, 260), waist: free(80) }, 'EASE (loose 130–203); waist MEM'),
   row(
     'closeness',
     'oversized',
-    [...TOPS, 'jacket', 'coat', 'dress'],
+    [...SOFT_TOPS, 'jacket', 'coat', 'dress'],
     {
       chest: over(120, null, null),
       waist: free(),
@@ -62,7 +60,13 @@ export const topRows: CutRow[] = [
     { chest: over(38, 80, 150), waist: free(40), neck: 'skip', cuff: over(20, 60, 130) },
     'chest EASE; the rest MEM'
   ),
-  row('silhouette', 'boxy', [...TOPS, 'jacket'], { chest: over(60, 150, 240), waist: free(), hem: free(-40) }, 'chest EASE; the rest CP'),
+  row(
+    'silhouette',
+    'boxy',
+    [...SOFT_TOPS, 'jacket'],
+    { chest: over(60, 150, 240), waist: free(), hem: free(-40) },
+    'chest EASE; the rest CP'
+  ),
   row(
     'silhouette',
     'peplum',
@@ -88,14 +92,14 @@ export const topRows: CutRow[] = [
   row(
     'topLength',
     'cropped',
-    [...TOPS, 'jacket'],
+    [...SOFT_TOPS, 'jacket'],
     { bodyLength: 'skip', hem: free(20, 'waistGirth') },
     'MEM; hem CP: it ends above the hip'
   ),
   // it sits where it holds, above the hip
   row('hem', 'drawn-in', ['jacket', 'coat'], { hem: free(0, 'waistGirth') }, 'CP'),
   row('hem', 'drawn-in', KNITS, { hem: free(-60, 'waistGirth') }, 'CP; ribs draw in'),
-  row('topLength', 'longline', [...TOPS, 'jacket'], { bodyLength: 'skip', hem: free(30) }, 'CP: it must close over the hip')
+  row('topLength', 'longline', [...SOFT_TOPS, 'jacket'], { bodyLength: 'skip', hem: free(30) }, 'CP: it must close over the hip')
 ]
 
 /** All round, shoulder to fork and back. Too short in the trunk cuts at the fork and the shoulder and cannot be let out. */

@@ -1,5 +1,6 @@
 /** Single words that tip a rule of the reader, in English, and words of amounts. What each role means: cue-roles.ts. */
 import type { Amounts, Cues } from '../cue-roles.ts'
+import { measures } from './measures.ts'
 
 export const cues: Cues = {
   // text and figures
@@ -647,29 +648,7 @@ export const amounts: Amounts = {
     second: 2
   },
   sum: {
-    one: 1,
-    two: 2,
-    three: 3,
-    four: 4,
-    five: 5,
-    six: 6,
-    seven: 7,
-    eight: 8,
-    nine: 9,
-    ten: 10,
-    eleven: 11,
-    twelve: 12,
-    thirteen: 13,
-    fourteen: 14,
-    fifteen: 15,
-    sixteen: 16,
-    seventeen: 17,
-    eighteen: 18,
-    nineteen: 19,
-    twenty: 20,
-    thirty: 30,
-    forty: 40,
-    fifty: 50,
+    ...measures.numbers,
     sixty: 60,
     seventy: 70,
     eighty: 80,

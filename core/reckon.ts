@@ -6,13 +6,15 @@ import { alterationsFor } from './alterations/alterations-for.ts'
 import { garmentAsWorn } from './garment/garment-as-worn.ts'
 import { answerFrom, type Reckoning, type ReckoningInProgress, verdictFrom } from './plan/answer/answer.ts'
 import { wouldChange } from './plan/answer/would-change.ts'
-import { clothAnswers } from './plan/ask/cloth-answers.ts'
+import { clothAnswers, type Ways } from './plan/ask/cloth-answers.ts'
+import { once } from './plan/once.ts'
 import { outlookOf } from './plan/outlook/outlook.ts'
 import { MARK_MM, planAlterations } from './plan/plan-alterations.ts'
 import type { ReckonRequest } from './plan/request.ts'
 import { gapsBetween } from './wearer/gaps.ts'
 import { bodyOf, seenOn, targetFor } from './wearer/target.ts'
 import { wearsAs } from './wearer/wears-as.ts'
+import type { WholeBody } from './wearer/whole-body.ts'
 import type { Reason } from './words/reason.ts'
 import type { Wording } from './words/say.ts'
 
@@ -51,35 +53,39 @@ export function whatWouldChange(
 function computePlans(request: ReckonRequest, withOutlook: boolean, wording: Wording): ReckoningInProgress {
   const { garment: input, means } = request
   const prepared = prepare(request)
-  const { garment, gaps, options, refusals } = prepared
-  const plans = planAlterations({ garment, input, gaps, means, options, refusals, wording })
+  const { garment, gaps, offer } = prepared
   const outlook = withOutlook ? prepared.outlook() : null
   return {
     ...prepared,
     input,
-    plans,
+    plans: once(() => planAlterations({ garment, input, gaps, means, ...offer(), wording })),
     means,
     outlook,
-    clothAnswers: outlook === null ? [] : clothAnswers(request, { garment, gaps }, outlook, { setBeside, prepare })
+    clothAnswers: () => (outlook === null ? [] : clothAnswers(request, { garment, gaps }, outlook, inOtherCloth(prepared.body)))
   }
 }
 
 /** The garment beside what its wearer wants. */
-function setBeside({ garment: input, wearer, favourite, tried, means }: ReckonRequest) {
+function setBeside({ garment: input, wearer, favourite, tried, means }: ReckonRequest, body = bodyOf(wearer)) {
   const markMm = means.markMm ?? MARK_MM
-  const body = bodyOf(wearer)
   const garment = seenOn(garmentAsWorn(input), body)
   const target = targetFor(garment, wearer, favourite, tried, body)
   const gaps = gapsBetween(garment, target)
   const wears = () => (wearer === undefined ? null : wearsAs(garment, gaps, { wearer, favourite, tried, markMm }, body))
-  return { garment, target, gaps, markMm, wearsAs: wears }
+  return { garment, body, target, gaps, markMm, wearsAs: wears }
 }
 
-/** Everything up to the options; the outlook when it is asked for. */
-function prepare(request: ReckonRequest) {
+/** Everything up to the options, and the outlook, when they are asked for. */
+function prepare(request: ReckonRequest, body = bodyOf(request.wearer)) {
   const { wearer, means, limits = {} } = request
-  const beside = setBeside(request)
-  const { options, refusals } = alterationsFor(beside.garment, limits)
-  const outlook = () => outlookOf({ ...beside, wearer, options, means, limits })
-  return { ...beside, options, refusals, outlook }
+  const beside = setBeside(request, body)
+  const offer = once(() => alterationsFor(beside.garment, limits))
+  const outlook = () => outlookOf({ ...beside, wearer, options: offer().options, means, limits })
+  return { ...beside, offer, outlook }
 }
+
+/** The same wearer beside the garment in another cloth. */
+const inOtherCloth = (body: WholeBody | undefined): Ways => ({
+  setBeside: (changed) => setBeside(changed, body),
+  prepare: (changed) => prepare(changed, body)
+})

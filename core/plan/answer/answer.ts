@@ -1,5 +1,5 @@
 /** Everything found out, as the answer a page shows. */
-import type { Option, Refusal } from '../../alterations/row.ts'
+import type { Offer } from '../../alterations/alterations-for.ts'
 import { assumptionsOf } from '../../garment/assumptions.ts'
 import { mendingOf } from '../../garment/condition.ts'
 import { contradictions } from '../../garment/contradictions.ts'
@@ -17,6 +17,7 @@ import { said, say, type Wording } from '../../words/say.ts'
 import { type Ask, asksFrom, questionFor } from '../ask/ask.ts'
 import type { ClothAnswers } from '../ask/cloth-answers.ts'
 import type { Means } from '../means.ts'
+import { once } from '../once.ts'
 import type { Outlook } from '../outlook/outlook.ts'
 import type { Misfit, Plan } from '../plan.ts'
 import { distinct, type Plans } from '../plan-alterations.ts'
@@ -76,33 +77,26 @@ export interface Reckoning {
   issues: Issue[]
 }
 
-/** Everything that was computed for a request, before it is put into an answer. */
+/**
+ * Everything that is computed for a request, before it is put into an answer. What not every verdict looks at is worked out when it is asked for:
+ * nobody plans for a garment that is right as it is.
+ */
 export interface ReckoningInProgress {
   input: GarmentInput
   garment: Garment
   target: Target
   gaps: readonly Gap[]
-  options: readonly Option[]
-  refusals: readonly Refusal[]
-  plans: Plans
+  offer: () => Offer
+  plans: () => Plans
   means: Means
   outlook: Outlook | null
-  clothAnswers: readonly ClothAnswers[]
+  clothAnswers: () => readonly ClothAnswers[]
   markMm: number
   wearsAs: () => Wish | null
 }
 
 /** The verdict alone. */
 export const verdictFrom = (computed: ReckoningInProgress): Verdict => judge(judgedFrom(computed)).verdict
-
-/** Worked out when it is first asked for, and once. */
-function once<T>(make: () => T): () => T {
-  let made: { it: T } | undefined
-  return () => {
-    made ??= { it: make() }
-    return made.it
-  }
-}
 
 /** What the verdict looks at. */
 function judgedFrom({ garment, gaps, plans, means, markMm, outlook, wearsAs }: ReckoningInProgress): Judged {
@@ -112,26 +106,29 @@ function judgedFrom({ garment, gaps, plans, means, markMm, outlook, wearsAs }: R
       ? chance
       : outlook.ifOthersSuit(gaps.filter(({ judged }) => judged))
   )
-  return { garment, gaps, plans, means, markMm, wearsAs: once(wearsAs), chance, chanceIf }
+  return {
+    garment,
+    gaps,
+    get plans() {
+      return plans()
+    },
+    means,
+    markMm,
+    wearsAs: once(wearsAs),
+    chance,
+    chanceIf
+  }
 }
 
 export function answerFrom(computed: ReckoningInProgress, wording: Wording): Reckoning {
-  const { input, garment, target, gaps, options, refusals, plans, means, outlook, clothAnswers, markMm } = computed
+  const { input, garment, target, gaps, offer, plans, means, outlook, clothAnswers, markMm } = computed
   const judged = judgedFrom(computed)
   const { chance } = judged
   const { verdict, advised } = judge(judged)
   const canJudge = verdict !== 'too-little-told'
   const chanceOf = (plan: Plan | undefined): number | null =>
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
-  const shown =
-    advised === undefined
-      ? []
-      : distinct([
-          advised,
-          ...plans.own,
-          ...(means.tailor && plans.tailor !== undefined ? [plans.tailor] : []),
-          ...(plans.rescue === undefined ? [] : [plans.rescue])
-        ])
+  const shown = advised === undefined ? [] : worthShowing(advised, plans(), means)
   const worth = worthOf(
     input.price,
     advised === undefined ? mendingCost(input, means) : advised.cost,
@@ -143,8 +140,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     !means.tailor &&
     verdict !== 'alters-to-fit' &&
     advised !== undefined &&
-    plans.tailor !== undefined &&
-    plans.tailor.misfit.length < advised.misfit.length
+    (plans().tailor?.misfit.length ?? Number.POSITIVE_INFINITY) < advised.misfit.length
   const untoldKey = canJudge ? untoldKeys(garment, target) : []
   const chanceIf = () => (advised?.aim === 'tailor' ? judged.chanceIf().tailor : judged.chanceIf().own)
   const isUnlikely = canJudge && (chanceOf(advised) ?? 1) < LIKELY
@@ -176,13 +172,13 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
       chance: chanceOf(undefined)
     },
     plans: shown.map((plan) => ({ ...plan, chance: chanceOf(plan) })),
-    notTaken: advised === undefined ? [] : notTaken({ garment, gaps, options, refusals, means, markMm }, advised, wording),
+    notTaken: advised === undefined ? [] : notTaken({ garment, gaps, ...offer(), means, markMm }, advised, wording),
     chance: canJudge ? chanceOf(advised) : null,
     ask: !canJudge
       ? askMissing(missingFor(garment, gaps) ?? [], untoldKeys(garment, target), wording)
       : outlook === null
         ? []
-        : asksFrom(outlook, clothAnswers, stakesOf(input.price, worth), wording),
+        : asksFrom(outlook, clothAnswers(), stakesOf(input.price, worth), wording),
     worth,
     cautions: cautionsFor(garment, input, advised).map((caution) => say(caution, wording)),
     assumed: assumptionsOf(garment).map((one) => said(one, wording)),
@@ -190,6 +186,10 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     issues: contradictions(garment, wording)
   }
 }
+
+/** The advised plan first, then every other that this person could have. */
+const worthShowing = (advised: Plan, { own, tailor, rescue }: Plans, means: Means): Plan[] =>
+  distinct([advised, ...own, ...(means.tailor && tailor !== undefined ? [tailor] : []), ...(rescue === undefined ? [] : [rescue])])
 
 const gapShown = ({ point, garmentMm, from, sdMm, band, gapMm, because, want }: Gap, wording: Wording): GapShown => ({
   point,

@@ -71,7 +71,7 @@ function setBeside({ garment: input, wearer, favourite, tried, means }: ReckonRe
   const garment = seenOn(garmentAsWorn(input), body)
   const target = targetFor(garment, wearer, favourite, tried, body)
   const gaps = gapsBetween(garment, target)
-  const wears = () => (wearer === undefined ? null : wearsAs(garment, gaps, { wearer, favourite, tried, markMm }, body))
+  const wears = () => (wearer === undefined ? null : wearsAs(garment, gaps, { wearer, favourite, tried, markMm, target }, body))
   return { garment, body, target, gaps, markMm, wearsAs: wears }
 }
 

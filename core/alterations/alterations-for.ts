@@ -15,7 +15,7 @@ import { isBoned } from './as-cut.ts'
 import { CATALOGUE } from './catalogue.ts'
 import { FELLED_MINUTES, PENALTIES, PREPARATIONS, RESCUES, SET_IN, SMOOTH_MM, UNMATCHED_SEAMS } from './minutes.ts'
 import { oneSize, sharedGirths } from './one-size.ts'
-import { type Line, limit, type Option, type Refusal, type Row, type SharedLimit } from './row.ts'
+import { type Line, limit, type Option, type Refusal, type Row } from './row.ts'
 
 export interface Offer {
   options: Option[]
@@ -28,12 +28,12 @@ export const NEVER: ReadonlySet<Use> = new Set<Use>(['protective', 'child-sleepw
 /** The person's own limits replace the defaults, within what is physically there; 0 forbids. */
 export function alterationsFor(garment: Garment, limits: Partial<Record<AlterationId, number>> = {}): Offer {
   const offer: Offer = { options: [], refusals: [] }
-  const { rows, lines, among } = laidOn(garment)
+  const { rows, girths } = laidOn(garment)
   const cloth = workIn(garment)
-  for (const [n, row] of rows.entries()) {
-    const { option, refused } = offered(row, garment, limits, among, { lines: lines[n] ?? [], cloth })
+  for (const laid of rows) {
+    const { option, refused } = offered(laid, garment, limits, girths, cloth)
     if (option !== undefined) offer.options.push(option)
-    else offer.refusals.push({ id: row.id, direction: row.direction, because: refused })
+    else offer.refusals.push({ id: laid.row.id, direction: laid.row.direction, because: refused })
   }
   return offer
 }
@@ -42,39 +42,33 @@ const BY_KIND = new Map<GarmentKind, Row[]>(GARMENT_KINDS.map((kind) => [kind, C
 const rowsFor = (garment: Garment): Row[] =>
   NEVER.has(garment.use) ? [] : (BY_KIND.get(garment.kind) ?? []).filter((row) => row.there?.(garment) !== false)
 
-/** What the rows of a garment are to each other. */
-interface Among {
-  /** By key: what is never done beside it. */
-  never: ReadonlyMap<string, AlterationId[]>
+/** A row on one garment. */
+interface LaidRow {
+  row: Row
+  key: string
+  lines: Line[]
+  /** What is never done beside it. */
+  never: readonly AlterationId[]
+}
+interface LaidRows {
+  rows: readonly LaidRow[]
   /** Girths that several of them change. */
   girths: readonly PointId[]
 }
-const amongRows = (rows: readonly Row[], lines: readonly Line[][]): Among => ({
-  never: apart(rows, lines),
-  girths: sharedGirths(rows, lines)
-})
-/** The rows of a garment with their lines; the same garment is asked for them again when its make is varied. */
-const laidOn = (garment: Garment): LaidRows => {
-  let laid = LAID.get(garment)
-  if (laid === undefined) {
-    const rows = rowsFor(garment)
-    const lines = rows.map((row) => row.lines(garment))
-    laid = { rows, lines, among: amongRows(rows, lines) }
-    LAID.set(garment, laid)
-  }
-  return laid
-}
-interface LaidRows {
-  rows: readonly Row[]
-  lines: readonly Line[][]
-  among: Among
-}
 const LAID = new WeakMap<Garment, LaidRows>()
-
-/** What a row makes of a garment, and what the cloth does to the work. */
-interface Laid {
-  lines: Line[]
-  cloth: ClothWork
+/** The rows of a garment with their lines; the same garment is asked for them again when its make is varied. */
+function laidOn(garment: Garment): LaidRows {
+  const known = LAID.get(garment)
+  if (known !== undefined) return known
+  const rows = rowsFor(garment)
+  const lines = rows.map((row) => row.lines(garment))
+  const never = apart(rows, lines)
+  const laid = {
+    rows: rows.map((row, n): LaidRow => ({ row, key: keyOf(row), lines: lines[n] ?? [], never: never[n] ?? [] })),
+    girths: sharedGirths(rows, lines)
+  }
+  LAID.set(garment, laid)
+  return laid
 }
 
 interface Worked {
@@ -87,8 +81,8 @@ interface Worked {
 export class OptionsByMake {
   private readonly garment: Garment
   private readonly limits: Partial<Record<AlterationId, number>>
-  private readonly rows: { row: Row; known: Worked[] }[]
-  private readonly among: Among
+  private readonly rows: { laid: LaidRow; known: Worked[] }[]
+  private readonly girths: readonly PointId[]
   /** Of hides it hangs on the lining; of all other cloth it is the same in every make. */
   private readonly cloth: ClothWork | undefined
   private made: Made
@@ -97,21 +91,21 @@ export class OptionsByMake {
   constructor(garment: Garment, limits: Partial<Record<AlterationId, number>>, only: ReadonlySet<string>) {
     this.limits = limits
     this.made = garment.made
-    const { rows, among } = laidOn(garment)
-    this.among = among
-    this.rows = rows.filter((row) => only.has(keyOf(row))).map((row) => ({ row, known: [] }))
+    const { rows, girths } = laidOn(garment)
+    this.girths = girths
+    this.rows = rows.filter(({ key }) => only.has(key)).map((laid) => ({ laid, known: [] }))
     this.cloth = isHide(garment.cloth) ? undefined : workIn(garment)
     this.garment = { ...garment, made: this.watched(garment.made) }
   }
 
   with(made: Made): Option[] {
     this.made = made
-    return this.rows.flatMap(({ row, known }): Option[] => {
+    return this.rows.flatMap(({ laid, known }): Option[] => {
       const same = known.find(({ read }) => read.every(([part, value]) => made[part] === value))
       if (same !== undefined) return same.option === undefined ? [] : [same.option]
       this.read = new Map()
-      const laid = { lines: row.lines(this.garment), cloth: this.cloth ?? workIn(this.garment) }
-      const { option } = offered(row, this.garment, this.limits, this.among, laid)
+      const asMade = { ...laid, lines: laid.row.lines(this.garment) }
+      const { option } = offered(asMade, this.garment, this.limits, this.girths, this.cloth ?? workIn(this.garment))
       known.push({ read: [...this.read], option })
       return option === undefined ? [] : [option]
     })
@@ -137,7 +131,14 @@ const ownLimit = (mm: number | undefined): number | undefined =>
 type Offered = { option: Option; refused?: undefined } | { option?: undefined; refused: Saying }
 
 /** What a row makes of a garment: an option, or the reason why there is none. */
-function offered(row: Row, garment: Garment, limits: Partial<Record<AlterationId, number>>, among: Among, { lines, cloth }: Laid): Offered {
+function offered(
+  laid: LaidRow,
+  garment: Garment,
+  limits: Partial<Record<AlterationId, number>>,
+  girths: readonly PointId[],
+  cloth: ClothWork
+): Offered {
+  const { row, lines } = laid
   const own = ownLimit(limits[row.id])
   if (own !== undefined && own <= 0) return { refused: limit('own-none') }
   if (row.outward && keepsNeedleHoles(garment.cloth)) return { refused: limit('needle-holes') }
@@ -149,7 +150,7 @@ function offered(row: Row, garment: Garment, limits: Partial<Record<AlterationId
   if (penaltiesOf(row, garment).some((penalty) => SET_IN.has(penalty)) && showsWorst(garment)) return { refused: limit('set-in') }
   const [first] = lines
   if (first !== undefined && !lines.some((line) => within(line, own) > 0)) return { refused: first.because }
-  return { option: optionOf(row, garment, { lines, cloth }, own, among) }
+  return { option: optionOf(laid, garment, own, girths, cloth) }
 }
 
 /** What its cloth does to the work, with what the cut says of it: thick hides are lined, or bikers’. */
@@ -175,9 +176,10 @@ const within = (line: Line, own: number | undefined): number => {
   return Math.max(0, line.physicalMm === undefined ? cap : Math.min(cap, own === undefined ? cap : line.physicalMm))
 }
 
-function optionOf(row: Row, garment: Garment, { lines: worked, cloth: itsCloth }: Laid, own: number | undefined, among: Among): Option {
+function optionOf(laid: LaidRow, garment: Garment, own: number | undefined, girths: readonly PointId[], itsCloth: ClothWork): Option {
+  const { row, key, never } = laid
   const cloth = row.inLining ? PLAIN_CLOTH : itsCloth
-  const long = worked.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED_SEAMS.has(seam)))
+  const long = laid.lines.some(({ seams }) => seams.some(({ seam }) => !UNMATCHED_SEAMS.has(seam)))
   const factor = long ? cloth.minutesAtSeams : cloth.minutes
   const opens = typeof row.opens === 'function' ? row.opens(garment) : (row.opens ?? [])
   const [whole, per25] = typeof row.minutes === 'function' ? row.minutes(garment) : row.minutes
@@ -186,26 +188,30 @@ function optionOf(row: Row, garment: Garment, { lines: worked, cloth: itsCloth }
   const level = (typeof row.level === 'function' ? row.level(garment) : row.level) + cloth.level
   const penalties = penaltiesOf(row, garment)
   const tier = row.tier?.(garment)
-  const lines = worked.map((line) => ({
-    ...line,
-    capMm: within(line, own),
-    because: own === undefined ? line.because : { code: 'limit.own', values: { own } }
-  }))
-  return {
-    key: keyOf(row),
+  const lines = laid.lines.map((line) => limited(line, own))
+  const option: Option = {
+    key,
     id: row.id,
     direction: row.direction,
     lines,
     smoothMm: SMOOTH_MM,
-    ...(row.fixedMm === undefined ? {} : { fixedMm: row.fixedMm }),
-    shared: [...(row.shared?.(garment) ?? []), ...oneSize(garment, lines, among.girths)] satisfies SharedLimit[],
-    ...(tier === undefined ? {} : { tier: { ...tier, level: Math.min(5, tier.level + cloth.level), minutes: tier.minutes * factor } }),
+    shared: [...(row.shared?.(garment) ?? []), ...oneSize(garment, lines, girths)],
     opens,
     setupMinutes: (Math.max(0, whole - opening) + felled) * factor,
     per25Minutes: per25 * factor,
     level: Math.min(5, level) as Option['level'],
     penaltyMinutes: penalties.reduce((sum, penalty) => sum + PENALTIES[penalty], 0),
-    excludes: among.never.get(keyOf(row)) ?? [],
+    excludes: never,
     rescue: penalties.some((penalty) => RESCUES.has(penalty))
   }
+  if (row.fixedMm !== undefined) option.fixedMm = row.fixedMm
+  if (tier !== undefined) option.tier = { ...tier, level: Math.min(5, tier.level + cloth.level), minutes: tier.minutes * factor }
+  return option
+}
+
+/** A line as far as it may go. */
+function limited(line: Line, own: number | undefined): Line {
+  const capMm = within(line, own)
+  if (own !== undefined) return { ...line, capMm, because: { code: 'limit.own', values: { own } } }
+  return capMm === line.capMm ? line : { ...line, capMm }
 }

@@ -17,10 +17,11 @@ interface Moves {
   points: number
   /** Amounts along one line: any of them may stay 0. */
   several: boolean
+  /** Is there a row of its id in the other direction too? */
+  goesBothWays: boolean
 }
 
-const BIT = new Map(POINTS.map((point, n) => [point, n]))
-const bitsOf = (points: readonly PointId[]): number => points.reduce((bits, point) => bits | (1 << (BIT.get(point) ?? 0)), 0)
+const BIT = new Map<string, number>(POINTS.map((point, n) => [point, 1 << n]))
 const countOf = (bits: number): number => {
   let left = bits
   let count = 0
@@ -28,34 +29,42 @@ const countOf = (bits: number): number => {
   return count
 }
 
-/** By key: the ids that a row excludes. `lines` are those of each row on this garment. */
-export function apart(rows: readonly Row[], lines: readonly (readonly Line[])[]): ReadonlyMap<string, AlterationId[]> {
-  const moves = rows.map((row, n) => movesOf(row, lines[n] ?? []))
-  const ways = new Map<AlterationId, number>()
-  for (const { id } of rows) ways.set(id, (ways.get(id) ?? 0) + 1)
-  const goesBothWays = (id: AlterationId): boolean => (ways.get(id) ?? 0) > 1
-  const excluded = moves.map(({ row }) => new Set<AlterationId>(row.excludes ?? []))
+/** By row: the ids that it excludes. `lines` are those of each row on this garment. */
+export function apart(rows: readonly Row[], lines: readonly (readonly Line[])[]): (readonly AlterationId[])[] {
+  const moves = movesOf(rows, lines)
+  const excluded = rows.map(({ excludes = [] }): AlterationId[] => [...excludes])
+  const exclude = (n: number, id: AlterationId) => {
+    if (excluded[n]?.includes(id) === false) excluded[n].push(id)
+  }
   for (const [n, one] of moves.entries())
     for (let k = n + 1; k < moves.length; k++) {
       const other = moves[k] as Moves
       const { id, oneOf } = one.row
       if (id === other.row.id) continue
       const isOneOf = oneOf !== undefined && oneOf === other.row.oneOf
-      const undone = undo(one, other)
-      if (!isOneOf && !undone) continue
+      if (!isOneOf && !undo(one, other)) continue
       // a rule between ids: one that goes both ways is named by the other, or it would bar its harmless way too
-      if (isOneOf || !goesBothWays(other.row.id) || goesBothWays(id)) excluded[n]?.add(other.row.id)
-      if (isOneOf || !goesBothWays(id) || goesBothWays(other.row.id)) excluded[k]?.add(id)
+      if (isOneOf || !other.goesBothWays || one.goesBothWays) exclude(n, other.row.id)
+      if (isOneOf || !one.goesBothWays || other.goesBothWays) exclude(k, id)
     }
-  return new Map(rows.map((row, n) => [keyOf(row), [...(excluded[n] ?? [])]]))
+  return excluded
 }
 
-function movesOf(row: Row, lines: readonly Line[]): Moves {
-  const sign = row.direction === 'less' ? -1 : 1
-  const points: PointId[] = []
+function movesOf(rows: readonly Row[], lines: readonly (readonly Line[])[]): Moves[] {
+  const ways = new Map<AlterationId, number>()
+  for (const { id } of rows) ways.set(id, (ways.get(id) ?? 0) + 1)
+  return rows.map((row, n) => {
+    const its = lines[n] ?? []
+    return { row, points: pointsMoved(row, its), several: its.length > 1, goesBothWays: (ways.get(row.id) ?? 0) > 1 }
+  })
+}
+
+function pointsMoved({ direction }: Row, lines: readonly Line[]): number {
+  const sign = direction === 'less' ? -1 : 1
+  let points = 0
   for (const { effects } of lines)
-    for (const [point, effect] of Object.entries(effects) as [PointId, number][]) if (effect * sign >= WHOLLY) points.push(point)
-  return { row, points: bitsOf(points), several: lines.length > 1 }
+    for (const point in effects) if ((effects[point as PointId] ?? 0) * sign >= WHOLLY) points |= BIT.get(point) ?? 0
+  return points
 }
 
 /**

@@ -63,10 +63,14 @@ export function cutAs(kind: GarmentKind, told: Cut = {}, made: Partial<Made> = {
 }
 
 /** The facets that are known (told or seen), as they decide what is wanted; for a wish of one's own without those seen by size alone. */
-export const knownCut = (cut: CutRead, hasWish = false): Cut =>
-  Object.fromEntries(
-    Object.entries(cut).flatMap(([facet, read]) => (read.from === 'assumed' || (hasWish && read.bySize) ? [] : [[facet, read.value]]))
-  ) as Cut
+export function knownCut(cut: CutRead, hasWish = false): Cut {
+  const known: Partial<Record<string, string>> = {}
+  for (const facet of Object.keys(cut) as Facet[]) {
+    const read = cut[facet]
+    if (read !== undefined && read.from !== 'assumed' && !(hasWish && read.bySize)) known[facet] = read.value
+  }
+  return known as Cut
+}
 
 /** Is this facet known to be one of these values? */
 export const isCut = (cut: CutRead, facet: Facet, ...values: string[]): boolean => {

@@ -7,7 +7,7 @@
  * TM227 US Army TM 10-227 · TM8400 US Army TM 10-8400-201-23 · THREADS a sewing periodical, set-in sleeves, 2021 ·
  * T2 a shirt table (GB/T 1335 style) · MEM from memory.
  */
-import { type GarmentKind, LEGS, SHAPE } from '../ids/kinds.ts'
+import { GARMENT_KINDS, type GarmentKind, LEGS, SHAPE } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { BodyMeasureId, Fit, Wish } from './body.ts'
 
@@ -345,7 +345,8 @@ export const EASE: EaseRow[] = [
   }
 ]
 
-export const easeFor = (kind: GarmentKind): EaseRow[] => EASE.filter((row) => row.kinds.includes(kind))
+const BY_KIND = new Map(GARMENT_KINDS.map((kind) => [kind, EASE.filter((row) => row.kinds.includes(kind))]))
+export const easeFor = (kind: GarmentKind): readonly EaseRow[] => BY_KIND.get(kind) ?? []
 
 /** Most ease at the hip or hem of a cut that stands away from the body: flared, circle or pleated skirts are not too big there (common practice). */
 export const FREE_MM = 1200

@@ -74,10 +74,11 @@ function heightOf(from: 'waist' | 'nape', body: WholeBody): { mm: number; sdMm: 
 /** What is wanted of a skirt's, a dress's or a coat's lengths; the reason says where the told length ends on this wearer. */
 export function hemWants(garment: Garment, body: WholeBody, told: FacetValue<'dressLength'> | undefined): [PointId, Want][] {
   return LENGTHS.flatMap(({ kind, point, from }): [PointId, Want][] => {
+    // a coat is as long as it is cut: only a name that was told is a wish
+    if (kind !== garment.kind || (told === undefined && kind === 'coat')) return []
     const start = heightOf(from, body)
     const stature = body.get('stature')?.mm
-    // a coat is as long as it is cut: only a name that was told is a wish
-    if (kind !== garment.kind || start === undefined || stature === undefined || (told === undefined && kind === 'coat')) return []
+    if (start === undefined || stature === undefined) return []
     const length = garment.points.get(point)
     const height = isTold(length) ? (start.mm - length.mm) / stature : undefined
     const where = height === undefined ? undefined : (ENDS.find(([least]) => height >= least)?.[1] ?? 'floor')

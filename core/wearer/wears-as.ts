@@ -6,7 +6,7 @@ import { WISHES, type Wish } from './body.ts'
 import { holdsUp } from './ease.ts'
 import { type Gap, gapAt } from './gaps.ts'
 import { targetFor } from './target.ts'
-import type { Want } from './want.ts'
+import type { Target, Want } from './want.ts'
 import type { Favourite, Tried, Wearer } from './wearer.ts'
 import type { WholeBody } from './whole-body.ts'
 
@@ -29,6 +29,8 @@ export interface Asked {
   wearer: Wearer
   favourite?: Favourite | undefined
   tried?: readonly Tried[] | undefined
+  /** What is wanted in the fit asked. */
+  target: Target
   markMm: number
 }
 
@@ -39,7 +41,7 @@ export interface Asked {
 export function wearsAs(
   garment: Garment,
   gaps: readonly Gap[],
-  { wearer, favourite, tried = [], markMm }: Asked,
+  { wearer, favourite, tried = [], markMm, target: asAsked }: Asked,
   body: WholeBody | undefined
 ): Wish | null {
   const asked = wearer.fit
@@ -50,7 +52,7 @@ export function wearsAs(
   if (fixed > markMm) return null
   const varying = gaps.filter((gap) => gap.judged && variesByFit(gap, garment))
   const liesIn = (fit: Wish): boolean => {
-    const target = targetFor(garment, { ...wearer, fit }, favourite, tried, body)
+    const target = fit === asked ? asAsked : targetFor(garment, { ...wearer, fit }, favourite, tried, body)
     let off = fixed
     for (const { point, want: own } of varying) {
       const [want, told] = [target.get(point), garment.points.get(point)]

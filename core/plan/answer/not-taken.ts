@@ -36,15 +36,18 @@ interface Considered {
 /** A by-effect of less than this, mm a mm, is no way to move a point. */
 const MEANT_EFFECT = 0.5
 
+const ROWS = new Map(CATALOGUE.map((row) => [keyOf(row), row]))
+
 export function notTaken({ garment, gaps, options, refusals, means, markMm }: Considered, advised: Plan, wording: Wording): NotTaken[] {
   const wrong = gaps.filter((gap) => gap.judged && Math.abs(gap.gapMm) > markMm)
+  if (wrong.length === 0) return []
   const inPlan = new Set(advised.alterations.map(keyOf))
   const inUse = options.filter(({ key }) => inPlan.has(key))
   const own = advised.aim === 'tailor' ? HARDEST : means.level
   const preparations = preparationsIn(timeFactor(garment.cloth))
   const refused = refusals.flatMap(({ id, direction, because }): NotTaken[] => {
-    const row = CATALOGUE.find((one) => one.id === id && one.direction === direction)
-    const gap = wrong.find(({ point, gapMm }) => row?.lines(garment).some(({ effects }) => helps(effects[point] ?? 0, gapMm)))
+    const lines = ROWS.get(keyOf({ id, direction }))?.lines(garment)
+    const gap = wrong.find(({ point, gapMm }) => lines?.some(({ effects }) => helps(effects[point] ?? 0, gapMm)))
     return gap === undefined ? [] : [{ id, direction, point: gap.point, because: said({ ...because, alteration: id }, wording) }]
   })
   const passedOver = options.flatMap((option): NotTaken[] => {

@@ -42,6 +42,8 @@ export function sharedGirths(rows: readonly Row[], lines: readonly (readonly Lin
 
 export function oneSize(garment: Garment, lines: readonly Line[], girths: readonly PointId[]): SharedLimit[] {
   return girths.flatMap((girth): SharedLimit[] => {
+    // most rows touch none of these girths
+    if (lines.every(({ effects }) => effects[girth] === undefined)) return []
     const shares = lines.map((line) => shareOf(line, girth))
     const alone = lines.reduce((sum, { capMm }, k) => sum + (shares[k] ?? 0) * capMm, 0)
     if (alone <= 0) return []

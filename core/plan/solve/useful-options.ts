@@ -4,7 +4,7 @@
  * needy side back. Where distance from the ideal is weighed too, the ideal is the edge on both sides, and an option whose set-up alone
  * is dearer than all the distance it could save, and which cannot lower any misfit, falls away. An option left out can only add burden.
  */
-import type { Option } from '../../alterations/row.ts'
+import type { Line, Option } from '../../alterations/row.ts'
 import type { PointId } from '../../ids/points.ts'
 import { type PlanPoint, type Problem, reachAt } from './problem.ts'
 
@@ -38,22 +38,26 @@ const asItIs = ({ point, mm, least, most }: PlanPoint): Needs => ({ point, lowMm
 export function optionsThatCouldHelp(points: readonly Needs[], options: readonly Option[]): Option[] {
   let useful: Option[] = []
   for (;;) {
-    const needy = new Map<PointId, { big: boolean; small: boolean }>()
+    const needy: Needy = new Map()
     for (const { point, lowMm, highMm, least, most } of points) {
       const { up, down } = reachAt(point, useful)
-      needy.set(point, { big: highMm + up > most, small: lowMm - down < least })
+      const [big, small] = [highMm + up > most, lowMm - down < least]
+      if (big || small) needy.set(point, { big, small })
     }
-    const next = options.filter((option) =>
-      option.lines.some((line) =>
-        Object.entries(line.effects).some(([point, effect]) => {
-          const need = needy.get(point as PointId)
-          return need !== undefined && ((effect < 0 && need.big) || (effect > 0 && need.small))
-        })
-      )
-    )
+    const next = options.filter((option) => option.lines.some((line) => movesBack(line, needy)))
     if (next.length === useful.length) return next
     useful = next
   }
+}
+
+/** By point: is it too big somewhere, or too small? */
+type Needy = Map<PointId, { big: boolean; small: boolean }>
+function movesBack({ effects }: Line, needy: Needy): boolean {
+  for (const [point, { big, small }] of needy) {
+    const effect = effects[point] ?? 0
+    if ((effect < 0 && big) || (effect > 0 && small)) return true
+  }
+  return false
 }
 
 /** The most distance from the ideal that an option could save, mm: everything it can move. */

@@ -41,10 +41,16 @@ export const hasMessage = (code: string, language = 'en'): boolean => Object.has
 /** The sentence for a saying, in the person's units and language. Throws on an unknown code or a missing value. */
 export function say(saying: Saying, wording: Wording): string {
   const messages = messagesIn(wording.language)
-  const values: Values = { ...saying.values }
-  if (saying.point !== undefined && values.point === undefined) values.point = saying.point
-  if (saying.alteration !== undefined && values.alteration === undefined) values.alteration = saying.alteration
-  return write(messages, saying.code, values, wording)
+  return write(messages, saying.code, valuesOf(saying), wording)
+}
+
+/** Its point and its alteration are values too, where no others stand for them. */
+function valuesOf({ values, point, alteration }: Saying): Values {
+  if (point === undefined && alteration === undefined) return values
+  const all = { ...values }
+  if (point !== undefined) all.point ??= point
+  if (alteration !== undefined) all.alteration ??= alteration
+  return all
 }
 
 /** Several phrases as one, "a, b and c", with a capital at its head. */
@@ -63,7 +69,8 @@ export const listed = (words: readonly string[], { language = 'en' }: Wording): 
 /** A saying with its sentence. */
 export const said = (saying: Saying, wording: Wording): Reason => ({ ...saying, text: say(saying, wording) })
 
-const messagesIn = (language = 'en'): Record<string, string> => LANGUAGES[language.slice(0, 2).toLowerCase()] ?? en
+const messagesOf = onceEach((language): Record<string, string> => LANGUAGES[language.slice(0, 2).toLowerCase()] ?? en)
+const messagesIn = (language = 'en'): Record<string, string> => messagesOf(language)
 
 function write(messages: Record<string, string>, code: string, values: Values, wording: Wording): string {
   const template = messages[code]

@@ -122,11 +122,16 @@ export interface ClothWork {
   without: ReadonlyMap<AlterationId, string>
 }
 
+const rowsFor = (cloth: WorkedCloth): ClothRow[] => CLOTH_WORK.filter((row) => row.when(cloth))
+const most = (some: readonly ClothRow[]): number => some.reduce((times, { minutes }) => Math.max(times, minutes), 1)
+
+/** Times the minutes, at long seams. */
+export const minutesAtSeams = (cloth: WorkedCloth): number => most(rowsFor(cloth))
+
 export function clothWork(cloth: WorkedCloth): ClothWork {
-  const rows = CLOTH_WORK.filter((row) => row.when(cloth))
-  const most = (some: readonly ClothRow[]): number => Math.max(1, ...some.map(({ minutes }) => minutes))
+  const rows = rowsFor(cloth)
   return {
-    level: Math.max(0, ...rows.map(({ level }) => level)),
+    level: rows.reduce((hardest, { level }) => Math.max(hardest, level), 0),
     minutes: most(rows.filter(({ atSeams }) => atSeams !== true)),
     minutesAtSeams: most(rows),
     without: new Map(rows.flatMap(({ id, without = [] }) => without.map((one) => [one, id] as const)))

@@ -4,7 +4,7 @@ import type { Cut } from '../ids/cut.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import { isGirth, type PointId } from '../ids/points.ts'
 import type { Saying } from '../words/reason.ts'
-import { clothWork } from './cloth-work.ts'
+import { clothWork, minutesAtSeams } from './cloth-work.ts'
 import type { Cloth, Structure, Trait } from './garment-input.ts'
 import { mainFibre, type Stretch, stretchOf, usableAt } from './stretch.ts'
 
@@ -46,7 +46,7 @@ export const keepsNeedleHoles = (cloth: ClothTaken): boolean =>
   cloth.structure === 'leather' || HOLES.some((trait) => cloth.traits.has(trait))
 
 /** How many times as long work at seams takes in it as in cotton. */
-export const timeFactor = (cloth: ClothTaken): number => clothWork(cloth).minutesAtSeams
+export const timeFactor = (cloth: ClothTaken): number => minutesAtSeams(cloth)
 /** How many levels harder it is than cotton. */
 export const levelMore = (cloth: ClothTaken): number => clothWork(cloth).level
 

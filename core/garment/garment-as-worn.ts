@@ -1,6 +1,6 @@
 /** GarmentInput → Garment: every point once, what is missing worked out and marked, construction and cloth made whole. */
 
-import type { GarmentKind } from '../ids/kinds.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../ids/kinds.ts'
 import { isGirth, POINTS, POINTS_OF, type PointId } from '../ids/points.ts'
 import { isDepth, isLength } from '../length.ts'
 import { type ClothTaken, clothTaken, type WornChange, wornChange } from './cloth.ts'
@@ -51,8 +51,10 @@ const TRUST: Record<Source, number> = { own: 0, seller: 1, label: 2 }
 export const isTold = (taken: PointTaken | undefined): taken is PointTaken =>
   taken !== undefined && (taken.from === 'own' || taken.from === 'seller')
 
+const BELONGING = new Map<GarmentKind, ReadonlySet<PointId>>(GARMENT_KINDS.map((kind) => [kind, new Set(POINTS_OF[kind])]))
+
 export function garmentAsWorn(input: GarmentInput): Garment {
-  const belongs = new Set(POINTS_OF[input.kind])
+  const belongs = BELONGING.get(input.kind) ?? new Set()
   const told = new Map<PointId, PointTaken>()
   for (const point of POINTS) {
     const taken = belongs.has(point) ? onePoint(input.measures.filter((measure) => measure.point === point)) : undefined
@@ -67,7 +69,8 @@ export function garmentAsWorn(input: GarmentInput): Garment {
   }
   for (const [point, taken] of sure) {
     if (taken.from !== 'seller') continue
-    const others = new Map([...sure].filter(([other]) => other !== point))
+    const others = new Map(sure)
+    others.delete(point)
     const expected = missingPoints(input.kind, others).find((one) => one.point === point)
     if (expected !== undefined) points.set(point, { ...taken, expected: { mm: expected.mm, sdMm: expected.sdMm } })
   }
@@ -75,12 +78,11 @@ export function garmentAsWorn(input: GarmentInput): Garment {
   const cloth = clothTaken(input.kind, input.cloth, knownCut(cut))
   const { made: plain, assumed } = madeAs(input.kind, input.made)
   const made = assumed.includes('waistStretchedMm') ? { ...plain, waistStretchedMm: stretchedAs(plain, points.get('waist')) } : plain
-  const ordered = new Map(
-    POINTS.flatMap((point): [PointId, PointTaken][] => {
-      const taken = points.get(point)
-      return taken === undefined ? [] : [[point, taken]]
-    })
-  )
+  const ordered = new Map<PointId, PointTaken>()
+  for (const point of POINTS) {
+    const taken = points.get(point)
+    if (taken !== undefined) ordered.set(point, taken)
+  }
   return {
     kind: input.kind,
     points: ordered,
@@ -123,8 +125,10 @@ export const COMMON_SHARE = 0.3
 /** One figure a point: the most trusted source; of several alike their mean. Left and right are no doubt. */
 function onePoint(measures: GarmentMeasure[]): PointTaken | undefined {
   const usable = measures.filter((measure) => isLength(measure.mm))
+  if (usable.length === 0) return undefined
   const best = Math.min(...usable.map((measure) => TRUST[measure.source]))
   const chosen = usable.filter((measure) => TRUST[measure.source] === best)
+  if (chosen.length === 1) return together(chosen)
   const [left, right] = (['left', 'right'] as const).map((side) => chosen.filter((measure) => measure.side === side))
   if (left !== undefined && right !== undefined && left.length > 0 && right.length > 0) {
     const [one, other] = [together(left), together(right)]

@@ -58,45 +58,53 @@ export function gapAt(garment: Garment, point: PointId, told: PointTaken, want: 
   return { worn, margin, least, most, mm, gapMm: overshoot(mm, least, most) }
 }
 
-export function gapsBetween(garment: Garment, target: Target): Gap[] {
-  return [...garment.points].map(([point, told]): Gap => {
+export const gapsBetween = (garment: Garment, target: Target): Gap[] =>
+  Array.from(garment.points, ([point, told]) => {
     const want = target.get(point)
-    if (want === undefined)
-      return { ...figureOf(point, told), band: null, aimMm: told.mm, edgeMarginMm: 0, bandSdMm: 0, gapMm: 0, judged: false, because: [] }
-    const { worn, margin, least, most, mm } = gapAt(garment, point, told, want)
-    const ideal = clamp(want.ideal === null ? mm : onTape(want.ideal, worn), least, most)
-    return {
-      ...figureOf(point, { ...told, mm }),
-      band: { least, ideal, most },
-      aimMm: want.basedOn.length > 0 ? clamp(mm, least, most) : ideal,
-      edgeMarginMm: margin,
-      bandSdMm: Math.hypot(want.sdMm, worn.growSdMm, worn.shrinkSd * mm),
-      ...(want.leastSdMm === undefined ? {} : { leastSdMm: want.leastSdMm }),
-      gapMm: overshoot(mm, least, most),
-      judged: isTold(told),
-      ...(want.bound === undefined ? {} : { bound: onTape(want.bound, worn) }),
-      want,
-      because: [
-        ...want.because,
-        ...worn.because,
-        ...(margin > 0 ? [{ code: 'target.worked-out', values: { body: want.basedOn[0] ?? 'stature' }, point }] : [])
-      ]
-    }
+    const gap = want === undefined ? unwanted(point, told) : besideWant(garment, point, told, want)
+    if (told.readings !== undefined) gap.readings = told.readings
+    if (told.expected !== undefined) gap.expected = told.expected
+    return gap
   })
-}
 
-/** The figure alone, as the gap shows it. */
-const figureOf = (
-  point: PointId,
-  { mm, from, sdMm, readings, expected }: PointTaken
-): Pick<Gap, 'point' | 'garmentMm' | 'from' | 'sdMm' | 'readings' | 'expected'> => ({
+/** The figure alone: nothing is wanted there. */
+const unwanted = (point: PointId, { mm, from, sdMm }: PointTaken): Gap => ({
   point,
   garmentMm: mm,
   from,
   sdMm,
-  ...(readings === undefined ? {} : { readings }),
-  ...(expected === undefined ? {} : { expected })
+  band: null,
+  aimMm: mm,
+  edgeMarginMm: 0,
+  bandSdMm: 0,
+  gapMm: 0,
+  judged: false,
+  because: []
 })
+
+function besideWant(garment: Garment, point: PointId, told: PointTaken, want: Want): Gap {
+  const { worn, margin, least, most, mm, gapMm } = gapAt(garment, point, told, want)
+  const ideal = clamp(want.ideal === null ? mm : onTape(want.ideal, worn), least, most)
+  const because = [...want.because, ...worn.because]
+  if (margin > 0) because.push({ code: 'target.worked-out', values: { body: want.basedOn[0] ?? 'stature' }, point })
+  const gap: Gap = {
+    point,
+    garmentMm: mm,
+    from: told.from,
+    sdMm: told.sdMm,
+    band: { least, ideal, most },
+    aimMm: want.basedOn.length > 0 ? clamp(mm, least, most) : ideal,
+    edgeMarginMm: margin,
+    bandSdMm: Math.hypot(want.sdMm, worn.growSdMm, worn.shrinkSd * mm),
+    gapMm,
+    judged: isTold(told),
+    want,
+    because
+  }
+  if (want.leastSdMm !== undefined) gap.leastSdMm = want.leastSdMm
+  if (want.bound !== undefined) gap.bound = onTape(want.bound, worn)
+  return gap
+}
 
 /** Where left and right differ, the side that is further out of the band on today's tape; the other follows it. */
 function worseSide({ mm, sides }: PointTaken, least: number, most: number): number {

@@ -71,12 +71,12 @@ export function targetFor(
     if (want !== undefined) wants.set(one.point, afterTrying(want, garment, one))
   }
   if (body !== undefined) for (const [point, bound] of boundsOf(garment, body, skipped)) wants.set(point, settle(wants.get(point), bound))
-  return new Map(
-    POINTS.flatMap((point): [PointId, Want][] => {
-      const want = wants.get(point)
-      return want === undefined ? [] : [[point, want]]
-    })
-  )
+  const ordered = new Map<PointId, Want>()
+  for (const point of POINTS) {
+    const want = wants.get(point)
+    if (want !== undefined) ordered.set(point, want)
+  }
+  return ordered
 }
 
 /** How sure one's liking of a favourite's figure is, mm (sd). */

@@ -1,6 +1,6 @@
 /** GarmentInput → Garment: every point once, what is missing worked out and marked, construction and cloth made whole. */
 
-import { GARMENT_KINDS, type GarmentKind } from '../ids/kinds.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
 import { isGirth, POINTS, POINTS_OF, type PointId } from '../ids/points.ts'
 import { isDepth, isLength } from '../length.ts'
 import { type ClothTaken, clothTaken, type WornChange, wornChange } from './cloth.ts'
@@ -51,10 +51,8 @@ const TRUST: Record<Source, number> = { own: 0, seller: 1, label: 2 }
 export const isTold = (taken: PointTaken | undefined): taken is PointTaken =>
   taken !== undefined && (taken.from === 'own' || taken.from === 'seller')
 
-const BELONGING = new Map<GarmentKind, ReadonlySet<PointId>>(GARMENT_KINDS.map((kind) => [kind, new Set(POINTS_OF[kind])]))
-
 export function garmentAsWorn(input: GarmentInput): Garment {
-  const belongs = BELONGING.get(input.kind) ?? new Set()
+  const belongs = new Set(POINTS_OF[input.kind])
   const told = new Map<PointId, PointTaken>()
   for (const point of POINTS) {
     const taken = belongs.has(point) ? onePoint(input.measures.filter((measure) => measure.point === point)) : undefined
@@ -69,8 +67,7 @@ export function garmentAsWorn(input: GarmentInput): Garment {
   }
   for (const [point, taken] of sure) {
     if (taken.from !== 'seller') continue
-    const others = new Map(sure)
-    others.delete(point)
+    const others = new Map([...sure].filter(([other]) => other !== point))
     const expected = missingPoints(input.kind, others).find((one) => one.point === point)
     if (expected !== undefined) points.set(point, { ...taken, expected: { mm: expected.mm, sdMm: expected.sdMm } })
   }

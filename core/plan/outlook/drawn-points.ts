@@ -41,10 +41,11 @@ export const figuresFor = (parts: readonly PartOf[]): Figures[] =>
 
 /** The i-th draw of every point, written into the figures of its part. */
 export function writeDraw(points: readonly DrawnPoint[], parts: readonly PartOf[], i: number, figures: readonly Figures[]): void {
-  for (const [part, { places }] of parts.entries()) {
+  for (let part = 0; part < parts.length; part++) {
+    const places = parts[part]?.places ?? []
     const mine = figures[part]
-    for (const [place, p] of places.entries()) {
-      const drawn = points[p]
+    for (let place = 0; place < places.length; place++) {
+      const drawn = points[places[place] ?? -1]
       if (drawn === undefined || mine === undefined) continue
       const { gap, figure, off, bandOff, elasticGoes } = drawn
       mine.at[place] = figure.mm + figure.sdMm * (off[i] ?? 0)

@@ -22,6 +22,9 @@ const OVER_WEIGHT = 1000
 /** Two rivals are ruled out by cases, without the one and without the other; so many deep at the most. */
 const DEEPEST = 6
 
+/** Nothing moves it. */
+const STILL = { up: 0, down: 0 }
+
 /** Amounts that some make allowed, and how far they move each point, mm. */
 interface KnownPlan {
   moved: Float64Array
@@ -89,16 +92,17 @@ export class Feasibility {
   }
 
   private leftAtSinglePoint({ at, least, most }: Figures): number {
-    const { up, down } = this.single ?? { up: 0, down: 0 }
+    const { up, down } = this.single ?? STILL
     const mm = at[0] ?? 0
     return Math.max(0, mm - down - (most[0] ?? 0), (least[0] ?? 0) - mm - up)
   }
 
   /** Is some point further out than everything together could move it? */
   outOfReach({ at, least, most }: Figures): boolean {
-    for (const [p, reach] of this.reach.entries()) {
+    for (let p = 0; p < at.length; p++) {
       const mm = at[p] ?? 0
-      if (mm - reach.down > (most[p] ?? 0) + this.markMm || mm + reach.up < (least[p] ?? 0) - this.markMm) return true
+      const { up, down } = this.reach[p] ?? STILL
+      if (mm - down > (most[p] ?? 0) + this.markMm || mm + up < (least[p] ?? 0) - this.markMm) return true
     }
     return false
   }

@@ -9,9 +9,12 @@ import { Feasibility, FeasibilityCache } from './feasibility.ts'
 export class PlanSearch {
   private readonly markMm: number
   private readonly byScenario: Feasibility[][]
+  /** Room for what plans already known leave wrong in each part: filled anew for every draw. */
+  private readonly known: Float64Array
 
   constructor(parts: readonly PartOf[], options: readonly (readonly Option[])[], markMm: number) {
     this.markMm = markMm
+    this.known = new Float64Array(parts.length)
     const caches = parts.map(() => new FeasibilityCache())
     const known: { options: readonly Option[]; feasibility: Feasibility }[][] = parts.map(() => [])
     this.byScenario = options.map((some) =>
@@ -30,13 +33,23 @@ export class PlanSearch {
   /** No more than one mark of misfit over all the parts together? */
   fits(scenario: number, figures: readonly Figures[]): boolean {
     const parts = this.byScenario[scenario] ?? []
-    if (parts.some((feasibility, part) => figures[part] !== undefined && feasibility.outOfReach(figures[part]))) return false
-    const known = parts.map((feasibility, part) => (figures[part] === undefined ? 0 : feasibility.misfitKnown(figures[part])))
-    let left = known.reduce((sum, mm) => sum + mm, 0)
-    for (const [part, feasibility] of parts.entries()) {
+    for (let part = 0; part < parts.length; part++) {
+      const mine = figures[part]
+      if (mine !== undefined && parts[part]?.outOfReach(mine)) return false
+    }
+    // first as far as plans already known bring each part
+    let left = 0
+    for (let part = 0; part < parts.length; part++) {
+      const mine = figures[part]
+      const known = mine === undefined ? 0 : (parts[part]?.misfitKnown(mine) ?? 0)
+      this.known[part] = known
+      left += known
+    }
+    for (let part = 0; part < parts.length; part++) {
       if (left <= this.markMm + ROUNDING) return true
       const mine = figures[part]
-      if (mine !== undefined && (known[part] ?? 0) > 0) left += feasibility.leastMisfit(mine) - (known[part] ?? 0)
+      const known = this.known[part] ?? 0
+      if (mine !== undefined && known > 0) left += (parts[part]?.leastMisfit(mine) ?? 0) - known
     }
     return left <= this.markMm + ROUNDING
   }

@@ -22,13 +22,15 @@ export function partsOf(points: readonly PointId[], options: readonly Option[]):
     const [first, ...rest] = places
     if (first !== undefined) for (const place of rest) group[rootOf(place)] = rootOf(first)
   }
-  const placesOf = (option: Option): number[] => [...points.keys()].filter((p) => touches(option, points[p]))
-  const places = new Map(options.map((option) => [option, placesOf(option)]))
-  for (const [one, mine] of places) {
-    join(mine)
-    for (const [other, theirs] of places) {
-      const tied = excludeEachOther(one, other) || one.shared.some(({ group: name }) => other.shared.some((limit) => limit.group === name))
-      if (tied && mine.length > 0 && theirs.length > 0) join([...mine, ...theirs])
+  const moving = options.flatMap((option) => {
+    const places = [...points.keys()].filter((p) => touches(option, points[p]))
+    return places.length === 0 ? [] : [{ option, places }]
+  })
+  for (const [n, { option, places }] of moving.entries()) {
+    join(places)
+    for (let k = n + 1; k < moving.length; k++) {
+      const other = moving[k]
+      if (other !== undefined && areTied(option, other.option)) join([...places, ...other.places])
     }
   }
   const byRoot = new Map<number, number[]>()
@@ -36,9 +38,13 @@ export function partsOf(points: readonly PointId[], options: readonly Option[]):
   return [...byRoot.values()].map((mine) => ({
     places: mine,
     points: mine.flatMap((p) => points[p] ?? []),
-    keys: new Set(options.filter((option) => placesOf(option).some((p) => mine.includes(p))).map(({ key }) => key))
+    keys: new Set(moving.filter(({ places }) => places.some((p) => mine.includes(p))).map(({ option }) => option.key))
   }))
 }
+
+/** Rivals, or two that draw on one shared limit. */
+const areTied = (one: Option, other: Option): boolean =>
+  excludeEachOther(one, other) || one.shared.some(({ group }) => other.shared.some((limit) => limit.group === group))
 
 const touches = (option: Option, point: PointId | undefined): boolean =>
   point !== undefined && option.lines.some((line) => (line.effects[point] ?? 0) !== 0)

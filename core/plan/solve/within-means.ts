@@ -6,8 +6,8 @@ import type { Means } from '../means.ts'
 export function withinLevel(options: readonly Option[], level: number): Option[] {
   return options.flatMap((option) => {
     if (option.level > level) return []
+    if (option.tier === undefined || option.tier.level <= level) return [option]
     const { tier, ...plain } = option
-    if (tier === undefined || tier.level <= level) return [option]
     const lines = option.lines.map((line, k) =>
       k === tier.line && line.capMm > tier.beyondMm ? { ...line, capMm: tier.beyondMm, because: tier.because } : line
     )

@@ -1,5 +1,6 @@
 /** The last stage: figures that look like measurements and are none, each with its reason; a figure is named once. */
 import type { Stated } from '../garment/issue.ts'
+import type { ChartsRead } from './chart/read-charts.ts'
 import type { MakeRead } from './facts/read-make.ts'
 import type { LinksRead } from './links/read-links.ts'
 import type { ForSale } from './measures/for-sale.ts'
@@ -13,6 +14,7 @@ import type { TextRead } from './text/text.ts'
 /** What the stages before gave. */
 export interface LeftAsideGiven {
   sizes: Pick<SizesRead, 'lengths' | 'taken'>
+  charts: Pick<ChartsRead, 'quantities'>
   asides: ReadonlyMap<Quantity, AsideReason>
   links: Pick<LinksRead, 'joint' | 'single'>
   measured: Pick<FiguresMeasured, 'asides' | 'repeats'>
@@ -22,7 +24,10 @@ export interface LeftAsideGiven {
   thing: boolean
 }
 
-export function leftAsideOf(text: TextRead, { sizes, asides, links, measured, sale, make, thing }: LeftAsideGiven): Reading['leftAside'] {
+export function leftAsideOf(
+  text: TextRead,
+  { sizes, charts, asides, links, measured, sale, make, thing }: LeftAsideGiven
+): Reading['leftAside'] {
   const quantities = sizes.lengths
   const at = (places: readonly { stated: Stated }[]): Quantity[] => {
     const starts = new Set(places.map(({ stated }) => stated.start))
@@ -35,6 +40,7 @@ export function leftAsideOf(text: TextRead, { sizes, asides, links, measured, sa
     if (!because.has(quantity)) because.set(quantity, reason)
   }
   for (const one of [...sizes.taken, ...links.joint.sizeFigures]) put(one, 'size-label')
+  for (const one of charts.quantities) put(one, 'size-chart')
   if (make.pulledOut?.aside) put(make.pulledOut.aside, 'pulled-out')
   for (const { quantity, because: reason } of measured.asides) put(quantity, reason)
   for (const one of at(sale.notOffered)) put(one, 'detail')

@@ -2,9 +2,10 @@
  * The figures of a text: what each is of, or why it is nobody's. Nothing but the sequence of stages; each is a function in the room of its
  * name, and what a stage gives is all that the next ones know of it.
  *
- *   quantities → sizes → names → asides → links → garments → measures → what is for sale → the make → what is left aside → issues
+ *   quantities → sizes → names → charts → asides → links → garments → measures → what is for sale → the make → what is left aside → issues
  */
 import type { Made } from '../garment/garment-input.ts'
+import { readCharts, readCutFor, withoutCharts } from './chart/read-charts.ts'
 import { spareIn } from './facts/allowances.ts'
 import { pocketGap } from './facts/pocket-gap.ts'
 import { readMake } from './facts/read-make.ts'
@@ -22,7 +23,7 @@ import type { ListingText, Reading } from './reading.ts'
 import { readSizes } from './sizes/read-sizes.ts'
 import type { TextRead } from './text/text.ts'
 
-export interface FiguresRead extends Pick<Reading, 'measures' | 'allowances' | 'leftAside' | 'issues' | 'sizeLabels'> {
+export interface FiguresRead extends Pick<Reading, 'measures' | 'allowances' | 'leftAside' | 'issues' | 'sizeLabels' | 'sizeChart'> {
   kind: KindRead
   made: Partial<Made>
 }
@@ -32,11 +33,14 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Listi
   const { asked, units: words = 'cm' } = given
   const earlyKind = earlyKindOf(title, text, language, given.kind)
   const found = readQuantities(text)
-  const sizes = readSizes(text, title, found, { kind: earlyKind, language })
+  const named = readSizes(text, title, found, { kind: earlyKind, language })
+  const names = labelsOf(text, named.lengths)
+  const charts = readCharts(text, names, named)
+  const { sizes, labels } = withoutCharts(named, names, charts)
   const quantities = sizes.lengths
-  const labels = labelsOf(text, quantities)
   const pockets = pocketGap(text, quantities)
   const asides = asidesOf(text, labels, quantities, pockets?.quantity)
+  const cutFor = readCutFor(text, labels, sizes, asides)
   const spare = spareIn(text, quantities)
   const links = readLinks(text, { labels, quantities, asides, pairs: sizes.pairs, spare, kind: earlyKind, asked })
   const garments = readGarments(text, title, links.names, { language, known: given.kind })
@@ -45,7 +49,7 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Listi
   const sale = forSale(measured.measures, sizes, links.joint.sizes)
   const { measures } = sale
   const make = readMake(text, { measured, measures, garments, spare, pockets })
-  const left = leftAsideOf(text, { sizes, asides, links, measured, sale, make, thing })
+  const left = leftAsideOf(text, { sizes, charts, asides, links, measured, sale, make, thing })
   const { leftAside, issues } = figureIssues(text, { found, measures, issues: measured.issues, leftAside: left, kind, words })
   return {
     kind: garments.kindRead,
@@ -54,6 +58,7 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Listi
     allowances: make.allowances,
     leftAside,
     issues,
-    sizeLabels: sale.sizeLabels
+    sizeLabels: sale.sizeLabels,
+    sizeChart: [...charts.rows, ...cutFor]
   }
 }

@@ -6,6 +6,7 @@ import { clothOf, wrongSum } from './facts/cloth.ts'
 import { faultsOf } from './facts/faults.ts'
 import { colourOf, conditionOf, madeOf, useOf } from './facts/make-use-condition.ts'
 import { currencyOf, priceOf } from './facts/price.ts'
+import { whoseOf } from './facts/whose.ts'
 import { cutOf } from './garment/cut.ts'
 import { issue } from './issues.ts'
 import { moreText } from './page-data/more-text.ts'
@@ -44,6 +45,7 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
   const cloth = clothOf(structured.material === null ? texts : [...texts, readText(structured.material, language)], kind)
   const faults = faultsOf(texts, kind)
   const sizeLabels = read.sizeLabels.length > 0 || structured.size === null ? read.sizeLabels : sizeLabelsIn(structured.size)
+  const use = useOf(texts, title, sizeLabels)
   const issues = [...read.issues]
   const sum = wrongSum(cloth.fibres)
   if (sum !== null) issues.push(issue('reading.percent-sum', { sum }, {}, words))
@@ -56,13 +58,15 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
     cloth,
     made: { ...read.kind.made, ...madeOf(texts, kind), ...read.made },
     cut: cutOf(texts, title, kind),
-    use: useOf(texts, title, sizeLabels),
+    use,
+    whose: whoseOf({ texts, title, kind, use, sizeLabels, named: structured.whose, language }),
     language,
     colour: structuredColour(structured, language) ?? colourOf(texts),
     condition: structured.condition ?? conditionOf(texts),
     mending: faults.mending,
     price: priceIn(structured, listing.language ?? '') ?? priceOf(texts, listing.language ?? language),
     sizeLabels,
+    sizeChart: read.sizeChart,
     faults: faults.faults,
     allowances: read.allowances,
     leftAside: read.leftAside,

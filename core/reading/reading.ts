@@ -2,10 +2,12 @@
 import type { CutRead } from '../garment/cut.ts'
 import type { Cloth, ConditionId, GarmentInput, Made, Structure, Trait } from '../garment/garment-input.ts'
 import type { Issue, Stated } from '../garment/issue.ts'
+import type { Whose } from '../garment/model/whose.ts'
 import type { Cut } from '../ids/cut.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { Units } from '../length.ts'
+import type { BodyMeasureId } from '../wearer/body.ts'
 
 export type Basis = 'flat' | 'around' | 'length'
 
@@ -26,7 +28,17 @@ export interface MeasureReading {
   size?: string
 }
 
-export type AsideReason = 'model' | 'size-label' | 'parcel' | 'fits-advice' | 'detail' | 'pulled-out' | 'unknown'
+export type AsideReason = 'model' | 'size-label' | 'parcel' | 'fits-advice' | 'size-chart' | 'detail' | 'pulled-out' | 'unknown'
+
+/** A body that a size is cut for, as its maker says: evidence of the label, never the garment’s measure. */
+export interface ChartRow {
+  /** null: the one size that the text is about. */
+  size: string | null
+  body: BodyMeasureId
+  lowMm: number
+  highMm: number
+  stated: Stated
+}
 
 export interface Reading {
   /** sureness 0..1: how sure the kind is. */
@@ -47,6 +59,8 @@ export interface Reading {
   /** Facets as far as told in words. */
   cut: CutRead
   use: GarmentInput['use'] | null
+  /** Whose sizes it is cut for; null: not told, or for both. What children wear is a use. */
+  whose: Whose | null
   language: string
   colour: string | null
   condition: string | null
@@ -54,6 +68,7 @@ export interface Reading {
   mending: ConditionId[]
   price: { amount: number; currency: string } | null
   sizeLabels: string[]
+  sizeChart: ChartRow[]
   faults: string[]
   allowances: { point: PointId; mm: number; stated: Stated }[]
   leftAside: { stated: Stated; because: AsideReason }[]
@@ -95,6 +110,8 @@ export type Correction =
     }
   | { add: PointId; mm: number; source: 'seller' | 'own' }
   | { kind: GarmentKind }
+  /** Whose sizes; null: not told after all. */
+  | { whose: Whose | null }
   /** Of the sizes that the text measures, the one for sale. */
   | { size: string }
   /** What stands on the size label, where the text does not say: evidence of measures, never certainty. Empty: none. */

@@ -1,7 +1,7 @@
 /** Which point a seller's name means on this kind of garment. */
 import type { GarmentKind, Shape } from '../../ids/kinds.ts'
 import { SHAPE } from '../../ids/kinds.ts'
-import type { PointId } from '../../ids/points.ts'
+import { POINTS_OF, type PointId } from '../../ids/points.ts'
 import type { PointName } from '../languages/lexicon.ts'
 
 type By = Record<Shape, PointId | null>
@@ -91,4 +91,16 @@ export function shapeOfPoints(names: readonly PointName[]): Shape | null {
   if (upper + whole > 0) return names.includes('hip') && !names.includes('sleeveLength') ? 'whole' : 'upper'
   // a waist, a hip and a length, and nothing above or below: a skirt
   return skirt > 0 || (names.includes('length') && names.includes('waist') && names.includes('hip')) ? 'skirt' : null
+}
+
+/** Names for one thing on garments of different halves: a kind set right afterwards moves them. */
+const SIBLINGS: PointId[][] = [
+  ['outseam', 'skirtLength', 'bodyLength'],
+  ['legOpening', 'sweep', 'hem']
+]
+/** What a point of a reading is on this kind. */
+export function pointOn(kind: GarmentKind, point: PointId): PointId {
+  const has = POINTS_OF[kind]
+  if (kind === 'other' || has.includes(point)) return point
+  return SIBLINGS.find((points) => points.includes(point))?.find((other) => has.includes(other)) ?? point
 }

@@ -261,6 +261,19 @@ export type CueRole =
   | 'furtherName'
   /** “size 34 waist”, “waist 34 L 32” */
   | 'waistOfSize'
+  // whose sizes
+  /** “men’s department”, “menswear inspired”: what is possessed is no garment */
+  | 'besideWhose'
+  /** “la veste de ma femme”: whose wardrobe it was in */
+  | 'ofSomebody'
+  /** Damenhose: how a garment’s name begins that is cut for women */
+  | 'womensBegins'
+  /** Herrenhose, and for men */
+  | 'mensBegins'
+  /** “veste pour femme”: between a garment and whose it is */
+  | 'forOne'
+  /** “collar size 16”: only men’s shirts are sized by it */
+  | 'collarSize'
 
 /** The words of a role, one a line. */
 export type Cues = Partial<Record<CueRole, Phrases>>

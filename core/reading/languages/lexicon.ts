@@ -1,5 +1,6 @@
 /** What a language's files hold: phrases by what they mean (how they are written: phrases.ts). */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
+import type { Whose } from '../../garment/model/whose.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Amounts, Cues } from './cue-roles.ts'
@@ -32,6 +33,12 @@ export type AsideRole =
   | 'model'
   /** “best for”, “would fit”, “to fit” */
   | 'fits'
+  /** “size guide”: heads the bodies that sizes are cut for, or the garment, as its figures show */
+  | 'sizeChart'
+  /** “body measurements” */
+  | 'bodyChart'
+  /** “to fit bust”, “fits hips”: a body that this size is cut for */
+  | 'cutFor'
   | 'parcel'
   /** “sold separately”, “in another listing”: what its part of the text measures is not for sale here */
   | 'elsewhere'
@@ -162,6 +169,8 @@ export interface Lexicon {
   /** How a garment is meant to be worn. */
   cut?: CutWords
   uses: Partial<Record<Use, Phrases>>
+  /** Whose sizes it is cut for; named: the people by themselves, who possess a garment only right behind it, or in a title. */
+  whose: Partial<Record<Whose | `${Whose} named` | 'both', Phrases>>
   /** Faults, and the mending they ask for. */
   faults: { mending: ConditionId[]; phrases: Phrases }[]
   colours: Record<string, Phrases>

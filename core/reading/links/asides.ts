@@ -118,11 +118,11 @@ function scopesOf(text: TextRead): Scope[] {
   const { terms, layout } = text
   const scopes: Scope[] = []
   let reached = 0
-  for (const term of termsAs(terms, 'model', 'fits', 'parcel')) {
+  for (const term of termsAs(terms, 'model', 'fits', 'cutFor', 'parcel')) {
     if (term.from < reached || measuresCloth(text, term) || isAtOnMe(text, term) || isDoing(text, term)) continue
     const because: AsideReason | null = means(term, 'model')
       ? 'model'
-      : means(term, 'fits')
+      : means(term, 'fits', 'cutFor')
         ? 'fits-advice'
         : means(term, 'parcel')
           ? 'parcel'

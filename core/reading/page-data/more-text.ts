@@ -39,7 +39,7 @@ export function moreText(
     }
   }
   if (named !== null && tellsMeasures(read(named), known)) parts.push(named)
-  const fresh = lines.length > 0 ? freshLines(lines, known, read) : []
+  const fresh = lines.length > 0 ? freshLines(lines, known, first.sizeChart.length === 0, read) : []
   if (fresh.length > 0) parts.push(fresh.join('\n'))
   return parts.length > 0 ? `${text === '' ? '' : '\n\n'}${parts.join('\n\n')}` : ''
 }
@@ -64,11 +64,12 @@ function tellsMeasures({ measures, garment }: Reading, known: ReadonlySet<string
   )
 }
 
-/** Lines of points that are not known yet; with none of them, nothing; sizes keep their headings. */
-function freshLines(lines: readonly string[], known: ReadonlySet<string>, read: (text: string) => Reading): string[] {
-  const { measures } = read(lines.join('\n'))
+/** Lines of points that are not known yet, or of a body where the text names none; with none of them, nothing; sizes keep their headings. */
+function freshLines(lines: readonly string[], known: ReadonlySet<string>, bodies: boolean, read: (text: string) => Reading): string[] {
+  const { measures, sizeChart } = read(lines.join('\n'))
   const needed = new Set<number>()
   for (const one of measures) if (!known.has(key(one))) needed.add(lineAt(lines, one.stated.start))
+  if (bodies) for (const { stated } of sizeChart) needed.add(lineAt(lines, stated.start))
   if (needed.size === 0) return []
   return lines.filter((line, index) => needed.has(index) || /^(?:Size .*:|To fit .*)$/.test(line))
 }

@@ -11,6 +11,7 @@ export interface MetaRead {
   material: string | null
   condition: string | null
   size: string | null
+  whose: string[]
 }
 
 /** `{ meta: { 'og:title': …, 'product:price:amount': … } }` among the blocks; the first word for each fact. */
@@ -27,7 +28,8 @@ export function metaOf(blocks: readonly unknown[]): MetaRead {
     colour: first('product:color', 'product:colour'),
     material: first('product:material'),
     condition: first('product:condition'),
-    size: first('product:size')
+    size: first('product:size'),
+    whose: [first('product:gender', 'product:target_gender'), first('product:category')].flatMap((one) => one ?? [])
   }
 }
 

@@ -18,6 +18,8 @@ export interface StructuredRead {
   condition: string | null
   /** The one size told; null for none or several. */
   size: string | null
+  /** Whom it is for, as named: a gender, an audience, the path of a category. */
+  whose: string[]
   /** Measurements as lines that read like a seller's. */
   lines: string[]
   /** A block could not be read and was skipped. */
@@ -32,6 +34,7 @@ const NOTHING: StructuredRead = {
   material: null,
   condition: null,
   size: null,
+  whose: [],
   lines: [],
   broken: false
 }
@@ -62,6 +65,7 @@ export function structuredOf(blocks: readonly unknown[] | undefined, title: stri
     material: wordsOf('material') ?? meta.material,
     condition: conditionOf(wordsOf('itemCondition') ?? firstWords(offers, 'itemCondition') ?? meta.condition),
     size: onlySize([product, ...variants]) ?? meta.size,
+    whose: [...forWhom(product), ...meta.whose],
     lines: linesOf(product, variants, graph),
     broken
   }
@@ -73,6 +77,16 @@ const firstWords = (nodes: readonly JsonNode[], name: string): string | null =>
 function onlySize(nodes: readonly JsonNode[]): string | null {
   const sizes = new Set(nodes.flatMap((node) => listed(propertyOf(node, 'size')).flatMap((size) => sizeWords(size) ?? [])))
   return sizes.size === 1 ? ([...sizes][0] ?? null) : null
+}
+
+/** The gender of its audience, whoever else is named there, and where it stands among what is sold. */
+function forWhom(product: JsonNode): string[] {
+  const audience = listed(propertyOf(product, 'audience'))
+  const genders = audience.filter(isJsonNode).map((one) => wordsIn(propertyOf(one, 'suggestedGender')))
+  const others = audience.map((one) =>
+    isJsonNode(one) ? wordsIn(propertyOf(one, 'audienceType') ?? propertyOf(one, 'name')) : wordsIn(one)
+  )
+  return [...genders.map((one) => one && lastName(one)), ...others, wordsIn(propertyOf(product, 'category'))].flatMap((one) => one ?? [])
 }
 
 /** The product's own measurements, then those of its variants, each under its size where there are several. */

@@ -4,10 +4,12 @@ import type { Cloth, GarmentInput, GarmentMeasure, Made } from '../../garment/ga
 import type { Stated } from '../../garment/issue.ts'
 import type { Cut } from '../../ids/cut.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
-import { isGirth, POINTS_OF, type PointId } from '../../ids/points.ts'
+import { isGirth, type PointId } from '../../ids/points.ts'
 import { toMm } from '../../length.ts'
+import { pointOn } from '../garment/points-by-kind.ts'
 import { logLikely } from '../quantities/plausible.ts'
-import type { Basis, Correction, MeasureReading, Reading } from '../reading.ts'
+import type { Basis, ChartRow, Correction, MeasureReading, Reading } from '../reading.ts'
+import { chartEvidence, rowsForSale } from '../sizes/chart-evidence.ts'
 import { labelEvidence } from '../sizes/label-evidence.ts'
 import { countsToo } from './second-look.ts'
 
@@ -37,9 +39,11 @@ export function garmentFrom(reading: Reading, corrections: readonly Correction[]
   let made: Partial<Made> = { ...reading.made }
   let cut: Cut = toldCut(reading.cut)
   let own: Cloth = {}
+  let { whose } = reading
   let { size } = options
   for (const one of corrections) {
     if ('kind' in one) kind = one.kind
+    else if ('whose' in one) whose = one.whose
     else if ('size' in one) size = one.size
     else if ('made' in one) made = { ...made, ...one.made }
     else if ('cut' in one) {
@@ -66,13 +70,18 @@ export function garmentFrom(reading: Reading, corrections: readonly Correction[]
     for (const older of reading.superseded ?? [])
       if (countsToo(measure, older)) measures.push({ point, mm: older.mm, sdMm: sdOf(older, reading, false), source })
   }
-  for (const label of labelsOf(reading, corrections))
-    for (const { point, mm, sdMm } of labelEvidence(label, kind))
-      if (!measures.some((other) => other.point === point)) measures.push({ point, mm, sdMm, source: 'label' })
+  // a maker's own chart says more than what such labels usually mean
+  const likely = [
+    ...chartEvidence(chartForSale(reading, corrections, size), kind),
+    ...labelsOf(reading, corrections).flatMap((label) => labelEvidence(label, kind))
+  ]
+  for (const { point, mm, sdMm } of likely)
+    if (!measures.some((other) => other.point === point)) measures.push({ point, mm, sdMm, source: 'label' })
   const { cloth } = reading
   const price = priceFor(reading, options.currency)
   return {
     kind,
+    ...(whose === null ? {} : { whose }),
     measures,
     cloth: {
       ...(cloth.fibres.length > 0 ? { fibres: cloth.fibres } : {}),
@@ -108,6 +117,13 @@ export function labelsOf({ sizeLabels }: Pick<Reading, 'sizeLabels'>, correction
   const typed = corrections.findLast((one) => 'label' in one)
   return typed === undefined ? sizeLabels : [typed.label].filter((label) => label.trim() !== '')
 }
+
+/** The rows of a chart of bodies that are of the size for sale, `size` where it was chosen among several. */
+export const chartForSale = (
+  reading: Pick<Reading, 'sizeChart' | 'sizeLabels'>,
+  corrections: readonly Correction[],
+  size = corrections.findLast((one) => 'size' in one)?.size
+): ChartRow[] => rowsForSale(reading.sizeChart, size ? [size] : labelsOf(reading, corrections))
 
 /** The price in the person's currency, or null: then the page says so (`reading.other-currency`). */
 export const priceFor = ({ price }: Pick<Reading, 'price'>, currency: string | undefined): number | null =>
@@ -221,17 +237,6 @@ function basisOn(point: PointId, given: Basis | undefined, mm: number, kind: Gar
   if (!isGirth(point)) return 'length'
   if (given === 'flat' || given === 'around') return given
   return logLikely(mm * 2, point, kind) > logLikely(mm, point, kind) ? 'flat' : 'around'
-}
-
-/** Names for one thing on garments of different halves: a kind set right afterwards moves them. */
-const SIBLINGS: PointId[][] = [
-  ['outseam', 'skirtLength', 'bodyLength'],
-  ['legOpening', 'sweep', 'hem']
-]
-function pointOn(kind: GarmentKind, point: PointId): PointId {
-  const has = POINTS_OF[kind]
-  if (kind === 'other' || has.includes(point)) return point
-  return SIBLINGS.find((points) => points.includes(point))?.find((other) => has.includes(other)) ?? point
 }
 
 function sdOf(measure: MeasureReading, { issues }: Reading, settled: boolean): number {

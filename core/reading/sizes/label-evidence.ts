@@ -32,7 +32,7 @@ const US_MISSES: Record<number, [number, number, number]> = {
   20: [42, 34, 44]
 }
 /** Room between body and garment by kind, and its spread: from memory, between close knits and loose coats. */
-const CHEST_EASE: Partial<Record<GarmentKind, { mm: number; sd: number }>> = {
+export const CHEST_EASE: Partial<Record<GarmentKind, { mm: number; sd: number }>> = {
   shirt: { mm: 110, sd: 60 },
   'knit-top': { mm: 40, sd: 60 },
   jumper: { mm: 80, sd: 70 },

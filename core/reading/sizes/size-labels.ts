@@ -4,6 +4,7 @@ import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
+import type { SizeHead } from './size-heads.ts'
 import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
 import { agesFrom, isMark, isShort40, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
 
@@ -11,8 +12,10 @@ export interface SizeLabels {
   labels: string[]
   /** Quantities that are sizes. */
   taken: Set<Quantity>
+  /** Every place of a size. */
+  places: SizeHead[]
   /** Sizes that head a line: what follows is of them. */
-  heads: { from: number; label: string }[]
+  heads: SizeHead[]
   /** Pairs after “measures”: waist and inside leg. */
   pairs: [Quantity, Quantity][]
 }
@@ -26,8 +29,9 @@ const WAIST_WORD = cue('waistOfSize')
 export function sizeLabelsOf(around: Around): SizeLabels {
   const { tokens, terms } = around
   const byFrom = new Map(around.quantities.map((one) => [one.from, one]))
-  const found: SizeLabels = { labels: [], taken: new Set(), heads: [], pairs: [] }
-  const add = ({ label, taken }: Size) => {
+  const found: SizeLabels = { labels: [], taken: new Set(), places: [], heads: [], pairs: [] }
+  const add = ({ label, taken }: Size, from: number) => {
+    found.places.push({ from, label })
     if (!found.labels.includes(label)) found.labels.push(label)
     for (const one of taken) found.taken.add(one)
   }
@@ -40,9 +44,9 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     if (quantity && found.taken.has(quantity)) continue
     const pair = quantity || token.text === 'w' || WAIST_WORD.test(token.text) ? pairAt(around, byFrom, at) : null
     if (pair?.measured) found.pairs.push([pair.waist, pair.leg])
-    else if (pair) add({ label: `W${pair.waist.value} L${pair.leg.value}`, taken: [pair.waist, pair.leg] })
+    else if (pair) add({ label: `W${pair.waist.value} L${pair.leg.value}`, taken: [pair.waist, pair.leg] }, at)
     const whole = pair ? null : sizeAt(around, byFrom, at)
-    if (whole) add(whole)
+    if (whole) add(whole, at)
     if (pair || whole) {
       at = (pair ? Math.max(pair.waist.to, pair.leg.to) : (whole?.to ?? at + 1)) - 1
       continue
@@ -50,16 +54,16 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     const term = termAt(terms, at)
     if (term?.from === at && means(term, 'age')) {
       const years = byFrom.get(term.to)
-      if (years && years.unit === null) add({ label: `age ${agesFrom(around, years)}`, taken: [years] })
+      if (years && years.unit === null) add({ label: `age ${agesFrom(around, years)}`, taken: [years] }, at)
       continue
     }
     const letter = LETTER.test(token.text) ? (LETTERS[token.text] ?? token.text.toUpperCase()) : null
     if (letter !== null && headsLine(around, at)) found.heads.push({ from: at, label: letter })
-    if (letter !== null && isTitleSize(around, byFrom, at)) add({ label: letter, taken: [] })
+    if (letter !== null && isTitleSize(around, byFrom, at)) add({ label: letter, taken: [] }, at)
     if (term?.from === at && means(term, 'size') && !(means(term, 'point') && isListed(around, byFrom, term))) {
       const after = sizeAfter(around, byFrom, term.to, at)
       if (after) {
-        add(after)
+        add(after, at)
         if (startsLine(around, at) || headsPart(around, at, Math.max(term.to, ...after.taken.map(({ to }) => to))))
           found.heads.push({ from: at, label: after.label })
         at = Math.max(at, ...after.taken.map(({ to }) => to - 1))

@@ -1,5 +1,6 @@
 /** The phrases of the language files in one tree, so that the longest phrase at a token is found in one walk. */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/garment-input.ts'
+import { WHOSE, type Whose } from '../../garment/model/whose.ts'
 import type { Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { de } from '../languages/de.ts'
@@ -33,6 +34,7 @@ export type Sense =
   | { role: 'colour'; colour: string }
   | { role: 'currency'; currency: string }
   | { role: 'cut'; facet: Facet; value: string }
+  | { role: 'whose'; whose: Whose | 'both'; named: boolean }
   | { role: WordRole }
 
 export interface Node {
@@ -52,6 +54,8 @@ export interface PhraseTrie {
   root: Node
   /** Words of the cut, apart: they stand among names and kinds without hiding them. */
   cuts: Node
+  /** Whose sizes, apart for the same reason. */
+  whose: Node
   /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
   heads: ReadonlyMap<string, Meaning>
   /** Letters that end the first part of such a word. */
@@ -75,6 +79,7 @@ export function phraseTrieOf(language: string): PhraseTrie {
 function compile(lexicons: readonly Lexicon[]): PhraseTrie {
   const root: Node = { next: new Map(), meaning: null }
   const cuts: Node = { next: new Map(), meaning: null }
+  const whose: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
   const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
   lexicons.forEach((lexicon, rank) => {
@@ -122,11 +127,16 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
           for (const words of variants(phrase, [])) put(cuts, words, sense, rank, alone)
         }
       }
+    for (const [key, phrases] of Object.entries(lexicon.whose)) {
+      const sense: Sense = { role: 'whose', whose: WHOSE.find((one) => key.startsWith(one)) ?? 'both', named: key.endsWith(' named') }
+      for (const phrase of phrasesIn(phrases)) for (const words of variants(phrase, [])) put(whose, words, sense, rank, null)
+    }
     for (const phrase of phrasesIn(lexicon.words.half)) for (const word of wordsOf(phrase)) halves.add(word)
   })
   return {
     root,
     cuts,
+    whose,
     halves,
     heads: headsOf(lexicons, root),
     joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),

@@ -128,6 +128,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Ladies kilt', text: 'Waist → 28 inches\nDrop → 24½ inches\nApron → 15 inches wide' },
     expect: {
       kind: 'skirt',
+      whose: 'women',
       cut: { silhouette: 'kilt' },
       made: { skirtShape: 'pleated' },
       measures: [m('waist', '28 inches', 'in around judged'), m('skirtLength', '24½ inches', 'in length', { value: 24.5 })],
@@ -312,6 +313,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Dress', text: 'Size 12 (bust 36", waist 30"), length 44"' },
     expect: {
       kind: 'dress',
+      whose: 'women',
       sizeLabels: ['12'],
       measures: [m('chest', '36"', 'in around judged'), m('waist', '30"', 'in around judged'), m('bodyLength', '44"', 'in length')],
       leftAside: [aside('size-label', '12')]
@@ -373,6 +375,7 @@ export const houseStyles: Case[] = [
     listing: { title: 'Linen skirt', text: 'Waist 38 cm flat. AU 12. Asking 30 dollars.' },
     expect: {
       kind: 'skirt',
+      whose: 'women',
       fibres: [['linen', null]],
       measures: [m('waist', '38 cm', 'cm flat')],
       price: { amount: 30, currency: 'AUD' },
@@ -429,6 +432,7 @@ Made for my uncle but I wear it like a coat. Size 14-20 depending how slouchy. f
     },
     expect: {
       kind: 'skirt',
+      whose: 'women',
       cut: { dressLength: 'midi', closing: 'back-zip', vent: 'slit' },
       structure: 'woven',
       made: { lined: true, opens: ['waist', 'sweep'] },

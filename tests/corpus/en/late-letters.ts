@@ -17,6 +17,7 @@ Length: 38 inches
     },
     expect: {
       kind: 'coat',
+      whose: 'men',
       cut: { layer: 'overcoat', closeness: 'slim', vent: 'vent' },
       measures: [
         m('chest', '21.5 inches', 'in flat judged'),
@@ -45,6 +46,7 @@ Length: 38 inches
     },
     expect: {
       kind: 'shirt',
+      whose: 'men',
       measures: [
         m('neck', '16¼"', 'in around judged', { value: 16.25 }),
         m('chest', '46"', 'in around judged'),
@@ -108,6 +110,7 @@ Length: 38 inches
     },
     expect: {
       kind: 'shorts',
+      whose: 'men',
       measures: [m('waist', '37"', 'in around'), m('inseam', '10"', 'in length'), m('legOpening', '12"', 'in flat')],
       colour: 'khaki',
       price: { amount: 7, currency: 'GBP' },
@@ -125,6 +128,7 @@ Length: 38 inches
     },
     expect: {
       kind: 'jumpsuit',
+      whose: 'women',
       cut: { silhouette: 'dungarees' },
       measures: [
         m('waist', '16.5in', 'in flat judged'),
@@ -150,6 +154,7 @@ Length: 38 inches
     },
     expect: {
       kind: 'knit-top',
+      whose: 'men',
       cut: { knit: 'tee' },
       measures: [m('chest', '22.5', 'in flat judged guessed'), m('bodyLength', '29', 'in length guessed')],
       fibres: [
@@ -175,6 +180,7 @@ Weight 310 g. 100% merino wool, wool wash 30° only. No pilling as never worn. A
     },
     expect: {
       kind: 'jumper',
+      whose: 'men',
       cut: { knit: 'fine' },
       measures: [
         m('chest', '108 cm', 'cm around judged'),

@@ -1,5 +1,5 @@
 /** Readings that went wrong once. */
-import { aside, type Case, m } from '../case.ts'
+import { aside, type Case, cutFor, m } from '../case.ts'
 
 export const lessons: Case[] = [
   {
@@ -283,6 +283,7 @@ export const lessons: Case[] = [
     listing: { title: 'Wool suit jacket 40S', text: 'Pit to pit 21". A 40s look.' },
     expect: {
       kind: 'jacket',
+      whose: 'men',
       cut: { layer: 'suit', era: '1940s-50s' },
       made: { tailored: true },
       fibres: [['wool', null]],
@@ -305,6 +306,7 @@ export const lessons: Case[] = [
       structure: 'woven',
       sizeLabels: ['L'],
       measures: [m('chest', '21in', 'in flat')],
+      sizeChart: [cutFor('L', 'bustGirth', '40 in', 'in', [40, 40])],
       leftAside: [aside('fits-advice', '40 in', 'in')]
     }
   },

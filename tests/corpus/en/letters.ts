@@ -20,6 +20,7 @@ Tiny hole near the hem at the back (see pic 5), you really don't notice it on. 1
     },
     expect: {
       kind: 'dress',
+      whose: 'women',
       cut: { era: '1970s', silhouette: 'smock', dressLength: 'maxi' },
       measures: [
         m('chest', '17.5"', 'in flat'),
@@ -110,6 +111,7 @@ Handwash only. Feels like pure wool but can't promise. Bit of bobbling under the
     },
     expect: {
       kind: 'skirt',
+      whose: 'women',
       cut: { era: '2000s', dressLength: 'mini' },
       measures: [m('waist', '13.5"', 'in flat'), m('hip', '18"', 'in flat'), m('skirtLength', '15"', 'in length')],
       traits: ['vinyl'],
@@ -133,6 +135,7 @@ Two small moth nips on the right sleeve, priced accordingly. 100% wool shell. Ce
     },
     expect: {
       kind: 'jacket',
+      whose: 'men',
       cut: { layer: 'blazer', vent: 'vent' },
       measures: [
         m('chest', '21"', 'in flat'),
@@ -276,6 +279,7 @@ My height 163cm and I roll the legs twice. Cotton twill. Pen mark on pocket. £1
     },
     expect: {
       kind: 'shirt',
+      whose: 'men',
       measures: [
         m('neck', '15.5"', 'in around judged'),
         m('chest', '46"', 'in around'),

@@ -178,7 +178,7 @@ export const making: Case[] = [
     teaches: 'a waist and a leg in the title of jeans are its size',
     trap: true,
     listing: { title: 'Mens jeans 32" waist 34" leg', text: 'Lovely and soft.' },
-    expect: { kind: 'jeans' }
+    expect: { kind: 'jeans', whose: 'men' }
   },
   {
     name: 'what is sold in another listing',

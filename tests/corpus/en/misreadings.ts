@@ -1,5 +1,5 @@
 /** Figures that were once given to the wrong name: each costs money, so each has its case. */
-import { aside, type Case, m } from '../case.ts'
+import { aside, type Case, cutFor, m } from '../case.ts'
 
 export const misreadings: Case[] = [
   {
@@ -132,6 +132,7 @@ export const misreadings: Case[] = [
       kind: 'trousers',
       fibres: [['linen', null]],
       measures: [m('waist', '37cm', 'cm flat'), m('inseam', '78cm', 'cm length')],
+      sizeChart: [cutFor(null, 'waistGirth', '28-29"', 'in', [28, 29])],
       leftAside: [aside('fits-advice', '28-29"', 'in', 1, 28.5)]
     }
   },

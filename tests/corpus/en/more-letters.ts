@@ -42,6 +42,7 @@ leg opening across: 17cm
     },
     expect: {
       kind: 'jumper',
+      whose: 'men',
       cut: { knit: 'chunky' },
       measures: [m('chest', '58cm', 'cm flat'), m('bodyLength', '66cm', 'cm length'), m('sleeveUnderarm', '44cm', 'cm length')],
       fibres: [
@@ -96,6 +97,7 @@ Length: 54 inches
     },
     expect: {
       kind: 'dress',
+      whose: 'women',
       cut: { era: '1970s', dressLength: 'maxi' },
       measures: [
         m('chest', '34 inches', 'in around judged'),
@@ -145,6 +147,7 @@ Length: 54 inches
     },
     expect: {
       kind: 'shirt',
+      whose: 'men',
       cut: { closeness: 'slim' },
       measures: [
         m('chest', '22 in', 'in flat'),
@@ -278,6 +281,7 @@ All cotton, no stretch whatsoever. tag junior 11, more like a 27 today. Frayed b
     },
     expect: {
       kind: 'shirt',
+      whose: 'men',
       cut: { era: '1970s' },
       measures: [m('chest', '41"', 'in around judged'), m('sleeveLength', '24"', 'in length'), m('bodyLength', '29"', 'in length')],
       fibres: [
@@ -399,6 +403,7 @@ Hem (flat) = 7 1/2 inches
     },
     expect: {
       kind: 'jeans',
+      whose: 'men',
       cut: { leg: 'slim' },
       measures: [
         m('waist', '35 inches', 'in around judged'),
@@ -432,6 +437,7 @@ Hem (flat) = 7 1/2 inches
     },
     expect: {
       kind: 'coat',
+      whose: 'men',
       cut: { layer: 'waxed', closing: 'front-zip' },
       measures: [
         m('chest', '61cm', 'cm flat'),
@@ -574,6 +580,7 @@ Hem: 44cm / 17"
     },
     expect: {
       kind: 'jeans',
+      whose: 'men',
       measures: [
         m('waist', '96cm', 'cm around judged'),
         m('hip', '118cm', 'cm around judged'),
@@ -635,6 +642,7 @@ Rolled sleeve tabs, chest pocket, and a tie belt (150cm long) that I've never us
     },
     expect: {
       kind: 'dress',
+      whose: 'women',
       cut: { silhouette: 'shirt-dress', closing: 'ties' },
       measures: [
         m('chest', '49cm', 'cm flat judged'),
@@ -670,6 +678,7 @@ EU 38 = uk 10. Leather outer, poly lining, lining torn in pocket, scuff on elbow
     },
     expect: {
       kind: 'jacket',
+      whose: 'women',
       cut: { layer: 'biker' },
       measures: [
         m('chest', '18.5"', 'in flat'),
@@ -731,6 +740,7 @@ Wore these for a '70s dance at church and got so many compliments. Will ship wit
     },
     expect: {
       kind: 'trousers',
+      whose: 'women',
       cut: { rise: 'high', leg: 'wide' },
       measures: [
         m('waist', '28"', 'in around judged'),

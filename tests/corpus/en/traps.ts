@@ -1,5 +1,5 @@
 /** What looks like a measurement and is none. */
-import { aside, type Case, m } from '../case.ts'
+import { aside, type Case, cutFor, m } from '../case.ts'
 
 export const traps: Case[] = [
   {
@@ -160,6 +160,7 @@ export const traps: Case[] = [
     listing: { title: 'Mens chinos 34/32', text: 'Chinos, 34 x 32, worn twice.' },
     expect: {
       kind: 'trousers',
+      whose: 'men',
       sizeLabels: ['W34 L32'],
       leftAside: [aside('size-label', '34'), aside('size-label', '32')]
     }
@@ -171,6 +172,7 @@ export const traps: Case[] = [
     listing: { title: 'Dress', text: 'Label says UK 12 / EU 40 / US 8 but see photos.' },
     expect: {
       kind: 'dress',
+      whose: 'women',
       sizeLabels: ['UK 12', 'EU 40', 'US 8'],
       leftAside: [aside('size-label', '12'), aside('size-label', '40'), aside('size-label', '8')]
     }
@@ -497,6 +499,7 @@ export const traps: Case[] = [
     listing: { title: 'Waistcoat', text: 'To fit chest 40", waist 34".' },
     expect: {
       kind: 'waistcoat',
+      sizeChart: [cutFor(null, 'bustGirth', '40"', 'in', [40, 40]), cutFor(null, 'waistGirth', '34"', 'in', [34, 34])],
       leftAside: [aside('fits-advice', '40"', 'in'), aside('fits-advice', '34"', 'in')]
     }
   },

@@ -58,6 +58,7 @@ export const lettersAbroad: Case[] = [
     },
     expect: {
       kind: 'shorts',
+      whose: 'men',
       measures: [
         m('waist', '90 cm', 'cm around judged'),
         m('inseam', '17 cm', 'cm length'),
@@ -81,6 +82,7 @@ export const lettersAbroad: Case[] = [
     },
     expect: {
       kind: 'jacket',
+      whose: 'women',
       measures: [
         m('shoulderWidth', '39 cm', 'cm length'),
         m('chest', '46 cm', 'cm flat'),
@@ -209,6 +211,7 @@ export const lettersAbroad: Case[] = [
     },
     expect: {
       kind: 'waistcoat',
+      whose: 'men',
       measures: [m('chest', '98 cm', 'cm around judged'), m('waist', '90 cm', 'cm around judged'), m('bodyLength', '54cm', 'cm length')],
       fibres: [['wool', null]],
       made: { 'lined': true },
@@ -248,6 +251,7 @@ export const lettersAbroad: Case[] = [
     },
     expect: {
       kind: 'shorts',
+      whose: 'women',
       measures: [
         m('waist', '37cm', 'cm flat judged'),
         m('hip', '54cm', 'cm flat judged'),
@@ -331,6 +335,7 @@ export const lettersAbroad: Case[] = [
     },
     expect: {
       kind: 'shirt',
+      whose: 'men',
       measures: [
         m('neck', '43', 'cm around judged guessed'),
         m('chest', '116', 'cm around guessed'),

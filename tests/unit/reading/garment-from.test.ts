@@ -222,3 +222,33 @@ test('a size label typed by hand makes likely what is not told, and stands for t
   // never over what was measured
   expect(garmentFrom(reading, [{ label: 'W40 L30' }]).measures.find(({ point }) => point === 'waist')?.source).toBe('seller')
 })
+
+describe('whose sizes', () => {
+  const mens = readListing({ title: 'Mens wool trousers', text: TEXT })
+  test('as read, and as the person says', () => {
+    expect(garmentFrom(mens, []).whose).toBe('men')
+    expect(garmentFrom(mens, [{ whose: 'women' }]).whose).toBe('women')
+    expect(garmentFrom(mens, [{ whose: null }])).not.toHaveProperty('whose')
+    expect(garmentFrom(reading, [{ whose: 'men' }]).whose).toBe('men')
+  })
+  test('the first text that tells it counts', () => {
+    const answer = readListing({ text: 'It is a ladies skirt.', kind: 'skirt' })
+    expect(mergeReadings(reading, answer).whose).toBe('women')
+    expect(mergeReadings(mens, answer).whose).toBe('men')
+  })
+})
+
+describe('a chart of bodies', () => {
+  const text = 'Size guide:\nS: hips 91-96 cm\nM: hips 97-102 cm\n\nWaist 38 cm flat.'
+  const hipOf = (title: string, corrections: Correction[] = [], words = text) =>
+    garmentFrom(readListing({ title, text: words }), corrections).measures.find(({ point }) => point === 'hip')
+  test('is evidence of the size for sale alone', () => {
+    expect(hipOf('Skirt size M')).toMatchObject({ mm: 1055, source: 'label' })
+    expect(hipOf('Skirt')).toBeUndefined()
+    expect(hipOf('Skirt', [{ label: 'S' }])).toMatchObject({ mm: 995, source: 'label' })
+  })
+  test('goes before what such labels usually mean, and never over what was measured', () => {
+    expect(hipOf('Skirt size US 12', [], 'To fit hips 97-103 cm.')).toMatchObject({ mm: 1060 })
+    expect(hipOf('Skirt', [], 'To fit hips 97-103 cm. Hips 52 cm flat.')).toMatchObject({ mm: 1040, source: 'seller' })
+  })
+})

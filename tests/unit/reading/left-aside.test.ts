@@ -16,6 +16,7 @@ const bare = figureAt(text, '8')
 
 const NOTHING: LeftAsideGiven = {
   sizes: { lengths: [], taken: new Set() },
+  charts: { quantities: new Set() },
   asides: new Map(),
   links: { joint: { shared: [], labels: new Set(), quantities: new Set(), sizes: [], sizeFigures: [] }, single: [] },
   measured: { asides: [], repeats: [] },

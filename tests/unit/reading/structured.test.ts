@@ -200,3 +200,21 @@ test.each([
   ['a line break inside a string', '{"a": "one\ntwo \\" three"}', { a: 'one\ntwo " three' }]
 ])('a block with %s', (_, block, value) => expect(jsonBlock(block)).toEqual(value))
 test.each(['{', '{"a": 1,}', '', '"one', '[1'])('%j is broken', (block) => expect(jsonBlock(block)).toBeUndefined())
+test('whom it is for: a gender, an audience, the path of its category', () => {
+  const product = {
+    '@type': 'Product',
+    name: 'Shirt',
+    audience: [{ '@type': 'PeopleAudience', suggestedGender: 'https://schema.org/Female', audienceType: 'Adults' }, 'Women'],
+    category: ['Clothing', 'Shirts']
+  }
+  expect(structuredOf([product], undefined).whose).toEqual(['Female', 'Adults', 'Women', 'Clothing, Shirts'])
+  expect(structuredOf([{ meta: { 'product:gender': 'male', 'og:title': 'Shirt' } }], undefined).whose).toEqual(['male'])
+  expect(structuredOf([{ '@type': 'Product', name: 'Shirt' }], undefined).whose).toEqual([])
+})
+test('the body that a size is suggested for is read where the text names none', () => {
+  const hips = { '@type': 'QuantitativeValue', valueReference: 'BodyMeasurementHips', minValue: 97, maxValue: 103, unitCode: 'CMT' }
+  const structured = [{ '@type': 'Product', name: 'Skirt', size: { name: 'M', suggestedMeasurement: hips } }]
+  const rowsOf = (text: string) => readListing({ title: 'Skirt', text, structured }).sizeChart.map(({ body, lowMm }) => [body, lowMm])
+  expect(rowsOf('Lovely skirt.')).toEqual([['hipGirth', 970]])
+  expect(rowsOf('To fit hips 96-100 cm.')).toEqual([['hipGirth', 960]])
+})

@@ -203,5 +203,22 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     reihen
     stk
     mal getragen
+  `,
+  sizeChart: `
+    größentabelle
+    größenguide
+    maßtabelle
+  `,
+  bodyChart: `
+    körpermaße
+    körpermaß
+  `,
+  cutFor: `
+    für brustumfang
+    für taillenumfang
+    für hüftumfang
+    für brust
+    für taille
+    für hüfte
   `
 }

@@ -220,7 +220,22 @@ export const cues: Cues = {
   measuresPair: `
     misst
     gemessen
-  `
+  `,
+  besideWhose: `
+    abteilung
+    stil
+    look
+  `,
+  ofSomebody: `
+    meine
+    meiner
+    meinem
+    mein
+  `,
+  womensBegins: 'damen',
+  mensBegins: 'herren',
+  forOne: 'für',
+  collarSize: 'kragenweite'
 }
 
 export const amounts: Amounts = {

@@ -1,7 +1,7 @@
 /** The garment in German: its kind, how it is made, what it is for, what is wrong with it. */
 import type { Lexicon } from '../lexicon.ts'
 
-export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
+export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faults'> = {
   kinds: [
     {
       kind: 'jeans',
@@ -423,6 +423,37 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       kompressionsstrumpf
       medizinische kompression
       stützstrümpfe
+    `
+  },
+  whose: {
+    women: `
+      für damen
+      für frauen
+      damenmode
+      damengröße
+    `,
+    men: `
+      für herren
+      für männer
+      herrenmode
+      herrengröße
+    `,
+    'women named': `
+      damen
+      frauen
+    `,
+    'men named': `
+      herren
+      männer
+    `,
+    both: `
+      unisex
+      damen und herren
+      herren und damen
+      damen oder herren
+      herren oder damen
+      für damen und herren
+      für herren und damen
     `
   },
   faults: [

@@ -1145,5 +1145,39 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     in one
     or more
     for
+  `,
+  sizeChart: `
+    size guide
+    size guides
+    size chart
+    sizing chart
+    sizing guide
+  `,
+  bodyChart: `
+    body measurements
+    body measurement
+    body size
+    body sizes
+    body size chart
+  `,
+  cutFor: `
+    to fit
+    to fit bust
+    to fit waist
+    to fit chest
+    to fit hips
+    to fit hip
+    fits waist
+    fits bust
+    fits chest
+    fits hips
+    fits hip
+    for bust
+    for waist
+    for hips
+    for chest
+    cut for
+    is cut for
+    designed to fit
   `
 }

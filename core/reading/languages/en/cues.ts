@@ -619,7 +619,33 @@ export const cues: Cues = {
     lo
     fr
   `,
-  waistOfSize: 'waist'
+  waistOfSize: 'waist',
+  besideWhose: `
+    department
+    section
+    style
+    styled
+    inspired
+    feel
+    look
+    vibe
+    vibes
+    rail
+    aisle
+    like
+  `,
+  ofSomebody: `
+    my
+    her
+    his
+    your
+    our
+  `,
+  forOne: 'for',
+  collarSize: `
+    collar
+    neck
+  `
 }
 
 export const amounts: Amounts = {

@@ -2,7 +2,7 @@
 import type { Lexicon } from '../lexicon.ts'
 import { CUFFS_ARE_SHAM, CUFFS_OPEN } from './cuff-buttons.ts'
 
-export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
+export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faults'> = {
   kinds: [
     {
       kind: 'jeans',
@@ -968,6 +968,56 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       medical grade compression
       mmhg
       compression therapy
+    `
+  },
+  whose: {
+    women: `
+      womens
+      women's
+      woman's
+      ladies
+      lady's
+      womenswear
+      for women
+      for ladies
+      for a woman
+    `,
+    men: `
+      mens
+      men's
+      man's
+      gents
+      gent's
+      gentleman's
+      gentlemen's
+      menswear
+      for men
+      for gents
+      for a man
+    `,
+    'women named': `
+      women
+      woman
+    `,
+    'men named': 'men',
+    both: `
+      unisex
+      gender neutral
+      genderless
+      for men and women
+      for women and men
+      for men or women
+      for women or men
+      mens and womens
+      men's and women's
+      womens and mens
+      women's and men's
+      mens or womens
+      men's or women's
+      womens or mens
+      women's or men's
+      mens womens
+      womens mens
     `
   },
   faults: [

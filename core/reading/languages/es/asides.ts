@@ -169,5 +169,18 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     usos
     fotos
     semanas
+  `,
+  sizeChart: `
+    guía de tallas
+    tabla de tallas
+  `,
+  bodyChart: `
+    medidas corporales
+    medidas del cuerpo
+  `,
+  cutFor: `
+    para contorno de pecho
+    para contorno de cintura
+    para contorno de cadera
   `
 }

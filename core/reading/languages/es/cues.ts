@@ -147,7 +147,20 @@ export const cues: Cues = {
   measuresPair: `
     mide
     miden
-  `
+  `,
+  besideWhose: `
+    sección
+    estilo
+  `,
+  ofSomebody: `
+    mi
+    su
+  `,
+  forOne: `
+    para
+    de
+  `,
+  collarSize: 'cuello'
 }
 
 export const amounts: Amounts = {

@@ -1,7 +1,7 @@
 /** The garment in Spanish: its kind, how it is made, what it is for, what is wrong with it. */
 import type { Lexicon } from '../lexicon.ts'
 
-export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
+export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faults'> = {
   kinds: [
     {
       kind: 'jeans',
@@ -297,6 +297,39 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
     'medical-compression': `
       medias de compresión
       compresión médica
+    `
+  },
+  whose: {
+    women: `
+      de mujer
+      para mujer
+      para mujeres
+      de señora
+      para señora
+    `,
+    men: `
+      de hombre
+      para hombre
+      para hombres
+      de caballero
+      para caballero
+    `,
+    'women named': `
+      mujer
+      señora
+    `,
+    'men named': `
+      hombre
+      caballero
+    `,
+    both: `
+      unisex
+      hombre y mujer
+      mujer y hombre
+      hombre o mujer
+      mujer u hombre
+      para hombre y mujer
+      para mujer y hombre
     `
   },
   faults: [

@@ -200,5 +200,24 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     semaines
     photos
     tailles
+  `,
+  sizeChart: `
+    guide des tailles
+    guide de tailles
+    tableau des tailles
+    grille des tailles
+  `,
+  bodyChart: `
+    mensurations du corps
+    mesures du corps
+    mesures corporelles
+  `,
+  cutFor: `
+    pour un tour de poitrine
+    pour un tour de taille
+    pour un tour de hanches
+    pour tour de poitrine
+    pour tour de taille
+    pour tour de hanches
   `
 }

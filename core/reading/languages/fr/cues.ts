@@ -165,6 +165,27 @@ export const cues: Cues = {
   measuresPair: `
     mesure
     mesurent
+  `,
+  besideWhose: `
+    rayon
+    style
+    look
+    inspiration
+  `,
+  ofSomebody: `
+    ma
+    mon
+    sa
+    son
+  `,
+  forOne: `
+    pour
+    de
+    d
+  `,
+  collarSize: `
+    col
+    encolure
   `
 }
 

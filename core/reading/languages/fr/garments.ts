@@ -1,7 +1,7 @@
 /** The garment in French: its kind, how it is made, what it is for, what is wrong with it. */
 import type { Lexicon } from '../lexicon.ts'
 
-export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
+export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faults'> = {
   kinds: [
     {
       kind: 'jeans',
@@ -353,6 +353,39 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       contention
       compression médicale
       chaussettes de contention
+    `
+  },
+  whose: {
+    women: `
+      pour femme
+      pour femmes
+      pour dame
+      de femme
+    `,
+    men: `
+      pour homme
+      pour hommes
+      d'homme
+    `,
+    'women named': `
+      femme
+      femmes
+      dame
+    `,
+    'men named': `
+      homme
+      hommes
+    `,
+    both: `
+      mixte
+      unisexe
+      unisex
+      homme et femme
+      femme et homme
+      homme ou femme
+      femme ou homme
+      homme femme
+      femme homme
     `
   },
   faults: [

@@ -168,5 +168,21 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     foto
     settimane
     passanti
+  `,
+  sizeChart: `
+    guida alle taglie
+    guida taglie
+    tabella taglie
+    tabella delle taglie
+  `,
+  bodyChart: `
+    misure corpo
+    misure del corpo
+    misure corporee
+  `,
+  cutFor: `
+    per circonferenza seno
+    per circonferenza vita
+    per circonferenza fianchi
   `
 }

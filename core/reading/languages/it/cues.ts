@@ -145,7 +145,22 @@ export const cues: Cues = {
   measuresPair: `
     misura
     misurano
-  `
+  `,
+  besideWhose: `
+    reparto
+    stile
+  `,
+  ofSomebody: `
+    mia
+    mio
+    sua
+    suo
+  `,
+  forOne: `
+    da
+    per
+  `,
+  collarSize: 'collo'
 }
 
 export const amounts: Amounts = {

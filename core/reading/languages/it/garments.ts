@@ -1,7 +1,7 @@
 /** The garment in Italian: its kind, how it is made, what it is for, what is wrong with it. */
 import type { Lexicon } from '../lexicon.ts'
 
-export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
+export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faults'> = {
   kinds: [
     {
       kind: 'jeans',
@@ -317,6 +317,28 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       calze a compressione
       calze contenitive
       compressione graduata
+    `
+  },
+  whose: {
+    women: `
+      da donna
+      per donna
+      per donne
+    `,
+    men: `
+      da uomo
+      per uomo
+      per uomini
+    `,
+    'women named': 'donna',
+    'men named': 'uomo',
+    both: `
+      unisex
+      uomo e donna
+      uomo donna
+      donna uomo
+      da uomo e donna
+      da uomo o da donna
     `
   },
   faults: [

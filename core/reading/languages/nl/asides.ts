@@ -154,5 +154,16 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     weken
     lussen
     foto s
+  `,
+  sizeChart: `
+    maattabel
+    matentabel
+    maatgids
+  `,
+  bodyChart: 'lichaamsmaten',
+  cutFor: `
+    voor borstomvang
+    voor tailleomvang
+    voor heupomvang
   `
 }

@@ -113,6 +113,23 @@ export const cues: Cues = {
   measuresPair: `
     meet
     meten
+  `,
+  besideWhose: `
+    afdeling
+    stijl
+    look
+  `,
+  ofSomebody: `
+    mijn
+    haar
+    zijn
+  `,
+  womensBegins: 'dames',
+  mensBegins: 'heren',
+  forOne: 'voor',
+  collarSize: `
+    boord
+    kraagmaat
   `
 }
 

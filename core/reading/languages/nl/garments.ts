@@ -1,7 +1,7 @@
 /** The garment in Dutch: its kind, how it is made, what it is for, what is wrong with it. */
 import type { Lexicon } from '../lexicon.ts'
 
-export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
+export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faults'> = {
   kinds: [
     {
       kind: 'jeans',
@@ -165,6 +165,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       kind: 'coat',
       phrases: `
         jas
+        damesjas
+        herenjas
         mantel
         trenchcoat
         parka
@@ -322,6 +324,35 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
     'medical-compression': `
       steunkousen
       compressiekousen
+    `
+  },
+  whose: {
+    women: `
+      voor dames
+      voor vrouwen
+      dameskleding
+      damesmaat
+    `,
+    men: `
+      voor heren
+      voor mannen
+      herenkleding
+      herenmaat
+    `,
+    'women named': `
+      dames
+      vrouwen
+    `,
+    'men named': `
+      heren
+      mannen
+    `,
+    both: `
+      unisex
+      dames en heren
+      heren en dames
+      voor dames en heren
+      voor heren en dames
     `
   },
   faults: [

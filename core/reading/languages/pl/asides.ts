@@ -177,5 +177,15 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     dziury
     zdjęć
     szlufek
+  `,
+  sizeChart: `
+    tabela rozmiarów
+    tabeli rozmiarów
+  `,
+  bodyChart: 'wymiary ciała',
+  cutFor: `
+    na obwód biustu
+    na obwód talii
+    na obwód bioder
   `
 }

@@ -100,6 +100,21 @@ export const cues: Cues = {
   measuresPair: `
     mierzą
     mierzone
+  `,
+  besideWhose: `
+    dział
+    styl
+    stylu
+  `,
+  ofSomebody: `
+    moja
+    mojej
+    mojego
+  `,
+  forOne: 'dla',
+  collarSize: `
+    kołnierzyk
+    kołnierzyka
   `
 }
 

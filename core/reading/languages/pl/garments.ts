@@ -1,7 +1,7 @@
 /** The garment in Polish: its kind, how it is made, what it is for, what is wrong with it. */
 import type { Lexicon } from '../lexicon.ts'
 
-export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
+export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faults'> = {
   kinds: [
     {
       kind: 'jeans',
@@ -305,6 +305,40 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
       pończochy uciskowe
       kompresyjne medyczne
       rajstopy uciskowe
+    `
+  },
+  whose: {
+    women: `
+      damski
+      damska
+      damskie
+      damskiej
+      damskich
+      damską
+      dla kobiet
+      dla kobiety
+      dla pań
+    `,
+    men: `
+      męski
+      męska
+      męskie
+      męskiej
+      męskich
+      męską
+      dla mężczyzn
+      dla mężczyzny
+      dla panów
+    `,
+    'women named': 'kobiety',
+    'men named': 'mężczyźni',
+    both: `
+      unisex
+      uniseks
+      damski i męski
+      męski i damski
+      damska i męska
+      męska i damska
     `
   },
   faults: [

@@ -163,5 +163,15 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     veckor
     delar
     bilder
+  `,
+  sizeChart: `
+    storlekstabell
+    storleksguide
+  `,
+  bodyChart: 'kroppsmått',
+  cutFor: `
+    för bystmått
+    för midjemått
+    för höftmått
   `
 }

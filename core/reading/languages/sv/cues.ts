@@ -92,7 +92,25 @@ export const cues: Cues = {
   priceName: 'pris',
   // sizes
   also: 'också',
-  measuresPair: 'mäter'
+  measuresPair: 'mäter',
+  besideWhose: `
+    avdelning
+    stil
+    look
+  `,
+  ofSomebody: `
+    min
+    mina
+    hans
+    hennes
+  `,
+  womensBegins: 'dam',
+  mensBegins: 'herr',
+  forOne: 'för',
+  collarSize: `
+    krage
+    halsvidd
+  `
 }
 
 export const amounts: Amounts = {

@@ -1,7 +1,7 @@
 /** The garment in Swedish: its kind, how it is made, what it is for, what is wrong with it. */
 import type { Lexicon } from '../lexicon.ts'
 
-export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
+export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faults'> = {
   kinds: [
     {
       kind: 'jeans',
@@ -315,6 +315,36 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'faults'> = {
     'medical-compression': `
       stödstrumpor
       kompressionsstrumpor
+    `
+  },
+  whose: {
+    women: `
+      för dam
+      för damer
+      för kvinnor
+      damstorlek
+    `,
+    men: `
+      för herr
+      för herrar
+      för män
+      herrstorlek
+    `,
+    'women named': `
+      dam
+      damer
+    `,
+    'men named': `
+      herr
+      herrar
+    `,
+    both: `
+      unisex
+      dam och herr
+      herr och dam
+      dam herr
+      herr dam
+      för dam och herr
     `
   },
   faults: [

@@ -1,0 +1,100 @@
+/**
+ * Which kinds a garment may be whose kind no word tells: how well the points that were told, and their sizes, suit the rows of each kind, and what
+ * was seen of its cloth and make. Nothing but the order in which kinds are offered hangs on it.
+ */
+
+import { COMMON_SHARE, SD_MM } from '../../garment/garment-as-worn.ts'
+import type { Structure } from '../../garment/garment-input.ts'
+import { beliefOf, type Observed } from '../../garment/model/garment-belief.ts'
+import { shareOfWomens } from '../../garment/model/whose.ts'
+import { GARMENT_KINDS, type GarmentKind, SHAPE } from '../../ids/kinds.ts'
+import { isGirth, POINTS_OF } from '../../ids/points.ts'
+import type { Reading } from '../reading.ts'
+import { pointOn } from './points-by-kind.ts'
+
+export interface KindShare {
+  kind: GarmentKind
+  /** Of all kinds, 0..1. */
+  share: number
+}
+type Told = Pick<Reading, 'garment' | 'measures' | 'cloth' | 'made' | 'whose'>
+
+/** How often each is for sale second hand (from memory). */
+const USUAL: Partial<Record<GarmentKind, number>> = {
+  trousers: 0.11,
+  jeans: 0.1,
+  shorts: 0.06,
+  skirt: 0.09,
+  dress: 0.15,
+  jumpsuit: 0.03,
+  shirt: 0.13,
+  'knit-top': 0.11,
+  jumper: 0.09,
+  jacket: 0.08,
+  coat: 0.04,
+  waistcoat: 0.01
+}
+/** What a kind is seldom made of: so much less likely then (from memory). */
+const SELDOM = 0.1
+const KNITTED: readonly GarmentKind[] = ['knit-top', 'jumper']
+const IN_DENIM: readonly GarmentKind[] = ['jeans', 'jacket', 'skirt', 'shorts', 'jumpsuit']
+
+/** The likeliest first; empty where nothing was measured, or what was measured is of no kind together. */
+export function likelyKinds(told: Told): KindShare[] {
+  const measures = ofOne(told.measures)
+  if (measures.length === 0) return []
+  const scored = GARMENT_KINDS.flatMap((kind) => {
+    const observed = observedOn(kind, measures)
+    const usual = USUAL[kind]
+    if (usual === undefined || observed === null) return []
+    const belief = beliefOf(
+      { kind, elasticWaist: told.made.elasticWaist ?? false, cut: {}, womens: shareOfWomens(kind, told.whose ?? undefined, undefined) },
+      observed
+    )
+    return belief === undefined ? [] : [{ kind, log: belief.joint.logEvidence + Math.log(usual * seen(kind, told)) }]
+  })
+  const most = Math.max(...scored.map(({ log }) => log))
+  const all = scored.reduce((sum, { log }) => sum + Math.exp(log - most), 0)
+  return scored.map(({ kind, log }) => ({ kind, share: Math.exp(log - most) / all })).sort((a, b) => b.share - a.share)
+}
+
+/** All kinds as they are offered: the likeliest first where no word tells the kind, and else in their usual order. */
+export function kindsOffered(told: Told): readonly GarmentKind[] {
+  if (told.garment.kind !== null) return GARMENT_KINDS
+  const likely = likelyKinds(told).map(({ kind }) => kind)
+  return [...likely, ...GARMENT_KINDS.filter((kind) => !likely.includes(kind))]
+}
+
+/** Of several garments, or of several sizes, the first; each point once. */
+function ofOne(measures: Told['measures']): Told['measures'] {
+  const [first] = measures
+  const its = measures.filter(({ of, size }) => of === first?.of && size === first?.size)
+  return its.filter(({ point }, index) => its.findIndex((one) => one.point === point) === index)
+}
+
+/** The measures as they are called on this kind; null: it has no such point. */
+function observedOn(kind: GarmentKind, measures: Told['measures']): Observed[] | null {
+  const observed: Observed[] = []
+  for (const { point: named, mm } of measures) {
+    const point = pointOn(kind, named)
+    if (!POINTS_OF[kind].includes(point)) return null
+    observed.push({ point, mm, sdMm: SD_MM.seller[isGirth(point) ? 'girth' : 'length'], commonShare: COMMON_SHARE })
+  }
+  return observed
+}
+
+/** How well its cloth and its make suit the kind, 0..1. */
+function seen(kind: GarmentKind, { cloth, made }: Told): number {
+  const upper = SHAPE[kind] === 'upper' || SHAPE[kind] === 'whole'
+  return (
+    (suitsStructure(kind, cloth.structure) ? 1 : SELDOM) *
+    (cloth.traits.includes('denim') && !IN_DENIM.includes(kind) ? SELDOM : 1) *
+    (made.shortSleeves && !upper ? SELDOM : 1) *
+    (made.skirtShape && kind !== 'skirt' && kind !== 'dress' ? SELDOM : 1)
+  )
+}
+function suitsStructure(kind: GarmentKind, structure: Structure | null): boolean {
+  if (structure === null) return true
+  if (structure === 'knit') return KNITTED.includes(kind) || SHAPE[kind] !== 'upper'
+  return !KNITTED.includes(kind)
+}

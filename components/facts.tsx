@@ -1,8 +1,8 @@
 /** Hardest step, time, money and chance: figures first, then the same as a small drawing. */
 import { chosenPlan, type Judged, moneyReasons } from './judged.ts'
-import { ChanceTicks } from './tape/chance-ticks.tsx'
+import { ChanceTicks, sameInTens } from './tape/chance-ticks.tsx'
 import { LevelStitches } from './tape/level-stitches.tsx'
-import { asSentences, useWords, type Words } from './words.tsx'
+import { asSentences, useWords } from './words.tsx'
 
 /** Nothing to do, or a plan: what the facts are about. */
 const planOf = (judged: Judged) => {
@@ -15,16 +15,35 @@ export function chanceOf(judged: Judged): number | null {
   return plan === null ? (judged.reckoning?.chance ?? null) : plan.chance
 }
 
-const chanceWords = (judged: Judged, { t }: Words): string => {
+/** The chance if all that is not told lies as it must, by the same hands; null: there is nothing it hangs on, or it makes no difference in tens. */
+export function chanceIfOf(judged: Judged): number | null {
+  const { reckoning } = judged
   const chance = chanceOf(judged)
-  return chance !== null ? t('facts.chance', { chance }) : t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending')
+  if (reckoning === null || chance === null || reckoning.chanceIf === null) return null
+  const plan = planOf(judged)
+  const [advised] = reckoning.plans
+  const otherHands = plan !== null && advised !== undefined && (plan.aim === 'tailor') !== (advised.aim === 'tailor')
+  return otherHands || sameInTens(chance, reckoning.chanceIf) ? null : reckoning.chanceIf
+}
+
+/** The chance, and beside it the chance if so. */
+function Chance({ judged }: { judged: Judged }) {
+  const { t } = useWords()
+  const chance = chanceOf(judged)
+  if (chance === null) return <>{t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending')}</>
+  const chanceIf = chanceIfOf(judged)
+  return (
+    <>
+      <span>{t(chanceIf === null ? 'facts.chance' : 'facts.chance-now', { chance })}</span>
+      {chanceIf !== null && <small>{t('facts.chance-if', { chance: chanceIf })}</small>}
+      <ChanceTicks chance={chance} chanceIf={chanceIf} />
+    </>
+  )
 }
 
 export function Facts({ judged }: { judged: Judged }) {
-  const words = useWords()
-  const { t } = words
+  const { t } = useWords()
   const plan = planOf(judged)
-  const chance = chanceOf(judged)
   const worth = judged.reckoning?.worth ?? null
   const money = judged.reckoning === null ? [] : moneyReasons(judged.reckoning)
   return (
@@ -64,8 +83,7 @@ export function Facts({ judged }: { judged: Judged }) {
       )}
       <dt>{t('facts.chance-name')}</dt>
       <dd>
-        {chanceWords(judged, words)}
-        {chance !== null && <ChanceTicks chance={chance} />}
+        <Chance judged={judged} />
       </dd>
     </dl>
   )
@@ -73,10 +91,8 @@ export function Facts({ judged }: { judged: Judged }) {
 
 /** The same four in one ruled line. */
 export function FourFacts({ judged }: { judged: Judged }) {
-  const words = useWords()
-  const { t } = words
+  const { t } = useWords()
   const plan = planOf(judged)
-  const chance = chanceOf(judged)
   const worth = judged.reckoning?.worth ?? null
   return (
     <dl class="four">
@@ -104,8 +120,7 @@ export function FourFacts({ judged }: { judged: Judged }) {
       <div>
         <dt>{t('facts.chance-name')}</dt>
         <dd>
-          {chanceWords(judged, words)}
-          {chance !== null && <ChanceTicks chance={chance} />}
+          <Chance judged={judged} />
         </dd>
       </div>
     </dl>

@@ -5,6 +5,7 @@ import type { GarmentKind } from '../core/ids/kinds.ts'
 import type { Aim, Plan } from '../core/plan/plan.ts'
 import type { Correction, Reading } from '../core/reading/reading.ts'
 import type { Ask, Reckoning } from '../core/reckon.ts'
+import type { Reason } from '../core/words/reason.ts'
 
 /** Why a page gave no text; each has its own sentence. */
 export type PageProblem = 'browser-page' | 'store-page' | 'pdf' | 'empty' | 'other-origin-frame' | 'no-permission' | 'tab-gone' | 'failed'
@@ -33,6 +34,8 @@ export interface Judged {
   answers: readonly SellerAnswer[]
   corrections: readonly Correction[]
   kind: GarmentKind | null
+  /** All kinds, in the order in which they are offered. */
+  kinds: readonly GarmentKind[]
   made: Made
   assumed: readonly (keyof Made)[]
   /** How it is cut: as told, as set, as seen in the figures on this body, or as such a kind usually is. */
@@ -71,12 +74,23 @@ const isRescue = ({ alterations }: Plan): boolean => alterations.some(({ rescue 
 export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>): Plan | null =>
   reckoning?.plans.find((plan) => choiceOf(plan, reckoning.plans) === aim) ?? reckoning?.plans[0] ?? null
 
-/** Reasons about money stand beside the money, all others under the verdict. */
+/** Reasons about money stand beside the money, what the untold must be in a line of its own, all others under the verdict. */
 const aboutMoney = ({ code }: { code: string }): boolean => code.startsWith('worth.')
+const CONDITIONAL = 'verdict.if'
+const standsUnderVerdict = (reason: { code: string }): boolean => !aboutMoney(reason) && reason.code !== CONDITIONAL
 export function verdictReasons({ reckoning, reading, corrections }: Pick<Judged, 'reckoning' | 'reading' | 'corrections'>): string[] {
   const sizes = sizeToChoose({ reading, corrections })
   if (sizes !== null) return [sizes]
-  return reckoning === null ? [] : reckoning.because.filter((reason) => !aboutMoney(reason)).map(({ text }) => text)
+  return reckoning === null ? [] : reckoning.because.filter(standsUnderVerdict).map(({ text }) => text)
+}
+/** The reason that says what the untold must be; null: nothing hangs on it, or a size is still to be chosen. */
+export function conditionalReason({
+  reckoning,
+  reading,
+  corrections
+}: Pick<Judged, 'reckoning' | 'reading' | 'corrections'>): Reason | null {
+  if (sizeToChoose({ reading, corrections }) !== null) return null
+  return reckoning?.because.find(({ code }) => code === CONDITIONAL) ?? null
 }
 /** What to do where the text measures several sizes and the one for sale is not chosen yet; null: nothing. */
 export const sizeToChoose = ({ reading, corrections }: Pick<Judged, 'reading' | 'corrections'>): string | null =>

@@ -1,10 +1,11 @@
 /** The answer first: verdict, reason, facts, the one question, two actions. */
-import { useState } from 'preact/hooks'
 import type { Ask } from '../../core/reckon.ts'
+import { ConditionLine } from '../condition-line.tsx'
 import { Facts } from '../facts.tsx'
-import { type Judged, questionForSeller, verdictReasons } from '../judged.ts'
+import { type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { asSentences, useWords } from '../words.tsx'
+import { SellerMessage } from './seller-message.tsx'
 
 export interface AnswerProps {
   judged: Judged
@@ -22,7 +23,7 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer, onBody }
   const { reckoning } = judged
   if (reckoning === null) return null
   const { verdict, ask } = reckoning
-  const forSeller = questionForSeller(judged)
+  const own = ask.find(isOwn)
   const leave = verdict === 'leave-it'
   const little = verdict === 'too-little-told'
   const keep = (
@@ -41,6 +42,7 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer, onBody }
         <VerdictMark verdict={verdict} large />
         {t('answer.verdict', { verdict })}
       </h2>
+      <ConditionLine judged={judged} whole />
       <p class="why">{asSentences(verdictReasons(judged))}</p>
       {!little && <Facts judged={judged} />}
       {judged.wouldChange.length > 0 && (
@@ -53,15 +55,15 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer, onBody }
           </ul>
         </div>
       )}
-      {ask[0]?.body !== undefined && (
+      {own !== undefined && (
         <p class="note">
-          {ask[0].question}{' '}
+          {own.question}{' '}
           <button type="button" class="btn bare" onClick={onBody}>
             {t('ask.enter-own')}
           </button>
         </p>
       )}
-      {forSeller !== undefined && <Question ask={forSeller} onCopy={onCopy} />}
+      {sizeToChoose(judged) === null && <SellerMessage title={judged.title} ask={ask} onCopy={onCopy} />}
       <div class="acts">
         {leave ? (
           <>
@@ -85,28 +87,5 @@ export function Answer({ judged, onCopy, onKeep, onPass, onEnterAnswer, onBody }
   )
 }
 
-function Question({ ask, onCopy }: { ask: Ask; onCopy: (text: string) => Promise<boolean> }) {
-  const { t } = useWords()
-  const [copied, setCopied] = useState<'copied' | 'not-copied' | null>(null)
-  return (
-    <div class="ask">
-      <h3>{t('ask.head')}</h3>
-      <q>{ask.question}</q>
-      {ask.point !== undefined && <p class="note">{t(ask.again === true ? 'ask.why-again' : 'ask.why', { point: ask.point })}</p>}
-      <div class="row">
-        <button
-          type="button"
-          class="btn small"
-          onClick={async () => {
-            setCopied((await onCopy(ask.question)) ? 'copied' : 'not-copied')
-          }}
-        >
-          {t('ask.copy')}
-        </button>
-        <span class="note" role="status">
-          {copied !== null && t(`ask.${copied}`)}
-        </span>
-      </div>
-    </div>
-  )
-}
+/** A measure of the person's own that comes first, or that the answer hangs on. */
+const isOwn = ({ body, suits }: Ask, place: number): boolean => body !== undefined && (place === 0 || suits !== undefined)

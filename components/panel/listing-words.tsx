@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'preact/hooks'
 import type { Issue, Stated } from '../../core/garment/issue.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
+import { chartNotes } from '../../core/reading/request/chart-notes.ts'
 import { say } from '../../core/words/say.ts'
 import { uncapped, useWords } from '../words.tsx'
 import { markedParts, piecesOf } from './marked-text.ts'
@@ -16,12 +17,13 @@ export interface ListingWordsProps {
 }
 
 export function ListingWords({ text, textCutFrom, reading, corrections, onCorrections }: ListingWordsProps) {
-  const { t } = useWords()
+  const { t, wording } = useWords()
   const [whole, setWhole] = useState(false)
   const marks = useMemo(() => markedParts(reading, corrections), [reading, corrections])
   const pieces = useMemo(() => piecesOf(text, marks, whole), [text, marks, whole])
   if (text === '') return null
   const used = new Set(marks.map(({ as }) => as))
+  const notes = chartNotes(reading, corrections).map((note) => say(note, wording))
   // told at the head, where the size is chosen
   const issues = reading.issues.filter(({ code }) => code !== 'reading.several-sizes')
   return (
@@ -54,8 +56,11 @@ export function ListingWords({ text, textCutFrom, reading, corrections, onCorrec
           </li>
         )}
       </ul>
-      {issues.length > 0 && (
+      {issues.length + notes.length > 0 && (
         <ul class="bullets issues">
+          {notes.map((note) => (
+            <li key={note}>{note}</li>
+          ))}
           {issues.map((issue) => (
             <li key={`${issue.code} ${issue.stated?.start}`}>
               {issue.text}

@@ -25,6 +25,13 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
   const known = pointRows(judged, words.units)
   const rows = [...known, ...added.filter((point) => known.every((row) => row.point !== point)).map(emptyRow)]
   const toggle = (point: PointId) => setOpen((was) => new Set(was.has(point) ? [...was].filter((one) => one !== point) : [...was, point]))
+  // a figure that is typed there makes it one that was told: its row stays where it is until it is closed
+  const [opened, setOpened] = useState<ReadonlySet<PointId>>(new Set())
+  const isFolded = ({ point, folded }: PointRow) => folded || (opened.has(point) && open.has(point))
+  const toggleFolded = (point: PointId) => {
+    setOpened(new Set(open.has(point) ? [...opened].filter((one) => one !== point) : [...opened, point]))
+    toggle(point)
+  }
   const form = (row: PointRow, id: string) =>
     open.has(row.point) && (
       <CorrectForm
@@ -37,8 +44,9 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
         onUndo={row.correction === null ? null : () => onCorrections(withoutPoint(judged, row))}
       />
     )
-  const whole = rows.filter((row) => row.whole)
-  const quiet = rows.filter((row) => !row.whole)
+  const folded = rows.filter(isFolded)
+  const whole = rows.filter((row) => row.whole && !isFolded(row))
+  const quiet = rows.filter((row) => !row.whole && !isFolded(row))
   const addable = judged.kind === null ? [] : POINTS_OF[judged.kind].filter((point) => rows.every((row) => row.point !== point))
   return (
     <section class="part" aria-labelledby="points-head">
@@ -58,6 +66,21 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
             ))}
           </tbody>
         </table>
+      )}
+      {folded.length > 0 && (
+        <details class="fold stitched" open={folded.some(({ point }) => judged.drafts[draftOf(point)] !== undefined)}>
+          <summary>
+            {t('points.worked-out')}
+            <span class="note">{t('points.worked-out.count', { n: folded.length })}</span>
+          </summary>
+          <table class="quiet" aria-label={t('points.worked-out')}>
+            <tbody>
+              {folded.map((row) => (
+                <QuietPoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggleFolded(row.point)} form={form} />
+              ))}
+            </tbody>
+          </table>
+        </details>
       )}
       {addable.length > 0 && (
         <AddPoint
@@ -85,7 +108,8 @@ const emptyRow = (point: PointId): PointRow => ({
   stated: null,
   ends: null,
   why: [],
-  whole: false
+  whole: false,
+  folded: false
 })
 
 type Form = (row: PointRow, id: string) => preact.ComponentChild

@@ -1,14 +1,16 @@
 /** The panel beside a page: the answer first, then everything it stands on, in one column. */
 import { useEffect, useRef, useState } from 'preact/hooks'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
+import type { Verdict } from '../../core/ids/verdicts.ts'
 import type { Correction } from '../../core/reading/reading.ts'
 import type { Fit } from '../../core/wearer/body.ts'
 import { say } from '../../core/words/say.ts'
+import { conditionsSaid } from '../condition-line.tsx'
 import { type Judged, type PlanChoice, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
 import { TypedText } from '../typed-text.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
-import { asSentences, useWords } from '../words.tsx'
+import { asSentences, useWords, type Words } from '../words.tsx'
 import { Answer } from './answer.tsx'
 import { CutLine } from './cut-line.tsx'
 import { ListingWords } from './listing-words.tsx'
@@ -111,7 +113,7 @@ function ListingHead({ judged, onCorrections }: { judged: Judged; onCorrections:
       <h1>{title === '' ? t('listing.nameless') : title}</h1>
       <div class="row">
         {where.length > 0 && <p class="where grow">{where.join(', ')}</p>}
-        {text !== '' && <KindSelect kind={kind} onKind={setKind} />}
+        {text !== '' && <KindSelect kind={kind} kinds={judged.kinds} onKind={setKind} />}
       </div>
       <SizeForSale reading={judged.reading} corrections={corrections} onCorrections={onCorrections} />
     </div>
@@ -208,14 +210,18 @@ function KeepWithNotes({ judged, onNotes, onDraft, onKeep }: { judged: Judged } 
   )
 }
 
+/** The answer as it is read from the top: the verdict, what the untold must be, why. */
+function announced(judged: Judged, verdict: Verdict, words: Words): string {
+  const conditions = conditionsSaid(judged, words)
+  const why = [...(conditions === null ? [] : [conditions.text]), ...verdictReasons(judged)]
+  return words.t('announce.answer', { verdict, why: asSentences(why) })
+}
+
 /** A changed answer is said, once it has settled; the first one is not a change. */
 function Announcement({ judged }: { judged: Judged | null }) {
-  const { t } = useWords()
+  const words = useWords()
   const reckoning = judged?.reckoning ?? null
-  const text =
-    judged === null || reckoning === null
-      ? ''
-      : t('announce.answer', { verdict: reckoning.verdict, why: asSentences(verdictReasons(judged)) })
+  const text = judged === null || reckoning === null ? '' : announced(judged, reckoning.verdict, words)
   const [said, setSaid] = useState('')
   const before = useRef<{ title: string; text: string } | null>(null)
   useEffect(() => {

@@ -1,5 +1,6 @@
 /** A row for every point there is something to say of: what was stated, where it lies, what the plan makes of it. Pure. */
 import type { Stated } from '../../core/garment/issue.ts'
+import { keyPoints } from '../../core/garment/key-points.ts'
 import { type GarmentKind, SHAPE } from '../../core/ids/kinds.ts'
 import { isGirth, POINTS_OF, type PointId } from '../../core/ids/points.ts'
 import { figure, type LengthUnit, toMm, type Units } from '../../core/length.ts'
@@ -37,6 +38,8 @@ export interface PointRow {
   why: string[]
   /** Outside, unsure or not told: it gets a whole tape. */
   whole: boolean
+  /** Only worked out, and nothing hangs on it. */
+  folded: boolean
 }
 
 type Quoted = Extract<Correction, { quote: string }>
@@ -49,12 +52,13 @@ export function pointRows(judged: Judged, units: Units): PointRow[] {
   const gaps = new Map(reckoning?.gaps.map((gap) => [gap.point, gap]))
   const untold = new Map(reckoning?.untold.filter(({ point }) => matters(reckoning, point)).map(({ point, band }) => [point, band]))
   const after = new Map(chosenPlan(judged)?.after.map(({ point, mm }) => [point, mm]))
-  const said = saidOf(judged)
-  const order: readonly PointId[] = kind === null ? [...said.keys()] : POINTS_OF[kind]
+  const sayingsOf = saidOf(judged)
+  const order: readonly PointId[] = kind === null ? [...sayingsOf.keys()] : POINTS_OF[kind]
+  const weighty = new Set<PointId | undefined>([...keysOf(judged), ...(reckoning?.conditions.map(({ point }) => point) ?? [])])
   const rows: PointRow[] = []
   for (const point of order) {
     const gap = gaps.get(point)
-    const sayings = said.get(point) ?? []
+    const sayings = sayingsOf.get(point) ?? []
     const correction = correctionOf(judged.corrections, point, sayings[0]?.reading ?? null)
     const band = gap?.band ?? untold.get(point) ?? null
     if (gap === undefined && sayings.length === 0 && correction === null && band === null) continue
@@ -64,6 +68,7 @@ export function pointRows(judged: Judged, units: Units): PointRow[] {
     const shown: PointShown = gap ?? { point, garmentMm: toldMm, from: toldMm === null ? 'inferred' : 'seller', sdMm: 0, band, gapMm: 0 }
     const afterMm = after.get(point) ?? null
     const moved = afterMm !== null && shown.garmentMm !== null && Math.abs(afterMm - shown.garmentMm) > LEAST_MOVE_MM
+    const said = sayings.length > 0 || correction !== null
     rows.push({
       point,
       shown,
@@ -72,7 +77,8 @@ export function pointRows(judged: Judged, units: Units): PointRow[] {
       correction,
       stated,
       ...whyWanted(gap),
-      whole: needsWholeTape(shown, moved)
+      whole: needsWholeTape(shown, moved),
+      folded: !said && !weighty.has(point) && isAside(shown)
     })
   }
   return rows.sort((a, b) => urgency(a) - urgency(b))
@@ -94,6 +100,15 @@ function urgency({ shown, whole }: PointRow): number {
 /** What is not told takes room only where it would change the answer; every other point can be added by hand. */
 const matters = ({ verdict, ask }: Reckoning, point: PointId): boolean =>
   verdict === 'too-little-told' || ask.some((one) => one.point === point)
+
+/** The points that decide for such a garment. */
+const keysOf = ({ kind, cut }: Pick<Judged, 'kind' | 'cut'>): readonly PointId[] => (kind === null ? [] : keyPoints(kind, cut))
+
+/** Worked out, and not outside what is wanted: what stays wrong there is named by the answer. */
+function isAside(shown: PointShown): boolean {
+  const state = gapState(shown)
+  return shown.garmentMm !== null && shown.from === 'inferred' && state !== 'over' && state !== 'under'
+}
 
 function needsWholeTape(shown: PointShown, moved: boolean): boolean {
   const state = gapState(shown)

@@ -1,6 +1,6 @@
 /** What a page shows when there is no answer yet: nothing to read, nobody to judge it for, a kind that is not known. Each says what to do next. */
 import { useState } from 'preact/hooks'
-import { GARMENT_KINDS, type GarmentKind } from '../../core/ids/kinds.ts'
+import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { PageProblem } from '../judged.ts'
 import { TypedText } from '../typed-text.tsx'
 import { useWords } from '../words.tsx'
@@ -78,8 +78,14 @@ export function NobodyYet({ onWorkroom }: { onWorkroom: (part: 'body' | 'garment
   )
 }
 
+export interface KindSelectProps {
+  kind: GarmentKind | null
+  /** In the order in which they are offered. */
+  kinds: readonly GarmentKind[]
+  onKind: (kind: GarmentKind) => void
+}
 /** The kind of garment: as read, or as the person says. */
-export function KindSelect({ kind, onKind }: { kind: GarmentKind | null; onKind: (kind: GarmentKind) => void }) {
+export function KindSelect({ kind, kinds, onKind }: KindSelectProps) {
   const { t } = useWords()
   return (
     <select
@@ -87,12 +93,12 @@ export function KindSelect({ kind, onKind }: { kind: GarmentKind | null; onKind:
       aria-label={t('kind.label')}
       value={kind ?? ''}
       onChange={(event) => {
-        const chosen = GARMENT_KINDS.find((one) => one === event.currentTarget.value)
+        const chosen = kinds.find((one) => one === event.currentTarget.value)
         if (chosen !== undefined) onKind(chosen)
       }}
     >
       {kind === null && <option value="">{t('kind.choose')}</option>}
-      {GARMENT_KINDS.map((one) => (
+      {kinds.map((one) => (
         <option key={one} value={one}>
           {t('kind.name', { kind: one })}
         </option>

@@ -1,8 +1,9 @@
 /** The popup: what was read here, the verdict, one sentence, four facts, one-line tapes, two actions. */
 import type { Fit } from '../../core/wearer/body.ts'
+import { ConditionLine } from '../condition-line.tsx'
 import { cutWords } from '../cut/cut-words.ts'
 import { FourFacts } from '../facts.tsx'
-import { type Judged, verdictReasons } from '../judged.ts'
+import { conditionalReason, type Judged, verdictReasons } from '../judged.ts'
 import { pointRows } from '../panel/point-rows.ts'
 import { KindSelect, KindUnknown, NobodyYet } from '../panel/states.tsx'
 import { TapeLine } from '../tape/tape-line.tsx'
@@ -26,6 +27,8 @@ export interface PopupProps {
 }
 
 const MOST_ROWS = 5
+/** Leaves room for the words beside it in one line. */
+const TAPE_WIDTH = 96
 const MOST_REASONS = 2
 
 export function Popup(props: PopupProps) {
@@ -64,6 +67,13 @@ export function Popup(props: PopupProps) {
   )
 }
 
+/** As many as there is room for. Where it seems right as far as told, the line above says as much. */
+function reasonsHere(judged: Judged): string[] {
+  const conditional = conditionalReason(judged) !== null
+  if (conditional && judged.reckoning?.verdict === 'wears-as-is') return []
+  return verdictReasons(judged).slice(0, conditional ? MOST_REASONS - 1 : MOST_REASONS)
+}
+
 function Unread({ judged }: { judged: Judged }) {
   const { t } = useWords()
   return (
@@ -79,8 +89,9 @@ function Read(props: PopupProps & { judged: Judged }) {
   const { t } = words
   const { judged, who } = props
   const { reckoning } = judged
-  const all = pointRows(judged, words.units)
+  const all = pointRows(judged, words.units).filter(({ folded }) => !folded)
   const rows = all.slice(0, MOST_ROWS)
+  const why = reasonsHere(judged)
   // in words only, and only where the window has room for a line more
   const cut = judged.kind === null ? '' : cutWords(judged.kind, judged.cut, words)
   if (judged.kind === null) {
@@ -88,7 +99,7 @@ function Read(props: PopupProps & { judged: Judged }) {
       <>
         <KindUnknown />
         <div class="part">
-          <KindSelect kind={null} onKind={props.onKind} />
+          <KindSelect kind={null} kinds={judged.kinds} onKind={props.onKind} />
         </div>
       </>
     )
@@ -103,7 +114,8 @@ function Read(props: PopupProps & { judged: Judged }) {
             <VerdictMark verdict={reckoning.verdict} large />
             {t('answer.verdict', { verdict: reckoning.verdict })}
           </h2>
-          <p class="why">{asSentences(verdictReasons(judged).slice(0, MOST_REASONS))}</p>
+          <ConditionLine judged={judged} />
+          {why.length > 0 && <p class="why">{asSentences(why)}</p>}
           {reckoning.verdict !== 'too-little-told' && <FourFacts judged={judged} />}
           {cut !== '' && all.length < MOST_ROWS && <p class="note cut-told">{t('popup.cut', { cut: uncapped(cut) })}</p>}
         </section>
@@ -117,7 +129,7 @@ function Read(props: PopupProps & { judged: Judged }) {
                   <tr key={point}>
                     <th scope="row">{t('points.point', { point })}</th>
                     <td class="drawn">
-                      {(shown.garmentMm !== null || shown.band !== null) && <TapeLine shown={shown} afterMm={afterMm} />}
+                      {(shown.garmentMm !== null || shown.band !== null) && <TapeLine shown={shown} afterMm={afterMm} width={TAPE_WIDTH} />}
                     </td>
                     <td class="v">
                       {shown.garmentMm === null ? '–' : `${words.figure(shown.garmentMm)}${isMeasured(shown.from) ? '' : '?'}`}

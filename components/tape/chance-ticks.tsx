@@ -1,13 +1,22 @@
-/** A chance as ten ticks, so many tall. Always after the words, never instead. */
+/** A chance as ten ticks, so many tall; those that stand only if the untold is as it must be are dotted. Always after the words, never instead. */
 const TENTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const
 
-export function ChanceTicks({ chance }: { chance: number }) {
-  const tall = Math.round(chance * 10)
+const inTens = (chance: number): number => Math.round(chance * 10)
+/** Two chances that are said with the same words. */
+export const sameInTens = (one: number, other: number): boolean => inTens(one) === inTens(other)
+
+export function ChanceTicks({ chance, chanceIf = null }: { chance: number; chanceIf?: number | null }) {
+  const tall = inTens(chance)
+  const tallIf = chanceIf === null ? tall : inTens(chanceIf)
   return (
     <svg class="chn" viewBox="0 0 62 14" width="62" height="14" aria-hidden="true">
       <path class="g-off g-base" d="M0 13.5H62" />
       {TENTHS.map((tenth) => (
-        <path key={tenth} class={tenth <= tall ? 'g-on g-tall' : 'g-off'} d={`M${tenth * 6 - 2} 13v${tenth <= tall ? -11 : -5}`} />
+        <path
+          key={tenth}
+          class={tenth <= tall ? 'g-on g-tall' : tenth <= tallIf ? 'g-on g-tall g-dots' : 'g-off'}
+          d={`M${tenth * 6 - 2} 13v${tenth <= Math.max(tall, tallIf) ? -11 : -5}`}
+        />
       ))}
     </svg>
   )

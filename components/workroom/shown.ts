@@ -6,6 +6,7 @@ import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Status } from '../../core/ids/listing-statuses.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import type { Units } from '../../core/length.ts'
+import type { Condition } from '../../core/plan/conditions/conditions-of.ts'
 import type { Means, OwnLimits } from '../../core/plan/means.ts'
 import type { Reckoning, Verdict } from '../../core/reckon.ts'
 import type { BodyMeasureId, Fit, Sizes } from '../../core/wearer/body.ts'
@@ -88,6 +89,9 @@ export interface ListingShown extends ListingFields {
     minutes: number | null
     spend: number | null
     jobs: AlterationId[]
+    /** What the untold had to be; left out: it was not kept with it. */
+    conditions?: Condition[]
+    chanceIf?: number | null
   } | null
   /** The answer as of now; null while it is being worked out, or where nothing can be. */
   now: Reckoning | null

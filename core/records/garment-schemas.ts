@@ -1,6 +1,7 @@
 /** The core's own shapes (garment, correction, means, request), checked where they come in from storage or a file. All lengths mm. */
 import * as z from 'zod/mini'
 import { type Cloth, CONDITIONS, type GarmentInput, type GarmentMeasure, type Made, TRAITS, USES } from '../garment/garment-input.ts'
+import { WHOSE } from '../garment/model/whose.ts'
 import { ALTERATIONS } from '../ids/alterations.ts'
 import { type Cut, FACETS } from '../ids/cut.ts'
 import { GARMENT_KINDS } from '../ids/kinds.ts'
@@ -19,6 +20,7 @@ const maybe = z.exactOptional
 
 export const kind = z.enum(GARMENT_KINDS)
 export const point = z.enum(POINTS)
+export const whose = z.enum(WHOSE)
 export const fit = z.enum(FITS)
 export const sizes = z.enum(SIZES)
 export const bodyMeasure = z.enum(BODY_MEASURES)
@@ -103,6 +105,7 @@ export const correction: Of<Correction> = z.union([
   }),
   z.object({ add: point, mm, source: z.enum(['seller', 'own']) }),
   z.object({ kind }),
+  z.object({ whose: z.nullable(whose) }),
   z.object({ size: z.string() }),
   z.object({ label: z.string() }),
   z.object({ made }),
@@ -120,6 +123,7 @@ const garmentMeasure: Of<GarmentMeasure> = z.object({
 
 export const garmentInput: Of<GarmentInput> = z.object({
   kind,
+  whose: maybe(whose),
   measures: z.array(garmentMeasure),
   cloth: maybe(cloth),
   made: maybe(made),

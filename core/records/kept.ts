@@ -17,7 +17,9 @@ export function verdictThen(reckoning: Reckoning, at: string): ListingKept['verd
     level: advised?.level ?? null,
     minutes: advised?.minutes ?? null,
     spend: reckoning.worth?.spend ?? null,
-    jobs: advised?.alterations.map((job) => job.id) ?? []
+    jobs: advised?.alterations.map((job) => job.id) ?? [],
+    conditions: reckoning.conditions.map(({ text: _, ...condition }) => condition),
+    chanceIf: reckoning.chanceIf
   }
 }
 

@@ -129,6 +129,15 @@ const listing = {
   aim: z.nullable(z.enum(['least-work', 'closest-fit', 'tailor', 'rescue', 'fewer-jobs']))
 }
 
+/** What something untold had to be, so that it worked out: mm, null where it was open. Its sentence is made when it is shown. */
+const condition = z.object({
+  point: maybe(point),
+  body: maybe(bodyMeasure),
+  least: z.nullable(z.number()),
+  most: z.nullable(z.number()),
+  chance: z.nullable(z.number())
+})
+
 export const listingKept = z.object({
   ...base,
   ...listing,
@@ -148,7 +157,11 @@ export const listingKept = z.object({
       level: z.nullable(z.int()),
       minutes: z.nullable(amount),
       spend: z.nullable(amount),
-      jobs: z.array(alteration)
+      jobs: z.array(alteration),
+      /** Left out: it was kept before there were any. */
+      conditions: maybe(z.array(condition)),
+      /** The chance if they held. */
+      chanceIf: maybe(z.nullable(z.number()))
     })
   )
 })

@@ -6,6 +6,7 @@ import { madeAs } from '../../core/garment/construction.ts'
 import type { CutRead } from '../../core/garment/cut.ts'
 import { garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
+import { kindsOffered } from '../../core/reading/garment/likely-kinds.ts'
 import type { Asked } from '../../core/reading/reading.ts'
 import { garmentFrom } from '../../core/reading/request/garment-from.ts'
 import { siteOf } from '../../core/records/look-text.ts'
@@ -58,6 +59,7 @@ export function judgedOf(
     answers: read.answers,
     corrections: look.corrections,
     kind,
+    kinds: kindsOffered(read.whole),
     made,
     assumed,
     cut,

@@ -6,6 +6,7 @@ import { LookPanel } from '../view/look-panel.tsx'
 import type { PageProps } from '../view/page-start.tsx'
 import { allLooks, useSaved } from '../view/use-records.ts'
 import type { Everything } from './everything.ts'
+import { cardAddress } from './wishlist-part.tsx'
 
 export interface OpenListingProps extends PageProps {
   kept: Everything
@@ -32,6 +33,7 @@ export function OpenListing({ records, stamp, kept, listingId, onError }: OpenLi
     <div class="wr-open">
       <p class="row">
         <a href="#wishlist">{t('wishlist.back')}</a>
+        {there && <a href={cardAddress(listingId)}>{t('card.title')}</a>}
         {address !== null && (
           <a href={address} target="_blank" rel="noreferrer">
             {t('wishlist.visit')}

@@ -21,21 +21,25 @@ export function WishlistPart({ listings, answers, currency, ready, actions }: Wi
   const titleOf = (id: string): string => listings.find((listing) => listing.id === id)?.title || t('wishlist.untitled')
   return (
     <WishlistPage
-      listings={listings.map((listing) => shown(listing, answers.get(listing.id) ?? null))}
+      listings={listings.map((listing) => listingShown(listing, answers.get(listing.id) ?? null))}
       currency={currency}
       shop={platform.where === 'companion'}
       ready={ready}
       onOpen={(id) => {
         location.hash = `wishlist/${encodeURIComponent(id)}`
       }}
+      cardOf={cardAddress}
       onEdit={(id, changes) => void actions.editListing(id, changes, titleOf(id))}
       onRemove={(id) => void actions.removeListing(id, titleOf(id))}
     />
   )
 }
 
+/** Where a listing's card for the shop is. */
+export const cardAddress = (id: string): string => `#card/${encodeURIComponent(id)}`
+
 /** A kept listing as the wishlist shows it. */
-const shown = (listing: ListingKept, answer: AnswerNow | null): ListingShown => ({
+export const listingShown = (listing: ListingKept, answer: AnswerNow | null): ListingShown => ({
   ...listing,
   price: listing.money.price ?? listing.price?.amount ?? null,
   kind: (answer?.request ?? listing.request)?.garment.kind ?? null,

@@ -22,6 +22,7 @@ import { FirstPart } from './first-part.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
 import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
+import { ShopCardPart } from './shop-card-part.tsx'
 import { useAnswers } from './use-answers.ts'
 import { type Route, useRoute } from './use-route.ts'
 import { WishlistPart } from './wishlist-part.tsx'
@@ -123,6 +124,7 @@ function Parts(props: PartProps) {
             actions={actions}
           />
         )}
+        {!isFirst && page === 'card' && <ShopCardPart listings={kept.listings} answers={answers} listingId={open ?? ''} />}
         {!isFirst && page === 'look' && <LookedAt records={records} stamp={stamp} kept={kept} onError={onError} />}
         {page === 'alterations' && <AlterationsPage />}
         {page === 'wardrobe' && person !== null && <WardrobePart kept={kept} person={person} actions={actions} />}

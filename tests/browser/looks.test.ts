@@ -75,4 +75,17 @@ describe.for(['light', 'dark'] as const)('in %s', (colourScheme) => {
     for (const width of [320, 400, 1280]) await look(workroom.page, `workroom-${part}-${colourScheme}`, width)
     expect(await faults(workroom.page)).toEqual([])
   })
+
+  test('the card for the shop, on a screen and on one small page', async () => {
+    const { page } = await Workroom.open(rig, 'wishlist')
+    await page
+      .getByRole('link', { name: /^Card for the shop/ })
+      .first()
+      .click()
+    await page.getByRole('button', { name: 'Print the card' }).waitFor()
+    for (const width of [320, 400, 1280]) await look(page, `workroom-card-${colourScheme}`, width)
+    expect(await faults(page)).toEqual([])
+    const printed = await page.pdf({ preferCSSPageSize: true, path: join(SCREENS, `workroom-card-${colourScheme}.pdf`) })
+    expect(printed.toString('latin1').match(/\/Type ?\/Page\b/g)).toHaveLength(1)
+  })
 })

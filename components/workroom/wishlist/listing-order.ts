@@ -1,5 +1,6 @@
 /** Finding and ordering kept listings. Pure. */
 import { VERDICTS, type Verdict } from '../../../core/ids/verdicts.ts'
+import type { Condition } from '../../../core/plan/conditions/conditions-of.ts'
 import type { ListingShown, Status } from '../shown.ts'
 
 export const ORDERS = ['kept', 'verdict', 'chance', 'spend', 'minutes', 'title'] as const
@@ -15,6 +16,12 @@ export interface Search {
 
 export const verdictOf = (listing: ListingShown): Verdict | null => listing.now?.verdict ?? listing.verdictThen?.verdict ?? null
 export const chanceOf = (listing: ListingShown): number | null => listing.now?.chance ?? listing.verdictThen?.chance ?? null
+/** The chance if what is untold is as it must be. */
+export const chanceIfOf = (listing: ListingShown): number | null =>
+  (listing.now === null ? listing.verdictThen?.chanceIf : listing.now.chanceIf) ?? null
+/** What the untold must be: as of now, or as of when it was kept while there is no answer. */
+export const conditionsOf = (listing: ListingShown): readonly Condition[] =>
+  (listing.now === null ? listing.verdictThen?.conditions : listing.now.conditions) ?? []
 export const spendOf = (listing: ListingShown): number | null =>
   (listing.now === null ? listing.verdictThen?.spend : listing.now.worth?.spend) ?? listing.price
 export const minutesOf = (listing: ListingShown): number | null =>

@@ -1,15 +1,16 @@
 /** One kept listing: a row of the table where there is room, a ruled card below it. */
+import { conditionShown } from '../../../core/plan/answer/conditions-said.ts'
 import type { GapShown, Reckoning } from '../../../core/reckon.ts'
 import { Outline } from '../../outline/outline.tsx'
 import { viewsOf } from '../../outline/outline-geometry.ts'
-import { ChanceTicks } from '../../tape/chance-ticks.tsx'
+import { ChanceTicks, sameInTens } from '../../tape/chance-ticks.tsx'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { TapeLine } from '../../tape/tape-line.tsx'
 import { isMeasured } from '../../tape/tape-words.ts'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'
 import { useWords } from '../../words.tsx'
 import type { ListingShown } from '../shown.ts'
-import { chanceOf, levelOf, minutesOf, spendOf, verdictOf } from './listing-order.ts'
+import { chanceIfOf, chanceOf, conditionsOf, levelOf, minutesOf, spendOf, verdictOf } from './listing-order.ts'
 
 export interface ListingRowProps {
   listing: ListingShown
@@ -17,19 +18,23 @@ export interface ListingRowProps {
   /** null: as many as can be compared are chosen already. */
   onCompare: ((on: boolean) => void) | null
   onOpen: () => void
+  /** Where its card for the shop is. */
+  card: string
   onEdit: () => void
   onRemove: () => void
 }
 
 const TAPES_SHOWN = 3
 
-export function ListingRow({ listing, compared, onCompare, onOpen, onEdit, onRemove }: ListingRowProps) {
+export function ListingRow({ listing, compared, onCompare, onOpen, card, onEdit, onRemove }: ListingRowProps) {
   const { t } = useWords()
   const { now } = listing
   const level = levelOf(listing)
   const minutes = minutesOf(listing)
   const spend = spendOf(listing)
   const chance = chanceOf(listing)
+  const chanceIf = chanceIfOf(listing)
+  const ifSo = chance === null || chanceIf === null || sameInTens(chance, chanceIf) ? null : chanceIf
   return (
     <tr class={listing.status === 'passed' ? 'wr-faint' : undefined}>
       <td class="c-cp">
@@ -51,6 +56,12 @@ export function ListingRow({ listing, compared, onCompare, onOpen, onEdit, onRem
         <span class="note">{listing.site || t('wishlist.pasted')}</span>
         {listing.notes !== '' && <span class="wr-notes">{listing.notes}</span>}
         {listing.tags.length > 0 && <span class="note">{listing.tags.join(', ')}</span>}
+        {now !== null && (
+          <a class="wr-to-card" href={card}>
+            {t('card.title')}
+            <span class="sr"> {listing.title || t('wishlist.untitled')}</span>
+          </a>
+        )}
       </th>
       <td class="c-v">
         <VerdictCell listing={listing} />
@@ -69,7 +80,8 @@ export function ListingRow({ listing, compared, onCompare, onOpen, onEdit, onRem
       </Fact>
       <Fact name="chance" class="c-ch">
         {chance === null ? '–' : t('wishlist.chance', { chance })}
-        {chance !== null && <ChanceTicks chance={chance} />}
+        {chance !== null && ifSo !== null && <span class="note">{t('facts.chance-if', { chance: ifSo })}</span>}
+        {chance !== null && <ChanceTicks chance={chance} chanceIf={ifSo} />}
       </Fact>
       <td class="c-s">
         <span>{t(`wishlist.status.${listing.status}`)}</span>
@@ -102,17 +114,28 @@ function Fact({ name, class: place, children }: { name: string; class: string; c
 }
 
 function VerdictCell({ listing }: { listing: ListingShown }) {
-  const { t } = useWords()
+  const { t, wording } = useWords()
   const verdict = verdictOf(listing)
   if (verdict === null) return <p class="note">{t('wishlist.not-reckoned')}</p>
   const changed = listing.now !== null && listing.verdictThen !== null && listing.now.verdict !== listing.verdictThen.verdict
-  const because = listing.now?.because[0]?.text
+  const [first, ...others] = verdict === 'too-little-told' ? [] : conditionsOf(listing)
+  // where it seems right as far as told, what it hangs on says as much
+  const because =
+    first !== undefined && verdict === 'wears-as-is' ? undefined : listing.now?.because.find(({ code }) => code !== 'verdict.if')?.text
   return (
     <>
       <span class="wr-verdict">
         <VerdictMark verdict={verdict} />
         <span>{t('wishlist.verdict', { verdict })}</span>
       </span>
+      {first !== undefined && (
+        <span class="wr-because">
+          {t(others.length === 0 ? 'wishlist.if' : 'wishlist.if-more', {
+            condition: conditionShown(first, wording).text,
+            n: others.length
+          })}
+        </span>
+      )}
       {because !== undefined && <span class="wr-because">{because}</span>}
       {changed && listing.verdictThen !== null && (
         <span class="wr-because">{t('wishlist.changed', { verdict: listing.verdictThen.verdict })}</span>

@@ -17,11 +17,12 @@ export interface ListingTableProps {
   currency: string
   onCompare: (listing: ListingShown, on: boolean) => void
   onOpen: (id: string) => void
+  cardOf: (id: string) => string
   onEdit: (id: string, changes: ListingChanges) => void
   onRemove: (id: string) => void
 }
 
-export function ListingTable({ listings, layout, compared, currency, onCompare, onOpen, onEdit, onRemove }: ListingTableProps) {
+export function ListingTable({ listings, layout, compared, currency, onCompare, onOpen, cardOf, onEdit, onRemove }: ListingTableProps) {
   const { t } = useWords()
   const { typed: editing, type: setEditing } = useDraft<string | null>('wishlist', null)
   const mayCompare = (listing: ListingShown) => compared.length < MOST_COMPARED || compared.includes(listing)
@@ -56,6 +57,7 @@ export function ListingTable({ listings, layout, compared, currency, onCompare, 
               compared={compared.includes(listing)}
               onCompare={mayCompare(listing) ? (on) => onCompare(listing, on) : null}
               onOpen={() => onOpen(listing.id)}
+              card={cardOf(listing.id)}
               onEdit={() => setEditing(listing.id)}
               onRemove={() => onRemove(listing.id)}
             />

@@ -19,6 +19,8 @@ export interface WishlistPageProps {
   /** A shop of invented garments is served beside this page. */
   shop?: boolean
   onOpen: (id: string) => void
+  /** Where a listing's card for the shop is. */
+  cardOf: (id: string) => string
   onEdit: (id: string, changes: ListingChanges) => void
   onRemove: (id: string) => void
 }
@@ -46,7 +48,7 @@ function NothingKept({ ready, shop = false }: WishlistPageProps) {
   )
 }
 
-function Kept({ listings, currency, onOpen, onEdit, onRemove }: WishlistPageProps) {
+function Kept({ listings, currency, onOpen, cardOf, onEdit, onRemove }: WishlistPageProps) {
   const { t } = useWords()
   const [search, setSearch] = useState<Search>({ find: '', order: 'kept', status: null, verdict: null })
   const id = useId()
@@ -92,6 +94,7 @@ function Kept({ listings, currency, onOpen, onEdit, onRemove }: WishlistPageProp
           currency={currency}
           onCompare={choose}
           onOpen={onOpen}
+          cardOf={cardOf}
           onEdit={onEdit}
           onRemove={onRemove}
         />

@@ -1,9 +1,12 @@
 /** Invented garments and answers, by hand, for the pages' own tests. All lengths mm. */
+
 import type { Judged } from '../../../components/judged.ts'
 import { madeAs } from '../../../core/garment/construction.ts'
 import type { Stated } from '../../../core/garment/issue.ts'
+import { GARMENT_KINDS } from '../../../core/ids/kinds.ts'
 import type { PointId } from '../../../core/ids/points.ts'
 import { type LengthUnit, toMm } from '../../../core/length.ts'
+import type { ConditionShown } from '../../../core/plan/answer/conditions-said.ts'
 import type { Job, Plan } from '../../../core/plan/plan.ts'
 import type { MeasureReading, Reading } from '../../../core/reading/reading.ts'
 import type { GapShown, Reckoning } from '../../../core/reckon.ts'
@@ -37,11 +40,13 @@ export const emptyReading: Reading = {
   made: {},
   cut: {},
   use: null,
+  whose: null,
   language: 'en',
   colour: null,
   condition: null,
   mending: [],
   price: null,
+  sizeChart: [],
   sizeLabels: [],
   faults: [],
   allowances: [],
@@ -175,6 +180,7 @@ export const trousersReckoning: Reckoning = {
   verdict: 'alters-to-fit',
   cut: {},
   asFarAsTold: false,
+  conditions: [],
   chanceIf: null,
   wearsAs: null,
   because: [
@@ -212,6 +218,7 @@ export const leaveIt: Reckoning = {
   verdict: 'leave-it',
   cut: {},
   asFarAsTold: false,
+  conditions: [],
   chanceIf: null,
   wearsAs: null,
   because: [
@@ -271,6 +278,7 @@ export const tooLittle: Reckoning = {
   verdict: 'too-little-told',
   cut: {},
   asFarAsTold: false,
+  conditions: [],
   chanceIf: null,
   wearsAs: null,
   because: [reason('Only the inside leg and a size label are given. Without the waist, and the hip or the thigh, nothing can be judged.')],
@@ -300,6 +308,7 @@ export const wearsAsIs: Reckoning = {
   verdict: 'wears-as-is',
   cut: {},
   asFarAsTold: false,
+  conditions: [],
   chanceIf: null,
   wearsAs: null,
   because: [reason('Every measure that was told is inside what you want.')],
@@ -327,6 +336,7 @@ export const trousersJudged: Judged = {
   answers: [],
   corrections: [],
   kind: 'trousers',
+  kinds: GARMENT_KINDS,
   ...madeAs('trousers', trousersReading.made),
   cut: {},
   cutAsRead: {},
@@ -341,3 +351,41 @@ export const trousersJudged: Judged = {
   canUndo: false,
   drafts: {}
 }
+
+/** What an untold point must be, as a clause of its own. */
+export const condition = (point: PointId, least: number, most: number, text: string): ConditionShown => ({
+  point,
+  least: inch(least),
+  most: inch(most),
+  chance: 0.5,
+  text
+})
+export const HIP = condition('hip', 39, 42, 'the hip, laid flat, is 19½ to 21 in')
+export const THIGH = condition('thigh', 24, 27, 'the thigh, laid flat, is 12 to 13½ in')
+export const INSEAM = condition('inseam', 29, 40, 'the inside leg is 29 to 40 in')
+export const WAIST = condition('waist', 28, 34, 'the waist, laid flat, is 14 to 17 in')
+
+const IF = 'As far as told: it works out if'
+/** The trousers, where what is not told decides. */
+export const hangingOn = (...conditions: ConditionShown[]): Reckoning => ({
+  ...trousersReckoning,
+  asFarAsTold: true,
+  conditions,
+  chance: 0.62,
+  chanceIf: 0.84,
+  because: [
+    ...trousersReckoning.because.slice(0, 1),
+    { code: 'verdict.if', values: {}, text: `${IF} ${conditions.map(({ text }) => text).join(' and ')}.` },
+    ...trousersReckoning.because.slice(1)
+  ]
+})
+/** The same with points that were only worked out. */
+export const muchWorkedOut = (reckoning: Reckoning): Reckoning => ({
+  ...reckoning,
+  gaps: [
+    ...reckoning.gaps,
+    gap('knee', inch(18), inch(1), [inch(14), inch(16), inch(20)], 'inferred'),
+    gap('calf', inch(15), inch(1), [inch(15.5), inch(16), inch(20)], 'inferred'),
+    gap('outseam', inch(41), inch(1), null, 'inferred')
+  ]
+})

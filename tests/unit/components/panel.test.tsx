@@ -121,7 +121,7 @@ describe('the answer', () => {
     expect(textOf(answer)).toContain('Alters to fit')
     expect(textOf(answer)).toContain('6 in 10')
     expect(textOf(answer)).toContain('£29.90 in all')
-    await act(async () => button('Copy the question').click())
+    await act(async () => button('Copy the message').click())
     expect(actions.onCopy).toHaveBeenCalledWith(expect.stringContaining('straight across the seat'))
     expect(textOf(answer)).toContain('Copied.')
   })
@@ -369,5 +369,25 @@ describe('what is said of a band', () => {
     expect(shownText()).not.toContain('The cloth gives.')
     press('Correct thigh')
     expect(textOf(inPage().querySelector('ul[aria-label="Why so much is wanted: thigh"]'))).toBe('The cloth gives.')
+  })
+})
+
+describe('a kind that no word tells', () => {
+  it('is chosen from all of them, in the order given', () => {
+    show({ ...trousersJudged, kind: null, reckoning: null, kinds: ['shirt', 'jacket', 'other'] })
+    const select = field('Kind of garment')
+    if (!(select instanceof HTMLSelectElement)) throw new Error('no choice of kind')
+    expect([...select.options].map(({ value }) => value)).toEqual(['', 'shirt', 'jacket', 'other'])
+    type('Kind of garment', 'jacket')
+    expect(vi.mocked(actions.onCorrections).mock.lastCall?.[0]).toEqual([{ kind: 'jacket' }])
+  })
+})
+
+describe('a chart of bodies in the text', () => {
+  const text = 'To fit hips 97-103 cm. Waist 42 cm flat.'
+  it('is said where doubts are, and its figures are marked as no measures', () => {
+    show({ ...trousersJudged, text, reading: readListing({ title: 'Trousers size M', text }), corrections: [] })
+    expect(shownText()).toContain('It is cut for hips of 38')
+    expect(shownText()).toContain('advice on fit, left aside')
   })
 })

@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto'
 import { describe, expect, test } from 'vitest'
 import type { Reckoning } from '../../../core/reckon.ts'
 import { patch, put, remove } from '../../../core/records/change.ts'
-import { all, one } from '../../../core/records/find.ts'
+import { all, one, unreadable } from '../../../core/records/find.ts'
 import { keepLook, openKept } from '../../../core/records/kept.ts'
 import { choose, keepDraft, storeLook } from '../../../core/records/looks.ts'
 import { markFavourite, personFor, setSettings, settingsOf } from '../../../core/records/owned.ts'
@@ -16,6 +16,7 @@ const reckoning: Reckoning = {
   verdict: 'alters-to-fit',
   cut: {},
   asFarAsTold: false,
+  conditions: [],
   chanceIf: null,
   wearsAs: null,
   because: [],
@@ -59,13 +60,13 @@ describe('keeping', () => {
     const records = await freshRecords()
     const stamp = clock()
     const look = await storeLook(records, seen(), stamp())
-    await choose(records, look.id, { corrections: [{ kind: 'jeans' }], notes: 'nice cloth' }, stamp())
+    await choose(records, look.id, { corrections: [{ kind: 'jeans' }, { whose: 'men' }], notes: 'nice cloth' }, stamp())
     const { after } = there(await keepLook(records, look.id, { request, reckoning }, stamp()))
     expect(after).toMatchObject({
       title: 'Charcoal flannel trousers',
       text: 'Waist 16 in flat',
       site: 'rail-and-peg.example',
-      corrections: [{ kind: 'jeans' }],
+      corrections: [{ kind: 'jeans' }, { whose: 'men' }],
       notes: 'nice cloth',
       status: 'watching',
       keptAt: '2026-03-01T09:02:00.000Z',
@@ -73,6 +74,31 @@ describe('keeping', () => {
       verdictThen: { verdict: 'alters-to-fit', chance: 0.8, level: 3, minutes: 90, spend: 32, jobs: ['waist-in-centre-back'] }
     })
     expect(await one(records, 'looks', look.id)).toMatchObject({ keptId: after.id })
+  })
+
+  test('what the untold must be is kept with the answer then, without its sentence, and read again', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const hip = { point: 'hip' as const, least: 1026, most: null, chance: 0.3 }
+    const own = { body: 'thighGirth' as const, least: null, most: 620, chance: null }
+    const hanging = { ...reckoning, chanceIf: 0.9, conditions: [hip, own].map((one) => ({ ...one, text: 'said in some unit' })) }
+    const look = await storeLook(records, seen(), stamp())
+    const { after } = there(await keepLook(records, look.id, { request, reckoning: hanging }, stamp()))
+    expect(after.verdictThen).toMatchObject({ conditions: [hip, own], chanceIf: 0.9 })
+    expect(JSON.stringify(after)).not.toContain('said in some unit')
+    expect((await all(records, 'listingsKept'))[0]?.verdictThen?.conditions).toEqual([hip, own])
+    expect(await unreadable(records)).toEqual([])
+  })
+
+  test('one that was kept before there were any is read as it was', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const look = await storeLook(records, seen(), stamp())
+    const { after } = there(await keepLook(records, look.id, { request, reckoning }, stamp()))
+    const { conditions, chanceIf, ...before } = there(after.verdictThen)
+    expect([conditions, chanceIf]).toEqual([[], null])
+    await patch(records, 'listingsKept', after.id, { verdictThen: before }, stamp())
+    expect((await one(records, 'listingsKept', after.id))?.verdictThen).toEqual(before)
   })
 
   test('kept again it is the same listing, with its status, tags and first date', async () => {

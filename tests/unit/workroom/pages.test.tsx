@@ -5,13 +5,14 @@ import { BackupPage } from '../../../components/workroom/backup-page.tsx'
 import { BodyPage, type BodyPageProps } from '../../../components/workroom/body/body-page.tsx'
 import { PersonForm } from '../../../components/workroom/body/person-form.tsx'
 import { DoneBar, Frame } from '../../../components/workroom/frame.tsx'
-import type { MeasureShown, PersonFields } from '../../../components/workroom/shown.ts'
+import type { ListingShown, MeasureShown, PersonFields } from '../../../components/workroom/shown.ts'
 import { STRETCHES, stretchAnswer, withStretch } from '../../../components/workroom/wardrobe/cloth-typed.ts'
 import { WardrobePage } from '../../../components/workroom/wardrobe/wardrobe-page.tsx'
 import { ListingForm } from '../../../components/workroom/wishlist/listing-form.tsx'
 import { WishlistPage } from '../../../components/workroom/wishlist/wishlist-page.tsx'
 import type { Units } from '../../../core/length.ts'
-import { beside, field, fill, hide, inPage, show as onPage, press, shownText, submit, type } from '../on-page.tsx'
+import { HIP, hangingOn, THIGH, tooLittle, trousersReckoning, WAIST, wearsAsIs } from '../components/fixtures.ts'
+import { beside, field, fill, hide, inPage, show as onPage, press, shownText, submit, textOf, type } from '../on-page.tsx'
 
 const show = (page: preact.ComponentChild, units: Units = 'in'): void => onPage(page, { units })
 afterEach(hide)
@@ -292,7 +293,7 @@ describe('the wardrobe', () => {
 })
 
 describe('the wishlist', () => {
-  const wishlist = { currency: 'GBP', onOpen: vi.fn(), onEdit: vi.fn(), onRemove: vi.fn() }
+  const wishlist = { currency: 'GBP', onOpen: vi.fn(), cardOf: (id: string) => `#card/${id}`, onEdit: vi.fn(), onRemove: vi.fn() }
   test('empty, it says how to keep a listing, and to begin with a body', () => {
     show(<WishlistPage {...wishlist} listings={[]} ready={false} />)
     expect(shownText()).toContain('press Keep')
@@ -303,6 +304,54 @@ describe('the wishlist', () => {
     expect(shownText()).not.toContain('demo shop')
     show(<WishlistPage {...wishlist} listings={[]} ready shop />)
     expect(shownText()).toContain('address of a demo shop')
+  })
+  describe('what it hangs on', () => {
+    const kept = (over: Partial<ListingShown>): ListingShown => ({
+      id: 'l',
+      title: 'Grey trousers',
+      site: 's',
+      address: '',
+      keptAt: '2026-03-01T09:00:00.000Z',
+      price: 24,
+      kind: 'trousers',
+      status: 'watching',
+      notes: '',
+      tags: [],
+      money: { price: null, postage: null, worth: null },
+      verdictThen: null,
+      now: null,
+      ...over
+    })
+    const row = (over: Partial<ListingShown>) => {
+      show(<WishlistPage {...wishlist} listings={[kept(over)]} ready />)
+      return [...inPage().querySelectorAll('.c-v, .c-ch')].map(textOf).join(' ')
+    }
+    const then = { verdict: 'alters-to-fit' as const, chance: 0.3, level: 3, minutes: 60, spend: 30, jobs: [] }
+    const hip = { point: 'hip' as const, least: 39 * 25.4, most: 42 * 25.4, chance: 0.5 }
+
+    test('is the line under its verdict, as of now: the first in words, the rest counted', () => {
+      expect(row({ now: hangingOn(HIP) })).toContain('If the hip, laid flat, is 19½ to 21 in.')
+      expect(row({ now: hangingOn(HIP, THIGH) })).toContain('If the hip, laid flat, is 19½ to 21 in, and 1 more.')
+      expect(row({ now: hangingOn(HIP) })).toContain('6 in 108 in 10 if so')
+    })
+    test('stands before why, and says it all where it seems right as it is', () => {
+      expect(row({ now: hangingOn(HIP) })).toMatch(/If the hip.+ in\.Take 1½ in out of the waist/)
+      const says = row({ now: { ...wearsAsIs, conditions: [HIP] } })
+      expect(says).toContain('If the hip')
+      expect(says).not.toContain('Every measure')
+    })
+    test('gives way to why once it is told, whatever was open when it was kept', () => {
+      const says = row({ now: trousersReckoning, verdictThen: { ...then, conditions: [hip], chanceIf: 0.9 } })
+      expect(says).toContain('Take 1½ in out of the waist')
+      expect(says).not.toContain('If the hip')
+    })
+    test('is as it was then while there is no answer, in the units of today', () => {
+      expect(row({ verdictThen: { ...then, conditions: [hip], chanceIf: 0.9 } })).toContain('If the hip, laid flat, is 19½ to 21 in.')
+      expect(row({ verdictThen: then })).not.toContain('If ')
+    })
+    test('is not said of what can’t be judged at all', () => {
+      expect(row({ now: { ...tooLittle, conditions: [WAIST] } })).toContain('Only the inside leg')
+    })
   })
   test('a title with markup is shown as it is written', () => {
     const title = '<img src=x onerror="window.bad=1">'

@@ -12,6 +12,8 @@ test.each([
   ['#alterations', 'alterations', null],
   ['#first', 'first', null],
   ['#look', 'look', null],
+  ['#card/a%2Fb', 'card', 'a/b'],
+  ['#card', 'card', null],
   ['#nonsense', 'wishlist', null],
   ['#wishlist/%', 'wishlist', '%']
 ])('%s is the part %s', (hash, page, open) => {

@@ -78,7 +78,17 @@ test('short names are the words that tell the titles apart', () => {
 })
 
 test('two or three are ticked and set side by side; a fourth is not', () => {
-  show(<WishlistPage listings={[flannel, linen, cord, denim]} currency="GBP" ready onOpen={vi.fn()} onEdit={vi.fn()} onRemove={vi.fn()} />)
+  show(
+    <WishlistPage
+      listings={[flannel, linen, cord, denim]}
+      currency="GBP"
+      ready
+      cardOf={(id) => `#card/${id}`}
+      onOpen={vi.fn()}
+      onEdit={vi.fn()}
+      onRemove={vi.fn()}
+    />
+  )
   const compare = () => [...inPage().querySelectorAll('button')].find((one) => one.textContent?.startsWith('Compare '))
   expect(compare()?.disabled).toBe(true)
   press('Compare Charcoal flannel trousers')

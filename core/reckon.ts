@@ -7,6 +7,7 @@ import { garmentAsWorn } from './garment/garment-as-worn.ts'
 import { answerFrom, type Reckoning, type ReckoningInProgress, verdictFrom } from './plan/answer/answer.ts'
 import { wouldChange } from './plan/answer/would-change.ts'
 import { clothAnswers, type Ways } from './plan/ask/cloth-answers.ts'
+import { conditionsOf } from './plan/conditions/conditions-of.ts'
 import { once } from './plan/once.ts'
 import { outlookOf } from './plan/outlook/outlook.ts'
 import { MARK_MM, planAlterations } from './plan/plan-alterations.ts'
@@ -55,12 +56,15 @@ function computePlans(request: ReckonRequest, withOutlook: boolean, wording: Wor
   const prepared = prepare(request)
   const { garment, gaps, offer } = prepared
   const outlook = withOutlook ? prepared.outlook() : null
+  const plans = once(() => planAlterations({ garment, input, gaps, means, ...offer(), wording }))
+  const conditions = outlook === null ? [] : conditionsOf(request, { ...prepared, plans, outlook }, prepare)
   return {
     ...prepared,
     input,
-    plans: once(() => planAlterations({ garment, input, gaps, means, ...offer(), wording })),
+    plans,
     means,
     outlook,
+    conditions,
     clothAnswers: () => (outlook === null ? [] : clothAnswers(request, { garment, gaps }, outlook, inOtherCloth(prepared.body)))
   }
 }
@@ -68,7 +72,7 @@ function computePlans(request: ReckonRequest, withOutlook: boolean, wording: Wor
 /** The garment beside what its wearer wants. */
 function setBeside({ garment: input, wearer, favourite, tried, means }: ReckonRequest, body = bodyOf(wearer)) {
   const markMm = means.markMm ?? MARK_MM
-  const garment = seenOn(garmentAsWorn(input), body)
+  const garment = seenOn(garmentAsWorn(input, wearer?.sizes), body)
   const target = targetFor(garment, wearer, favourite, tried, body)
   const gaps = gapsBetween(garment, target)
   const wears = () => (wearer === undefined ? null : wearsAs(garment, gaps, { wearer, favourite, tried, markMm, target }, body))

@@ -38,7 +38,8 @@ function bodySlope(garment: Garment): number {
   const waist = garment.points.get('waist')
   const hem = garment.points.get('hem')
   const length = garment.points.get('bodyLength')
-  if (waist === undefined || hem === undefined || length === undefined || waist.from === 'inferred' || hem.from === 'inferred') return 0
+  if (waist === undefined || hem === undefined || length === undefined) return 0
+  if (waist.from === 'inferred' || hem.from === 'inferred' || length.from === 'inferred') return 0
   const below = length.mm * 0.42
   return slopeBetween(waist.mm, hem.mm, below)
 }

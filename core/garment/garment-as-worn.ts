@@ -7,16 +7,13 @@ import { type ClothTaken, clothTaken, type WornChange, wornChange } from './clot
 import { madeAs } from './construction.ts'
 import { type CutRead, cutAs, knownCut } from './cut.ts'
 import type { GarmentInput, GarmentMeasure, Made, Source, Use } from './garment-input.ts'
-import { missingPoints } from './missing-points.ts'
+import { beliefOf, type GarmentBelief, type Observed } from './model/garment-belief.ts'
+import { shareOfWomens } from './model/whose.ts'
 
 export interface PointTaken {
   mm: number
   sdMm: number
   from: Source | 'inferred'
-  /** The point it was worked out from. */
-  basedOn?: PointId
-  /** What the other told points would make one think of a seller's figure: it bears on how sure it is, never on the figure. */
-  expected?: { mm: number; sdMm: number }
   /** So often was it measured by whoever measured it; not told: once. */
   readings?: number
   /** Told apart for left and right, where they differ; mm is then their mean. */
@@ -36,6 +33,8 @@ export interface Garment {
   cut: CutRead
   worn(point: PointId): WornChange
   use: Use
+  /** What is thought of every point, told or not; undefined where nothing is. */
+  belief: GarmentBelief | undefined
 }
 
 /** How far a figure may be off, mm (sd), by who measured: from memory; around for girths (a flat tape's error is doubled). */
@@ -51,29 +50,27 @@ const TRUST: Record<Source, number> = { own: 0, seller: 1, label: 2 }
 export const isTold = (taken: PointTaken | undefined): taken is PointTaken =>
   taken !== undefined && (taken.from === 'own' || taken.from === 'seller')
 
-export function garmentAsWorn(input: GarmentInput): Garment {
+/** `wearers`: whose sizes the person wears, as far as said: people look among their own. */
+export function garmentAsWorn(input: GarmentInput, wearers?: string): Garment {
   const belongs = new Set(POINTS_OF[input.kind])
   const told = new Map<PointId, PointTaken>()
   for (const point of POINTS) {
     const taken = belongs.has(point) ? onePoint(input.measures.filter((measure) => measure.point === point)) : undefined
     if (taken !== undefined) told.set(point, taken)
   }
+  const observed = [...told].map(observedAs)
   ofTwo(told, belongs)
-  const points = new Map(told)
-  const sure = new Map([...told].filter(([, taken]) => isTold(taken)))
-  for (const one of missingPoints(input.kind, sure)) {
-    if (belongs.has(one.point) && !points.has(one.point))
-      points.set(one.point, { mm: one.mm, sdMm: one.sdMm, from: 'inferred', basedOn: one.from })
-  }
-  for (const [point, taken] of sure) {
-    if (taken.from !== 'seller') continue
-    const others = new Map([...sure].filter(([other]) => other !== point))
-    const expected = missingPoints(input.kind, others).find((one) => one.point === point)
-    if (expected !== undefined) points.set(point, { ...taken, expected: { mm: expected.mm, sdMm: expected.sdMm } })
-  }
   const cut = cutAs(input.kind, input.cut, input.made, input.use)
-  const cloth = clothTaken(input.kind, input.cloth, knownCut(cut))
   const { made: plain, assumed } = madeAs(input.kind, input.made)
+  const described = {
+    kind: input.kind,
+    elasticWaist: plain.elasticWaist,
+    cut: knownCut(cut),
+    womens: shareOfWomens(input.kind, input.whose, wearers)
+  }
+  const belief = observed.length === 0 ? undefined : beliefOf(described, observed)
+  const points = withUntold(told, belief, belongs)
+  const cloth = clothTaken(input.kind, input.cloth, knownCut(cut))
   const made = assumed.includes('waistStretchedMm') ? { ...plain, waistStretchedMm: stretchedAs(plain, points.get('waist')) } : plain
   const ordered = new Map<PointId, PointTaken>()
   for (const point of POINTS) {
@@ -89,8 +86,31 @@ export function garmentAsWorn(input: GarmentInput): Garment {
     cloth,
     cut,
     worn: (point) => wornChange(input.kind, cloth, point),
-    use: input.use ?? 'ordinary'
+    use: input.use ?? 'ordinary',
+    belief
   }
+}
+
+/** How much of a seller's error is common to all of their figures; one's own tape and labels have errors of their own alone. */
+const observedAs = ([point, { mm, sdMm, from, readings = 1 }]: [PointId, PointTaken]): Observed => ({
+  point,
+  mm,
+  sdMm,
+  commonShare: from === 'seller' ? COMMON_SHARE / (COMMON_SHARE + (1 - COMMON_SHARE) / readings) : 0
+})
+
+/** With every point that the model speaks of: what a label said and what nobody told, as it is thought of. */
+function withUntold(
+  told: ReadonlyMap<PointId, PointTaken>,
+  belief: GarmentBelief | undefined,
+  belongs: ReadonlySet<PointId>
+): Map<PointId, PointTaken> {
+  const points = new Map(told)
+  for (const point of belief?.points ?? []) {
+    const thought = belief?.of(point)
+    if (thought !== undefined && belongs.has(point) && !points.has(point)) points.set(point, { ...thought, from: 'inferred' })
+  }
+  return points
 }
 
 /** An elastic waist goes so much further than it lies: a band with elastic at the back only a tenth, one all round a third (from memory). */

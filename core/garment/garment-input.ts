@@ -3,6 +3,7 @@ import type { Cut } from '../ids/cut.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { SeamId } from '../ids/seams.ts'
+import type { Whose } from './model/whose.ts'
 
 export const TRAITS = [
   'rigid',
@@ -105,6 +106,8 @@ export interface GarmentMeasure {
 
 export interface GarmentInput {
   kind: GarmentKind
+  /** Whose sizes it is cut for, where that is told. */
+  whose?: Whose
   measures: GarmentMeasure[]
   cloth?: Cloth
   made?: Partial<Made>

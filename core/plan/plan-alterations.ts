@@ -3,7 +3,9 @@
 import { keyOf } from '../alterations/apart.ts'
 import type { Option } from '../alterations/row.ts'
 import { timeFactor } from '../garment/cloth.ts'
-import { HARDEST } from './means.ts'
+import type { Garment } from '../garment/garment-as-worn.ts'
+import { type Gap, overshoot } from '../wearer/gaps.ts'
+import { HARDEST, type Means } from './means.ts'
 import { fits, totalOf } from './misfit.ts'
 import type { Aim, Misfit, Plan } from './plan.ts'
 import { type PlanContext, planFrom } from './plan-from.ts'
@@ -64,7 +66,14 @@ const letInAtMost = (option: Option): Option => ({
 })
 
 function planFor(aim: Aim, context: PlanContext, without?: string): Plan {
-  const { gaps, garment, means, options } = context
+  const { whole, amounts } = solvedFor(aim, context, without)
+  return planFrom(aim, whole, amounts, context)
+}
+
+/** What a problem is made of. */
+type Solvable = Pick<PlanContext, 'gaps' | 'garment' | 'means' | 'options'>
+
+function solvedFor(aim: Aim, { gaps, garment, means, options }: Solvable, without?: string): Solved {
   const level = aim === 'tailor' ? HARDEST : means.level
   const inReach = withinLevel(options, level).filter((option) => option.key !== without)
   const solved = (allowed: readonly Option[]): Solved => {
@@ -73,8 +82,28 @@ function planFor(aim: Aim, context: PlanContext, without?: string): Plan {
     const amounts = spread(solveInMarks(pruned), pruned.options, whole.options)
     return { whole, amounts, outcome: evaluate(whole, amounts) }
   }
-  const { whole, amounts } = sparingRescues(pointsOf(gaps), inReach, solved)
-  return planFrom(aim, whole, amounts, context)
+  return sparingRescues(pointsOf(gaps), inReach, solved)
+}
+
+/** Set beside its wearer: what is judged, and what can be done. */
+export interface Beside {
+  garment: Garment
+  gaps: readonly Gap[]
+  offer: () => { options: readonly Option[] }
+}
+
+/**
+ * Does doing nothing, a plan of one's own, or at hand a tailor's leave at most one mark wrong, without a rescue that this person would not wear?
+ */
+export function leavesNothingWrong({ gaps, garment, offer }: Beside, means: Means): boolean {
+  const markMm = means.markMm ?? MARK_MM
+  const points = pointsOf(gaps)
+  const isRight = (after: readonly number[]): boolean =>
+    totalOf(points.map(({ mm, least, most }, p) => ({ mm: overshoot(after[p] ?? mm, least, most) }))) <= markMm + ROUNDING
+  if (isRight([])) return true
+  const plain = { gaps, garment, means, options: acceptedBy(means, offer().options) }
+  const aims: Aim[] = means.tailor ? ['least-work', 'closest-fit', 'tailor'] : ['least-work', 'closest-fit']
+  return aims.some((aim) => isRight(solvedFor(aim, plain).outcome.after))
 }
 
 interface Solved {

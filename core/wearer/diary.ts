@@ -45,6 +45,8 @@ export function afterTrying(want: Want, garment: Garment, { point, spareMm, shor
     most: Math.max(want.most + shift, belief.mm),
     least: Math.min(want.least + Math.max(0, shift), belief.mm),
     sdMm: Math.min(want.sdMm, belief.sdMm),
+    // what was felt is the taste
+    tasteSdMm: belief.sdMm,
     because
   }
 }

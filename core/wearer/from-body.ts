@@ -6,7 +6,7 @@ import { stretchAt } from '../garment/cloth.ts'
 import { knownCut } from '../garment/cut.ts'
 import { type Garment, isTold } from '../garment/garment-as-worn.ts'
 import type { Cut } from '../ids/cut.ts'
-import { type GarmentKind, SHAPE } from '../ids/kinds.ts'
+import { type GarmentKind, KNITS, SHAPE } from '../ids/kinds.ts'
 import { isGirth, POINTS_OF, type PointId } from '../ids/points.ts'
 import { LONGEST_MM } from '../length.ts'
 import { girthAtBand } from './band-height.ts'
@@ -99,8 +99,8 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
   const takes = point === 'sleeveLength' ? takenByShoulder(garment, body) : 0
   const leastMm = Math.max(0, taken.mm + (give.close?.least ?? least - give.mm) - snugMm - takes)
   const idealMm = ideal === null || most === null ? null : taken.mm + (give.close?.ideal ?? ideal - give.mm / 2) - takes
-  // a figure that is only worked out knows nothing of the cut: what the cut sets close it is cut close
-  const isUnknown = cut !== undefined && garment.points.get(point)?.from === 'inferred'
+  // a figure that is only worked out knows nothing of the shape: what does not decide is as it is cut, too small perhaps and never too big
+  const isUnknown = isOfShape(point, garment.kind, wearer) && garment.points.get(point)?.from === 'inferred'
   const mostMm = isUnknown ? null : give.close === undefined ? most : give.close.most
   return {
     least: leastMm,
@@ -108,9 +108,11 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
     most: mostMm === null ? aboveAll(garment, point, leastMm) : Math.max(taken.mm + mostMm - takes, leastMm),
     ...(mostMm === null ? { freeAbove: true } : {}),
     sdMm: Math.hypot(taken.sdMm, own?.sdMm ?? 0),
+    ...(own === undefined ? { tasteSdMm: tasteAt(point, taken.mm) } : {}),
     ...(give.sdMm > 0 ? { leastSdMm: give.sdMm } : {}),
     from: 'body',
     measure: id,
+    bodyMm: taken.mm,
     basedOn: taken.basedOn,
     because: [
       {
@@ -123,6 +125,23 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
     ]
   }
 }
+
+/**
+ * People like things so much closer or looser than the table, mm (sd; from memory), until they say so or the diary has learnt it: around the body
+ * 16, less at what is small.
+ */
+const TASTE_MM = { girth: 16, length: 10 }
+const TASTE_SHARE = 0.025
+const tasteAt = (point: PointId, bodyMm: number): number =>
+  isGirth(point) ? Math.min(TASTE_MM.girth, TASTE_SHARE * bodyMm) : TASTE_MM.length
+
+/** How wide these are is the shape of a leg, a sleeve or a body, not its size. */
+const OF_THE_SHAPE: ReadonlySet<PointId> = new Set<PointId>(['knee', 'calf', 'legOpening', 'sweep', 'hem', 'bicep', 'cuff'])
+/** So is the shoulder of a knit, which may be dropped, and the waist of what hangs from the shoulders, unless it is wanted close. */
+const isOfShape = (point: PointId, kind: GarmentKind, { fit }: Wearer): boolean =>
+  OF_THE_SHAPE.has(point) ||
+  (point === 'shoulderWidth' && KNITS.includes(kind)) ||
+  (point === 'waist' && SHAPE[kind] === 'upper' && fit !== 'close')
 
 /** Free above: further up than the garment itself, however wide it is. */
 const aboveAll = ({ points }: Garment, point: PointId, leastMm: number): number => Math.max(leastMm, points.get(point)?.mm ?? 0) + FREE_MM

@@ -18,15 +18,13 @@ export interface Gap {
   sdMm: number
   /** So often was it measured; not told: once. */
   readings?: number
-  /** What the garment's other told points would make one think of this one. */
-  expected?: { mm: number; sdMm: number }
   /** What is wanted, on today's tape; null: not judged. */
   band: Band | null
   /** What a plan aims for, mm: the ideal, or where that is only worked out the figure itself as far as the band allows. */
   aimMm: number
   /** How much further out the edges lie than wanted, because the band was worked out and not told, mm: the margin of an edge. */
   edgeMarginMm: number
-  /** How unsure the band itself is (the body's sd, the cloth's), mm. */
+  /** How unsure the band itself is (the body's sd, the person's taste, the cloth's), mm. */
   bandSdMm: number
   /** How unsure its lower edge is beside that, mm (sd). */
   leastSdMm?: number
@@ -63,7 +61,6 @@ export const gapsBetween = (garment: Garment, target: Target): Gap[] =>
     const want = target.get(point)
     const gap = want === undefined ? unwanted(point, told) : besideWant(garment, point, told, want)
     if (told.readings !== undefined) gap.readings = told.readings
-    if (told.expected !== undefined) gap.expected = told.expected
     return gap
   })
 
@@ -95,7 +92,7 @@ function besideWant(garment: Garment, point: PointId, told: PointTaken, want: Wa
     band: { least, ideal, most },
     aimMm: want.basedOn.length > 0 ? clamp(mm, least, most) : ideal,
     edgeMarginMm: margin,
-    bandSdMm: Math.hypot(want.sdMm, worn.growSdMm, worn.shrinkSd * mm),
+    bandSdMm: Math.hypot(want.sdMm, want.tasteSdMm ?? 0, worn.growSdMm, worn.shrinkSd * mm),
     gapMm,
     judged: isTold(told),
     want,

@@ -12,11 +12,14 @@ export interface Want {
   freeAbove?: boolean
   /** How unsure the whole band is, mm (sd): the body's own measuring and inferring. */
   sdMm: number
+  /** How unsure the person's own taste leaves the whole band, mm (sd); not given: told or learnt. It bears on the chance alone. */
+  tasteSdMm?: number
   /** How unsure the lower edge is beside that, mm (sd): elastic may go further or less far. */
   leastSdMm?: number
   from: 'body' | 'favourite' | 'bound'
-  /** The body measure it stands on. */
+  /** The body measure it stands on, and what it is, mm. */
   measure?: BodyMeasureId
+  bodyMm?: number
   /** Not told of the body but worked out from these. */
   basedOn: BodyMeasureId[]
   /** The body cannot pass or sit below this, whatever is liked. */

@@ -112,7 +112,7 @@ function shape(messages: Record<string, string>, value: number | string, form: s
     case 'time':
       return time(Number(value))
     case 'tens':
-      return `${Math.round(Number(value) * 10)} in 10`
+      return tens(messages, Number(value))
     case 'percent':
       return `${Math.round(Number(value))} %`
     case 'money':
@@ -130,6 +130,12 @@ function shape(messages: Record<string, string>, value: number | string, form: s
       })
     }
   }
+}
+
+/** Nothing is ever certain: the ends have words of their own. */
+function tens(messages: Record<string, string>, chance: number): string {
+  const whole = Math.round(chance * 10)
+  return whole <= 0 ? (messages['tens.hardly'] ?? '') : whole >= 10 ? (messages['tens.nearly'] ?? '') : `${whole} in 10`
 }
 
 function plural(count: number, form: string, wording: Wording): string {

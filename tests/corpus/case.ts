@@ -1,9 +1,11 @@
 /** A corpus case: the text as a seller would write it, all that must be read in it, and what it teaches. */
 import type { ConditionId, Made, Structure, Trait, Use } from '../../core/garment/garment-input.ts'
+import type { Whose } from '../../core/garment/model/whose.ts'
 import type { Cut } from '../../core/ids/cut.ts'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import type { AsideReason, Basis, ListingText } from '../../core/reading/reading.ts'
+import type { BodyMeasureId } from '../../core/wearer/body.ts'
 
 type Unit = 'in' | 'cm' | 'mm'
 /** Where a figure stands: its text, and which of its occurrences (1 is the first). */
@@ -31,6 +33,14 @@ export interface ExpectedIssue {
   about?: string
   readings?: [PointId, number][]
 }
+/** A body that a size is cut for, as its maker says. */
+export interface ExpectedChartRow {
+  size: string | null
+  body: BodyMeasureId
+  place: Place
+  lowMm: number
+  highMm: number
+}
 /** What is not named is expected to be empty (or null). */
 export interface Expected {
   kind: GarmentKind | null
@@ -45,6 +55,8 @@ export interface Expected {
   /** What is told of the cut, read by eye in the text. */
   cut?: Cut
   use?: Use | null
+  whose?: Whose | null
+  sizeChart?: ExpectedChartRow[]
   language?: string
   colour?: string | null
   condition?: string | null
@@ -104,4 +116,19 @@ export function m(point: PointId, text: string, how: How, more: More = {}): Expe
 export const aside = (because: AsideReason, text: string, unit: Unit | null = null, nth = 1, value = number(text)) => ({
   place: place(text, unit, value, nth),
   because
+})
+/** A row of a size chart: for which size, which part of the body, its text in the text's unit. */
+export const cutFor = (
+  size: string | null,
+  body: BodyMeasureId,
+  text: string,
+  unit: Unit,
+  [low, high]: readonly [number, number],
+  more: { nth?: number; bare?: true } = {}
+): ExpectedChartRow => ({
+  size,
+  body,
+  place: place(text, more.bare ? null : unit, (low + high) / 2, more.nth),
+  lowMm: low * MM[unit],
+  highMm: high * MM[unit]
 })

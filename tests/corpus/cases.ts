@@ -12,8 +12,10 @@ import { making } from './en/making.ts'
 import { misreadings } from './en/misreadings.ts'
 import { moreLessons } from './en/more-lessons.ts'
 import { moreLetters } from './en/more-letters.ts'
+import { sizeCharts } from './en/size-charts.ts'
 import { traps } from './en/traps.ts'
 import { unitsAndKinds } from './en/units-and-kinds.ts'
+import { whoseSizes } from './en/whose-sizes.ts'
 import { wordsOfTheCut } from './en/words-of-the-cut.ts'
 import { german } from './other/de.ts'
 import { spanish } from './other/es.ts'
@@ -23,6 +25,7 @@ import { lettersAbroad } from './other/letters.ts'
 import { dutch } from './other/nl.ts'
 import { polish } from './other/pl.ts'
 import { swedish } from './other/sv.ts'
+import { whoseAbroad } from './other/whose-and-charts.ts'
 
 export const cases: Record<string, Case[]> = {
   layouts,
@@ -40,6 +43,9 @@ export const cases: Record<string, Case[]> = {
   'house styles': houseStyles,
   'units and kinds': unitsAndKinds,
   'words of the cut': wordsOfTheCut,
+  'whose sizes': whoseSizes,
+  'size charts': sizeCharts,
+  'whose sizes and charts abroad': whoseAbroad,
   'letters abroad': lettersAbroad,
   german,
   french,

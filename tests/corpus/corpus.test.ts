@@ -16,6 +16,8 @@ const FIELDS = [
   'made',
   'cut',
   'use',
+  'whose',
+  'sizeChart',
   'language',
   'colour',
   'condition',
@@ -65,6 +67,10 @@ function expected({ listing, expect: e }: Case) {
     made: rounded(e.made ?? {}),
     cut: e.cut ?? {},
     use: e.use ?? null,
+    whose: e.whose ?? null,
+    sizeChart: (e.sizeChart ?? [])
+      .map(({ place, ...rest }) => ({ ...rest, lowMm: round(rest.lowMm), highMm: round(rest.highMm), stated: at(place) }))
+      .sort(byPlace),
     language: e.language ?? 'en',
     colour: e.colour ?? null,
     condition: e.condition ?? null,
@@ -97,6 +103,7 @@ function actual({ listing }: Case) {
       .map((one) => ({ ...one, mm: round(one.mm), lowMm: round(one.lowMm), highMm: round(one.highMm) }))
       .sort(byPlace),
     allowances: reading.allowances.map((one) => ({ ...one, mm: round(one.mm) })),
+    sizeChart: reading.sizeChart.map((one) => ({ ...one, lowMm: round(one.lowMm), highMm: round(one.highMm) })).sort(byPlace),
     leftAside: [...reading.leftAside].sort(byPlace),
     issues: reading.issues.map(({ code, stated, readings }) => ({
       code,

@@ -14,6 +14,7 @@ const LANGUAGE_FREE: { file: string; words: string; because: string }[] = [
     because: 'codes of countries and currencies (ISO 3166, ISO 4217)'
   },
   { file: 'core/reading/facts/posted-in.ts', words: 'AU Aus US UK EU EUR IT FR DE JP', because: 'countries as labels shorten them' },
+  { file: 'core/reading/facts/whose.ts', words: 'UK US AU NZ', because: 'countries as labels shorten them' },
   { file: 'core/reading/measures/figures.ts', words: 'stretched', because: 'the name of a qualifier, no word of a text' },
   { file: 'core/reading/page-data/more-text.ts', words: 'Size To fit', because: 'how schema-measures.ts itself begins its lines' },
   {
@@ -104,8 +105,8 @@ test('signs, units, kinds of tokens, ids of points and roles are no words of a t
 
 /** Every list of phrases of a language, by where it stands. */
 function listsOf({ language, common, falseFriends, points, landmarks, basis, words, units, kinds, made, faults, ...rest }: Lexicon) {
-  const { fibres, structures, traits, uses, colours, currencies, cues } = rest
-  const records = { points, landmarks, basis, words, units, fibres, structures, traits, uses, colours, currencies, cues }
+  const { fibres, structures, traits, uses, whose, colours, currencies, cues } = rest
+  const records = { points, landmarks, basis, words, units, fibres, structures, traits, uses, whose, colours, currencies, cues }
   return [
     { where: `${language} common`, list: common },
     { where: `${language} falseFriends`, list: falseFriends },

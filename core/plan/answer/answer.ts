@@ -14,18 +14,21 @@ import type { Band, Gap } from '../../wearer/gaps.ts'
 import type { Target, Want } from '../../wearer/want.ts'
 import type { Reason } from '../../words/reason.ts'
 import { said, say, type Wording } from '../../words/say.ts'
-import { type Ask, asksFrom, questionFor } from '../ask/ask.ts'
+import { type Ask, asksFrom, questionFor, type Suits } from '../ask/ask.ts'
 import type { ClothAnswers } from '../ask/cloth-answers.ts'
+import type { Condition } from '../conditions/conditions-of.ts'
+import { LIKELY, missingFor, untoldKeys } from '../keys.ts'
 import type { Means } from '../means.ts'
 import { once } from '../once.ts'
 import type { Outlook } from '../outlook/outlook.ts'
 import type { Misfit, Plan } from '../plan.ts'
 import { distinct, type Plans } from '../plan-alterations.ts'
 import { cautionsFor } from './cautions.ts'
+import { type ConditionShown, conditionShown, suitsText } from './conditions-said.ts'
 import { conversionsFor } from './conversions.ts'
 import { type NotTaken, notTaken } from './not-taken.ts'
 import { reasonsFor } from './reasons.ts'
-import { type Judged, judge, LIKELY, misfitAsItIs, missingFor, untoldKeys } from './verdict.ts'
+import { type Judged, judge, misfitAsItIs } from './verdict.ts'
 import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
 
 /** What is wanted at a point. A null edge: the cut is free there; a null ideal: nothing is aimed for. */
@@ -54,7 +57,9 @@ export interface Reckoning {
   cut: CutRead
   /** Key points of this kind and cut are not told: the verdict is over what is told. */
   asFarAsTold: boolean
-  /** The chance over what is told alone; null where it is not worked out. */
+  /** What the untold must be, so that it works out. */
+  conditions: ConditionShown[]
+  /** The chance if every condition holds; null where there is none. */
   chanceIf: number | null
   /** It lies whole in another fit than the one asked: it wears as that. */
   wearsAs: Wish | null
@@ -90,6 +95,7 @@ export interface ReckoningInProgress {
   plans: () => Plans
   means: Means
   outlook: Outlook | null
+  conditions: readonly Condition[]
   clothAnswers: () => readonly ClothAnswers[]
   markMm: number
   wearsAs: () => Wish | null
@@ -99,13 +105,9 @@ export interface ReckoningInProgress {
 export const verdictFrom = (computed: ReckoningInProgress): Verdict => judge(judgedFrom(computed)).verdict
 
 /** What the verdict looks at. */
-function judgedFrom({ garment, gaps, plans, means, markMm, outlook, wearsAs }: ReckoningInProgress): Judged {
+function judgedFrom({ garment, gaps, plans, means, markMm, outlook, conditions, wearsAs }: ReckoningInProgress): Judged {
   const chance = { own: outlook?.own ?? null, tailor: outlook?.tailor ?? null }
-  const chanceIf = once(() =>
-    outlook === null || gaps.every(({ judged, band }) => judged || band === null)
-      ? chance
-      : outlook.ifOthersSuit(gaps.filter(({ judged }) => judged))
-  )
+  const chanceIf = once(() => (outlook === null || conditions.length === 0 ? chance : outlook.ifTheyHold(conditions)))
   return {
     garment,
     gaps,
@@ -121,7 +123,7 @@ function judgedFrom({ garment, gaps, plans, means, markMm, outlook, wearsAs }: R
 }
 
 export function answerFrom(computed: ReckoningInProgress, wording: Wording): Reckoning {
-  const { input, garment, target, gaps, offer, plans, means, outlook, clothAnswers, markMm } = computed
+  const { input, garment, target, gaps, offer, plans, means, outlook, conditions, clothAnswers, markMm } = computed
   const judged = judgedFrom(computed)
   const { chance } = judged
   const { verdict, advised } = judge(judged)
@@ -141,15 +143,17 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     verdict !== 'alters-to-fit' &&
     advised !== undefined &&
     (plans().tailor?.misfit.length ?? Number.POSITIVE_INFINITY) < advised.misfit.length
+  const shownConditions = conditions.map((one) => conditionShown(one, wording))
+  const suits = conditions.map((one) => ({ ...one, suits: suitsText(one, wording) }))
   const untoldKey = canJudge ? untoldKeys(garment, target) : []
   const chanceIf = () => (advised?.aim === 'tailor' ? judged.chanceIf().tailor : judged.chanceIf().own)
-  const isUnlikely = canJudge && (chanceOf(advised) ?? 1) < LIKELY
   const wears = canJudge && verdict !== 'leave-it' ? judged.wearsAs() : null
   return {
     verdict,
     cut: garment.cut,
-    asFarAsTold: untoldKey.length > 0,
-    chanceIf: isUnlikely && verdict !== 'leave-it' ? chanceIf() : null,
+    asFarAsTold: untoldKey.length > 0 || (conditions.length > 0 && (chanceOf(advised) ?? 1) < LIKELY),
+    conditions: shownConditions,
+    chanceIf: canJudge && conditions.length > 0 ? chanceIf() : null,
     wearsAs: wears,
     because: reasonsFor(
       {
@@ -161,7 +165,8 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
         mendingMinutes: mendingOf(input).minutes,
         chanceAsItIs: chanceOf(undefined),
         wearsAs: wears,
-        untoldKey
+        untoldKey,
+        conditions: shownConditions
       },
       wording
     ),
@@ -175,10 +180,10 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     notTaken: advised === undefined ? [] : notTaken({ garment, gaps, ...offer(), means, markMm }, advised, wording),
     chance: canJudge ? chanceOf(advised) : null,
     ask: !canJudge
-      ? askMissing(missingFor(garment, gaps) ?? [], untoldKeys(garment, target), wording)
+      ? askMissing(missingFor(garment, gaps) ?? [], untoldKeys(garment, target), suits, wording)
       : outlook === null
         ? []
-        : asksFrom(outlook, clothAnswers(), stakesOf(input.price, worth), wording),
+        : asksFrom(outlook, clothAnswers(), suits, stakesOf(input.price, worth), wording),
     worth,
     cautions: cautionsFor(garment, input, advised).map((caution) => say(caution, wording)),
     assumed: assumptionsOf(garment).map((one) => said(one, wording)),
@@ -216,7 +221,8 @@ const untold = (garment: Garment, target: Target): Reckoning['untold'] =>
   )
 
 /** What nothing can be judged without is asked first, then what else decides for this kind, whatever it is worth. */
-const askMissing = (missing: readonly PointId[], keys: readonly PointId[], wording: Wording): Ask[] =>
-  [...new Set([...missing.slice(0, 1), ...keys])].map(
-    (point): Ask => ({ point, worth: 1, unit: 'score', question: questionFor(point, wording) })
-  )
+const askMissing = (missing: readonly PointId[], keys: readonly PointId[], suits: Suits, wording: Wording): Ask[] =>
+  [...new Set([...missing.slice(0, 1), ...keys])].map((point): Ask => {
+    const good = suits.find((one) => one.point === point)?.suits
+    return { point, worth: 1, unit: 'score', question: questionFor(point, wording), ...(good === undefined ? {} : { suits: good }) }
+  })

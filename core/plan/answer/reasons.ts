@@ -6,10 +6,12 @@ import type { Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
 import { listed, said, say, sayTogether, type Wording } from '../../words/say.ts'
+import { LIKELY, missingFor } from '../keys.ts'
 import type { Means } from '../means.ts'
 import type { Job, Plan } from '../plan.ts'
 import { wayOf } from '../way.ts'
-import { type Judged, missingFor } from './verdict.ts'
+import { type ConditionShown, conditionsTogether } from './conditions-said.ts'
+import type { Judged } from './verdict.ts'
 
 export interface Judgement {
   /** Is money of the question at all? */
@@ -27,6 +29,8 @@ export interface Judgement {
   wearsAs: Wish | null
   /** Key points that are not told. */
   untoldKey: readonly PointId[]
+  /** What the untold must be. */
+  conditions: readonly ConditionShown[]
 }
 
 export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
@@ -39,7 +43,7 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
     .sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
   return [
     ...(verdict === 'wears-as-is' ? [said({ code: 'verdict.inside', values: {} }, wording)] : []),
-    ...asFarAsTold(judgement.untoldKey, wording),
+    ...asFarAsTold(judgement, wording),
     ...(judgement.wearsAs === null ? [] : [said({ code: 'verdict.wears-as', values: { fit: judgement.wearsAs } }, wording)]),
     ...(verdict === 'leave-it' || isRescue ? [] : toDo('verdict.do', advised?.alterations ?? [], wording)),
     // the worst one's own sentence, already made: how far it is off and what the seams hold
@@ -52,11 +56,12 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
   ]
 }
 
-/** What the verdict does not know. */
-function asFarAsTold(points: readonly PointId[], wording: Wording): Reason[] {
-  if (points.length === 0) return []
-  const names = points.map((point) => say({ code: 'place.point', values: {}, point }, wording))
-  return [said({ code: 'verdict.as-far-as-told', values: { points: listed(names, wording), n: points.length } }, wording)]
+/** What the verdict does not know, and what that must be. */
+function asFarAsTold({ untoldKey, conditions }: Judgement, wording: Wording): Reason[] {
+  if (conditions.length > 0) return [said({ code: 'verdict.if', values: { conditions: conditionsTogether(conditions, wording) } }, wording)]
+  if (untoldKey.length === 0) return []
+  const names = untoldKey.map((point) => say({ code: 'place.point', values: {}, point }, wording))
+  return [said({ code: 'verdict.as-far-as-told', values: { points: listed(names, wording), n: untoldKey.length } }, wording)]
 }
 
 /** All the jobs in one sentence: do, amount, place. */
@@ -70,15 +75,12 @@ function toDo(code: 'verdict.do' | 'verdict.rescue', jobs: readonly Job[], wordi
   return [{ code, values: { jobs: jobs.length }, text: say({ code, values: { sentence } }, wording) }]
 }
 
-/** Below this the chance is said as a warning. */
-const HALF = 0.5
-
 function howSure({ judged, verdict, advised, tailorCould, priced, mendingMinutes, chanceAsItIs }: Judgement): Saying[] {
   const { chance, means } = judged
   const sayings: Saying[] = []
   const sure = advised === undefined ? null : advised.aim === 'tailor' ? chance.tailor : chance.own
   const nothingWrong = advised?.misfit.every(({ mm }) => Math.abs(mm) <= judged.markMm) ?? false
-  if (verdict === 'wears-as-is' && chanceAsItIs !== null && chanceAsItIs < HALF)
+  if (verdict === 'wears-as-is' && chanceAsItIs !== null && chanceAsItIs < LIKELY)
     sayings.push({ code: 'verdict.untold', values: { chance: chanceAsItIs } })
   if (verdict === 'needs-a-tailor') sayings.push({ code: 'verdict.tailor', values: { level: advised?.level ?? 5, own: means.level } })
   if (verdict === 'comes-close' && nothingWrong && sure !== null) sayings.push({ code: 'verdict.unlikely', values: { chance: sure } })

@@ -1,13 +1,11 @@
 /** The verdict: one table, a case a row, read from the top; nothing else decides one. */
 import { NEVER } from '../../alterations/alterations-for.ts'
 import type { Garment } from '../../garment/garment-as-worn.ts'
-import { isTold } from '../../garment/garment-as-worn.ts'
-import { type GarmentKind, SHAPE, type Shape } from '../../ids/kinds.ts'
-import { isGirth, type PointId } from '../../ids/points.ts'
+import { isGirth } from '../../ids/points.ts'
 import { VERDICTS, type Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
 import { type Gap, overshoot } from '../../wearer/gaps.ts'
-import type { Target } from '../../wearer/want.ts'
+import { LIKELY, MORE_THAN_LIKELY, missingFor } from '../keys.ts'
 import { HARDEST, type Means } from '../means.ts'
 import { fits, totalOf } from '../misfit.ts'
 import type { Misfit, Plan } from '../plan.ts'
@@ -34,7 +32,6 @@ export interface Judged {
 
 /** Remainders that may still be called close, mm (from memory, settings). */
 const CLOSE_MM = { girth: 15, length: 25 }
-export const LIKELY = 0.5
 
 const fitsIn = (plan: Plan | undefined, markMm: number): boolean => plan !== undefined && fits(plan, markMm)
 const likely = (chance: number | null): boolean => chance === null || chance >= LIKELY
@@ -76,6 +73,8 @@ const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged:
   // it shows, and is said so
   { when: ({ plans }) => isSmall(plans.rescue), verdict: 'comes-close', advised: ({ plans }) => plans.rescue },
   { when: ({ wearsAs }) => wearsAs() !== null, verdict: 'comes-close', advised: bestPlan },
+  // past the table's edges, where most people still let it pass: no verdict contradicts its own chance
+  { when: ({ chance }) => (chance.tailor ?? chance.own ?? 0) >= MORE_THAN_LIKELY, verdict: 'comes-close', advised: bestPlan },
   { when: () => true, verdict: 'leave-it', advised: bestPlan }
 ]
 
@@ -102,39 +101,6 @@ function comesClose(plan: Plan | undefined, gaps: readonly Gap[]): boolean {
     const after = plan.after.find((one) => one.point === point)?.mm
     if (gap?.bound !== undefined && after !== undefined && after < gap.bound - ROUNDING) return false
     return Math.abs(mm) <= CLOSE_MM[isGirth(point) ? 'girth' : 'length'] + ROUNDING
-  })
-}
-
-/** The girths of the part of the body that a shape of garment fits: with none of them told (and wanted) nothing can be said. */
-const FITTED: Record<Shape, PointId[]> = {
-  legs: ['waist', 'hip', 'thigh'],
-  skirt: ['waist', 'hip'],
-  whole: ['chest', 'waist', 'hip'],
-  upper: ['chest', 'waist', 'hem'],
-  none: []
-}
-/** What decides whether it fits: where one of these is not told, the verdict is as far as told. */
-const KEY: Record<Shape, PointId[]> = {
-  legs: ['waist', 'hip', 'thigh', 'inseam'],
-  skirt: ['waist', 'hip'],
-  whole: ['chest', 'waist', 'hip'],
-  upper: ['chest'],
-  none: []
-}
-const MORE_KEYS: Partial<Record<GarmentKind, PointId[]>> = { jumpsuit: ['torsoLength'], jacket: ['shoulderWidth'] }
-
-/** The points of which none is told (or wanted), none at all where the kind is not known; null: it can be judged. */
-export function missingFor(garment: Garment, gaps: readonly Gap[]): readonly PointId[] | null {
-  const fitted = FITTED[SHAPE[garment.kind]]
-  return gaps.some(({ judged, point }) => judged && fitted.includes(point)) ? null : fitted
-}
-
-/** Key points of this kind and cut that are not told: those that something is aimed for at. */
-export function untoldKeys(garment: Garment, target: Target): PointId[] {
-  const keys = [...KEY[SHAPE[garment.kind]], ...(MORE_KEYS[garment.kind] ?? [])]
-  return keys.filter((point) => {
-    const want = target.get(point)
-    return want !== undefined && want.ideal !== null && !isTold(garment.points.get(point))
   })
 }
 

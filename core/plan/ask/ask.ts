@@ -20,6 +20,8 @@ export interface Ask {
   worth: number
   unit: 'money' | 'score'
   question: string
+  /** The figures that would suit, on the seller's tape, as a sentence. */
+  suits?: string
 }
 
 export interface Stakes {
@@ -78,26 +80,47 @@ export function valueOfKnowing(z: Float64Array, utility: readonly number[]): num
   return Math.max(0, known / draws - Math.max(0, all))
 }
 
-export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], stakes: Stakes, wording: Wording): Ask[] {
+/** Of what is asked: the untold points and body measures that decide, each with what would suit. */
+export type Suits = readonly { point?: PointId; body?: BodyMeasureId; suits: string }[]
+
+/**
+ * First the untold points that decide, then what else is not told, a told figure again only where it is worth more, one's own body last. Nothing
+ * where it is all but sure.
+ */
+export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], suits: Suits, stakes: Stakes, wording: Wording): Ask[] {
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
   const { works, likely } = outlook
   // where nothing works out no answer makes it
+  if (likely > SURE) return []
   const uncertain = likely === 0 ? [] : outlook.uncertain()
-  const asked = [...valued(uncertain, works, stakes), ...valuedCloth(cloth, stakes)].filter(({ worth }) => worth > least)
-  const toAsk = ({ what, worth }: Valued): Ask => ({ ...what, worth, unit: stakes.unit, question: questionOf(what, wording) })
-  if (asked.length > 0 || likely > SURE) return asked.sort(byWorth).map(toAsk)
+  const suitsOf = (what: Answerable['what']): string | undefined =>
+    suits.find(({ point, body }) => ('point' in what && what.point === point) || ('body' in what && what.body === body))?.suits
+  const decides = (what: Answerable['what']): boolean => 'point' in what && what.again !== true && suitsOf(what) !== undefined
+  const rankOf = (what: Answerable['what']): number => (decides(what) ? 0 : 'body' in what ? 2 : 1)
+  const inOrder = (one: Valued, other: Valued): number =>
+    rankOf(one.what) - rankOf(other.what) || worthBeside(other, least) - worthBeside(one, least)
+  const toAsk = ({ what, worth }: Valued): Ask => {
+    const good = suitsOf(what)
+    return { ...what, worth, unit: stakes.unit, question: questionOf(what, wording), ...(good === undefined ? {} : { suits: good }) }
+  }
+  const asked = [...valued(uncertain, works, stakes), ...valuedCloth(cloth, stakes)].filter(
+    ({ what, worth }) => worth > least || decides(what)
+  )
+  if (asked.some(({ worth }) => worth > least)) return asked.sort(inOrder).map(toAsk)
   // nothing alone would change the decision: what would at the price where it hangs in the balance comes first, and is worth nothing at this one
   return valued(uncertain, works, inTheBalance(likely, stakes))
-    .filter(({ worth }) => worth > least)
-    .sort(byWorth)
+    .filter(({ what, worth }) => worth > least || decides(what))
+    .sort(inOrder)
     .map(({ what }) => toAsk({ what, worth: 0 }))
 }
+
+/** A second look has to be worth more by what the draws can show. */
+const worthBeside = ({ what, worth }: Valued, least: number): number => ('again' in what && what.again ? worth - 2 * least : worth)
 
 interface Valued {
   what: Answerable['what']
   worth: number
 }
-const byWorth = (one: Valued, other: Valued): number => other.worth - one.worth
 
 function valued(uncertain: readonly Answerable[], works: readonly boolean[], { gain, loss }: Stakes): Valued[] {
   return uncertain.map(({ what, z, wouldFit }) => {

@@ -1,35 +1,184 @@
-/** Each point with a band, as it is drawn: its figure and its band in every draw. */
-import { isGirth } from '../../ids/points.ts'
-import { type Belief, updated } from '../../wearer/diary.ts'
+/** Each point with a band, as it is drawn: what the garment truly measures there and where its band lies, in every draw. */
+import { COMMON_SHARE, type Garment, SD_MM } from '../../garment/garment-as-worn.ts'
+import type { GarmentBelief } from '../../garment/model/garment-belief.ts'
+import { choleskyOf } from '../../garment/model/joint-normal.ts'
+import type { GarmentKind } from '../../ids/kinds.ts'
+import { isGirth, type PointId } from '../../ids/points.ts'
+import { holdsUp } from '../../wearer/ease.ts'
 import type { Band, Gap } from '../../wearer/gaps.ts'
 import type { Figures } from '../solve/dual-bound.ts'
 import type { PartOf } from '../solve/parts.ts'
 import type { Needs } from '../solve/useful-options.ts'
-import { bandDraws, elasticDraws, figureDraws, sellersDraws } from './point-draws.ts'
+import { DRAWS } from './draws.ts'
+import {
+  againDraws,
+  bandDraws,
+  elasticDraws,
+  errorDraws,
+  figureDraws,
+  habitDraws,
+  slipDraws,
+  tasteDraws,
+  widthDraws
+} from './point-draws.ts'
+import { slipOf } from './slips.ts'
 
 export interface DrawnPoint {
   gap: Gap & { band: Band }
-  figure: Belief
-  /** By draw, in sd: how far the figure is off, how far the band, and how much further elastic goes than thought. */
-  off: Float64Array
-  bandOff: Float64Array
-  elasticGoes: Float64Array
+  /** What the garment truly measures there, mm, by draw. */
+  truth: Float64Array
+  /** What the seller would say if asked (again), mm, by draw: off by their habit and by the tape that is laid then. */
+  answer: Float64Array
+  /** The edges it should lie between, on today's tape, mm, by draw. */
+  least: Float64Array
+  most: Float64Array
 }
 
-export const drawnPoints = (gaps: readonly Gap[]): DrawnPoint[] =>
-  gaps.flatMap((gap): DrawnPoint[] => {
-    const { point, from, readings, band } = gap
-    if (band === null) return []
-    return [
-      {
-        gap: { ...gap, band },
-        figure: likelyFigure(gap),
-        off: from === 'seller' ? sellersDraws(point, readings) : figureDraws(point),
-        bandOff: bandDraws(point),
-        elasticGoes: elasticDraws()
+/**
+ * Told and untold points are drawn together, as the garment's belief has them: a waist that is truly larger than told makes the untold hip larger
+ * too. A told figure may be a slip (slips.ts): in so many of the draws it tells next to nothing.
+ */
+export function drawnPoints(gaps: readonly Gap[], { kind, belief }: Pick<Garment, 'kind' | 'belief'>): DrawnPoint[] {
+  const wanted = gaps.flatMap((gap) => (gap.band === null ? [] : [{ ...gap, band: gap.band }]))
+  const told = wanted.filter(({ from }) => from !== 'inferred')
+  const drawn = drawTogether([...told, ...wanted.filter(({ from }) => from === 'inferred')], kind, belief)
+  // in the order of the points
+  return wanted.flatMap((gap) => drawn.get(gap.point) ?? [])
+}
+
+type Wanted = Gap & { band: Band }
+
+function drawTogether(wanted: readonly Wanted[], kind: GarmentKind, belief: GarmentBelief | undefined): Map<PointId, DrawnPoint> {
+  const joint = belief === undefined ? undefined : lookedAt(belief, wanted)
+  const inBelief = wanted.filter(({ point }) => belief?.placeOf(point) !== undefined)
+  const places = inBelief.flatMap(({ point }) => belief?.placeOf(point) ?? [])
+  // last the habit
+  const lower = joint === undefined ? new Float64Array(0) : choleskyOf(joint, [...places, joint.size - 1])
+  const n = places.length + 1
+  const columns = [...inBelief.map(({ point, from }) => (from === 'seller' ? errorDraws(point) : figureDraws(point))), habitDraws()]
+  const along = (row: number): Float64Array => {
+    const sum = new Float64Array(DRAWS)
+    for (let k = 0; k <= row; k++) {
+      const weight = lower[row * n + k] ?? 0
+      const column = columns[k]
+      if (weight !== 0 && column !== undefined) for (let i = 0; i < DRAWS; i++) sum[i] = (sum[i] as number) + weight * (column[i] as number)
+    }
+    return sum
+  }
+  const habit = joint === undefined ? new Float64Array(DRAWS) : along(n - 1)
+  const slips = slipsOf(inBelief, belief)
+  return new Map(
+    wanted.map((gap): [PointId, DrawnPoint] => {
+      const row = inBelief.indexOf(gap)
+      const place = belief?.placeOf(gap.point)
+      const truth =
+        row < 0 || joint === undefined || place === undefined
+          ? figureDraws(gap.point).map((z) => gap.garmentMm + gap.sdMm * z)
+          : along(row).map((off) => (joint.mean[place] ?? 0) + off + sideOff(gap, belief))
+      const slip = slips.get(gap.point)
+      if (slip !== undefined) slip.into(truth)
+      return [
+        gap.point,
+        {
+          gap,
+          truth,
+          answer: answersOf(gap.point, truth, habit),
+          ...edgesOf(kind, gap)
+        }
+      ]
+    })
+  )
+}
+
+/** Where left and right differ, the worse side is judged: so far from the figure that is believed. */
+const sideOff = ({ point, garmentMm, from }: Gap, belief: GarmentBelief | undefined): number =>
+  from === 'inferred' ? 0 : garmentMm - (belief?.told.get(point)?.mm ?? garmentMm)
+
+/** Who likes one thing close likes all of them so: of the variance of taste so much is common (from memory). */
+const COMMON_TASTE = 0.5
+/**
+ * A table's edges are where a careful tailor begins to alter; people let more pass, and not all alike. Their own bands are so many times as wide
+ * below the ideal and above it, with the sd of the logarithm (from memory; above the ideal of a girth: an ease chart has 60 to 100 at the bust of
+ * a shirt as usual and calls it wide from 180 only, monsterkonstruktion.se/en/ease; half-way lies more than twice as far from 80 as 100). What
+ * the garment hangs from, a waistband or the shoulders, is as it is: it slips, or it pinches; and what is tailored is looked at more closely.
+ */
+const WIDER = { under: 1.5, over: { girth: 2.5, length: 1.5, tailored: 1.5 }, hangs: 1.1, sd: 0.25 }
+const TAILORED: readonly GarmentKind[] = ['jacket', 'coat', 'waistcoat']
+const overAt = (point: PointId, kind: GarmentKind): number =>
+  isGirth(point) ? (TAILORED.includes(kind) ? WIDER.over.tailored : WIDER.over.girth) : WIDER.over.length
+
+/** Where the person's own edges lie: the band moved by taste and by what is unsure of body and cloth, and wider or narrower about its ideal. */
+function edgesOf(
+  kind: GarmentKind,
+  { point, band, edgeMarginMm, bandSdMm, leastSdMm = 0, want }: Wanted
+): Pick<DrawnPoint, 'least' | 'most'> {
+  const taste = want?.tasteSdMm ?? 0
+  const common = Math.sqrt(COMMON_TASTE) * taste
+  const own = Math.sqrt(Math.max(0, bandSdMm ** 2 - common ** 2))
+  const [off, liking, width, elastic] = [bandDraws(point), tasteDraws(), widthDraws(), elasticDraws()]
+  const [least, most] = [new Float64Array(DRAWS), new Float64Array(DRAWS)]
+  const plain = { least: band.least + edgeMarginMm, most: band.most - edgeMarginMm }
+  const under = taste === 0 || want?.bound !== undefined || want?.ideal === null ? undefined : Math.max(0, band.ideal - plain.least)
+  const over = taste === 0 || want?.ideal === null || want?.freeAbove === true ? undefined : Math.max(0, plain.most - band.ideal)
+  const hangs = point === 'shoulderWidth' || holdsUp(point, kind)
+  const farther = hangs ? WIDER.hangs : overAt(point, kind)
+  const closer = hangs ? WIDER.hangs : WIDER.under
+  for (let i = 0; i < DRAWS; i++) {
+    const wider = Math.exp(WIDER.sd * (width[i] ?? 0))
+    const shift = own * (off[i] ?? 0) + common * (liking[i] ?? 0)
+    const upper = (over === undefined ? plain.most : band.ideal + farther * wider * over) + shift
+    const lower = (under === undefined ? plain.least : band.ideal - closer * wider * under) + shift
+    most[i] = upper
+    least[i] = leastSdMm === 0 ? lower : Math.min(upper, lower - leastSdMm * (elastic[i] ?? 0))
+  }
+  return { least, most }
+}
+
+const SHARED = Math.sqrt(COMMON_SHARE)
+const OWN = Math.sqrt(1 - COMMON_SHARE)
+/** A seller's tape laid once, now. */
+function answersOf(point: PointId, truth: Float64Array, habit: Float64Array): Float64Array {
+  const sd = SD_MM.seller[isGirth(point) ? 'girth' : 'length']
+  const again = againDraws()
+  return truth.map((mm, i) => mm + sd * (SHARED * (habit[i] ?? 0) + OWN * (again[i] ?? 0)))
+}
+
+/** Where each told figure may be a slip: what is drawn instead, and in which draws. */
+function slipsOf(wanted: readonly Wanted[], belief: GarmentBelief | undefined): Map<PointId, { into(truth: Float64Array): void }> {
+  const found = new Map<PointId, { into(truth: Float64Array): void }>()
+  const which = slipDraws()
+  let from = 0
+  for (const { point, garmentMm, from: source, sdMm, readings = 1 } of wanted) {
+    if (source !== 'seller' || readings > 1 || belief === undefined) continue
+    const slip = slipOf(point, garmentMm, sdMm, belief)
+    if (slip === undefined) continue
+    const [first, last] = [from, from + slip.chance]
+    from = last
+    const z = figureDraws(point)
+    found.set(point, {
+      into(truth) {
+        for (let i = 0; i < DRAWS; i++) {
+          const u = which[i] ?? 0
+          if (u >= first && u < last) truth[i] = slip.mm + slip.sdMm * (z[i] ?? 0)
+        }
       }
-    ]
-  })
+    })
+  }
+  return found
+}
+
+/** Garments that are looked at lie about one's own size: so far around what is wanted, mm (sd; from memory). */
+const LOOKED_AT_MM = { girth: 75, length: 50 }
+
+/** The belief, drawn towards what people look at by the told points. */
+function lookedAt(belief: GarmentBelief, wanted: readonly Wanted[]) {
+  const joint = belief.joint.copy()
+  for (const { point, from, band } of wanted) {
+    const place = belief.placeOf(point)
+    if (from === 'seller' && place !== undefined) joint.observe([[place, 1]], band.ideal, LOOKED_AT_MM[isGirth(point) ? 'girth' : 'length'])
+  }
+  return joint
+}
 
 /** Room for the figures of each part: filled anew for every draw. */
 export const figuresFor = (parts: readonly PartOf[]): Figures[] =>
@@ -47,42 +196,20 @@ export function writeDraw(points: readonly DrawnPoint[], parts: readonly PartOf[
     for (let place = 0; place < places.length; place++) {
       const drawn = points[places[place] ?? -1]
       if (drawn === undefined || mine === undefined) continue
-      const { gap, figure, off, bandOff, elasticGoes } = drawn
-      mine.at[place] = figure.mm + figure.sdMm * (off[i] ?? 0)
-      const shift = gap.bandSdMm * (bandOff[i] ?? 0)
-      const most = gap.band.most - gap.edgeMarginMm + shift
-      const least = gap.band.least + gap.edgeMarginMm + shift
-      mine.most[place] = most
-      mine.least[place] = gap.leastSdMm === undefined ? least : Math.min(most, least - gap.leastSdMm * (elasticGoes[i] ?? 0))
+      mine.at[place] = drawn.truth[i] ?? drawn.gap.garmentMm
+      mine.least[place] = drawn.least[i] ?? 0
+      mine.most[place] = drawn.most[i] ?? 0
     }
   }
 }
 
-/**
- * What a seller's figure most likely is, seen beside the others of the same garment and beside what people look at: the told figure, what the
- * tables expect and what is wanted, weighed by their precision (the normal–normal update of any textbook on Bayesian statistics).
- */
-function likelyFigure({ point, from, garmentMm, sdMm, expected, band }: Gap): Belief {
-  if (from !== 'seller') return { mm: garmentMm, sdMm }
-  const evidence: Belief[] = expected === undefined ? [] : [expected]
-  if (band !== null) evidence.push({ mm: band.ideal, sdMm: LOOKED_AT_MM[isGirth(point) ? 'girth' : 'length'] })
-  return updated({ mm: garmentMm, sdMm }, evidence)
-}
-
-/** Garments that are looked at lie about one's own size: so far around what is wanted, mm (sd; from memory). */
-const LOOKED_AT_MM = { girth: 75, length: 50 }
-
-/** As far out as the draws go: the outermost of 256 lies at 2.9 sd, with heavy tails at 4.4. */
-const FARTHEST_SD = 4.5
-
-/** Where a point may be over all draws, and the edges it should lie between. */
-export function needsOf({ point, garmentMm, sdMm, band, edgeMarginMm, bandSdMm, leastSdMm = 0 }: Gap): Needs {
-  const off = FARTHEST_SD * (sdMm + bandSdMm + leastSdMm)
-  return {
-    point,
-    lowMm: garmentMm - off,
-    highMm: garmentMm + off,
-    least: (band?.least ?? 0) + edgeMarginMm,
-    most: (band?.most ?? 0) - edgeMarginMm
+/** Where a point lies over all draws beside its edges: least and most so that what lies between never needs anything. */
+export function needsOf({ gap, truth, least, most }: DrawnPoint): Needs {
+  let [low, high] = [0, 0]
+  for (let i = 0; i < DRAWS; i++) {
+    low = Math.max(low, (least[i] ?? 0) - (truth[i] ?? 0))
+    high = Math.max(high, (truth[i] ?? 0) - (most[i] ?? 0))
   }
+  const { point, band } = gap
+  return { point, lowMm: band.least - low, highMm: band.most + high, least: band.least, most: band.most }
 }

@@ -4,7 +4,7 @@
  * correlations in Latin hypercube samples", 1994; from memory). No chance and no clock: the same draws for everyone, every time.
  */
 export const DRAWS = 256
-const DIMENSIONS = 76
+const DIMENSIONS = 79
 const SWEEPS = 4
 
 /** z[dimension][draw], standard normal. Made once, on first use. */

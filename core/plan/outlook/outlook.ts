@@ -3,6 +3,8 @@ import type { Option } from '../../alterations/row.ts'
 import type { Garment } from '../../garment/garment-as-worn.ts'
 import type { Made } from '../../garment/garment-input.ts'
 import type { AlterationId } from '../../ids/alterations.ts'
+import type { PointId } from '../../ids/points.ts'
+import type { BodyMeasureId } from '../../wearer/body.ts'
 import type { Gap } from '../../wearer/gaps.ts'
 import type { Target } from '../../wearer/want.ts'
 import type { Wearer } from '../../wearer/wearer.ts'
@@ -12,7 +14,7 @@ import { withinLevel } from '../solve/within-means.ts'
 import { type DrawnPoint, drawnPoints, figuresFor, needsOf, writeDraw } from './drawn-points.ts'
 import { DRAWS } from './draws.ts'
 import { PlanSearch } from './plan-search.ts'
-import { elasticDraws, secondReadings } from './point-draws.ts'
+import { bandDraws, elasticDraws } from './point-draws.ts'
 import { type Scenarios, scenariosOf } from './scenarios.ts'
 import { type Answerable, untoldQuestions } from './untold-questions.ts'
 
@@ -24,10 +26,19 @@ export interface Outlook {
   likely: number
   /** By draw: does it? */
   works: boolean[]
-  /** The chances where these points alone count: what is left out suits. */
-  ifOthersSuit(gaps: readonly Gap[]): { own: number; tailor: number | null }
+  /** The chances where what these conditions speak of is as they ask. */
+  ifTheyHold(conditions: readonly { point?: PointId; body?: BodyMeasureId }[]): { own: number; tailor: number | null }
+  /** That a point's true figure, or the body measure under it, lies there. */
+  chanceThat(point: PointId, interval: Between): number | null
+  chanceOfBody(point: PointId, bodyMm: number, interval: Between): number | null
   /** What is uncertain, and what an answer about it would say in each draw. */
   uncertain(): Answerable[]
+}
+
+/** null: open. */
+interface Between {
+  least: number | null
+  most: number | null
 }
 
 export interface Uncertain {
@@ -44,14 +55,8 @@ export interface Uncertain {
 
 export function outlookOf(asked: Uncertain): Outlook {
   const { garment, gaps, options, means, limits } = asked
-  const points = drawnPoints(gaps)
-  const scenarios = scenariosOf(
-    garment,
-    limits,
-    points.map(({ gap }) => needsOf(gap)),
-    options,
-    means
-  )
+  const points = drawnPoints(gaps, garment)
+  const scenarios = scenariosOf(garment, limits, points.map(needsOf), options, means)
   const { asItIs, own, tailor, works } = overDraws(points, scenarios, asked)
   return {
     asItIs,
@@ -60,7 +65,21 @@ export function outlookOf(asked: Uncertain): Outlook {
     likely: tailor ?? own,
     works,
     // what could help some of the points is among what could help them all
-    ifOthersSuit: (some) => overDraws(drawnPoints(some), scenarios, asked),
+    ifTheyHold: (conditions) => overDraws(points.filter(holding(conditions)), scenarios, asked),
+    chanceThat: (point, interval) => {
+      const drawn = points.find(({ gap }) => gap.point === point)
+      return drawn === undefined ? null : shareIn(drawn.truth, interval)
+    },
+    chanceOfBody: (point, bodyMm, interval) => {
+      const drawn = points.find(({ gap }) => gap.point === point)
+      const sdMm = drawn?.gap.want?.sdMm
+      return sdMm === undefined
+        ? null
+        : shareIn(
+            bandDraws(point).map((z) => bodyMm + sdMm * z),
+            interval
+          )
+    },
     uncertain: () => [
       ...againOrFirst(points),
       ...untoldQuestions(asked),
@@ -70,6 +89,15 @@ export function outlookOf(asked: Uncertain): Outlook {
     ]
   }
 }
+
+const shareIn = (figures: Float64Array, { least, most }: Between): number =>
+  figures.reduce((n, mm) => (mm >= (least ?? mm) && mm <= (most ?? mm) ? n + 1 : n), 0) / figures.length
+
+/** A point that a condition speaks of, or whose body measure it speaks of, drops out: it suits. */
+const holding =
+  (conditions: readonly { point?: PointId; body?: BodyMeasureId }[]) =>
+  ({ gap }: DrawnPoint): boolean =>
+    !conditions.some(({ point, body }) => point === gap.point || (body !== undefined && body === gap.want?.measure))
 
 /** Shares of the draws in which doing nothing, the wearer's own hands, or a tailor's leave no misfit; by draw, whether whoever is at hand can. */
 function overDraws(points: readonly DrawnPoint[], scenarios: Scenarios, { means, markMm }: Uncertain) {
@@ -105,15 +133,15 @@ function overDraws(points: readonly DrawnPoint[], scenarios: Scenarios, { means,
 
 /** A seller's figure that was read once is worth a second look; one that was only worked out, a first. */
 const againOrFirst = (points: readonly DrawnPoint[]): Answerable[] =>
-  points.flatMap(({ gap: { point, from, readings = 1 }, off }): Answerable[] => {
+  points.flatMap(({ gap: { point, from, readings = 1 }, answer }): Answerable[] => {
     if (from === 'own' || (from === 'seller' && readings > 1)) return []
-    return [from === 'seller' ? { what: { point, again: true }, z: secondReadings(point) } : { what: { point }, z: off }]
+    return [{ what: from === 'seller' ? { point, again: true } : { point }, z: answer }]
   })
 
 /** A body measure that was worked out from others. */
 const ownMeasures = (points: readonly DrawnPoint[]): Answerable[] =>
-  points.flatMap(({ gap: { want }, bandOff }): Answerable[] =>
-    want?.measure === undefined || want.basedOn.length === 0 ? [] : [{ what: { body: want.measure }, z: bandOff }]
+  points.flatMap(({ gap: { point, want } }): Answerable[] =>
+    want?.measure === undefined || want.basedOn.length === 0 ? [] : [{ what: { body: want.measure }, z: bandDraws(point) }]
   )
 
 /** How far elastic goes, or woven cloth stretches, where that is what leaves a band unsure; a knit's stretch is asked by answers (cloth-answers.ts). */

@@ -25,6 +25,10 @@ export const reading: Record<string, string> = {
     'The text measures {n} garments. The figures of the {kind|kind} are used; choose another kind to use the others.',
   'reading.several-sizes':
     'The text gives figures for several sizes: {sizes}. Choose the one for sale; until then none of them is counted.',
+  'reading.size-chart': 'Size {size} is cut for {body|chart-body} {low|figure} to {high|length}.',
+  'reading.size-chart.one': 'Size {size} is cut for {body|chart-body} {low|length}.',
+  'reading.size-chart.nameless': 'It is cut for {body|chart-body} {low|figure} to {high|length}.',
+  'reading.size-chart.nameless-one': 'It is cut for {body|chart-body} {low|length}.',
   'reading.size-for-sale': 'Size for sale',
   'reading.size-open': 'Not chosen',
   'reading.percent-sum': 'The fibres add up to {sum|percent}, not 100 %. Check the label.',
@@ -33,6 +37,13 @@ export const reading: Record<string, string> = {
   'reading.long-text':
     'The text is very long ({thousands} thousand characters). Select the part about this garment and read that, to be sure that no other garment is in it.',
   'reading.other-currency': 'The price is in {theirs}, not in {own}, so it is left out. Type it in {own}.',
+
+  'chart-body.bustGirth': 'a bust or chest of',
+  'chart-body.underbustGirth': 'an underbust of',
+  'chart-body.waistGirth': 'a waist of',
+  'chart-body.hipGirth': 'hips of',
+  'chart-body.stature': 'a height of',
+  'chart-body.insideLegLength': 'an inside leg of',
 
   'unit-word.in': 'inches',
   'unit-word.cm': 'centimetres',

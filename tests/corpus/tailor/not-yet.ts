@@ -13,8 +13,6 @@ export const NOT_YET: Record<string, string> = {
   'Tiered maxi too long': 'Turned up by 74 it clears the floor in the shoe that is worn; the tailor takes at least 80.',
   'Rigid skinny jeans too small':
     'The inside leg is 3 under its edge, which is named though waist and hip decide; the tailor does not name it.',
-  'Petite, wide leg trousers to be shortened':
-    'The band is 20 over the natural waist, but where its rise puts it it may be tight: 5 in 10 is just not likely; the tailor has no doubt of it.',
   "Men's trousers seven inches too big at the waist":
     'A single W with a figure and no colon is not read as the waist, so the fault of 180 there is not seen.',
   'Cotton dress tight at the waist, seams told':

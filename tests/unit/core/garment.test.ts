@@ -91,13 +91,15 @@ describe('garment', () => {
   })
   it('marks what it worked out, never under the floors', () => {
     const garment = garmentAsWorn({ kind: 'trousers', measures: [seller('waist', 850)] })
-    expect(garment.points.get('hip')).toMatchObject({ from: 'inferred', basedOn: 'waist' })
-    expect(garment.points.get('hip')?.sdMm).toBeGreaterThanOrEqual(40)
-    expect(garment.points.get('frontRise')?.sdMm).toBeGreaterThanOrEqual(25)
+    expect(garment.points.get('hip')).toMatchObject({ from: 'inferred' })
+    // the spread between makers of its row: 38 for women's, 64 for men's
+    expect(garment.points.get('hip')?.sdMm).toBeGreaterThanOrEqual(38)
+    expect(garment.points.get('frontRise')?.sdMm).toBeGreaterThanOrEqual(20)
   })
-  it('a label alone works nothing out', () => {
-    const garment = garmentAsWorn({ kind: 'trousers', measures: [{ point: 'waist', mm: 850, source: 'label' }] })
-    expect(garment.points.has('hip')).toBe(false)
+  it('a size label is evidence of all points, a wide one', () => {
+    const by = (source: 'label' | 'seller') => garmentAsWorn({ kind: 'trousers', measures: [{ point: 'waist', mm: 850, source }] })
+    expect(by('label').points.get('waist')).toMatchObject({ mm: 850, from: 'label' })
+    expect(by('label').points.get('hip')?.sdMm).toBeGreaterThan(by('seller').points.get('hip')?.sdMm ?? Number.NaN)
   })
   it('front and back rise make the crotch length', () => {
     const garment = garmentAsWorn({ kind: 'trousers', measures: [seller('frontRise', 280), seller('backRise', 390)] })
@@ -108,7 +110,7 @@ describe('garment', () => {
       kind: 'skirt',
       measures: [seller('waist', Number.NaN), seller('hip', -4), seller('inseam', 700), seller('sweep', 900)]
     })
-    expect([...garment.points.keys()]).toEqual(['sweep'])
+    expect([...garment.points].filter(([, { from }]) => from !== 'inferred').map(([point]) => point)).toEqual(['sweep'])
   })
   it('the order of the measures changes nothing', () => {
     const measures = [seller('waist', 850), seller('hip', 1000), seller('inseam', 760), seller('thigh', 600)]

@@ -42,6 +42,7 @@ function said(more: Partial<Judgement>, chance: number | null = 0.8, use: 'ordin
     tailorCould: false,
     wearsAs: null,
     untoldKey: [],
+    conditions: [],
     ...more
   }
   return reasonsFor(judgement, { units: 'cm' })

@@ -16,7 +16,9 @@ const outlook = (likely: number): Outlook => ({
   likely,
   works: [],
   uncertain: () => [],
-  ifOthersSuit: () => ({ own: 0, tailor: null })
+  ifTheyHold: () => ({ own: 0, tailor: null }),
+  chanceThat: () => null,
+  chanceOfBody: () => null
 })
 /** Every answer is likely in its own way: by what is told of the cloth. */
 function answers(input: GarmentInput) {

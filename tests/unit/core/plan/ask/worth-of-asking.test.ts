@@ -17,13 +17,20 @@ const outlook = (above: number, uncertain: ReturnType<Outlook['uncertain']>): Ou
     likely,
     works,
     uncertain: () => uncertain,
-    ifOthersSuit: () => ({ own: likely, tailor: null })
+    ifTheyHold: () => ({ own: likely, tailor: null }),
+    chanceThat: () => null,
+    chanceOfBody: () => null
   }
 }
 const hip = { what: { point: 'hip' as const }, z }
 const chest = { what: { point: 'chest' as const }, z: other }
 const WORDS = { units: 'cm' as const }
-const asked = (one: Outlook, cloth: Parameters<typeof asksFrom>[1] = [], stakes = PLAIN_STAKES) => asksFrom(one, cloth, stakes, WORDS)
+const asked = (
+  one: Outlook,
+  cloth: Parameters<typeof asksFrom>[1] = [],
+  stakes = PLAIN_STAKES,
+  suits: Parameters<typeof asksFrom>[2] = []
+) => asksFrom(one, cloth, suits, stakes, WORDS)
 
 describe('what is worth asking', () => {
   it('what decides alone, worth nearly all that is at stake; what has no bearing is not asked', () => {
@@ -73,6 +80,17 @@ describe('what is worth asking', () => {
     ]
     expect(asked(outlook(0, [hip]), cloth).map(({ point, about }) => point ?? about)).toEqual(['hip', 'fibre'])
   })
+  it('an untold point that decides before all else, with what would suit; a told one again and one’s own body last', () => {
+    const again = { what: { point: 'chest' as const, again: true as const }, z }
+    const body = { what: { body: 'hipGirth' as const }, z }
+    const order = asked(outlook(0, [body, again, hip, { what: { point: 'waist' }, z }]), [], PLAIN_STAKES, [
+      { point: 'waist', suits: '36 to 40 cm would suit.' }
+    ])
+    expect(order.map(({ point, body: own }) => point ?? own)).toEqual(['waist', 'hip', 'chest', 'hipGirth'])
+    expect(order[0]?.suits).toBe('36 to 40 cm would suit.')
+    expect(order[1]?.suits).toBeUndefined()
+  })
+  it('nothing at all where it is all but sure', () => expect(asked(outlook(-1.4, [hip]))).toEqual([]))
   it('a question whose answer is unrelated to what comes of it is worth nothing', () => {
     expect(
       valueOfKnowing(

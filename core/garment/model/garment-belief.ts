@@ -1,0 +1,178 @@
+/**
+ * What is thought of every point of a garment once some were measured: the rows of its kind as one normal (joint-normal.ts), conditioned on what
+ * was told. One mechanism for points that nobody told, for how odd a told one looks, and for how the doubts hang together.
+ */
+import type { Cut } from '../../ids/cut.ts'
+import type { GarmentKind } from '../../ids/kinds.ts'
+import type { PointId } from '../../ids/points.ts'
+import { JointNormal, type LineOn } from './joint-normal.ts'
+import { CUT_FIGURES, CUT_SHIFTS, MODEL_ROWS, type ModelRow, WIDENED } from './rows.ts'
+import { WHOSE, type Whose } from './whose.ts'
+
+/** One told figure: mm, sd, and which share of its variance is a habit that all of one seller's figures have in common. */
+export interface Observed {
+  point: PointId
+  mm: number
+  sdMm: number
+  commonShare: number
+}
+export interface Described {
+  kind: GarmentKind
+  elasticWaist: boolean
+  /** As told. */
+  cut: Cut
+  /** How likely it is cut for women, 0..1. */
+  womens: number
+}
+export interface Belief {
+  mm: number
+  sdMm: number
+}
+
+/** A told point that no row speaks of stands alone, anywhere about its figure, mm (sd). */
+const ANYWHERE_MM = 300
+
+interface Part {
+  belief: JointNormal
+  prior: number
+}
+
+/** A told figure is the point's own and a share of the seller's habit, but for what of its error is its own. */
+const asObservation = (
+  { mm, sdMm, commonShare }: Observed,
+  place: number,
+  habit: number
+): [weights: [number, number][], value: number, noiseSd: number] => [
+  [
+    [place, 1],
+    [habit, sdMm * Math.sqrt(commonShare)]
+  ],
+  mm,
+  sdMm * Math.sqrt(1 - commonShare)
+]
+
+export class GarmentBelief {
+  readonly points: readonly PointId[]
+  /** Over the points in their order, and last the seller's habit, in sd. */
+  readonly joint: JointNormal
+  /** The figures it stands on. */
+  readonly told: ReadonlyMap<PointId, Observed>
+  private readonly places: ReadonlyMap<PointId, number>
+  /** As cut for women and as cut for men. */
+  private readonly parts: readonly Part[]
+
+  constructor(points: readonly PointId[], parts: readonly Part[], told: ReadonlyMap<PointId, Observed>) {
+    this.points = points
+    this.parts = parts
+    this.joint = JointNormal.mixed(parts)
+    this.told = told
+    this.places = new Map(points.map((point, place) => [point, place]))
+  }
+
+  placeOf(point: PointId): number | undefined {
+    return this.places.get(point)
+  }
+
+  /** What is thought of a told point if its own figure is left out; women's and men's weighed anew by the others. */
+  without(point: PointId): Belief | undefined {
+    const [told, place] = [this.told.get(point), this.places.get(point)]
+    if (told === undefined || place === undefined) return undefined
+    const parts = this.parts.flatMap(({ belief, prior }) => {
+      const left = belief.without(place, ...asObservation(told, place, belief.size - 1))
+      return left === undefined ? [] : [{ ...left, log: Math.log(prior) + belief.logEvidence - left.logLikelihood }]
+    })
+    const most = Math.max(...parts.map(({ log }) => log))
+    const all = parts.reduce((sum, { log }) => sum + Math.exp(log - most), 0)
+    if (!(all > 0)) return undefined
+    const mm = parts.reduce((sum, { mean, log }) => sum + (mean * Math.exp(log - most)) / all, 0)
+    const variance = parts.reduce((sum, one) => sum + ((one.variance + (one.mean - mm) ** 2) * Math.exp(one.log - most)) / all, 0)
+    return { mm, sdMm: Math.sqrt(variance) }
+  }
+
+  of(point: PointId): Belief | undefined {
+    const place = this.places.get(point)
+    return place === undefined ? undefined : { mm: this.joint.mean[place] ?? 0, sdMm: this.joint.sdOf(place) }
+  }
+}
+
+/** The row of each point that speaks of this garment, in order; the more particular before the general. */
+function rowsFor({ kind, elasticWaist, cut }: Described, whose: Whose): ModelRow[] {
+  const found = new Map<PointId, ModelRow>()
+  for (const row of MODEL_ROWS[kind] ?? []) {
+    if (row.whose !== undefined && row.whose !== whose) continue
+    if (row.elastic && !elasticWaist) continue
+    if (row.longSleeve && cut.sleeve !== 'long') continue
+    const known = found.get(row.point)
+    if (known === undefined || (known.whose === undefined && known.elastic === undefined && row.whose !== undefined))
+      found.set(row.point, row)
+  }
+  return [...found.values()]
+}
+
+interface Rows {
+  points: PointId[]
+  lines: LineOn[]
+  leastSdMm: number[]
+}
+function linesFor(described: Described, whose: Whose, observed: readonly Observed[]): Rows {
+  const rows = rowsFor(described, whose)
+  const spoken = new Set(rows.map(({ point }) => point))
+  const alone = observed.filter(({ point }) => !spoken.has(point))
+  const points = [...rows.map(({ point }) => point), ...alone.map(({ point }) => point)]
+  const place = new Map(points.map((point, index) => [point, index]))
+  const shiftOf = (point: PointId) =>
+    CUT_SHIFTS.reduce(
+      (sum, { kinds, facet, values, point: at, shiftMm }) =>
+        at === point && kinds.includes(described.kind) && values.includes(described.cut[facet] ?? '') ? sum + shiftMm : sum,
+      0
+    )
+  const lines = rows.map(
+    ({ point, at, from, useSdMm, standing }): LineOn => ({
+      at: at + shiftOf(point),
+      from: (Object.entries(from) as [PointId, number][]).flatMap(([other, slope]): [number, number][] => {
+        const index = place.get(other)
+        return index === undefined ? [] : [[index, slope]]
+      }),
+      sd: useSdMm * WIDENED[standing]
+    })
+  )
+  return {
+    points,
+    // last the habit
+    lines: [...lines, ...alone.map(({ mm }): LineOn => ({ at: mm, from: [], sd: ANYWHERE_MM })), { at: 0, from: [], sd: 1 }],
+    leastSdMm: rows.map(({ from, useSdMm }) => (Object.keys(from).length === 0 ? LEAST_OF_SIZE_MM : useSdMm))
+  }
+}
+/** What a size can be known to from the other points (Joint: waist from hip, 58; chest from hem and shoulder, 46 and more). */
+const LEAST_OF_SIZE_MM = 46
+
+/** What is thought of the garment; undefined where its kind has no rows and nothing is told. */
+export function beliefOf(described: Described, observed: readonly Observed[]): GarmentBelief | undefined {
+  const told = new Map(observed.map((one) => [one.point, one]))
+  // what the cut says of a point that was measured says nothing more
+  const figures = CUT_FIGURES.filter(({ facet, value, point }) => described.cut[facet] === value && !told.has(point))
+  const said = new Set(figures.map(({ point }) => point))
+  let points: PointId[] = []
+  const beliefs = WHOSE.flatMap((whose) => {
+    const prior = whose === 'women' ? described.womens : 1 - described.womens
+    if (prior <= 0) return []
+    const rows = linesFor(described, whose, observed)
+    points = rows.points
+    const belief = JointNormal.fromLines(rows.lines)
+    const habit = points.length
+    for (const { facet, value, point, mm, sdMm } of CUT_FIGURES)
+      if (described.cut[facet] === value && points.includes(point) && !told.has(point))
+        belief.observe([[points.indexOf(point), 1]], mm, sdMm)
+    belief.logEvidence = 0
+    for (const one of observed) {
+      const place = points.indexOf(one.point)
+      if (place >= 0) belief.observe(...asObservation(one, place, habit))
+    }
+    for (const [place, least] of rows.leastSdMm.entries()) {
+      const point = points[place] as PointId
+      if (!told.has(point) && !said.has(point)) belief.widen(place, least)
+    }
+    return [{ belief, prior }]
+  })
+  return points.length === 0 ? undefined : new GarmentBelief(points, beliefs, told)
+}

@@ -1,0 +1,61 @@
+/** Conditions in words: on the seller's tape, where a girth is laid flat. */
+import { isGirth } from '../../ids/points.ts'
+import { INCH_MM } from '../../length.ts'
+import type { Saying } from '../../words/reason.ts'
+import { listed, say, type Wording } from '../../words/say.ts'
+import type { Condition } from '../conditions/conditions-of.ts'
+import { ROUNDING } from '../rounding.ts'
+
+export interface ConditionShown extends Condition {
+  /** "the hip, laid flat, is 49 to 54 cm": a clause. */
+  text: string
+}
+
+/** A collar is opened and measured along. */
+const ALONG = new Set(['neck'])
+const isFlat = ({ point }: Condition): boolean => point !== undefined && isGirth(point) && !ALONG.has(point)
+
+/** People read a tape to half a centimetre or a quarter of an inch, mm. */
+const READ_TO_MM = { cm: 5, in: INCH_MM / 4 }
+
+/** Ends on that tape, mm, and which of them there are: rounded inwards to what a tape is read to, where that leaves anything. */
+function endsOf(condition: Condition, { units }: Wording): { ends: 'between' | 'least' | 'most'; values: Record<string, number> } {
+  const share = isFlat(condition) ? 2 : 1
+  const step = READ_TO_MM[units]
+  const least = condition.least === null ? null : condition.least / share
+  const most = condition.most === null ? null : condition.most / share
+  const up = least === null ? null : Math.ceil(least / step - ROUNDING) * step
+  const down = most === null ? null : Math.floor(most / step + ROUNDING) * step
+  const isLeft = up === null || down === null || up < down
+  const [from, to] = isLeft ? [up, down] : [least, most]
+  return {
+    ends: from === null ? 'most' : to === null ? 'least' : 'between',
+    values: { ...(from === null ? {} : { least: from }), ...(to === null ? {} : { most: to }) }
+  }
+}
+
+export function conditionShown(condition: Condition, wording: Wording): ConditionShown {
+  const { point, body } = condition
+  const { ends, values } = endsOf(condition, wording)
+  const kind = body !== undefined ? 'body' : isFlat(condition) ? 'flat' : 'along'
+  const saying: Saying = {
+    code: `condition.${kind}.${ends}`,
+    values: body === undefined ? values : { ...values, body },
+    ...(point === undefined ? {} : { point })
+  }
+  const text = say(saying, wording)
+  return { ...condition, text: text.charAt(0).toLowerCase() + text.slice(1) }
+}
+
+/** "49 to 54 cm would suit." */
+export function suitsText(condition: Condition, wording: Wording): string {
+  const { ends, values } = endsOf(condition, wording)
+  return say({ code: `suits.${ends}`, values }, wording)
+}
+
+/** What the untold must be, as one sentence's end. */
+export const conditionsTogether = (conditions: readonly ConditionShown[], wording: Wording): string =>
+  listed(
+    conditions.map(({ text }) => text),
+    wording
+  )

@@ -1,0 +1,23 @@
+/** A told figure may be a slip: a digit wrong, another place measured, the tape doubled. How likely, weighed by how odd it looks beside the others. */
+import type { GarmentBelief } from '../../garment/model/garment-belief.ts'
+import { isGirth, type PointId } from '../../ids/points.ts'
+import type { Belief } from '../../wearer/diary.ts'
+
+/** Of a hundred figures three are slips, before one looks at them; such a figure lies so far off, mm (sd; both from memory). */
+const SHARE = 0.03
+const OFF_MM = { girth: 120, length: 70 }
+
+const density = (off: number, sd: number): number => Math.exp(-((off / sd) ** 2) / 2) / sd
+
+/** How likely it is one, and what is thought of the point then; undefined where nothing else tells of it. */
+export function slipOf(point: PointId, mm: number, sdMm: number, belief: GarmentBelief): (Belief & { chance: number }) | undefined {
+  const others = belief.without(point)
+  if (others === undefined) return undefined
+  const slipSd = OFF_MM[isGirth(point) ? 'girth' : 'length']
+  const off = mm - others.mm
+  const slipped = SHARE * density(off, Math.hypot(others.sdMm, slipSd))
+  const chance = slipped / (slipped + (1 - SHARE) * density(off, Math.hypot(others.sdMm, sdMm)))
+  // of a slip the figure tells little: the others, and the figure with that much doubt
+  const precision = others.sdMm ** -2 + slipSd ** -2
+  return { chance, mm: (others.mm * others.sdMm ** -2 + mm * slipSd ** -2) / precision, sdMm: precision ** -0.5 }
+}

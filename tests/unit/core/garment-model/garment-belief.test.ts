@@ -1,0 +1,86 @@
+/** What is thought of a garment's untold points. */
+import { describe, expect, it } from 'vitest'
+import { beliefOf, type Described, type Observed } from '../../../../core/garment/model/garment-belief.ts'
+import { CUT_FIGURES, MODEL_ROWS, WIDENED } from '../../../../core/garment/model/rows.ts'
+import { shareOfWomens } from '../../../../core/garment/model/whose.ts'
+import type { GarmentKind } from '../../../../core/ids/kinds.ts'
+import { POINTS_OF, type PointId } from '../../../../core/ids/points.ts'
+
+const told = (figures: Partial<Record<PointId, number>>, sdMm = 12): Observed[] =>
+  (Object.entries(figures) as [PointId, number][]).map(([point, mm]) => ({ point, mm, sdMm, commonShare: 0.3 }))
+const believed = (kind: GarmentKind, figures: Partial<Record<PointId, number>>, more: Partial<Described> = {}) =>
+  beliefOf({ kind, elasticWaist: false, cut: {}, womens: 0.5, ...more }, told(figures))
+
+describe('a garment as it is thought of', () => {
+  it('every row has a source, stands after what it starts from, and is of a point that the kind has', () => {
+    let rows = 0
+    for (const [kind, list] of Object.entries(MODEL_ROWS) as [GarmentKind, (typeof MODEL_ROWS)['shirt'] & object][]) {
+      const before = new Set<string>()
+      for (const { point, from, source, useSdMm, standing } of list) {
+        for (const other of Object.keys(from)) expect(before, `${kind} ${point} from ${other}`).toContain(other)
+        before.add(point)
+        if (point !== 'hip' || kind === 'coat' || !['shirt', 'knit-top', 'jumper', 'jacket'].includes(kind))
+          expect(POINTS_OF[kind]).toContain(point)
+        expect(source.length).toBeGreaterThan(5)
+        expect(useSdMm * WIDENED[standing]).toBeGreaterThan(0)
+        rows++
+      }
+    }
+    expect(rows).toBeGreaterThan(90)
+  })
+  it('a told waist tells the hip, within no less than its row’s spread; a told thigh brings it nearer', () => {
+    const [waist, both] = [believed('jeans', { waist: 800 }), believed('jeans', { waist: 800, thigh: 640 })]
+    expect(waist?.of('hip')?.mm).toBeCloseTo(374 + 0.7741 * (waist?.of('waist')?.mm ?? 0), 6)
+    expect(waist?.of('hip')?.sdMm).toBeGreaterThanOrEqual(47)
+    expect(both?.of('hip')?.mm).toBeGreaterThan(waist?.of('hip')?.mm ?? 0)
+    expect(both?.of('hip')?.sdMm).toBeLessThan(waist?.of('hip')?.sdMm ?? 0)
+    expect(both?.of('hip')?.sdMm).toBeGreaterThanOrEqual(47)
+  })
+  it('the cut that is told shifts it and says where its points lie', () => {
+    const opening = (leg: 'skinny' | 'straight' | 'wide') => believed('jeans', { waist: 800 }, { cut: { leg } })?.of('legOpening')?.mm ?? 0
+    expect(opening('skinny')).toBeLessThan(opening('straight'))
+    expect(opening('straight')).toBeLessThan(opening('wide'))
+    const hip = (cut: Described['cut']) => believed('trousers', { waist: 800 }, { cut })?.of('hip')?.mm ?? 0
+    expect(hip({ leg: 'slim' })).toBeLessThan(hip({}))
+    expect(hip({ leg: 'wide' })).toBeGreaterThan(hip({}))
+    // what was measured wins over the word
+    expect(believed('jeans', { waist: 800, legOpening: 470 }, { cut: { leg: 'skinny' } })?.of('legOpening')?.mm).toBeGreaterThan(460)
+  })
+  it('women’s and men’s lines: told, they part; untold, the figures weigh them', () => {
+    const rise = (womens: number) => believed('trousers', { waist: 860 }, { womens })?.of('inseam')?.mm ?? 0
+    expect(rise(0)).toBeGreaterThan(rise(1))
+    const unsaid = (inseam: number) => believed('trousers', { waist: 860, inseam })?.of('frontRise')?.mm ?? 0
+    // a long leg is more likely a man’s, whose rise is deeper
+    expect(unsaid(860)).toBeGreaterThan(unsaid(640))
+    expect(shareOfWomens('dress', undefined, 'men')).toBeGreaterThan(0.9)
+    expect(shareOfWomens('jeans', 'men', 'women')).toBeLessThan(0.1)
+    expect(shareOfWomens('jeans', undefined, 'women')).toBeGreaterThan(0.5)
+    expect(shareOfWomens('jeans', undefined, undefined)).toBe(0.5)
+  })
+  it('an elastic waist has a line of its own', () =>
+    expect(believed('trousers', { waist: 700 }, { elasticWaist: true })?.of('hip')?.mm).toBeCloseTo(607 + 0.6069 * 700, -2))
+  it('a point that no row speaks of stands alone, at its figure', () => {
+    const belief = believed('dress', { chest: 920, strap: 300 })
+    expect(belief?.of('strap')?.mm).toBeCloseTo(300, 0)
+    expect(belief?.of('armhole')).toBeUndefined()
+  })
+  it('left out, a told figure is what the others make of it', () => {
+    const womens = { womens: 1 }
+    const [alone, both] = [believed('jeans', { waist: 800 }, womens), believed('jeans', { waist: 800, hip: 1080 }, womens)]
+    const without = both?.without('hip')
+    expect(without?.mm).toBeCloseTo(alone?.of('hip')?.mm ?? 0, 3)
+    expect(without?.sdMm).toBeCloseTo(alone?.of('hip')?.sdMm ?? 0, 3)
+  })
+  it('the order of telling changes nothing', () => {
+    const figures = told({ waist: 850, hip: 1000, inseam: 760, thigh: 600 })
+    const described = { kind: 'trousers' as const, elasticWaist: false, cut: {}, womens: 0.5 }
+    const [one, other] = [beliefOf(described, figures), beliefOf(described, [...figures].reverse())]
+    for (const point of one?.points ?? []) expect(one?.of(point)?.mm).toBeCloseTo(other?.of(point)?.mm ?? Number.NaN, 6)
+  })
+  it('figures of the cut are of facets that exist, each with its source', () => {
+    for (const { source, sdMm } of CUT_FIGURES) {
+      expect(source.length).toBeGreaterThan(5)
+      expect(sdMm).toBeGreaterThan(0)
+    }
+  })
+})

@@ -12,7 +12,7 @@ import { type PlanContext, planFrom } from './plan-from.ts'
 import { ROUNDING } from './rounding.ts'
 import { evaluate, isUsed, type Outcome } from './solve/evaluate.ts'
 import { solveInMarks } from './solve/marks.ts'
-import { type Amounts, type PlanPoint, type Problem, pointsOf, problemFor } from './solve/problem.ts'
+import { type Amounts, type PlanPoint, type Problem, pointsOf, problemFor, reachAt } from './solve/problem.ts'
 import { usefulOptions, withoutIdleRescues } from './solve/useful-options.ts'
 import { acceptedBy, withinLevel } from './solve/within-means.ts'
 
@@ -98,12 +98,25 @@ export interface Beside {
 export function leavesNothingWrong({ gaps, garment, offer }: Beside, means: Means): boolean {
   const markMm = means.markMm ?? MARK_MM
   const points = pointsOf(gaps)
-  const isRight = (after: readonly number[]): boolean =>
-    totalOf(points.map(({ mm, least, most }, p) => ({ mm: overshoot(after[p] ?? mm, least, most) }))) <= markMm + ROUNDING
-  if (isRight([])) return true
-  const plain = { gaps, garment, means, options: acceptedBy(means, offer().options) }
-  const aims: Aim[] = means.tailor ? ['least-work', 'closest-fit', 'tailor'] : ['least-work', 'closest-fit']
-  return aims.some((aim) => isRight(solvedFor(aim, plain).outcome.after))
+  const wrongAfter = (after: readonly number[]): number =>
+    totalOf(points.map(({ mm, least, most }, p) => ({ mm: overshoot(after[p] ?? mm, least, most) })))
+  if (wrongAfter([]) <= markMm + ROUNDING) return true
+  const options = acceptedBy(means, offer().options)
+  const allowed = withinLevel(options, means.tailor ? HARDEST : means.level)
+  // one point farther out than everything together could move it
+  for (const { point, mm, least, most } of points) {
+    if (mm <= most + markMm && mm >= least - markMm) continue
+    const { up, down } = reachAt(point, allowed)
+    if (mm - down > most + markMm + ROUNDING || mm + up < least - markMm - ROUNDING) return false
+  }
+  const aims: Aim[] = means.tailor ? ['tailor', 'least-work', 'closest-fit'] : ['least-work', 'closest-fit']
+  for (const aim of aims) {
+    const wrong = wrongAfter(solvedFor(aim, { gaps, garment, means, options }).outcome.after)
+    if (wrong <= markMm + ROUNDING) return true
+    // each solve is within one mark of the least there is, and a tailor could do all that one could oneself
+    if (wrong > 2 * markMm + ROUNDING) return false
+  }
+  return false
 }
 
 interface Solved {

@@ -144,8 +144,13 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     advised !== undefined &&
     (plans().tailor?.misfit.length ?? Number.POSITIVE_INFINITY) < advised.misfit.length
   const shownConditions = conditions.map((one) => conditionShown(one, wording))
-  const suits = conditions.map((one) => ({ ...one, suits: suitsText(one, wording) }))
-  const untoldKey = canJudge ? untoldKeys(garment, target) : []
+  const keys = untoldKeys(garment, target)
+  const suits = conditions.map((one) => ({
+    ...one,
+    suits: suitsText(one, wording),
+    key: one.point !== undefined && keys.includes(one.point)
+  }))
+  const untoldKey = canJudge ? keys : []
   const chanceIf = () => (advised?.aim === 'tailor' ? judged.chanceIf().tailor : judged.chanceIf().own)
   const wears = canJudge && verdict !== 'leave-it' ? judged.wearsAs() : null
   return {
@@ -180,10 +185,10 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     notTaken: advised === undefined ? [] : notTaken({ garment, gaps, ...offer(), means, markMm }, advised, wording),
     chance: canJudge ? chanceOf(advised) : null,
     ask: !canJudge
-      ? askMissing(missingFor(garment, gaps) ?? [], untoldKeys(garment, target), suits, wording)
+      ? askMissing(missingFor(garment, gaps) ?? [], keys, suits, wording)
       : outlook === null
         ? []
-        : asksFrom(outlook, clothAnswers(), suits, stakesOf(input.price, worth), wording),
+        : asksFrom(outlook, clothAnswers, suits, stakesOf(input.price, worth), wording),
     worth,
     cautions: cautionsFor(garment, input, advised).map((caution) => say(caution, wording)),
     assumed: assumptionsOf(garment).map((one) => said(one, wording)),

@@ -80,14 +80,14 @@ export function valueOfKnowing(z: Float64Array, utility: readonly number[]): num
   return Math.max(0, known / draws - Math.max(0, all))
 }
 
-/** Of what is asked: the untold points and body measures that decide, each with what would suit. */
-export type Suits = readonly { point?: PointId; body?: BodyMeasureId; suits: string }[]
+/** Of what is asked: the untold points and body measures that decide, each with what would suit; `key`: it decides for this kind. */
+export type Suits = readonly { point?: PointId; body?: BodyMeasureId; key?: boolean; suits: string }[]
 
 /**
  * First the untold points that decide, then what else is not told, a told figure again only where it is worth more, one's own body last. Nothing
  * where it is all but sure.
  */
-export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], suits: Suits, stakes: Stakes, wording: Wording): Ask[] {
+export function asksFrom(outlook: Outlook, cloth: () => readonly ClothAnswers[], suits: Suits, stakes: Stakes, wording: Wording): Ask[] {
   const least = WORTH_SAYING * (stakes.gain + stakes.loss)
   const { works, likely } = outlook
   // where nothing works out no answer makes it
@@ -96,14 +96,16 @@ export function asksFrom(outlook: Outlook, cloth: readonly ClothAnswers[], suits
   const suitsOf = (what: Answerable['what']): string | undefined =>
     suits.find(({ point, body }) => ('point' in what && what.point === point) || ('body' in what && what.body === body))?.suits
   const decides = (what: Answerable['what']): boolean => 'point' in what && what.again !== true && suitsOf(what) !== undefined
-  const rankOf = (what: Answerable['what']): number => (decides(what) ? 0 : 'body' in what ? 2 : 1)
+  const isKey = (what: Answerable['what']): boolean =>
+    'point' in what && suits.some(({ point, key }) => point === what.point && key === true)
+  const rankOf = (what: Answerable['what']): number => (decides(what) ? (isKey(what) ? 0 : 1) : 'body' in what ? 3 : 2)
   const inOrder = (one: Valued, other: Valued): number =>
     rankOf(one.what) - rankOf(other.what) || worthBeside(other, least) - worthBeside(one, least)
   const toAsk = ({ what, worth }: Valued): Ask => {
     const good = suitsOf(what)
     return { ...what, worth, unit: stakes.unit, question: questionOf(what, wording), ...(good === undefined ? {} : { suits: good }) }
   }
-  const asked = [...valued(uncertain, works, stakes), ...valuedCloth(cloth, stakes)].filter(
+  const asked = [...valued(uncertain, works, stakes), ...valuedCloth(cloth(), stakes)].filter(
     ({ what, worth }) => worth > least || decides(what)
   )
   if (asked.some(({ worth }) => worth > least)) return asked.sort(inOrder).map(toAsk)

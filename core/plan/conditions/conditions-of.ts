@@ -12,7 +12,7 @@ import type { Plan } from '../plan.ts'
 import { type Beside, MARK_MM, type Plans } from '../plan-alterations.ts'
 import type { ReckonRequest } from '../request.ts'
 import { ROUNDING } from '../rounding.ts'
-import { hangsOn, type Interval, intervalOf } from './conditions.ts'
+import { type Interval, intervalOf } from './conditions.ts'
 
 export interface Condition extends Interval {
   /** What is not told: a point of the garment, or a measure of the person's own. */
@@ -46,10 +46,9 @@ export function conditionsOf(request: ReckonRequest, known: Known, tell: (change
     return interval === undefined || isOpen(interval) ? [] : [{ point, ...interval, chance: outlook.chanceThat(point, interval) }]
   }
   const found = [...untoldKeys(garment, target).flatMap(conditionAt), ...ofBody(request, known, markMm, tell).filter((one) => !isOpen(one))]
-  for (const point of othersThatDecide(known)) {
-    if (likelyIf(outlook, found) >= LIKELY) break
-    found.push(...conditionAt(point))
-  }
+  const others = othersThatDecide(known)
+  for (let k = 0; k < others.length && likelyIf(outlook, found) < LIKELY; k += AT_ONCE)
+    found.push(...others.slice(k, k + AT_ONCE).flatMap(conditionAt))
   return found
 }
 
@@ -66,6 +65,7 @@ const likelyIf = (outlook: Outlook, conditions: readonly Condition[]): number =>
 
 /** Of the other untold points those that most often lie outside, as long as it is not even likely that it works out: they say why. */
 const MOST_OTHERS = 4
+const AT_ONCE = 2
 const OFTEN = 0.1
 function othersThatDecide({ garment, gaps, target, outlook }: Known): PointId[] {
   const isWrong = gaps.some(({ judged, gapMm }) => judged && gapMm !== 0)
@@ -73,10 +73,7 @@ function othersThatDecide({ garment, gaps, target, outlook }: Known): PointId[] 
   const keys = untoldKeys(garment, target)
   return gaps
     .filter(({ judged, band, point }) => !judged && band !== null && !keys.includes(point))
-    .map(({ point, band }) => ({
-      point,
-      outside: 1 - (outlook.chanceThat(point, { least: band?.least ?? null, most: band?.most ?? null }) ?? 1)
-    }))
+    .map(({ point }) => ({ point, outside: outlook.outside(point) }))
     .filter(({ outside }) => outside > OFTEN)
     .sort((one, other) => other.outside - one.outside)
     .slice(0, MOST_OTHERS)
@@ -93,7 +90,8 @@ function ofBody(
   const asked = new Map<BodyMeasureId, Gap>()
   for (const gap of gaps) {
     const { want } = gap
-    if (want?.measure === undefined || want.basedOn.length === 0 || !isTold(garment.points.get(gap.point)) || !hangsOn(gap)) continue
+    if (want?.measure === undefined || want.basedOn.length === 0 || !isTold(garment.points.get(gap.point))) continue
+    if (outlook.outside(gap.point) < OFTEN) continue
     if (!asked.has(want.measure)) asked.set(want.measure, gap)
   }
   return [...asked].flatMap(([body, { point, want }]): Condition[] => {

@@ -4,7 +4,6 @@
  * Its ends come from two exact solves (farthest.ts), each then settled by the planner itself with the figure told.
  */
 import type { PointId } from '../../ids/points.ts'
-import { type Gap, overshoot } from '../../wearer/gaps.ts'
 import type { Means } from '../means.ts'
 import { HARDEST } from '../means.ts'
 import { type Beside, leavesNothingWrong } from '../plan-alterations.ts'
@@ -158,13 +157,3 @@ function lastThatFits(fitsAt: (mm: number) => boolean, inside: number, solved: n
   }
   return good
 }
-
-/** Is a told point surely inside its band, whatever the body measure truly is (within so many sd)? Then nothing hangs on that measure. */
-const SURELY_SD = 2
-export const hangsOn = ({ garmentMm, band, bandSdMm, edgeMarginMm }: Gap): boolean =>
-  band !== null &&
-  overshoot(
-    garmentMm,
-    band.least + edgeMarginMm + SURELY_SD * bandSdMm,
-    Math.max(band.least, band.most - edgeMarginMm - SURELY_SD * bandSdMm)
-  ) !== 0

@@ -30,6 +30,8 @@ export interface Outlook {
   ifTheyHold(conditions: readonly { point?: PointId; body?: BodyMeasureId }[]): { own: number; tailor: number | null }
   /** That a point's true figure, or the body measure under it, lies there. */
   chanceThat(point: PointId, interval: Between): number | null
+  /** How often a point lies outside its edges as it is. */
+  outside(point: PointId): number
   chanceOfBody(point: PointId, bodyMm: number, interval: Between): number | null
   /** What is uncertain, and what an answer about it would say in each draw. */
   uncertain(): Answerable[]
@@ -58,6 +60,7 @@ export function outlookOf(asked: Uncertain): Outlook {
   const points = drawnPoints(gaps, garment)
   const scenarios = scenariosOf(garment, limits, points.map(needsOf), options, means)
   const { asItIs, own, tailor, works } = overDraws(points, scenarios, asked)
+  const held = new Map<string, { own: number; tailor: number | null }>()
   return {
     asItIs,
     own,
@@ -65,11 +68,18 @@ export function outlookOf(asked: Uncertain): Outlook {
     likely: tailor ?? own,
     works,
     // what could help some of the points is among what could help them all
-    ifTheyHold: (conditions) => overDraws(points.filter(holding(conditions)), scenarios, asked),
+    ifTheyHold: (conditions) => {
+      const left = points.filter(holding(conditions))
+      const key = left.map(({ gap }) => gap.point).join()
+      const known = held.get(key) ?? overDraws(left, scenarios, asked)
+      held.set(key, known)
+      return known
+    },
     chanceThat: (point, interval) => {
       const drawn = points.find(({ gap }) => gap.point === point)
       return drawn === undefined ? null : shareIn(drawn.truth, interval)
     },
+    outside: (point) => shareOutside(points.find(({ gap }) => gap.point === point)),
     chanceOfBody: (point, bodyMm, interval) => {
       const drawn = points.find(({ gap }) => gap.point === point)
       const sdMm = drawn?.gap.want?.sdMm
@@ -92,6 +102,16 @@ export function outlookOf(asked: Uncertain): Outlook {
 
 const shareIn = (figures: Float64Array, { least, most }: Between): number =>
   figures.reduce((n, mm) => (mm >= (least ?? mm) && mm <= (most ?? mm) ? n + 1 : n), 0) / figures.length
+
+function shareOutside(drawn: DrawnPoint | undefined): number {
+  if (drawn === undefined) return 0
+  let out = 0
+  for (let i = 0; i < DRAWS; i++) {
+    const mm = drawn.truth[i] ?? 0
+    if (mm < (drawn.least[i] ?? mm) || mm > (drawn.most[i] ?? mm)) out++
+  }
+  return out / DRAWS
+}
 
 /** A point that a condition speaks of, or whose body measure it speaks of, drops out: it suits. */
 const holding =

@@ -18,6 +18,7 @@ const outlook = (likely: number): Outlook => ({
   uncertain: () => [],
   ifTheyHold: () => ({ own: 0, tailor: null }),
   chanceThat: () => null,
+  outside: () => 0,
   chanceOfBody: () => null
 })
 /** Every answer is likely in its own way: by what is told of the cloth. */

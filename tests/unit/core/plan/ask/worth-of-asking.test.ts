@@ -19,6 +19,7 @@ const outlook = (above: number, uncertain: ReturnType<Outlook['uncertain']>): Ou
     uncertain: () => uncertain,
     ifTheyHold: () => ({ own: likely, tailor: null }),
     chanceThat: () => null,
+    outside: () => 0,
     chanceOfBody: () => null
   }
 }
@@ -27,10 +28,10 @@ const chest = { what: { point: 'chest' as const }, z: other }
 const WORDS = { units: 'cm' as const }
 const asked = (
   one: Outlook,
-  cloth: Parameters<typeof asksFrom>[1] = [],
+  cloth: ReturnType<Parameters<typeof asksFrom>[1]> = [],
   stakes = PLAIN_STAKES,
   suits: Parameters<typeof asksFrom>[2] = []
-) => asksFrom(one, cloth, suits, stakes, WORDS)
+) => asksFrom(one, () => cloth, suits, stakes, WORDS)
 
 describe('what is worth asking', () => {
   it('what decides alone, worth nearly all that is at stake; what has no bearing is not asked', () => {

@@ -63,9 +63,12 @@ describe('conditions', () => {
       for (const { point, least, most } of answer.conditions) {
         if (point === undefined) continue
         conditions++
-        const expected = answer.gaps.find((gap) => gap.point === point)?.garmentMm ?? 0
-        const from = least ?? Math.min(expected, most ?? expected) - 60
-        const to = most ?? Math.max(expected, least ?? expected) + 60
+        const thought = answer.gaps.find((gap) => gap.point === point)
+        const expected = thought?.garmentMm ?? 0
+        // an open end is one that no garment reaches
+        const far = Math.min(60, 3.9 * (thought?.sdMm ?? 0))
+        const from = least ?? Math.min(expected, most ?? expected) - far
+        const to = most ?? Math.max(expected, least ?? expected) + far
         // every mark of one in ten, of the others eight between the ends
         const step = r % 10 === 0 ? MARK_MM : Math.max(MARK_MM, Math.ceil((to - from) / 8 / MARK_MM) * MARK_MM)
         for (let mm = from; mm <= to; mm += step) {

@@ -13,7 +13,10 @@ import type { Whose } from './whose.ts'
 
 /** fair: four sources and eight designs at least; thin: fewer; borrowed: fitted on other kinds of garment alone; memory: no table. */
 export type Standing = 'fair' | 'thin' | 'borrowed' | 'memory'
-/** A thin row is widened by a quarter (as its table advises), a borrowed one by half. */
+/**
+ * A thin row is widened by a quarter (as its table advises), a borrowed one by half. On the tables of tests/reference/garment-model.test.ts that is
+ * rather much: its 50 % intervals hold 68 of 100 figures, its 90 % intervals all.
+ */
 export const WIDENED: Record<Standing, number> = { fair: 1, thin: 1.25, borrowed: 1.5, memory: 1 }
 
 export interface ModelRow {

@@ -10,6 +10,7 @@ import { type Beside, leavesNothingWrong } from '../plan-alterations.ts'
 import { ROUNDING } from '../rounding.ts'
 import { partsOf } from '../solve/parts.ts'
 import { pointsOf } from '../solve/problem.ts'
+import { singlePointReach } from '../solve/single-point-reach.ts'
 import { acceptedBy, withinLevel } from '../solve/within-means.ts'
 import { ANY_MM, farthestEachWay } from './farthest.ts'
 
@@ -96,12 +97,16 @@ function spansAt({ gaps, offer }: Beside, point: PointId, means: Means, markMm: 
     allowed
   ).find((one) => one.points.includes(point))
   if (part === undefined) return undefined
-  return farthestEachWay(
-    points.filter((one) => part.points.includes(one.point)),
-    allowed.filter(({ key }) => part.keys.has(key)),
-    point,
-    markMm
-  )
+  const mine = allowed.filter(({ key }) => part.keys.has(key))
+  const [only, ...more] = points.filter((one) => part.points.includes(one.point))
+  const reach = only === undefined || more.length > 0 ? undefined : singlePointReach(point, mine)
+  // a point by itself needs no solve
+  if (only !== undefined && reach !== undefined)
+    return {
+      above: Math.min(ANY_MM, only.most + markMm + reach.down - only.mm),
+      below: Math.min(ANY_MM, only.mm + reach.up + markMm - only.least)
+    }
+  return farthestEachWay(only === undefined ? [] : [only, ...more], mine, point, markMm)
 }
 
 /** The first mark beyond an edge that was solved for, on the nearer side. */

@@ -59,7 +59,7 @@ describe('the law of total probability', () => {
       const point = untoldKeys(now.garment, now.target).find((one) => now.garment.points.has(one))
       const drawn = drawnPoints(now.gaps, now.garment).find(({ gap }) => gap.point === point)
       if (point === undefined || drawn === undefined || now.likely < 0.15 || now.likely > 0.85) continue
-      const answers = [...drawn.answer].sort((one, other) => one - other)
+      const answers = [...drawn.answer()].sort((one, other) => one - other)
       const chances = Array.from({ length: ANSWERS }, (_, k) => {
         const answer = answers[Math.floor(((k + 0.5) / ANSWERS) * answers.length)] ?? 0
         return outlook(told(request, point, answer)).likely

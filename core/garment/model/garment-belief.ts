@@ -109,39 +109,59 @@ function rowsFor({ kind, elasticWaist, cut }: Described, whose: Whose): ModelRow
   return [...found.values()]
 }
 
-interface Rows {
-  points: PointId[]
-  lines: LineOn[]
-  leastSdMm: number[]
+/** A kind's rows as one normal, nothing told of it yet. */
+interface Start {
+  points: readonly PointId[]
+  lines: readonly LineOn[]
+  /** The lines alone, and last the seller's habit. */
+  joint: JointNormal
+  leastSdMm: readonly number[]
 }
-function linesFor(described: Described, whose: Whose, observed: readonly Observed[]): Rows {
+const HABIT: LineOn = { at: 0, from: [], sd: 1 }
+
+/** The same for every garment that is described alike: made once. */
+const starts = new Map<string, Start>()
+function startOf(described: Described, whose: Whose): Start {
+  const { kind, elasticWaist, cut } = described
+  const key = [kind, whose, elasticWaist, cut.sleeve === 'long', ...SHIFTING.map((facet) => cut[facet])].join()
+  const known = starts.get(key) ?? startFrom(described, whose)
+  starts.set(key, known)
+  return known
+}
+const SHIFTING = [...new Set(CUT_SHIFTS.map(({ facet }) => facet))]
+
+function startFrom(described: Described, whose: Whose): Start {
   const rows = rowsFor(described, whose)
-  const spoken = new Set(rows.map(({ point }) => point))
-  const alone = observed.filter(({ point }) => !spoken.has(point))
-  const points = [...rows.map(({ point }) => point), ...alone.map(({ point }) => point)]
+  const points = rows.map(({ point }) => point)
   const place = new Map(points.map((point, index) => [point, index]))
-  const shiftOf = (point: PointId) =>
-    CUT_SHIFTS.reduce(
-      (sum, { kinds, facet, values, point: at, shiftMm }) =>
-        at === point && kinds.includes(described.kind) && values.includes(described.cut[facet] ?? '') ? sum + shiftMm : sum,
-      0
+  const shiftsOf = (point: PointId) =>
+    CUT_SHIFTS.filter(
+      ({ kinds, facet, values, point: at }) => at === point && kinds.includes(described.kind) && values.includes(described.cut[facet] ?? '')
     )
   const lines = rows.map(
     ({ point, at, from, useSdMm, standing }): LineOn => ({
-      at: at + shiftOf(point),
+      at: shiftsOf(point).reduce((sum, { shiftMm }) => sum + shiftMm, at),
       from: (Object.entries(from) as [PointId, number][]).flatMap(([other, slope]): [number, number][] => {
         const index = place.get(other)
         return index === undefined ? [] : [[index, slope]]
       }),
-      sd: useSdMm * WIDENED[standing]
+      sd: Math.hypot(useSdMm * WIDENED[standing], ...shiftsOf(point).map(({ doubtMm = 0 }) => doubtMm))
     })
   )
   return {
     points,
-    // last the habit
-    lines: [...lines, ...alone.map(({ mm }): LineOn => ({ at: mm, from: [], sd: ANYWHERE_MM })), { at: 0, from: [], sd: 1 }],
+    lines,
+    joint: JointNormal.fromLines([...lines, HABIT]),
     leastSdMm: rows.map(({ from, useSdMm }) => (Object.keys(from).length === 0 ? LEAST_OF_SIZE_MM : useSdMm))
   }
+}
+
+/** With a place for every told point that no row speaks of: each stands alone. */
+function withAlone({ points, lines, joint }: Start, observed: readonly Observed[]): { points: readonly PointId[]; belief: JointNormal } {
+  const alone = observed.filter(({ point }) => !points.includes(point))
+  if (alone.length === 0) return { points, belief: joint.copy() }
+  const anywhere = alone.map(({ mm }): LineOn => ({ at: mm, from: [], sd: ANYWHERE_MM }))
+  return { points: [...points, ...alone.map(({ point }) => point)], belief: JointNormal.fromLines([...lines, ...anywhere, HABIT]) }
 }
 /** What a size can be known to from the other points (Joint: waist from hip, 58; chest from hem and shoulder, 46 and more). */
 const LEAST_OF_SIZE_MM = 46
@@ -152,27 +172,24 @@ export function beliefOf(described: Described, observed: readonly Observed[]): G
   // what the cut says of a point that was measured says nothing more
   const figures = CUT_FIGURES.filter(({ facet, value, point }) => described.cut[facet] === value && !told.has(point))
   const said = new Set(figures.map(({ point }) => point))
-  let points: PointId[] = []
+  let all: readonly PointId[] = []
   const beliefs = WHOSE.flatMap((whose) => {
     const prior = whose === 'women' ? described.womens : 1 - described.womens
     if (prior <= 0) return []
-    const rows = linesFor(described, whose, observed)
-    points = rows.points
-    const belief = JointNormal.fromLines(rows.lines)
-    const habit = points.length
-    for (const { facet, value, point, mm, sdMm } of CUT_FIGURES)
-      if (described.cut[facet] === value && points.includes(point) && !told.has(point))
-        belief.observe([[points.indexOf(point), 1]], mm, sdMm)
-    belief.logEvidence = 0
-    for (const one of observed) {
-      const place = points.indexOf(one.point)
-      if (place >= 0) belief.observe(...asObservation(one, place, habit))
+    const start = startOf(described, whose)
+    const { points, belief } = withAlone(start, observed)
+    all = points
+    for (const { point, mm, sdMm } of figures) {
+      const place = points.indexOf(point)
+      if (place >= 0) belief.observe([[place, 1]], mm, sdMm)
     }
-    for (const [place, least] of rows.leastSdMm.entries()) {
+    belief.logEvidence = 0
+    for (const one of observed) belief.observe(...asObservation(one, points.indexOf(one.point), points.length))
+    for (const [place, least] of start.leastSdMm.entries()) {
       const point = points[place] as PointId
       if (!told.has(point) && !said.has(point)) belief.widen(place, least)
     }
     return [{ belief, prior }]
   })
-  return points.length === 0 ? undefined : new GarmentBelief(points, beliefs, told)
+  return all.length === 0 ? undefined : new GarmentBelief(all, beliefs, told)
 }

@@ -264,35 +264,33 @@ export interface CutShift {
   values: readonly string[]
   point: PointId
   shiftMm: number
+  /** How much of it is doubt, mm (sd). */
+  doubtMm?: number
   source: string
 }
 const HIPS_PART = 'Joint, note on hips: slim and straight legs 35 to 65 below the rule, wide and low ones on it or up to 65 above'
+/** So much fuller, and half of that is doubt: a full skirt tells little of the waist it hangs from. */
+const full = (kinds: GarmentKind[], values: string[], point: PointId, shiftMm: number): CutShift => ({
+  kinds,
+  facet: 'silhouette',
+  values,
+  point,
+  shiftMm,
+  doubtMm: shiftMm / 2,
+  source: ROUND
+})
 export const CUT_SHIFTS: readonly CutShift[] = [
   { kinds: ['trousers'], facet: 'leg', values: ['skinny', 'slim', 'straight'], point: 'hip', shiftMm: -35, source: HIPS_PART },
   { kinds: ['trousers'], facet: 'leg', values: ['wide', 'palazzo', 'relaxed'], point: 'hip', shiftMm: 30, source: HIPS_PART },
   { kinds: ['jeans'], facet: 'leg', values: ['wide', 'palazzo', 'relaxed', 'barrel'], point: 'hip', shiftMm: 65, source: HIPS_PART },
   { kinds: ['trousers', 'jeans'], facet: 'rise', values: ['low', 'ultra-low'], point: 'hip', shiftMm: 30, source: HIPS_PART },
-  { kinds: ['skirt'], facet: 'silhouette', values: ['circle'], point: 'hip', shiftMm: 900, source: ROUND },
-  { kinds: ['skirt'], facet: 'silhouette', values: ['gathered', 'pleated', 'puffball'], point: 'hip', shiftMm: 350, source: ROUND },
-  { kinds: ['skirt'], facet: 'silhouette', values: ['flared', 'bias'], point: 'hip', shiftMm: 120, source: ROUND },
-  { kinds: ['skirt'], facet: 'silhouette', values: ['a-line', 'wrap'], point: 'hip', shiftMm: 60, source: ROUND },
-  { kinds: ['dress', 'jumpsuit'], facet: 'silhouette', values: ['fit-flare', 'sun', 'swing'], point: 'hip', shiftMm: 350, source: ROUND },
-  {
-    kinds: ['dress'],
-    facet: 'silhouette',
-    values: ['smock', 'shift', 'a-line', 'empire', 'cocoon'],
-    point: 'hip',
-    shiftMm: 130,
-    source: ROUND
-  },
-  {
-    kinds: ['dress'],
-    facet: 'silhouette',
-    values: ['smock', 'shift', 'swing', 'cocoon', 'empire'],
-    point: 'waist',
-    shiftMm: 130,
-    source: ROUND
-  }
+  full(['skirt'], ['circle'], 'hip', 900),
+  full(['skirt'], ['gathered', 'pleated', 'puffball'], 'hip', 350),
+  full(['skirt'], ['flared', 'bias'], 'hip', 120),
+  full(['skirt'], ['a-line', 'wrap'], 'hip', 60),
+  full(['dress', 'jumpsuit'], ['fit-flare', 'sun', 'swing'], 'hip', 350),
+  full(['dress'], ['smock', 'shift', 'a-line', 'empire', 'cocoon'], 'hip', 130),
+  full(['dress'], ['smock', 'shift', 'swing', 'cocoon', 'empire'], 'waist', 130)
 ]
 
 /** Where a told facet puts a point, mm, give or take (sd). */

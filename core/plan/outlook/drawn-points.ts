@@ -28,7 +28,7 @@ export interface DrawnPoint {
   /** What the garment truly measures there, mm, by draw. */
   truth: Float64Array
   /** What the seller would say if asked (again), mm, by draw: off by their habit and by the tape that is laid then. */
-  answer: Float64Array
+  answer: () => Float64Array
   /** The edges it should lie between, on today's tape, mm, by draw. */
   least: Float64Array
   most: Float64Array
@@ -56,8 +56,8 @@ function drawTogether(wanted: readonly Wanted[], kind: GarmentKind, belief: Garm
   const lower = joint === undefined ? new Float64Array(0) : choleskyOf(joint, [...places, joint.size - 1])
   const n = places.length + 1
   const columns = [...inBelief.map(({ point, from }) => (from === 'seller' ? errorDraws(point) : figureDraws(point))), habitDraws()]
-  const along = (row: number): Float64Array => {
-    const sum = new Float64Array(DRAWS)
+  const along = (row: number, from = 0): Float64Array => {
+    const sum = new Float64Array(DRAWS).fill(from)
     for (let k = 0; k <= row; k++) {
       const weight = lower[row * n + k] ?? 0
       const column = columns[k]
@@ -74,7 +74,7 @@ function drawTogether(wanted: readonly Wanted[], kind: GarmentKind, belief: Garm
       const truth =
         row < 0 || joint === undefined || place === undefined
           ? figureDraws(gap.point).map((z) => gap.garmentMm + gap.sdMm * z)
-          : along(row).map((off) => (joint.mean[place] ?? 0) + off + sideOff(gap, belief))
+          : along(row, (joint.mean[place] ?? 0) + sideOff(gap, belief))
       const slip = slips.get(gap.point)
       if (slip !== undefined) slip.into(truth)
       return [
@@ -82,7 +82,7 @@ function drawTogether(wanted: readonly Wanted[], kind: GarmentKind, belief: Garm
         {
           gap,
           truth,
-          answer: answersOf(gap.point, truth, habit),
+          answer: () => answersOf(gap.point, truth, habit),
           ...edgesOf(kind, gap)
         }
       ]

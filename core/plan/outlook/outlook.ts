@@ -155,7 +155,7 @@ function overDraws(points: readonly DrawnPoint[], scenarios: Scenarios, { means,
 const againOrFirst = (points: readonly DrawnPoint[]): Answerable[] =>
   points.flatMap(({ gap: { point, from, readings = 1 }, answer }): Answerable[] => {
     if (from === 'own' || (from === 'seller' && readings > 1)) return []
-    return [{ what: from === 'seller' ? { point, again: true } : { point }, z: answer }]
+    return [{ what: from === 'seller' ? { point, again: true } : { point }, z: answer() }]
   })
 
 /** A body measure that was worked out from others. */

@@ -49,7 +49,11 @@ export class PlanSearch {
       if (left <= this.markMm + ROUNDING) return true
       const mine = figures[part]
       const known = this.known[part] ?? 0
-      if (mine !== undefined && known > 0) left += (parts[part]?.leastMisfit(mine) ?? 0) - known
+      if (mine === undefined || known === 0) continue
+      const least = parts[part]?.leastMisfit(mine) ?? 0
+      // what this part leaves wrong no other part mends
+      if (least > this.markMm + ROUNDING) return false
+      left += least - known
     }
     return left <= this.markMm + ROUNDING
   }

@@ -156,7 +156,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
   return {
     verdict,
     cut: garment.cut,
-    asFarAsTold: untoldKey.length > 0 || (canJudge && verdict !== 'leave-it' && (chanceOf(advised) ?? 1) < LIKELY),
+    asFarAsTold: keys.length > 0 || (canJudge && verdict !== 'leave-it' && (chanceOf(advised) ?? 1) < LIKELY),
     conditions: shownConditions,
     chanceIf: canJudge && conditions.length > 0 ? chanceIf() : null,
     wearsAs: wears,

@@ -97,12 +97,14 @@ const sideOff = ({ point, garmentMm, from }: Gap, belief: GarmentBelief | undefi
 /** Who likes one thing close likes all of them so: of the variance of taste so much is common (from memory). */
 const COMMON_TASTE = 0.5
 /**
- * A table's edges are where a careful tailor begins to alter; people let more pass, and not all alike. Their own bands are so many times as wide
- * below the ideal and above it, with the sd of the logarithm (from memory; above the ideal of a girth: an ease chart has 60 to 100 at the bust of
- * a shirt as usual and calls it wide from 180 only, monsterkonstruktion.se/en/ease; half-way lies more than twice as far from 80 as 100). What
- * the garment hangs from, a waistband or the shoulders, is as it is: it slips, or it pinches; and what is tailored is looked at more closely.
+ * A table's edges are where a careful tailor begins to alter; people let more pass, and how much is hardly known of anybody: half or twice as much is
+ * ordinary, at all points alike (the sd of the logarithm). The middle person's band is so many times as wide as the table's below the ideal and above it
+ * (from memory; above the ideal of a girth: an ease chart has 60 to 100 at the bust of a shirt as usual and calls it wide from 180 only,
+ * monsterkonstruktion.se/en/ease; half-way lies more than twice as far from 80 as 100). What the garment hangs from, a waistband or the shoulders,
+ * slips or pinches; what is tailored is looked at more closely; and much too small is too small for everybody.
  */
-const WIDER = { under: 1.5, over: { girth: 2.5, length: 1.5, tailored: 1.5 }, hangs: 1.1, sd: 0.25 }
+const WIDER = { under: 2, over: { girth: 2.5, length: 1.5, tailored: 1.5 }, hangs: 1.1, sd: 0.8 }
+const MOST_UNDER_MM = 30
 const TAILORED: readonly GarmentKind[] = ['jacket', 'coat', 'waistcoat']
 const overAt = (point: PointId, kind: GarmentKind): number =>
   isGirth(point) ? (TAILORED.includes(kind) ? WIDER.over.tailored : WIDER.over.girth) : WIDER.over.length
@@ -127,7 +129,7 @@ function edgesOf(
     const wider = Math.exp(WIDER.sd * (width[i] ?? 0))
     const shift = own * (off[i] ?? 0) + common * (liking[i] ?? 0)
     const upper = (over === undefined ? plain.most : band.ideal + farther * wider * over) + shift
-    const lower = (under === undefined ? plain.least : band.ideal - closer * wider * under) + shift
+    const lower = (under === undefined ? plain.least : Math.max(plain.least - MOST_UNDER_MM, band.ideal - closer * wider * under)) + shift
     most[i] = upper
     least[i] = leastSdMm === 0 ? lower : Math.min(upper, lower - leastSdMm * (elastic[i] ?? 0))
   }

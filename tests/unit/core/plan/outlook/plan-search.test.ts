@@ -45,6 +45,6 @@ describe('makes that differ', () => {
         means: { level: 2, tailor: false },
         limits: { 'leg-lengthen-facing': 0, 'leg-lengthen-band': 0 }
       }).chance ?? 0
-    expect(chance(40)).toBeGreaterThan(chance() + 0.05)
+    expect(chance(40)).toBeGreaterThan(chance() + 0.005)
   })
 })

@@ -1,56 +1,47 @@
 /** Told figures that cannot all be true of one garment. Nothing is thrown away: the person is shown both and asked to look. */
 
 import type { PointId } from '../ids/points.ts'
+import type { Values } from '../words/reason.ts'
 import { said, type Wording } from '../words/say.ts'
 import { type Garment, isTold } from './garment-as-worn.ts'
 import type { Issue } from './issue.ts'
+import { oddFigures } from './model/odd-figures.ts'
 
-/** `small` is never larger than `large`, but for what a tape may be off. */
-const ORDER: { small: PointId; large: PointId; spareMm: number }[] = [
-  { small: 'thigh', large: 'hip', spareMm: 0 },
-  { small: 'knee', large: 'thigh', spareMm: 20 },
-  { small: 'inseam', large: 'outseam', spareMm: 0 },
-  { small: 'sleeveUnderarm', large: 'sleeveLength', spareMm: 0 },
-  { small: 'sleeveLength', large: 'sleeveFromCentreBack', spareMm: 0 },
-  { small: 'bicep', large: 'chest', spareMm: 0 },
-  { small: 'cuff', large: 'bicep', spareMm: 30 },
-  { small: 'frontRise', large: 'outseam', spareMm: 0 }
+/** Laws of geometry: a part is never larger than the whole it is part of. What is a matter of proportion, the model of garments tells. */
+const PARTS: [part: PointId, whole: PointId][] = [
+  // one leg, and both with the seat between
+  ['thigh', 'hip'],
+  ['inseam', 'outseam'],
+  ['frontRise', 'outseam'],
+  ['sleeveUnderarm', 'sleeveLength'],
+  ['sleeveLength', 'sleeveFromCentreBack']
 ]
-/** Waist and hip this far apart are more likely one measured flat, one around. */
-const DOUBLE = 1.7
 
 export function contradictions(garment: Garment, wording: Wording): Issue[] {
   const issues: Issue[] = []
-  const both = (one: PointId, other: PointId, code: string) => {
-    const first = garment.points.get(one)
-    const second = garment.points.get(other)
+  const told = new Map([...garment.points].filter(([, taken]) => isTold(taken)).map(([point, { mm }]) => [point, mm]))
+  const both = (point: PointId, other: PointId, code: string, more: Values = {}): void => {
+    const [first, second] = [garment.points.get(point)?.mm, garment.points.get(other)?.mm]
     if (first === undefined || second === undefined) return
-    const values = { point: one, other, first: first.mm, second: second.mm }
-    issues.push({
-      code,
-      readings: [
-        { point: one, mm: first.mm },
-        { point: other, mm: second.mm }
-      ],
-      values,
-      text: said({ code, values }, wording).text
-    })
+    const values = { point, other, first, second, ...more }
+    const readings = [
+      { point, mm: first },
+      { point: other, mm: second }
+    ]
+    issues.push({ code, readings, values, text: said({ code, values }, wording).text })
   }
-  for (const { small, large, spareMm } of ORDER) {
-    const one = garment.points.get(small)
-    const other = garment.points.get(large)
-    if (isTold(one) && isTold(other) && one.mm > other.mm + spareMm) both(small, large, 'garment.contradiction')
+  const named = new Set<PointId>()
+  for (const [part, whole] of PARTS) {
+    if ((told.get(part) ?? 0) <= (told.get(whole) ?? Number.POSITIVE_INFINITY)) continue
+    both(part, whole, 'garment.contradiction')
+    named.add(part).add(whole)
   }
-  for (const [one, other] of [
-    ['waist', 'hip'],
-    ['waist', 'chest'],
-    ['hem', 'chest']
-  ] as [PointId, PointId][]) {
-    const first = garment.points.get(one)
-    const second = garment.points.get(other)
-    const flared = one === 'hem' && garment.kind === 'coat'
-    if (isTold(first) && isTold(second) && !flared && Math.max(first.mm / second.mm, second.mm / first.mm) > DOUBLE)
-      both(one, other, 'garment.flat-and-around')
+  if (garment.belief === undefined) return issues
+  for (const { point, beside, likely, how, sizes } of oddFigures(garment.belief, new Set(told.keys()))) {
+    if (named.has(point)) continue
+    if (how === 'flat-and-around') both(point, beside, 'garment.flat-and-around')
+    else if (how === 'larger') both(point, beside, 'garment.elsewhere.larger', { sizes, likely: likely.mm })
+    else both(point, beside, 'garment.elsewhere.smaller', { sizes, likely: likely.mm })
   }
   return issues
 }

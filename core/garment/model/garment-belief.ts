@@ -52,6 +52,8 @@ const asObservation = (
 ]
 
 export class GarmentBelief {
+  /** The garment it is about, but for its figures. */
+  readonly described: Described
   readonly points: readonly PointId[]
   /** Over the points in their order, and last the seller's habit, in sd. */
   readonly joint: JointNormal
@@ -61,7 +63,8 @@ export class GarmentBelief {
   /** As cut for women and as cut for men. */
   private readonly parts: readonly Part[]
 
-  constructor(points: readonly PointId[], parts: readonly Part[], told: ReadonlyMap<PointId, Observed>) {
+  constructor(described: Described, points: readonly PointId[], parts: readonly Part[], told: ReadonlyMap<PointId, Observed>) {
+    this.described = described
     this.points = points
     this.parts = parts
     this.joint = JointNormal.mixed(parts)
@@ -191,5 +194,5 @@ export function beliefOf(described: Described, observed: readonly Observed[]): G
     }
     return [{ belief, prior }]
   })
-  return all.length === 0 ? undefined : new GarmentBelief(all, beliefs, told)
+  return all.length === 0 ? undefined : new GarmentBelief(described, all, beliefs, told)
 }

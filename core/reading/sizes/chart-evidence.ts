@@ -2,10 +2,11 @@
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { POINTS_OF, type PointId } from '../../ids/points.ts'
 import type { BodyMeasureId } from '../../wearer/body.ts'
+import { type Room, usualRoom } from '../../wearer/usual-room.ts'
 import type { ChartRow } from '../reading.ts'
-import { CHEST_EASE, type LabelMeasure } from './label-evidence.ts'
+import type { LabelMeasure } from './label-evidence.ts'
 
-type Ease = Partial<Record<GarmentKind, { mm: number; sd: number }>>
+type Ease = Partial<Record<GarmentKind, Room>>
 /** Room at the waist: a band lies close, what hangs from the shoulders does not (from memory). */
 const WAIST_EASE: Ease = {
   trousers: { mm: 25, sd: 30 },
@@ -34,11 +35,11 @@ const HIP_EASE: Ease = {
 /** Trousers end about where the leg does, a heel’s breadth off (from memory). */
 const LEG_EASE: Ease = { trousers: { mm: 0, sd: 40 }, jeans: { mm: 0, sd: 40 }, jumpsuit: { mm: -20, sd: 45 } }
 
-const ROOM: Partial<Record<BodyMeasureId, { point: PointId; ease: Ease }>> = {
-  bustGirth: { point: 'chest', ease: CHEST_EASE },
-  waistGirth: { point: 'waist', ease: WAIST_EASE },
-  hipGirth: { point: 'hip', ease: HIP_EASE },
-  insideLegLength: { point: 'inseam', ease: LEG_EASE }
+const ROOM: Partial<Record<BodyMeasureId, { point: PointId; easeOf: (kind: GarmentKind) => Room | undefined }>> = {
+  bustGirth: { point: 'chest', easeOf: (kind) => usualRoom('chest', kind) },
+  waistGirth: { point: 'waist', easeOf: (kind) => WAIST_EASE[kind] },
+  hipGirth: { point: 'hip', easeOf: (kind) => HIP_EASE[kind] },
+  insideLegLength: { point: 'inseam', easeOf: (kind) => LEG_EASE[kind] }
 }
 /** Charts say a body to a size, not a garment to a figure. */
 const LEAST_SD = 30
@@ -57,7 +58,7 @@ export function chartEvidence(rows: readonly ChartRow[], kind: GarmentKind): Lab
   const found: LabelMeasure[] = []
   for (const { body, lowMm, highMm } of rows) {
     const room = ROOM[body]
-    const ease = room?.ease[kind]
+    const ease = room?.easeOf(kind)
     if (room === undefined || ease === undefined || !POINTS_OF[kind].includes(room.point)) continue
     if (found.some(({ point }) => point === room.point)) continue
     const sdMm = Math.max(LEAST_SD, Math.hypot((highMm - lowMm) / Math.sqrt(12), ease.sd))

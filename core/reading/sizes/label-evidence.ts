@@ -2,6 +2,7 @@
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import { INCH_MM, toMm } from '../../length.ts'
+import { usualRoom } from '../../wearer/usual-room.ts'
 
 export interface LabelMeasure {
   point: PointId
@@ -31,17 +32,6 @@ const US_MISSES: Record<number, [number, number, number]> = {
   18: [40, 32, 42],
   20: [42, 34, 44]
 }
-/** Room between body and garment by kind, and its spread: from memory, between close knits and loose coats. */
-export const CHEST_EASE: Partial<Record<GarmentKind, { mm: number; sd: number }>> = {
-  shirt: { mm: 110, sd: 60 },
-  'knit-top': { mm: 40, sd: 60 },
-  jumper: { mm: 80, sd: 70 },
-  jacket: { mm: 110, sd: 45 },
-  coat: { mm: 160, sd: 70 },
-  waistcoat: { mm: 80, sd: 50 },
-  dress: { mm: 60, sd: 55 },
-  jumpsuit: { mm: 80, sd: 60 }
-}
 /** Makers cut the waist about this much over the label's inches (makers' practice, from memory). */
 const WAIST_OVER_LABEL_MM = 1.5 * INCH_MM
 const WAIST_LABEL_SD = 25
@@ -70,7 +60,7 @@ export function labelEvidence(label: string, kind: GarmentKind): LabelMeasure[] 
     if (kind !== 'shorts' && leg >= 24 && leg <= 40) found.push({ point: 'inseam', mm: leg * INCH_MM, sdMm: LEG_LABEL_SD })
     return found
   }
-  const ease = CHEST_EASE[kind]
+  const ease = usualRoom('chest', kind)
   const code = LETTER_CODES[text.toUpperCase().replace(/^2XL$/, 'XXL')]
   if (code && ease) {
     // whose code it is isn't told: the span of both

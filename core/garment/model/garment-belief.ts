@@ -98,6 +98,8 @@ export class GarmentBelief {
   }
 }
 
+const WIDENING: readonly string[] = ['bootcut', 'flared', 'palazzo']
+
 /** The row of each point that speaks of this garment, in order; the more particular before the general. */
 function rowsFor({ kind, elasticWaist, cut }: Described, whose: Whose): ModelRow[] {
   const found = new Map<PointId, ModelRow>()
@@ -105,6 +107,7 @@ function rowsFor({ kind, elasticWaist, cut }: Described, whose: Whose): ModelRow
     if (row.whose !== undefined && row.whose !== whose) continue
     if (row.elastic && !elasticWaist) continue
     if (row.longSleeve && cut.sleeve !== 'long') continue
+    if (row.widensBelow && !WIDENING.includes(cut.leg ?? '')) continue
     const known = found.get(row.point)
     if (known === undefined || (known.whose === undefined && known.elastic === undefined && row.whose !== undefined))
       found.set(row.point, row)
@@ -126,7 +129,7 @@ const HABIT: LineOn = { at: 0, from: [], sd: 1 }
 const starts = new Map<string, Start>()
 function startOf(described: Described, whose: Whose): Start {
   const { kind, elasticWaist, cut } = described
-  const key = [kind, whose, elasticWaist, cut.sleeve === 'long', ...SHIFTING.map((facet) => cut[facet])].join()
+  const key = [kind, whose, elasticWaist, cut.sleeve === 'long', cut.leg, ...SHIFTING.map((facet) => cut[facet])].join()
   const known = starts.get(key) ?? startFrom(described, whose)
   starts.set(key, known)
   return known

@@ -32,6 +32,8 @@ export interface ModelRow {
   elastic?: true
   /** Only where the sleeve is told to be long. */
   longSleeve?: true
+  /** Only where the leg is told to widen from the knee; such a row stands before one that does not say. */
+  widensBelow?: true
 }
 type From = ModelRow['from']
 const row = (
@@ -59,6 +61,8 @@ const ANY_LEGGED = 'Joint: any legged, 9 sources and more'
 const LEG_ROWS: ModelRow[] = [
   row('thigh', 96.1, { hip: 0.5253 }, 45, 'fair', 'Joint: fixed waist, legged, 8 sources'),
   row('legOpening', 77.9, { thigh: 0.5608 }, 91, 'fair', 'Joint: fixed waist, legged, 10 sources'),
+  // the table has no flares: there the opening says nothing of the knee
+  row('knee', 16.4, { thigh: 0.7169 }, 65, 'thin', 'Joint: fixed waist, legged, 6 sources', { widensBelow: true }),
   row('knee', -78.8, { thigh: 0.391, legOpening: 0.7325 }, 15, 'thin', 'Joint: fixed waist, legged, 6 sources'),
   row(
     'calf',

@@ -57,6 +57,12 @@ describe('a garment as it is thought of', () => {
     expect(shareOfWomens('jeans', undefined, 'women')).toBeGreaterThan(0.5)
     expect(shareOfWomens('jeans', undefined, undefined)).toBe(0.5)
   })
+  it('a leg that widens from the knee says nothing of the knee by its opening', () => {
+    const knee = (leg: 'straight' | 'flared') =>
+      believed('jeans', { waist: 800, thigh: 560, legOpening: 620 }, { cut: { leg } })?.of('knee')?.mm ?? 0
+    expect(knee('flared')).toBeCloseTo(16.4 + 0.7169 * 560, -1)
+    expect(knee('straight')).toBeGreaterThan(560)
+  })
   it('an elastic waist has a line of its own', () =>
     expect(believed('trousers', { waist: 700 }, { elasticWaist: true })?.of('hip')?.mm).toBeCloseTo(607 + 0.6069 * 700, -2))
   it('a point that no row speaks of stands alone, at its figure', () => {

@@ -109,11 +109,11 @@ export function leavesNothingWrong({ gaps, garment, offer }: Beside, means: Mean
     const { up, down } = reachAt(point, allowed)
     if (mm - down > most + markMm + ROUNDING || mm + up < least - markMm - ROUNDING) return false
   }
-  const aims: Aim[] = means.tailor ? ['tailor', 'least-work', 'closest-fit'] : ['least-work', 'closest-fit']
+  const aims: Aim[] = means.tailor ? ['tailor', 'least-work'] : ['least-work']
   for (const aim of aims) {
     const wrong = wrongAfter(solvedFor(aim, { gaps, garment, means, options }).outcome.after)
     if (wrong <= markMm + ROUNDING) return true
-    // each solve is within one mark of the least there is, and a tailor could do all that one could oneself
+    // the solve is within one mark of the least there is, and a tailor could do all that one could oneself
     if (wrong > 2 * markMm + ROUNDING) return false
   }
   return false

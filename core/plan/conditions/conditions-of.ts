@@ -47,8 +47,7 @@ export function conditionsOf(request: ReckonRequest, known: Known, tell: (change
   }
   const found = [...untoldKeys(garment, target).flatMap(conditionAt), ...ofBody(request, known, markMm, tell).filter((one) => !isOpen(one))]
   const others = othersThatDecide(known)
-  for (let k = 0; k < others.length && likelyIf(outlook, found) < LIKELY; k += AT_ONCE)
-    found.push(...others.slice(k, k + AT_ONCE).flatMap(conditionAt))
+  if (others.length > 0 && likelyIf(outlook, found) < LIKELY) found.push(...others.flatMap(conditionAt))
   return found
 }
 
@@ -63,9 +62,8 @@ const likelyIf = (outlook: Outlook, conditions: readonly Condition[]): number =>
   return tailor ?? own
 }
 
-/** Of the other untold points those that most often lie outside, as long as it is not even likely that it works out: they say why. */
-const MOST_OTHERS = 4
-const AT_ONCE = 2
+/** Of the other untold points the two that most often lie outside, where it is not even likely that it works out: they say why. */
+const MOST_OTHERS = 2
 const OFTEN = 0.1
 function othersThatDecide({ garment, gaps, target, outlook }: Known): PointId[] {
   const isWrong = gaps.some(({ judged, gapMm }) => judged && gapMm !== 0)

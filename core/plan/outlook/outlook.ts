@@ -60,7 +60,8 @@ export function outlookOf(asked: Uncertain): Outlook {
   const points = drawnPoints(gaps, garment)
   const scenarios = scenariosOf(garment, limits, points.map(needsOf), options, means)
   const { asItIs, own, tailor, works } = overDraws(points, scenarios, asked)
-  const held = new Map<string, { own: number; tailor: number | null }>()
+  const nameOf = (some: readonly DrawnPoint[]): string => some.map(({ gap }) => gap.point).join()
+  const held = new Map<string, { own: number; tailor: number | null }>([[nameOf(points), { own, tailor }]])
   return {
     asItIs,
     own,
@@ -70,7 +71,7 @@ export function outlookOf(asked: Uncertain): Outlook {
     // what could help some of the points is among what could help them all
     ifTheyHold: (conditions) => {
       const left = points.filter(holding(conditions))
-      const key = left.map(({ gap }) => gap.point).join()
+      const key = nameOf(left)
       const known = held.get(key) ?? overDraws(left, scenarios, asked)
       held.set(key, known)
       return known

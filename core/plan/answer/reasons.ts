@@ -60,9 +60,11 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
 function asFarAsTold({ untoldKey, conditions }: Judgement, wording: Wording): Reason[] {
   if (conditions.length > 0) return [said({ code: 'verdict.if', values: { conditions: conditionsTogether(conditions, wording) } }, wording)]
   if (untoldKey.length === 0) return []
-  const names = untoldKey.map((point) => say({ code: 'place.point', values: {}, point }, wording))
+  const names = untoldKey.map((point) => uncapped(say({ code: 'place.point', values: {}, point }, wording)))
   return [said({ code: 'verdict.as-far-as-told', values: { points: listed(names, wording), n: untoldKey.length } }, wording)]
 }
+
+const uncapped = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
 
 /** All the jobs in one sentence: do, amount, place. */
 function toDo(code: 'verdict.do' | 'verdict.rescue', jobs: readonly Job[], wording: Wording): Reason[] {
@@ -71,7 +73,7 @@ function toDo(code: 'verdict.do' | 'verdict.rescue', jobs: readonly Job[], wordi
     jobs.map((job) => doing(job, wording)),
     wording
   )
-  const sentence = code === 'verdict.do' ? together : together.charAt(0).toLowerCase() + together.slice(1)
+  const sentence = code === 'verdict.do' ? together : uncapped(together)
   return [{ code, values: { jobs: jobs.length }, text: say({ code, values: { sentence } }, wording) }]
 }
 

@@ -1,14 +1,10 @@
 /** What trying on teaches: the normal–normal update of any textbook on Bayesian statistics, and its use on a wanted point. */
 import type { Garment } from '../garment/garment-as-worn.ts'
+import type { Belief } from '../garment/model/garment-belief.ts'
 import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
 import type { Want } from './want.ts'
 import type { Tried } from './wearer.ts'
-
-export interface Belief {
-  mm: number
-  sdMm: number
-}
 
 /** A normal belief after normal observations with known sd: precisions add, means are weighed by them. */
 export function updated(belief: Belief, observations: readonly Belief[]): Belief {

@@ -1,7 +1,7 @@
 /** A told figure may be a slip: a digit wrong, another place measured, the tape doubled. How likely, weighed by how odd it looks beside the others. */
-import type { GarmentBelief } from '../../garment/model/garment-belief.ts'
+import type { Belief, GarmentBelief } from '../../garment/model/garment-belief.ts'
 import { isGirth, type PointId } from '../../ids/points.ts'
-import type { Belief } from '../../wearer/diary.ts'
+import { updated } from '../../wearer/diary.ts'
 
 /** Of a hundred figures three are slips, before one looks at them; such a figure lies so far off, mm (sd; both from memory). */
 const SHARE = 0.03
@@ -18,6 +18,5 @@ export function slipOf(point: PointId, mm: number, sdMm: number, belief: Garment
   const slipped = SHARE * density(off, Math.hypot(others.sdMm, slipSd))
   const chance = slipped / (slipped + (1 - SHARE) * density(off, Math.hypot(others.sdMm, sdMm)))
   // of a slip the figure tells little: the others, and the figure with that much doubt
-  const precision = others.sdMm ** -2 + slipSd ** -2
-  return { chance, mm: (others.mm * others.sdMm ** -2 + mm * slipSd ** -2) / precision, sdMm: precision ** -0.5 }
+  return { chance, ...updated(others, [{ mm, sdMm: slipSd }]) }
 }

@@ -4,7 +4,7 @@
  */
 import type { Option } from '../../alterations/row.ts'
 import type { PointId } from '../../ids/points.ts'
-import { LinearModel, type RowsOf, rivalsOf, writeAmounts, writeExclusions, writeShared } from '../solve/linear-model.ts'
+import { LinearModel, overAndUnder, rivalsOf, writeAmounts, writeExclusions, writeShared } from '../solve/linear-model.ts'
 import type { PlanPoint } from '../solve/problem.ts'
 import { solveModel } from '../solve/solve-model.ts'
 
@@ -66,14 +66,7 @@ export function farthestModel(
   }
   model.put('figure', `over.${varied}`, way)
   model.put('figure', `under.${varied}`, way)
-  const wanted = new Set<string>(points.map(({ point }) => point))
-  const rowsOf: RowsOf = (point) =>
-    wanted.has(point)
-      ? [
-          [`over.${point}`, 1],
-          [`under.${point}`, 1]
-        ]
-      : []
+  const rowsOf = overAndUnder(points.map(({ point }) => point))
   for (const [a, option] of options.entries()) {
     const binary = option.fixedMm !== undefined || rivalsOf(options, a).length > 0
     writeAmounts(model, option, a, rowsOf, binary, (k) => option.lines[k]?.capMm ?? 0)

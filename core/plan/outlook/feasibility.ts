@@ -10,7 +10,7 @@ import type { Option } from '../../alterations/row.ts'
 import type { PointId } from '../../ids/points.ts'
 import { ROUNDING } from '../rounding.ts'
 import { type DualBound, dualBoundFor, type Figures, misfitLowerBound } from '../solve/dual-bound.ts'
-import { amountOf, LinearModel, type RowsOf, rivalsOf, writeAmounts, writeExclusions, writeShared } from '../solve/linear-model.ts'
+import { amountOf, LinearModel, overAndUnder, rivalsOf, writeAmounts, writeExclusions, writeShared } from '../solve/linear-model.ts'
 import { reachAt } from '../solve/problem.ts'
 import { singlePointReach } from '../solve/single-point-reach.ts'
 import { solveModel } from '../solve/solve-model.ts'
@@ -197,14 +197,7 @@ export function roomModel(
     model.put(o, `over.${point}`, -1)
     model.put(o, `under.${point}`, 1)
   }
-  const wanted = new Set<string>(points)
-  const rowsOf: RowsOf = (point) =>
-    wanted.has(point)
-      ? [
-          [`over.${point}`, 1],
-          [`under.${point}`, 1]
-        ]
-      : []
+  const rowsOf = overAndUnder(points)
   for (const [a, option] of options.entries()) {
     const binary = exact && (option.fixedMm !== undefined || rivalsOf(options, a).length > 0)
     writeAmounts(model, exact ? option : relaxed(option), a, rowsOf, binary, (k) => option.lines[k]?.capMm ?? 0)

@@ -51,6 +51,18 @@ export const capRow = (a: number, k: number): string => `cap.${a}.${k}`
 /** The rows in which a point's own figure stands, each with its factor. */
 export type RowsOf = (point: PointId) => readonly [string, number][]
 
+/** Each wanted point's rows above its most and below its least; no other point has one. */
+export function overAndUnder(points: Iterable<PointId>): RowsOf {
+  const wanted = new Set(points)
+  return (point) =>
+    wanted.has(point)
+      ? [
+          [`over.${point}`, 1],
+          [`under.${point}`, 1]
+        ]
+      : []
+}
+
 /**
  * One option's amounts: what each moves, its cap (up to where a tier begins), its one fixed step, and its smoothness beside the amount before.
  * With `binary` it is used or not; without, only bounded.

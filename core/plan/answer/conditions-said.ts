@@ -1,6 +1,6 @@
 /** Conditions in words: on the seller's tape, where a girth is laid flat. */
 import { isGirth } from '../../ids/points.ts'
-import { INCH_MM } from '../../length.ts'
+import { INCH_MM, type Units } from '../../length.ts'
 import type { Saying } from '../../words/reason.ts'
 import { listed, say, type Wording } from '../../words/say.ts'
 import type { Condition } from '../conditions/conditions-of.ts'
@@ -13,31 +13,42 @@ export interface ConditionShown extends Condition {
 
 /** A collar is opened and measured along. */
 const ALONG = new Set(['neck'])
-const isFlat = ({ point }: Condition): boolean => point !== undefined && isGirth(point) && !ALONG.has(point)
 
 /** People read a tape to half a centimetre or a quarter of an inch, mm. */
 const READ_TO_MM = { cm: 5, in: INCH_MM / 4 }
 
-/** Ends on that tape, mm, and which of them there are: rounded inwards to what a tape is read to, where that leaves anything. */
-function endsOf(condition: Condition, { units }: Wording): { ends: 'between' | 'least' | 'most'; values: Record<string, number> } {
-  const share = isFlat(condition) ? 2 : 1
+/** What a tape may show: laid flat where `flat`, mm; null: open. */
+export interface OnTape {
+  flat: boolean
+  least: number | null
+  most: number | null
+}
+
+/** On the tape that is held to it: rounded inwards to what a tape is read to, where that leaves anything. */
+export function onTape(condition: Pick<Condition, 'point' | 'least' | 'most'>, units: Units): OnTape {
+  const { point } = condition
+  const flat = point !== undefined && isGirth(point) && !ALONG.has(point)
+  const share = flat ? 2 : 1
   const step = READ_TO_MM[units]
   const least = condition.least === null ? null : condition.least / share
   const most = condition.most === null ? null : condition.most / share
   const up = least === null ? null : Math.ceil(least / step - ROUNDING) * step
   const down = most === null ? null : Math.floor(most / step + ROUNDING) * step
   const isLeft = up === null || down === null || up < down
-  const [from, to] = isLeft ? [up, down] : [least, most]
-  return {
-    ends: from === null ? 'most' : to === null ? 'least' : 'between',
-    values: { ...(from === null ? {} : { least: from }), ...(to === null ? {} : { most: to }) }
-  }
+  return isLeft ? { flat, least: up, most: down } : { flat, least, most }
 }
+
+/** Which ends there are, and where. */
+const endsOf = ({ least, most }: OnTape): { ends: 'between' | 'least' | 'most'; values: Record<string, number> } => ({
+  ends: least === null ? 'most' : most === null ? 'least' : 'between',
+  values: { ...(least === null ? {} : { least }), ...(most === null ? {} : { most }) }
+})
 
 export function conditionShown(condition: Condition, wording: Wording): ConditionShown {
   const { point, body } = condition
-  const { ends, values } = endsOf(condition, wording)
-  const kind = body !== undefined ? 'body' : isFlat(condition) ? 'flat' : 'along'
+  const tape = onTape(condition, wording.units)
+  const { ends, values } = endsOf(tape)
+  const kind = body !== undefined ? 'body' : tape.flat ? 'flat' : 'along'
   const saying: Saying = {
     code: `condition.${kind}.${ends}`,
     values: body === undefined ? values : { ...values, body },
@@ -49,7 +60,7 @@ export function conditionShown(condition: Condition, wording: Wording): Conditio
 
 /** "49 to 54 cm would suit." */
 export function suitsText(condition: Condition, wording: Wording): string {
-  const { ends, values } = endsOf(condition, wording)
+  const { ends, values } = endsOf(onTape(condition, wording.units))
   return say({ code: `suits.${ends}`, values }, wording)
 }
 

@@ -55,6 +55,10 @@ export function worthOf(
   }
 }
 
+/** The asking price up to which buying would pay on average at another chance: what fails costs its price and postage; null: not told. */
+export const payingAt = ({ upTo }: Worth, postage: number, chance: number): number | null =>
+  upTo === null ? null : Math.max(0, chance * (upTo + postage) - postage)
+
 /** What is at stake in buying: in money where all of it is known, else a plain score. */
 export function stakesOf(price: GarmentInput['price'], worth: Worth | null): Stakes {
   if (price === undefined || worth === null || worth.against === null) return PLAIN_STAKES

@@ -7,7 +7,7 @@ import type { Wish } from '../../wearer/body.ts'
 import { type Gap, overshoot } from '../../wearer/gaps.ts'
 import { LIKELY, MORE_THAN_LIKELY, missingFor } from '../keys.ts'
 import { HARDEST, type Means } from '../means.ts'
-import { fits, totalOf } from '../misfit.ts'
+import { fits, isWrong, totalOf } from '../misfit.ts'
 import type { Misfit, Plan } from '../plan.ts'
 import { MOST_RESCUED_MM, type Plans } from '../plan-alterations.ts'
 import { NOTICED_MM, ROUNDING, toThousandths } from '../rounding.ts'
@@ -51,14 +51,11 @@ const isSmall = (plan: Plan | undefined): boolean => {
   return rescues.length === 1 && rescues.every(({ withoutIt }) => withoutIt.every(({ mm }) => Math.abs(mm) <= MOST_RESCUED_MM))
 }
 
-const isWrong = ({ gaps, markMm }: Judged): boolean =>
-  gaps.reduce((sum, gap) => sum + (gap.judged ? Math.abs(gap.gapMm) : 0), 0) > markMm + ROUNDING
-
 const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged: Judged): Plan | undefined }[] = [
   // what is never altered is to be left for one fault, whatever else is not told
-  { when: (judged) => NEVER.has(judged.garment.use) && isWrong(judged), verdict: 'leave-it' },
+  { when: (judged) => NEVER.has(judged.garment.use) && isWrong(judged.gaps, judged.markMm), verdict: 'leave-it' },
   { when: ({ garment, gaps }) => missingFor(garment, gaps) !== null, verdict: 'too-little-told' },
-  { when: (judged) => !isWrong(judged), verdict: 'wears-as-is' },
+  { when: ({ gaps, markMm }) => !isWrong(gaps, markMm), verdict: 'wears-as-is' },
   { when: (judged) => fitsIn(ownPlan(judged), judged.markMm) && isLikely(judged, 'own'), verdict: 'alters-to-fit', advised: ownPlan },
   {
     when: (judged) => fitsIn(tailorsPlan(judged), judged.markMm) && isLikely(judged, 'tailor'),

@@ -6,12 +6,11 @@ import type { Gap } from '../../wearer/gaps.ts'
 import type { Target } from '../../wearer/want.ts'
 import { LIKELY, untoldKeys } from '../keys.ts'
 import type { Means } from '../means.ts'
-import { fits, totalOf } from '../misfit.ts'
+import { fits, isWrong } from '../misfit.ts'
 import type { Outlook } from '../outlook/outlook.ts'
 import type { Plan } from '../plan.ts'
 import { type Beside, MARK_MM, type Plans } from '../plan-alterations.ts'
 import type { ReckonRequest } from '../request.ts'
-import { ROUNDING } from '../rounding.ts'
 import { type Interval, intervalOf } from './conditions.ts'
 
 export interface Condition extends Interval {
@@ -33,8 +32,7 @@ export function conditionsOf(request: ReckonRequest, known: Known, tell: (change
   const { garment, gaps, target, outlook } = known
   const { means } = request
   const markMm = means.markMm ?? MARK_MM
-  const isWrong = totalOf(gaps.flatMap(({ judged, gapMm }) => (judged ? [{ mm: gapMm }] : []))) > markMm + ROUNDING
-  if (isWrong && !plansOf(known, means).some((plan) => fits(plan, markMm))) return []
+  if (isWrong(gaps, markMm) && !plansOf(known, means).some((plan) => fits(plan, markMm))) return []
   const conditionAt = (point: PointId): Condition[] => {
     const thought = garment.points.get(point)
     if (thought === undefined) return []
@@ -66,8 +64,8 @@ const likelyIf = (outlook: Outlook, conditions: readonly Condition[]): number =>
 const MOST_OTHERS = 2
 const OFTEN = 0.1
 function othersThatDecide({ garment, gaps, target, outlook }: Known): PointId[] {
-  const isWrong = gaps.some(({ judged, gapMm }) => judged && gapMm !== 0)
-  if ((isWrong ? outlook.likely : outlook.asItIs) >= LIKELY) return []
+  const isAnyWrong = gaps.some(({ judged, gapMm }) => judged && gapMm !== 0)
+  if ((isAnyWrong ? outlook.likely : outlook.asItIs) >= LIKELY) return []
   const keys = untoldKeys(garment, target)
   return gaps
     .filter(({ judged, band, point }) => !judged && band !== null && !keys.includes(point))

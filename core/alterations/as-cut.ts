@@ -1,6 +1,8 @@
 /** What the rows ask of how a garment is cut. What is only assumed decides nothing, except how a band closes: there the usual way stands. */
+
 import { isCut } from '../garment/cut.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
+import { OVER_A_SHIRT } from '../ids/kinds.ts'
 
 /** Is it closed so, as told or seen, else as such a kind usually is? */
 export const closedBy = ({ cut }: Garment, ...ways: string[]): boolean => cut.closing !== undefined && ways.includes(cut.closing.value)
@@ -37,7 +39,7 @@ export const isZipped = ({ cut }: Garment): boolean =>
 export function liningMinutes({ kind, made }: Garment): number {
   if (!made.lined) return 0
   if (kind === 'dress' || kind === 'jumpsuit') return 30
-  return kind === 'jacket' || kind === 'coat' || kind === 'waistcoat' ? 40 : 20
+  return OVER_A_SHIRT.includes(kind) ? 40 : 20
 }
 /** A level harder for it, at most to 4. */
 export const linedAlong = (level: number, { made }: Garment): number => (made.lined ? Math.max(level, Math.min(4, level + 1)) : level)

@@ -6,14 +6,14 @@
  * the sides, not over two sizes); where none is named, common practice.
  */
 import type { Garment } from '../garment/garment-as-worn.ts'
-import type { GarmentKind } from '../ids/kinds.ts'
+import { type GarmentKind, OVER_A_SHIRT } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { SeamId } from '../ids/seams.ts'
 import { type Line, limit, type Row, type SharedLimit } from './row.ts'
 
 const GIRTHS = ['chest', 'waist', 'hip'] as const
-const UPPER: ReadonlySet<GarmentKind> = new Set<GarmentKind>(['jacket', 'coat', 'waistcoat'])
-const WHOLE: ReadonlySet<GarmentKind> = new Set<GarmentKind>(['dress', 'skirt', 'jumpsuit', 'jacket', 'coat', 'waistcoat'])
+const UPPER: ReadonlySet<GarmentKind> = new Set(OVER_A_SHIRT)
+const WHOLE: ReadonlySet<GarmentKind> = new Set<GarmentKind>(['dress', 'skirt', 'jumpsuit', ...OVER_A_SHIRT])
 /** Elastic, straps, ties and bands are no seams of the body: they may go further. */
 const SEAMS: ReadonlySet<SeamId> = new Set<SeamId>(['side', 'centre-back', 'seat', 'dart', 'front-edge', 'panel'])
 /** What comes along by less than this does not count. */

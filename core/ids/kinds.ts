@@ -44,4 +44,6 @@ export const KNITS: GarmentKind[] = ['jumper', 'knit-top']
 export const SOFT_TOPS: GarmentKind[] = ['shirt', 'knit-top', 'jumper']
 export const SOFT_BODIES: GarmentKind[] = [...SOFT_TOPS, 'dress', 'jumpsuit']
 export const OUTER: GarmentKind[] = ['jacket', 'coat']
+/** Worn over a shirt: what a tailor makes above the waist. */
+export const OVER_A_SHIRT: GarmentKind[] = [...OUTER, 'waistcoat']
 export const SLEEVED: GarmentKind[] = [...SOFT_TOPS, ...OUTER, 'dress', 'jumpsuit']

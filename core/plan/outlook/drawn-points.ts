@@ -2,7 +2,7 @@
 import { COMMON_SHARE, type Garment, SD_MM } from '../../garment/garment-as-worn.ts'
 import type { GarmentBelief } from '../../garment/model/garment-belief.ts'
 import { choleskyOf } from '../../garment/model/joint-normal.ts'
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { type GarmentKind, OVER_A_SHIRT } from '../../ids/kinds.ts'
 import { isGirth, type PointId } from '../../ids/points.ts'
 import { holdsUp } from '../../wearer/ease.ts'
 import type { Band, Gap } from '../../wearer/gaps.ts'
@@ -105,9 +105,8 @@ const COMMON_TASTE = 0.5
  */
 const WIDER = { under: 2, over: { girth: 2.5, length: 1.5, tailored: 1.5 }, hangs: 1.1, sd: 0.8 }
 const MOST_UNDER_MM = 30
-const TAILORED: readonly GarmentKind[] = ['jacket', 'coat', 'waistcoat']
 const overAt = (point: PointId, kind: GarmentKind): number =>
-  isGirth(point) ? (TAILORED.includes(kind) ? WIDER.over.tailored : WIDER.over.girth) : WIDER.over.length
+  isGirth(point) ? (OVER_A_SHIRT.includes(kind) ? WIDER.over.tailored : WIDER.over.girth) : WIDER.over.length
 
 /** Where the person's own edges lie: the band moved by taste and by what is unsure of body and cloth, and wider or narrower about its ideal. */
 function edgesOf(

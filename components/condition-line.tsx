@@ -1,5 +1,5 @@
 /** What the untold must be, so that it works out: the second line of an answer, right under the verdict. */
-import { listed } from '../core/words/say.ts'
+import { capped, listed } from '../core/words/say.ts'
 import { conditionalReason, type Judged } from './judged.ts'
 import { useWords, type Words } from './words.tsx'
 
@@ -36,7 +36,7 @@ export function ConditionLine({ judged, whole = false }: { judged: Judged; whole
           <summary>{words.t('answer.conditions-rest')}</summary>
           <ul class="bullets">
             {said.rest.map((clause) => (
-              <li key={clause}>{clause.charAt(0).toUpperCase() + clause.slice(1)}</li>
+              <li key={clause}>{capped(clause)}</li>
             ))}
           </ul>
         </details>

@@ -3,7 +3,7 @@ import { createContext } from 'preact'
 import { useContext, useMemo } from 'preact/hooks'
 import { figure, formatLength, type Units } from '../core/length.ts'
 import type { Values } from '../core/words/reason.ts'
-import { say, type Wording } from '../core/words/say.ts'
+import { say, uncapped, type Wording } from '../core/words/say.ts'
 
 export interface Words {
   wording: Wording
@@ -27,9 +27,6 @@ export const wordsFor = (wording: Wording): Words => ({
   length: (mm) => formatLength(mm, wording.units),
   figure: (mm) => figure(mm, wording.units)
 })
-
-/** say() puts a capital at the head of every sentence; inside another sentence it is taken off. A letter that is a shape keeps it: A-line, T-shirt. */
-export const uncapped = (text: string): string => (/^\p{Lu}-/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1))
 
 /** Reasons as one paragraph: each a sentence with its stop. */
 export const asSentences = (texts: readonly string[]): string => texts.map((text) => (/[.?!]$/.test(text) ? text : `${text}.`)).join(' ')

@@ -3,10 +3,11 @@ import { useState } from 'preact/hooks'
 import { isGirth, type PointId } from '../../core/ids/points.ts'
 import { type LengthUnit, parseLength } from '../../core/length.ts'
 import type { Basis } from '../../core/reading/reading.ts'
+import { uncapped } from '../../core/words/say.ts'
 import { LengthField } from '../length-field.tsx'
 import { Pick } from '../pick.tsx'
 import { gapWords } from '../tape/tape-words.ts'
-import { uncapped, useWords } from '../words.tsx'
+import { useWords } from '../words.tsx'
 import { aroundMm, type PointRow } from './point-rows.ts'
 
 export interface CorrectFormProps {

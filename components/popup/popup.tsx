@@ -1,5 +1,6 @@
 /** The popup: what was read here, the verdict, one sentence, four facts, one-line tapes, two actions. */
 import type { Fit } from '../../core/wearer/body.ts'
+import { uncapped } from '../../core/words/say.ts'
 import { ConditionLine } from '../condition-line.tsx'
 import { cutWords } from '../cut/cut-words.ts'
 import { FourFacts } from '../facts.tsx'
@@ -10,7 +11,7 @@ import { TapeLine } from '../tape/tape-line.tsx'
 import { gapWords, isMeasured } from '../tape/tape-words.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
-import { asSentences, uncapped, useWords } from '../words.tsx'
+import { asSentences, useWords } from '../words.tsx'
 
 export interface PopupProps {
   who: Who

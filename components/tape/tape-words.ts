@@ -1,7 +1,8 @@
 /** A tape in words: the aria-label of the drawing, the gap's words beside a point, and the table cell. */
 import { isGirth, type PointId } from '../../core/ids/points.ts'
 import type { BandShown, GapShown } from '../../core/reckon.ts'
-import { uncapped, type Words } from '../words.tsx'
+import { uncapped } from '../../core/words/say.ts'
+import type { Words } from '../words.tsx'
 import { NINE_IN_TEN } from './tape-geometry.ts'
 
 export type GapState = 'over' | 'under' | 'probably-inside' | 'may-be-inside' | 'inside' | 'not-judged' | 'not-told'

@@ -55,13 +55,14 @@ function valuesOf({ values, point, alteration }: Saying): Values {
 
 /** Several phrases as one, "a, b and c", with a capital at its head. */
 export function sayTogether(sayings: readonly Saying[], wording: Wording): string {
-  const phrases = sayings.map((saying) => {
-    const phrase = say(saying, wording)
-    return phrase.charAt(0).toLowerCase() + phrase.slice(1)
-  })
-  const together = listed(phrases, wording)
-  return together.charAt(0).toUpperCase() + together.slice(1)
+  const phrases = sayings.map((saying) => uncapped(say(saying, wording)))
+  return capped(listed(phrases, wording))
 }
+
+/** A phrase at the head of a sentence. */
+export const capped = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+/** say() puts a capital at the head of every sentence; inside another sentence it is taken off. A letter that is a shape keeps it: A-line, T-shirt. */
+export const uncapped = (text: string): string => (/^\p{Lu}-/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1))
 
 /** Words in a row: "a, b and c". */
 export const listed = (words: readonly string[], { language = 'en' }: Wording): string => listFormat(language).format(words)
@@ -85,7 +86,7 @@ function write(messages: Record<string, string>, code: string, values: Values, w
     if (value === undefined) throw new Error(`message "${code}" needs a value for "${part.name}"`)
     text += part.form === undefined ? String(value) : shape(messages, value, part.form, values, wording)
   }
-  return text.charAt(0).toUpperCase() + text.slice(1)
+  return capped(text)
 }
 
 /** A template taken apart once: plain text, and what stands in its braces. */

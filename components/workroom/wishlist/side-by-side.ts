@@ -2,6 +2,7 @@
 import { POINTS, POINTS_OF, type PointId } from '../../../core/ids/points.ts'
 import type { Units } from '../../../core/length.ts'
 import type { BandShown, GapShown } from '../../../core/reckon.ts'
+import { capped } from '../../../core/words/say.ts'
 import { tapeInput } from '../../tape/tape.tsx'
 import { type Stretch, stretchOf } from '../../tape/tape-geometry.ts'
 import type { PointShown } from '../../tape/tape-words.ts'
@@ -59,8 +60,7 @@ export function shortNames(titles: readonly string[]): string[] {
   const lower = words.map((its) => new Set(its.map((word) => word.toLowerCase())))
   return words.map((its, i) => {
     const own = its.filter((word) => !lower.some((other, j) => j !== i && other.has(word.toLowerCase())))
-    const name = own.slice(0, 2).join(' ').slice(0, LONGEST_NAME)
-    return name.charAt(0).toUpperCase() + name.slice(1)
+    return capped(own.slice(0, 2).join(' ').slice(0, LONGEST_NAME))
   })
 }
 const LONGEST_NAME = 24

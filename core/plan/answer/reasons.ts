@@ -5,7 +5,7 @@ import type { PointId } from '../../ids/points.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
-import { listed, said, say, sayTogether, type Wording } from '../../words/say.ts'
+import { listed, said, say, sayTogether, uncapped, type Wording } from '../../words/say.ts'
 import { LIKELY, missingFor } from '../keys.ts'
 import type { Means } from '../means.ts'
 import type { Job, Plan } from '../plan.ts'
@@ -63,8 +63,6 @@ function asFarAsTold({ untoldKey, conditions }: Judgement, wording: Wording): Re
   const names = untoldKey.map((point) => uncapped(say({ code: 'place.point', values: {}, point }, wording)))
   return [said({ code: 'verdict.as-far-as-told', values: { points: listed(names, wording), n: untoldKey.length } }, wording)]
 }
-
-const uncapped = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1)
 
 /** All the jobs in one sentence: do, amount, place. */
 function toDo(code: 'verdict.do' | 'verdict.rescue', jobs: readonly Job[], wording: Wording): Reason[] {

@@ -1,0 +1,101 @@
+/** A text in the manner of real listings, and what a careful buyer reads in it: kind, cut, measures, price, fibres, lining. */
+import type { Cut } from '../../../core/ids/cut.ts'
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import type { PointId } from '../../../core/ids/points.ts'
+import { readListing } from '../../../core/reading/read-listing.ts'
+import type { Basis, MeasureReading, Reading } from '../../../core/reading/reading.ts'
+
+export interface WrittenMeasure {
+  point: PointId
+  /** The figure as it stands in the text, and which of its occurrences (1 is the first). */
+  text: string
+  nth?: number
+  value: number
+  unit: 'in' | 'cm' | 'mm' | 'yd'
+  basis: Basis
+  low?: number
+  high?: number
+  of?: GarmentKind
+}
+
+export interface WrittenCase {
+  id: string
+  /** What is hard in it. */
+  class: string
+  lang: string
+  title?: string
+  /** The path of the page's address. */
+  path?: string
+  text: string
+  kind: GarmentKind | null
+  /** A bag, shoes, cloth, a pattern: nothing to wear and measure. */
+  noGarment?: true
+  measures: WrittenMeasure[]
+  /** Figures that must not be taken for measures. */
+  aside?: string[]
+  price: { amount: number; currency: string } | null
+  fibres: [string, number | null][]
+  lined?: 'full' | 'half' | 'none' | null
+  cut?: Cut
+}
+
+const MM = { in: 25.4, cm: 10, mm: 1, yd: 914.4 }
+const NEAR_MM = 0.6
+
+/** Around for a girth, as a reading is. */
+export const mmOf = ({ value, unit, basis }: WrittenMeasure): number => value * MM[unit] * (basis === 'flat' ? 2 : 1)
+
+export interface Compared {
+  reading: Reading
+  found: WrittenMeasure[]
+  /** The right point and figure, but taken flat where it is around or the other way. */
+  otherBasis: WrittenMeasure[]
+  missed: WrittenMeasure[]
+  wrong: MeasureReading[]
+}
+
+export const readWritten = ({ title, text, lang, path }: WrittenCase): Reading =>
+  readListing({ text, language: lang, ...(title === undefined ? {} : { title }), ...(path === undefined ? {} : { address: path }) })
+
+/** What was found, missed and wrongly given, each measure once. Of two garments, the one a measure is of is not asked here. */
+export function compare(one: WrittenCase): Compared {
+  const reading = readWritten(one)
+  const left = [...reading.measures]
+  const take = (is: (read: MeasureReading) => boolean): boolean => {
+    const at = left.findIndex(is)
+    if (at >= 0) left.splice(at, 1)
+    return at >= 0
+  }
+  const found: WrittenMeasure[] = []
+  const otherBasis: WrittenMeasure[] = []
+  const missed: WrittenMeasure[] = []
+  for (const measure of one.measures) {
+    const mm = mmOf(measure)
+    const by = (factor: number) => (read: MeasureReading) => read.point === measure.point && Math.abs(read.mm - mm * factor) < NEAR_MM
+    if (take(by(1))) found.push(measure)
+    else if (take(by(2)) || take(by(0.5))) otherBasis.push(measure)
+    else missed.push(measure)
+  }
+  return { reading, found, otherBasis, missed, wrong: left }
+}
+
+const sameFibres = (told: WrittenCase['fibres'], read: Reading): boolean =>
+  JSON.stringify(told.map(String).sort()) === JSON.stringify(read.cloth.fibres.map(({ fibre, percent }) => String([fibre, percent])).sort())
+
+/** All in which the reading is not the buyer's. */
+export function unlike(one: WrittenCase): string[] {
+  const { reading, otherBasis, missed, wrong } = compare(one)
+  const faults: string[] = []
+  if (reading.garment.kind !== one.kind) faults.push(`kind: ${reading.garment.kind}, not ${one.kind}`)
+  for (const { point, text } of missed) faults.push(`missed: ${point} ${text}`)
+  for (const { point, text } of otherBasis) faults.push(`flat or around: ${point} ${text}`)
+  for (const { point, stated } of wrong) faults.push(`wrong: ${point} ${stated.text}`)
+  const { price } = reading
+  if (price?.amount !== one.price?.amount || price?.currency !== one.price?.currency)
+    faults.push(`price: ${price?.amount} ${price?.currency}, not ${one.price?.amount} ${one.price?.currency}`)
+  if (!sameFibres(one.fibres, reading)) faults.push(`fibres: ${JSON.stringify(reading.cloth.fibres)}`)
+  if (one.lined && reading.made.lined !== (one.lined !== 'none')) faults.push(`lined: ${reading.made.lined}`)
+  for (const [facet, value] of Object.entries(one.cut ?? {}))
+    if (reading.cut[facet as keyof Cut]?.value !== value) faults.push(`${facet}: ${reading.cut[facet as keyof Cut]?.value}, not ${value}`)
+  return faults
+}

@@ -1,0 +1,4 @@
+/** The files of texts in the manner of real listings, by name. */
+import type { WrittenCase } from './written-case.ts'
+
+export const written: Record<string, WrittenCase[]> = {}

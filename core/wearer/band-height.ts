@@ -112,6 +112,12 @@ function ownBandAt(body: WholeBody, usualMm: number): number {
   return Math.max(0, (whole.mm - band.mm) / 2)
 }
 
+/** From the natural waist down to the hip, mm; where no stature is told, the survey's mean. */
+const lengthToHip = (sex: Sex, stature: number | undefined): number => {
+  const [intercept, byStature] = LEVELS[sex].toHip
+  return stature === undefined ? (sex === 'women' ? 192 : 203) : intercept + byStature * stature
+}
+
 /** Girth at d below the natural waist, through (0, waist), (D, hip) and, where told, the wearer's own band. */
 function girthAt(d: number, toHip: number, waist: number, hip: number, own?: { d: number; mm: number }): number {
   const along = (share: number) => 1 - (1 - Math.min(1, Math.max(0, share))) ** POWER
@@ -140,7 +146,7 @@ export function girthAtBand(garment: Garment, body: WholeBody): BandTaken | unde
   const sexes = sexesOf(body.sizes)
   const each = sexes.map((sex) => {
     const levels = LEVELS[sex]
-    const toHip = stature === undefined ? (sex === 'women' ? 192 : 203) : levels.toHip[0] + levels.toHip[1] * stature
+    const toHip = lengthToHip(sex, stature)
     const ownAt = ownBandAt(body, levels.wornMm)
     const d = toldOwn && higher !== undefined ? Math.max(0, ownAt - higher) : placed(drop, levels, word?.value)
     const band = toldOwn && own !== undefined ? { d: ownAt, mm: own.mm } : undefined
@@ -162,4 +168,16 @@ export function girthAtBand(garment: Garment, body: WholeBody): BandTaken | unde
     snugMm: d <= RIDES_UP_MM ? Math.max(0, mm - waist.mm) : SNUG * mm * Math.min(1, d / SNUG_FROM_MM),
     belowMm: d
   }
+}
+
+/** A skirt hangs at the natural waist or a little lower, so far off as heights of levels spread (A2). */
+const SKIRT_LEVEL_SD_MM = 20
+
+/** How far the girth where a skirt's band hangs may lie from the one it is judged by, mm (sd): it widens from the natural waist to the hip. */
+export function skirtBandSd(body: WholeBody): number {
+  const [waist, hip] = [body.get('waistGirth'), body.get('hipGirth')]
+  if (waist === undefined || hip === undefined || body.sizes === 'children') return 0
+  const stature = body.get('stature')?.mm
+  const toHip = mean(sexesOf(body.sizes).map((sex) => lengthToHip(sex, stature)))
+  return girthAt(SKIRT_LEVEL_SD_MM, toHip, waist.mm, hip.mm) - waist.mm
 }

@@ -3,13 +3,13 @@
  * no seam there → not judged; free → never too big; else the band of the more particular facet, or the wish's; then the cloth.
  */
 import { stretchAt } from '../garment/cloth.ts'
-import { knownCut } from '../garment/cut.ts'
+import { isCut, knownCut } from '../garment/cut.ts'
 import { type Garment, isTold } from '../garment/garment-as-worn.ts'
 import type { Cut } from '../ids/cut.ts'
 import { type GarmentKind, KNITS, SHAPE } from '../ids/kinds.ts'
 import { isGirth, POINTS_OF, type PointId } from '../ids/points.ts'
 import { LONGEST_MM } from '../length.ts'
-import { girthAtBand } from './band-height.ts'
+import { girthAtBand, skirtBandSd } from './band-height.ts'
 import type { BodyMeasureId } from './body.ts'
 import type { CutWant } from './cut/cut-row.ts'
 import { rowsOf } from './cut/cut-table.ts'
@@ -171,14 +171,27 @@ function measureAt(point: PointId, garment: Garment, body: WholeBody, id: BodyMe
   const atWaist = point === 'waist' && (id === 'waistbandGirth' || id === 'waistGirth')
   const band = atWaist && SHAPE[garment.kind] === 'legs' ? girthAtBand(garment, body) : undefined
   if (band !== undefined) return { id: 'waistbandGirth', taken: band, snugMm: band.snugMm, because: band.because }
-  // a skirt is worn at the waist, or where its wearer is used to wear a band; so are a child's legs
+  // a child's legs are cut for the waist
   const told = body.get('waistbandGirth')
   const instead =
     atWaist && (garment.kind === 'skirt' || body.sizes === 'children') && (told === undefined || told.basedOn.length > 0)
       ? 'waistGirth'
       : id
   const taken = instead === undefined ? undefined : body.get(instead)
-  return taken === undefined || instead === undefined ? undefined : { id: instead, taken, snugMm: 0, because: [] }
+  if (taken === undefined || instead === undefined) return undefined
+  return atWaist && garment.kind === 'skirt' ? hungAt(instead, taken, garment, body) : { id: instead, taken, snugMm: 0, because: [] }
+}
+
+/**
+ * A skirt hangs at the waist, or where its wearer is used to wear a band. Too small for there, it rides up to the natural waist and sits
+ * there as well, unless it is cut low (common practice).
+ */
+function hungAt(id: BodyMeasureId, taken: BodyTaken, garment: Garment, body: WholeBody): Measure {
+  const natural = body.get('waistGirth')
+  const hung = { ...taken, sdMm: Math.hypot(taken.sdMm, skirtBandSd(body)) }
+  if (id === 'waistGirth' || natural === undefined || isCut(garment.cut, 'rise', 'low', 'ultra-low'))
+    return { id, taken: hung, snugMm: 0, because: [] }
+  return { id, taken: hung, snugMm: Math.max(0, taken.mm - natural.mm), because: [] }
 }
 
 /** The band of the cut over a body measure: free beats set; of several the most particular, which stands last. */

@@ -2,7 +2,7 @@
  * What is thought of every point of a garment once some were measured: the rows of its kind as one normal (joint-normal.ts), conditioned on what
  * was told. One mechanism for points that nobody told, for how odd a told one looks, and for how the doubts hang together.
  */
-import type { Cut } from '../../ids/cut.ts'
+import type { Cut, Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import { JointNormal, type LineOn } from './joint-normal.ts'
@@ -108,8 +108,13 @@ function rowsFor({ kind, elasticWaist, cut }: Described, whose: Whose): ModelRow
     if (row.elastic && !elasticWaist) continue
     if (row.longSleeve && cut.sleeve !== 'long') continue
     if (row.widensBelow && !WIDENING.includes(cut.leg ?? '')) continue
+    if (row.silhouettes !== undefined && !row.silhouettes.includes(cut.silhouette ?? '')) continue
     const known = found.get(row.point)
-    if (known === undefined || (known.whose === undefined && known.elastic === undefined && row.whose !== undefined))
+    if (
+      known === undefined ||
+      (known.whose === undefined && known.elastic === undefined && row.whose !== undefined) ||
+      (known.silhouettes === undefined && row.silhouettes !== undefined)
+    )
       found.set(row.point, row)
   }
   return [...found.values()]
@@ -134,7 +139,7 @@ function startOf(described: Described, whose: Whose): Start {
   starts.set(key, known)
   return known
 }
-const SHIFTING = [...new Set(CUT_SHIFTS.map(({ facet }) => facet))]
+const SHIFTING = [...new Set<Facet>(['silhouette', ...CUT_SHIFTS.map(({ facet }) => facet)])]
 
 function startFrom(described: Described, whose: Whose): Start {
   const rows = rowsFor(described, whose)

@@ -95,7 +95,7 @@ const sideOff = ({ point, garmentMm, from }: Gap, belief: GarmentBelief | undefi
   from === 'inferred' ? 0 : garmentMm - (belief?.told.get(point)?.mm ?? garmentMm)
 
 /** Who likes one thing close likes all of them so: of the variance of taste so much is common (from memory). */
-const COMMON_TASTE = 0.5
+const COMMON_TASTE = Number(process.env.CT ?? 0.5)
 /**
  * A table's edges are where a careful tailor begins to alter; people let more pass, and how much is hardly known of anybody: half or twice as much is
  * ordinary, at all points alike (the sd of the logarithm). The middle person's band is so many times as wide as the table's below the ideal and above it
@@ -103,7 +103,8 @@ const COMMON_TASTE = 0.5
  * monsterkonstruktion.se/en/ease; half-way lies more than twice as far from 80 as 100). What the garment hangs from, a waistband or the shoulders,
  * slips or pinches; what is tailored is looked at more closely; and much too small is too small for everybody.
  */
-const WIDER = { under: 2, over: { girth: 2.5, length: 1.5, tailored: 1.5 }, hangs: 1.1, sd: 0.8 }
+const E = (n: string, d: number) => Number(process.env[n] ?? d)
+const WIDER = { under: E('WU',2), over: { girth: E('WG',2.5), length: E('WL',1.5), tailored: E('WT',1.5) }, hangs: E('WH',1.1), sd: E('WSD',0.8) }
 const MOST_UNDER_MM = 30
 const overAt = (point: PointId, kind: GarmentKind): number =>
   isGirth(point) ? (OVER_A_SHIRT.includes(kind) ? WIDER.over.tailored : WIDER.over.girth) : WIDER.over.length

@@ -65,7 +65,8 @@ export function garmentAsWorn(input: GarmentInput, wearers?: string): Garment {
   const described = {
     kind: input.kind,
     elasticWaist: plain.elasticWaist,
-    cut: knownCut(cut),
+    // sleeves that are only said to be short are thought to be as short ones are
+    cut: plain.shortSleeves ? { ...knownCut(cut), sleeve: knownCut(cut).sleeve ?? ('short' as const) } : knownCut(cut),
     womens: shareOfWomens(input.kind, input.whose, wearers)
   }
   const belief = observed.length === 0 ? undefined : beliefOf(described, observed)

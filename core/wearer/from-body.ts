@@ -100,7 +100,7 @@ function wantAt(point: PointId, garment: Garment, wearer: Wearer, body: WholeBod
   const leastMm = Math.max(0, taken.mm + (give.close?.least ?? least - give.mm) - snugMm - takes)
   const idealMm = ideal === null || most === null ? null : taken.mm + (give.close?.ideal ?? ideal - give.mm / 2) - takes
   // a figure that is only worked out knows nothing of the shape: what does not decide is as it is cut, too small perhaps and never too big
-  const isUnknown = isOfShape(point, garment.kind, wearer) && garment.points.get(point)?.from === 'inferred'
+  const isUnknown = isOfShape(point, garment.kind, wearer, body) && garment.points.get(point)?.from === 'inferred'
   const mostMm = isUnknown ? null : give.close === undefined ? most : give.close.most
   return {
     least: leastMm,
@@ -137,10 +137,14 @@ const tasteAt = (point: PointId, bodyMm: number): number =>
 
 /** How wide these are is the shape of a leg, a sleeve or a body, not its size. */
 const OF_THE_SHAPE: ReadonlySet<PointId> = new Set<PointId>(['knee', 'calf', 'legOpening', 'sweep', 'hem', 'bicep', 'cuff'])
-/** So is the shoulder of a knit, which may be dropped, and the waist of what hangs from the shoulders, unless it is wanted close. */
-const isOfShape = (point: PointId, kind: GarmentKind, { fit }: Wearer): boolean =>
+/**
+ * So is the shoulder of a knit, which may be dropped, the neck of a blouse, which is worn open, and the waist of what hangs from the shoulders, unless
+ * it is wanted close.
+ */
+const isOfShape = (point: PointId, kind: GarmentKind, { fit }: Wearer, { sizes }: WholeBody): boolean =>
   OF_THE_SHAPE.has(point) ||
   (point === 'shoulderWidth' && KNITS.includes(kind)) ||
+  (point === 'neck' && sizes === 'women') ||
   (point === 'waist' && SHAPE[kind] === 'upper' && fit !== 'close')
 
 /** Free above: further up than the garment itself, however wide it is. */

@@ -217,8 +217,9 @@ describe('laws', () => {
   law('one uncertain point inside its band: the chance falls with its sd', SEED + 9, 4, () => {
     const chances = [2, 6, 12, 25, 50].map((sd) => oneUncertain(803, sd) ?? Number.NaN)
     for (let i = 1; i < chances.length; i++) expect(chances[i]).toBeLessThanOrEqual(chances[i - 1] ?? 0)
-    // one figure in a hundred that look right is a slip all the same
-    expect(chances[0]).toBeGreaterThan(0.97)
+    // one figure in a hundred that look right is a slip all the same, and of one draw in eight the tables do not speak: half of those fail
+    expect(chances[0]).toBeGreaterThan(0.92)
+    expect(chances[0]).toBeLessThan(0.94)
     expect(chances[4]).toBeLessThan(0.5)
     return chances.length - 1
   })

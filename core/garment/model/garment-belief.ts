@@ -6,7 +6,7 @@ import type { Cut, Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import { JointNormal, type LineOn } from './joint-normal.ts'
-import { CUT_FIGURES, CUT_SHIFTS, MODEL_ROWS, type ModelRow, WIDENED } from './rows.ts'
+import { CUT_FIGURES, CUT_SHIFTS, type CutFigure, MODEL_ROWS, type ModelRow, WIDENED } from './rows.ts'
 import { WHOSE, type Whose } from './whose.ts'
 
 /** One told figure: mm, sd, and which share of its variance is a habit that all of one seller's figures have in common. */
@@ -132,16 +132,17 @@ const HABIT: LineOn = { at: 0, from: [], sd: 1 }
 
 /** The same for every garment that is described alike: made once. */
 const starts = new Map<string, Start>()
-function startOf(described: Described, whose: Whose): Start {
+function startOf(described: Described, whose: Whose, figures: readonly CutFigure[]): Start {
   const { kind, elasticWaist, cut } = described
-  const key = [kind, whose, elasticWaist, cut.sleeve === 'long', cut.leg, ...SHIFTING.map((facet) => cut[facet])].join()
-  const known = starts.get(key) ?? startFrom(described, whose)
+  const said = figures.map(({ point, value }) => point + value)
+  const key = [kind, whose, elasticWaist, cut.sleeve === 'long', cut.leg, ...SHIFTING.map((facet) => cut[facet]), ...said].join()
+  const known = starts.get(key) ?? startFrom(described, whose, figures)
   starts.set(key, known)
   return known
 }
 const SHIFTING = [...new Set<Facet>(['silhouette', ...CUT_SHIFTS.map(({ facet }) => facet)])]
 
-function startFrom(described: Described, whose: Whose): Start {
+function startFrom(described: Described, whose: Whose, figures: readonly CutFigure[]): Start {
   const rows = rowsFor(described, whose)
   const points = rows.map(({ point }) => point)
   const place = new Map(points.map((point, index) => [point, index]))
@@ -149,16 +150,19 @@ function startFrom(described: Described, whose: Whose): Start {
     CUT_SHIFTS.filter(
       ({ kinds, facet, values, point: at }) => at === point && kinds.includes(described.kind) && values.includes(described.cut[facet] ?? '')
     )
-  const lines = rows.map(
-    ({ point, at, from, useSdMm, standing }): LineOn => ({
+  const lines = rows.map(({ point, at, from, useSdMm, standing }): LineOn => {
+    // a short sleeve is no long one that is a little shorter: what the cut says of a point stands instead of its row
+    const figure = figures.find((one) => one.point === point)
+    if (figure !== undefined) return { at: figure.mm, from: [], sd: figure.sdMm }
+    return {
       at: shiftsOf(point).reduce((sum, { shiftMm }) => sum + shiftMm, at),
       from: (Object.entries(from) as [PointId, number][]).flatMap(([other, slope]): [number, number][] => {
         const index = place.get(other)
         return index === undefined ? [] : [[index, slope]]
       }),
       sd: Math.hypot(useSdMm * WIDENED[standing], ...shiftsOf(point).map(({ doubtMm = 0 }) => doubtMm))
-    })
-  )
+    }
+  })
   return {
     points,
     lines,
@@ -187,13 +191,9 @@ export function beliefOf(described: Described, observed: readonly Observed[]): G
   const beliefs = WHOSE.flatMap((whose) => {
     const prior = whose === 'women' ? described.womens : 1 - described.womens
     if (prior <= 0) return []
-    const start = startOf(described, whose)
+    const start = startOf(described, whose, figures)
     const { points, belief } = withAlone(start, observed)
     all = points
-    for (const { point, mm, sdMm } of figures) {
-      const place = points.indexOf(point)
-      if (place >= 0) belief.observe([[place, 1]], mm, sdMm)
-    }
     belief.logEvidence = 0
     for (const one of observed) belief.observe(...asObservation(one, points.indexOf(one.point), points.length))
     for (const [place, least] of start.leastSdMm.entries()) {

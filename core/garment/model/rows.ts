@@ -82,6 +82,15 @@ const HIP_OF_LEGS: ModelRow[] = [
 ]
 const HIP_OF_JEANS: ModelRow[] = [
   row('hip', 607, { waist: 0.6069 }, 127, 'thin', 'Joint: elastic waist, legged, 3 sources', { elastic: true }),
+  row(
+    'hip',
+    380,
+    { waist: 0.795 },
+    47,
+    'thin',
+    'Joint: half way between jeans, 4 sources, and fixed waist, legged, women, 4 sources',
+    women
+  ),
   row('hip', 374, { waist: 0.7741 }, 47, 'thin', 'Joint: jeans, 4 sources')
 ]
 const RISES: ModelRow[] = [
@@ -119,12 +128,21 @@ const SHORTS: ModelRow[] = [
   row('inseam', 150, {}, 60, 'memory', 'Joint: shorts, 3 sources, 104.5 + 0.05 · waist; how short is style, its sd from memory'),
   row('outseam', -5.4, { inseam: 1, frontRise: 1 }, 21, 'thin', 'Joint: any legged, 4 sources, slopes set to 1')
 ]
-const BODY_OF_PATTERNS = 'body sizes of US pattern catalogues: hip 10 in over waist, 2 in over bust, waist 8 in under bust (misses 12 to 20)'
+const BODY_OF_PATTERNS =
+  'body sizes of US pattern catalogues: hip 10 in over waist, 2 in over bust, waist 8 in under bust (misses 12 to 20)'
 /** Cut close to the hip, its hip is the body's of its size and a usual ease: the table mixes pencils with what is cut in the round. */
 const CLOSE_SKIRTS = { silhouettes: ['pencil', 'bodycon', 'sheath'] }
 const SKIRT: ModelRow[] = [
   row('waist', 714.5, {}, 144, 'fair', 'Joint: skirts, 5 sources'),
-  row('hip', 284, { waist: 1 }, 45, 'memory', `${BODY_OF_PATTERNS}; 30 more ease at the hip and what makers differ by, from memory`, CLOSE_SKIRTS),
+  row(
+    'hip',
+    284,
+    { waist: 1 },
+    45,
+    'memory',
+    `${BODY_OF_PATTERNS}; 30 more ease at the hip and what makers differ by, from memory`,
+    CLOSE_SKIRTS
+  ),
   row('hip', 516.8, { waist: 0.671 }, 90, 'thin', 'Joint: skirts, 4 sources'),
   row('skirtLength', 643.6, {}, 225, 'fair', 'Joint: skirts, 6 sources')
 ]
@@ -164,7 +182,8 @@ const SHIRT: ModelRow[] = [
   row('chest', 1219, {}, 112, 'fair', 'Joint: shirts, men, 5 sources', men),
   WAIST_OF_UPPER,
   HIP_OF_UPPER,
-  row('hem', -191.5, { chest: 1.1432 }, 132, 'fair', `${UPPER_ALL}, 7 sources`, women),
+  // the table's hems are half of cropped tops; one that reaches the hip is cut for it
+  row('hem', -174.7, { chest: 1.1969 }, 94, 'fair', `${UPPER_ALL}, 4 sources, its hip`, women),
   row('hem', 79.8, { chest: 0.897 }, 34, 'thin', `${UPPER_ALL}, men, 2 sources`, men),
   row('shoulderWidth', 199.1, { chest: 0.2153 }, 27, 'thin', 'Joint: shirts, women, 3 sources', women),
   row('shoulderWidth', 156.8, { chest: 0.2765 }, 14, 'thin', 'Joint: shirts, men, 3 sources', men),

@@ -38,7 +38,7 @@ const WINDOW = 20
 const CERTAINTY = 1.5
 const WORTH_SAYING = 0.005
 /** Past this chance nothing is asked for its own sake (from memory). */
-const SURE = 0.9
+const SURE = 0.85
 
 /** Draws are made once, so their order is too. */
 const orders = new WeakMap<Float64Array, Uint16Array>()

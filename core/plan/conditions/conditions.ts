@@ -3,6 +3,7 @@
  * figure in which some plan within the means, without a rescue, leaves at most one mark wrong. All else stands at its told or expected figure.
  * Its ends come from two exact solves (farthest.ts), each then settled by the planner itself with the figure told.
  */
+import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Means } from '../means.ts'
 import { HARDEST } from '../means.ts'
@@ -60,11 +61,11 @@ export function intervalOf({ point, expectedMm, sdMm, way, tell }: Varied, means
   // where no garment reaches is no end
   const orOpen = (mm: number | null): number | null => (mm !== null && Math.abs(mm - expectedMm) > OUT_OF_SIGHT_SD * sdMm ? null : mm)
   const interval = { least: orOpen(end(-1, below)), most: orOpen(end(1, above)) }
-  return MOVES_OTHERS.has(point) ? withoutHoles(fitsAt, inside, interval, markMm) : interval
+  return movesOthers(point, tell(start).garment.kind) ? withoutHoles(fitsAt, inside, interval, markMm) : interval
 }
 
-/** A wider shoulder shortens the sleeve that is wanted: between two figures that fit one may not. */
-const MOVES_OTHERS: ReadonlySet<PointId> = new Set<PointId>(['shoulderWidth'])
+/** A wider shoulder shortens the sleeve that is wanted, a skirt cut off at its waist is wider there: between two figures that fit one may not. */
+const movesOthers = (point: PointId, kind: GarmentKind): boolean => point === 'shoulderWidth' || (point === 'waist' && kind === 'skirt')
 const HOLE_MARKS = 4
 function withoutHoles(fitsAt: (mm: number) => boolean, inside: number, { least, most }: Interval, markMm: number): Interval {
   const upTo = (side: 1 | -1, end: number | null): number | null => {

@@ -95,19 +95,31 @@ const sideOff = ({ point, garmentMm, from }: Gap, belief: GarmentBelief | undefi
   from === 'inferred' ? 0 : garmentMm - (belief?.told.get(point)?.mm ?? garmentMm)
 
 /** Who likes one thing close likes all of them so: of the variance of taste so much is common (from memory). */
-const COMMON_TASTE = Number(process.env.CT ?? 0.5)
+const COMMON_TASTE = 0.5
 /**
  * A table's edges are where a careful tailor begins to alter; people let more pass, and how much is hardly known of anybody: half or twice as much is
  * ordinary, at all points alike (the sd of the logarithm). The middle person's band is so many times as wide as the table's below the ideal and above it
  * (from memory; above the ideal of a girth: an ease chart has 60 to 100 at the bust of a shirt as usual and calls it wide from 180 only,
  * monsterkonstruktion.se/en/ease; half-way lies more than twice as far from 80 as 100). What the garment hangs from, a waistband or the shoulders,
- * slips or pinches; what is tailored is looked at more closely; and much too small is too small for everybody.
+ * slips or pinches, for one person much as for another; what is tailored is looked at more closely; and much too small is too small for everybody.
  */
-const E = (n: string, d: number) => Number(process.env[n] ?? d)
-const WIDER = { under: E('WU',2), over: { girth: E('WG',2.5), length: E('WL',1.5), tailored: E('WT',1.5) }, hangs: E('WH',1.1), sd: E('WSD',0.8) }
-const MOST_UNDER_MM = 30
+const WIDER = {
+  under: { girth: 2.5, length: 1.6 },
+  over: { girth: 2.5, length: 2.2, tailored: 1.4 },
+  hangs: { band: 1.6, soft: 1.6, tailored: 0.9 },
+  sd: { free: 0.8, hangs: 0.4 }
+}
+const MOST_UNDER_MM = 40
 const overAt = (point: PointId, kind: GarmentKind): number =>
   isGirth(point) ? (OVER_A_SHIRT.includes(kind) ? WIDER.over.tailored : WIDER.over.girth) : WIDER.over.length
+
+/** How much wider what the garment hangs from is let pass: a band and tailored shoulders hardly, soft shoulders more; undefined elsewhere. */
+const hangsAt = (point: PointId, kind: GarmentKind): number | undefined =>
+  point === 'shoulderWidth'
+    ? WIDER.hangs[OVER_A_SHIRT.includes(kind) ? 'tailored' : 'soft']
+    : holdsUp(point, kind)
+      ? WIDER.hangs.band
+      : undefined
 
 /** Where the person's own edges lie: the band moved by taste and by what is unsure of body and cloth, and wider or narrower about its ideal. */
 function edgesOf(
@@ -122,11 +134,12 @@ function edgesOf(
   const plain = { least: band.least + edgeMarginMm, most: band.most - edgeMarginMm }
   const under = taste === 0 || want?.bound !== undefined || want?.ideal === null ? undefined : Math.max(0, band.ideal - plain.least)
   const over = taste === 0 || want?.ideal === null || want?.freeAbove === true ? undefined : Math.max(0, plain.most - band.ideal)
-  const hangs = point === 'shoulderWidth' || holdsUp(point, kind)
-  const farther = hangs ? WIDER.hangs : overAt(point, kind)
-  const closer = hangs ? WIDER.hangs : WIDER.under
+  const hangs = hangsAt(point, kind)
+  const farther = hangs ?? overAt(point, kind)
+  const closer = hangs ?? WIDER.under[isGirth(point) ? 'girth' : 'length']
+  const sd = hangs === undefined ? WIDER.sd.free : WIDER.sd.hangs
   for (let i = 0; i < DRAWS; i++) {
-    const wider = Math.exp(WIDER.sd * (width[i] ?? 0))
+    const wider = Math.exp(sd * (width[i] ?? 0))
     const shift = own * (off[i] ?? 0) + common * (liking[i] ?? 0)
     const upper = (over === undefined ? plain.most : band.ideal + farther * wider * over) + shift
     const lower = (under === undefined ? plain.least : Math.max(plain.least - MOST_UNDER_MM, band.ideal - closer * wider * under)) + shift

@@ -26,8 +26,6 @@ export const NOT_YET: Readonly<Record<string, string>> = {
   'polo shirt two sizes small': 'A panel of 50 makes it come close; the tailor would not let panels into a polo shirt.',
   'circle skirt, waist told':
     'A waistband told by a seller is unlikely to be right to the centimetre for this wearer, so it is as far as told.',
-  'womens blazer, sleeves long':
-    'Waist and hem are untold and may lie outside, so it is as far as told; the tailor judges by what is told.',
   'mens shirt, collar and chest, no sleeve':
     'The sleeve is no key point of a shirt: it gets a condition only where it is not likely that all comes right.',
   'denim jacket, chest and sleeve':

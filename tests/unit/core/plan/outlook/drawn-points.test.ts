@@ -91,14 +91,15 @@ describe('a point as it is drawn', () => {
     const farthest = Math.max(...[...(one?.truth ?? [])].map((mm, i) => mm - (one?.most[i] ?? 0)))
     expect((needs?.highMm ?? 0) - 850).toBeCloseTo(farthest, 9)
   })
-  it('a taste that nobody told widens the band about its ideal, a waistband’s hardly', () => {
+  it('a taste that nobody told widens the band about its ideal, a waistband’s less', () => {
     const width = (kind: 'shirt' | 'trousers') => {
       const want = { least: 800, ideal: 820, most: 850, sdMm: 0, tasteSdMm: 16, from: 'body' as const, basedOn: [], because: [] }
       const [one] = drawnPoints([gap({ bandSdMm: 16, want })], { kind, belief: undefined })
       return meanOf([...(one?.most ?? [])].map((most, i) => most - (one?.least[i] ?? 0)))
     }
     expect(width('shirt')).toBeGreaterThan(width('trousers') + 20)
-    expect(width('trousers')).toBeGreaterThan(50)
-    expect(width('trousers')).toBeLessThan(75)
+    // the table's 50, and six tenths more
+    expect(width('trousers')).toBeGreaterThan(75)
+    expect(width('trousers')).toBeLessThan(90)
   })
 })

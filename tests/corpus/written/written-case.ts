@@ -30,11 +30,14 @@ export interface WrittenCase {
   kind: GarmentKind | null
   /** A bag, shoes, cloth, a pattern: nothing to wear and measure. */
   noGarment?: true
+  /** A shop's front or a search page: no single thing for sale. */
+  noSingle?: true
   measures: WrittenMeasure[]
   /** Figures that must not be taken for measures. */
   aside?: string[]
   price: { amount: number; currency: string } | null
-  fibres: [string, number | null][]
+  /** null: fibres are named without shares, which is not asked. */
+  fibres: [string, number | null][] | null
   lined?: 'full' | 'half' | 'none' | null
   cut?: Cut
 }
@@ -80,6 +83,7 @@ export function compare(one: WrittenCase): Compared {
 }
 
 const sameFibres = (told: WrittenCase['fibres'], read: Reading): boolean =>
+  told === null ||
   JSON.stringify(told.map(String).sort()) === JSON.stringify(read.cloth.fibres.map(({ fibre, percent }) => String([fibre, percent])).sort())
 
 /** All in which the reading is not the buyer's. */
@@ -87,6 +91,13 @@ export function unlike(one: WrittenCase): string[] {
   const { reading, otherBasis, missed, wrong } = compare(one)
   const faults: string[] = []
   if (reading.garment.kind !== one.kind) faults.push(`kind: ${reading.garment.kind}, not ${one.kind}`)
+  for (const [told, code] of [
+    [one.noGarment, 'reading.no-garment'],
+    [one.noSingle, 'reading.no-single-listing']
+  ] as const) {
+    const said = reading.issues.some((issue) => issue.code === code)
+    if (said !== (told ?? false)) faults.push(`${code}: ${said}`)
+  }
   for (const { point, text } of missed) faults.push(`missed: ${point} ${text}`)
   for (const { point, text } of otherBasis) faults.push(`flat or around: ${point} ${text}`)
   for (const { point, stated } of wrong) faults.push(`wrong: ${point} ${stated.text}`)

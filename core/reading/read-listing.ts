@@ -39,14 +39,16 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
   const language = languageOf(titleTokens ? [titleTokens.tokens, textTokens.tokens] : [textTokens.tokens], listing.language)
   const title = titleTokens && readTokens(titleTokens, language)
   const text = readTokens(textTokens, language)
-  const read = readFigures(text, title, listing, language)
+  const page = { category: structured.category, path: listing.address ?? null }
+  const read = readFigures(text, title, { listing, language, page })
   const texts = title ? [title, text] : [text]
-  const { kind } = read.kind
+  const { kind, thing } = read.kind
   const cloth = clothOf(structured.material === null ? texts : [...texts, readText(structured.material, language)], kind)
   const faults = faultsOf(texts, kind)
   const sizeLabels = read.sizeLabels.length > 0 || structured.size === null ? read.sizeLabels : sizeLabelsIn(structured.size)
   const use = useOf(texts, title, sizeLabels)
   const issues = [...read.issues]
+  if (thing) issues.push(issue('reading.no-garment', {}, {}, words))
   const sum = wrongSum(cloth.fibres)
   if (sum !== null) issues.push(issue('reading.percent-sum', { sum }, {}, words))
   if (structured.broken) issues.push(issue('reading.structured-broken', {}, {}, words))

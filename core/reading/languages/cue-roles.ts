@@ -157,6 +157,20 @@ export type CueRole =
   | 'kindInPassing'
   /** “goes with any skirt” */
   | 'anyGarment'
+  /** “matching jacket”: beside what it matches */
+  | 'goesWith'
+  /** “like a jacket”, “as a dress” */
+  | 'likeGarment'
+  /** “for sale: a coat”, “for women”: behind “for”, what follows is for sale all the same */
+  | 'sale'
+  /** “jacket style”, “coat weight”: behind a garment’s name, not the garment */
+  | 'notItself'
+  /** things that prose names in passing: a ring, a frame, a belt */
+  | 'thingInPassing'
+  /** “this skirt”, “selling a skirt” */
+  | 'thisOne'
+  /** “category: skirts” */
+  | 'itemHead'
   /** traits that are words of prose too; they count only beside what they describe */
   | 'traitInProse'
   /** right before a cloth: only looks like it */

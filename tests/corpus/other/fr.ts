@@ -117,6 +117,7 @@ export const french: Case[] = [
     'Bottines en daim, talon 6 cm.',
     {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       traits: ['suede'],
       leftAside: [aside('detail', '6 cm', 'cm')]

@@ -126,6 +126,7 @@ export const italian: Case[] = [
     'Larghezza 28 cm, altezza 22 cm.',
     {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       leftAside: [aside('detail', '28 cm', 'cm'), aside('detail', '22 cm', 'cm')]
     },

@@ -121,6 +121,7 @@ export const dutch: Case[] = [
     'Breedte 30 cm, hoogte 20 cm.',
     {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       leftAside: [aside('detail', '30 cm', 'cm'), aside('detail', '20 cm', 'cm')]
     },

@@ -29,9 +29,15 @@ const listing = (about: string, title: string | null, text: string, kind: Garmen
 })
 
 const beside: WrittenCase[] = [
-  listing('worn with', 'Cream silk blouse to wear with a pencil skirt', 'Soft, with pearl buttons. Looks lovely with jeans or tailored trousers too.', 'shirt', {
-    fibres: [['silk', null]]
-  }),
+  listing(
+    'worn with',
+    'Cream silk blouse to wear with a pencil skirt',
+    'Soft, with pearl buttons. Looks lovely with jeans or tailored trousers too.',
+    'shirt',
+    {
+      fibres: [['silk', null]]
+    }
+  ),
   listing(
     'goes with',
     'Navy pleated skirt, goes with any blazer or jumper',
@@ -130,10 +136,16 @@ const compounds: WrittenCase[] = [
   listing('pinafore', 'Cord pinafore', 'Buckles on the straps. Bust 34", waist 27", length 34".', 'dress', {
     measures: [m('chest', '34"', 'in around'), m('waist', '27"', 'in around'), m('bodyLength', '34"', 'in length')]
   }),
-  listing('vest, a garment of strips', 'White ribbed vest', 'Cotton vest with thin straps, good under a shirt. 16" pit to pit.', 'knit-top', {
-    measures: [m('chest', '16"', 'in flat')],
-    fibres: [['cotton', null]]
-  }),
+  listing(
+    'vest, a garment of strips',
+    'White ribbed vest',
+    'Cotton vest with thin straps, good under a shirt. 16" pit to pit.',
+    'knit-top',
+    {
+      measures: [m('chest', '16"', 'in flat')],
+      fibres: [['cotton', null]]
+    }
+  ),
   listing('vest of a suit', 'Pinstripe vest, 3 piece suit leftover', 'Five buttons, satin back with a cinch buckle.', 'waistcoat'),
   listing('tunic top is not dress', 'Long tunic top, wear as a dress if you are small', 'Pit to pit 49 cm, length 74 cm.', 'shirt', {
     measures: [m('chest', '49 cm', 'cm flat'), m('bodyLength', '74 cm', 'cm length')]
@@ -156,10 +168,16 @@ const construction: WrittenCase[] = [
     measures: [m('inseam', '30"', 'in length')]
   }),
   listing('crotch snaps', 'Black lace body with popper crotch', 'Stretchy.', 'jumpsuit'),
-  listing('straps and a full circle', 'Fifties cotton strappy number', 'Spaghetti straps, boned bodice, full circle below, metal zip up the back. Bust 34", waist 25".', 'dress', {
-    measures: [m('chest', '34"', 'in around'), m('waist', '25"', 'in around')],
-    fibres: [['cotton', null]]
-  })
+  listing(
+    'straps and a full circle',
+    'Fifties cotton strappy number',
+    'Spaghetti straps, boned bodice, full circle below, metal zip up the back. Bust 34", waist 25".',
+    'dress',
+    {
+      measures: [m('chest', '34"', 'in around'), m('waist', '25"', 'in around')],
+      fibres: [['cotton', null]]
+    }
+  )
 ]
 
 const style: WrittenCase[] = [
@@ -169,7 +187,9 @@ const style: WrittenCase[] = [
     cut: { silhouette: 'shift', sleeve: 'sleeveless' }
   }),
   listing('palazzos', 'Silky palazzos, high waisted', 'Swishy and wide.', 'trousers', { cut: { leg: 'palazzo', rise: 'high' } }),
-  listing('a midi', 'Floral midi, buttons down the front', 'V neck, short sleeves, tie at the back.', 'dress', { cut: { dressLength: 'midi' } }),
+  listing('a midi', 'Floral midi, buttons down the front', 'V neck, short sleeves, tie at the back.', 'dress', {
+    cut: { dressLength: 'midi' }
+  }),
   listing('flares', 'Orange corduroy flares', 'Waist 29", inside leg 32".', 'trousers', {
     measures: [m('waist', '29"', 'in around'), m('inseam', '32"', 'in length')],
     cut: { leg: 'flared' }
@@ -215,7 +235,9 @@ const figures: WrittenCase[] = [
 ]
 
 const page: WrittenCase[] = [
-  listing('address', 'Lovely thing in rust, as new', 'Size 12, hardly worn.', 'skirt', { path: '/womens/clothing/skirts/rust-as-new-88213' }),
+  listing('address', 'Lovely thing in rust, as new', 'Size 12, hardly worn.', 'skirt', {
+    path: '/womens/clothing/skirts/rust-as-new-88213'
+  }),
   listing('address of a bag', 'Lovely thing in rust, as new', 'Hardly used, no marks.', null, {
     path: '/womens/bags/rust-as-new-88214',
     noGarment: true
@@ -250,7 +272,10 @@ const several: WrittenCase[] = [
     ]
   }),
   listing('shirt and shorts', 'Linen shirt & shorts set', 'Both worn once on holiday.', 'shirt', { fibres: [['linen', null]] }),
-  listing('twinset', 'Lambswool twinset, cardigan and shell', 'Both pieces 36" bust.', 'jumper', { fibres: [['wool', null]] })
+  listing('twinset', 'Lambswool twinset, cardigan and shell', 'Both pieces 36" bust.', 'jumper', {
+    measures: [m('chest', '36"', 'in around')],
+    fibres: [['wool', null]]
+  })
 ]
 
 const noGarments: WrittenCase[] = [
@@ -263,10 +288,18 @@ const noGarments: WrittenCase[] = [
     noGarment: true,
     fibres: [['viscose', null]]
   }),
-  listing('sewing pattern', 'Sewing pattern for a wrap dress, uncut', 'Size 10 to 16, bust 32 1/2 to 38 inches. Instructions included.', null, {
+  listing(
+    'sewing pattern',
+    'Sewing pattern for a wrap dress, uncut',
+    'Size 10 to 16, bust 32 1/2 to 38 inches. Instructions included.',
+    null,
+    {
+      noGarment: true
+    }
+  ),
+  listing('veil', 'Cathedral wedding veil, ivory', '3 m long, comb at the top. Not worn on the day: my dress had one.', null, {
     noGarment: true
   }),
-  listing('veil', 'Cathedral wedding veil, ivory', '3 m long, comb at the top. Not worn on the day: my dress had one.', null, { noGarment: true }),
   listing('brooch', 'Enamel leaf brooch', 'Sits well on a coat lapel. 4 cm.', null, { noGarment: true }),
   listing('dress form', 'Adjustable dress form, UK 10 to 16', 'Bust 86 to 102 cm. For dressmaking, with stand.', null, { noGarment: true }),
   listing('belt', 'Wide tan belt', 'To cinch a dress or a coat. 92 cm long, 6 cm wide.', null, { noGarment: true }),
@@ -297,7 +330,10 @@ const abroad: WrittenCase[] = [
     measures: [m('bodyLength', '98 cm', 'cm length')],
     fibres: [['linen', null]]
   }),
-  listing('first noun', 'Chemise en jean', 'Largeur aisselle à aisselle 50 cm.', 'shirt', { lang: 'fr', measures: [m('chest', '50 cm', 'cm flat')] }),
+  listing('first noun', 'Chemise en jean', 'Largeur aisselle à aisselle 50 cm.', 'shirt', {
+    lang: 'fr',
+    measures: [m('chest', '50 cm', 'cm flat')]
+  }),
   listing('cut', 'Jean évasé taille haute', 'Tour de taille 72 cm, entrejambe 80 cm.', 'jeans', {
     lang: 'fr',
     measures: [m('waist', '72 cm', 'cm around'), m('inseam', '80 cm', 'cm length')],
@@ -336,16 +372,23 @@ const clothAndPrice: WrittenCase[] = [
       ['wool', 80],
       ['polyamide', 20]
     ],
-    lined: 'full'
+    lined: 'full',
+    price: { amount: 45, currency: '' }
   }),
   listing('its underskirt', 'Silk skirt', 'Shell: 100% silk. Underskirt: 100% polyester. £30 plus £3.50 postage, was £120 new.', 'skirt', {
     fibres: [['silk', 100]],
     price: { amount: 30, currency: 'GBP' }
   }),
-  listing('trim and zip', 'Cotton jacket', '100% cotton, trim 100% polyester, zip tape polyester. My other jacket is £60, this one £25.', 'jacket', {
-    fibres: [['cotton', 100]],
-    price: { amount: 25, currency: 'GBP' }
-  })
+  listing(
+    'trim and zip',
+    'Cotton jacket',
+    '100% cotton, trim 100% polyester, zip tape polyester. My other jacket is £60, this one £25.',
+    'jacket',
+    {
+      fibres: [['cotton', 100]],
+      price: { amount: 25, currency: 'GBP' }
+    }
+  )
 ]
 
 export const kinds: WrittenCase[] = [

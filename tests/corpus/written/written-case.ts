@@ -36,8 +36,7 @@ export interface WrittenCase {
   /** Figures that must not be taken for measures. */
   aside?: string[]
   price: { amount: number; currency: string } | null
-  /** null: fibres are named without shares, which is not asked. */
-  fibres: [string, number | null][] | null
+  fibres: [string, number | null][]
   lined?: 'full' | 'half' | 'none' | null
   cut?: Cut
 }
@@ -82,9 +81,22 @@ export function compare(one: WrittenCase): Compared {
   return { reading, found, otherBasis, missed, wrong: left }
 }
 
-const sameFibres = (told: WrittenCase['fibres'], read: Reading): boolean =>
-  told === null ||
-  JSON.stringify(told.map(String).sort()) === JSON.stringify(read.cloth.fibres.map(({ fibre, percent }) => String([fibre, percent])).sort())
+/** Hides are told of the cloth by a trait. */
+const HIDES: readonly string[] = ['leather', 'suede']
+
+/** The shares as told; a fibre that is named without one must be found where the buyer names it too, and may be where not. */
+function sameFibres(told: WrittenCase['fibres'], { cloth }: Reading): boolean {
+  const shares = (fibres: readonly (readonly [string, number | null])[]) =>
+    JSON.stringify(
+      fibres
+        .filter(([, percent]) => percent !== null)
+        .map(String)
+        .sort()
+    )
+  const read = cloth.fibres.map(({ fibre, percent }) => [fibre, percent] as const)
+  const named = new Set<string>([...cloth.fibres.map(({ fibre }) => fibre), ...cloth.traits])
+  return shares(told) === shares(read) && told.every(([fibre]) => named.has(fibre) || (HIDES.includes(fibre) && named.has('leather')))
+}
 
 /** All in which the reading is not the buyer's. */
 export function unlike(one: WrittenCase): string[] {

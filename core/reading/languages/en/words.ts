@@ -1011,6 +1011,14 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     sleepwear
     nightwear
     babygrow
+    pyjama set
+    pajama set
+    pyjamas set
+    pajamas set
+    onesie pyjamas
+    sleepsuit onesie pyjamas
+    night dress
+    night shirt
   `,
   backPockets: `
     back pockets

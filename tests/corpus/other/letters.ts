@@ -11,6 +11,7 @@ export const lettersAbroad: Case[] = [
     },
     expect: {
       kind: 'jeans',
+      cut: { leg: 'straight' },
       measures: [
         m('waist', '39,5 cm', 'cm flat', { value: 39.5 }),
         m('inseam', '74 cm', 'cm length'),
@@ -108,6 +109,7 @@ export const lettersAbroad: Case[] = [
     },
     expect: {
       kind: 'jeans',
+      cut: { leg: 'straight' },
       measures: [
         m('waist', '76cm', 'cm around judged'),
         m('hip', '98cm', 'cm around judged'),

@@ -75,9 +75,66 @@ export const cues: Cues = {
   leadsOn: 'a',
   doubled: 'raddoppiato',
   // garment and cloth
+  goesWith: `
+    abbinato
+    abbinata
+    abbinare
+    abbinabile
+    coordinato
+    coordinata
+  `,
+  anyGarment: `
+    un
+    una
+    qualsiasi
+    tuo
+    tua
+    mio
+    mia
+  `,
+  likeGarment: 'come',
+  sale: `
+    vendita
+    donna
+    uomo
+    bambina
+    bambino
+  `,
+  notItself: `
+    stile
+    tipo
+    effetto
+  `,
+  thingInPassing: `
+    foulard
+    sciarpa
+    tessuto
+    cappello
+    stivali
+    scarpe
+    cuscino
+  `,
+  thisOne: `
+    questa
+    questo
+    vendo
+    bella
+    bello
+    bellissima
+    bellissimo
+    splendido
+    splendida
+  `,
+  itemHead: `
+    articolo
+    categoria
+    capo
+  `,
   besideGarment: `
     con
     per
+    sotto
+    sopra
   `,
   liningName: 'fodera',
   ofCloth: `

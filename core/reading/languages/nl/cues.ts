@@ -52,10 +52,63 @@ export const cues: Cues = {
   leadsOn: 'tot',
   doubled: 'dubbel',
   // garment and cloth
+  goesWith: `
+    bijpassend
+    bijpassende
+    combineren
+  `,
+  anyGarment: `
+    een
+    elke
+    je
+    mijn
+  `,
+  likeGarment: `
+    als
+    zoals
+  `,
+  sale: `
+    koop
+    dames
+    heren
+    meisjes
+    jongens
+    vrouwen
+    mannen
+  `,
+  notItself: `
+    stijl
+    model
+  `,
+  thingInPassing: `
+    riem
+    stof
+    sjaal
+    hoed
+    muts
+    laarzen
+    schoenen
+    kussen
+  `,
+  thisOne: `
+    deze
+    verkoop
+    mooie
+    leuke
+    prachtige
+  `,
+  itemHead: `
+    artikel
+    categorie
+    kledingstuk
+  `,
   besideGarment: `
     in
     met
     voor
+    bij
+    onder
+    over
   `,
   liningName: 'voering',
   ofCloth: 'van',

@@ -15,6 +15,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'trousers',
       phrases: `
+        broeken
         broek
         pantalon
         legging
@@ -43,6 +44,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'skirt',
       phrases: `
+        rokken
         rok
         minirok
         kokerrok
@@ -58,6 +60,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'dress',
       phrases: `
+        jurken
         jurk
         jurkje
         trouwjurk
@@ -114,6 +117,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'jumper',
       phrases: `
+        truien
         trui
         vest gebreid
         sweater
@@ -164,6 +168,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'coat',
       phrases: `
+        jassen
         jas
         damesjas
         herenjas
@@ -173,10 +178,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         regenjas
         winterjas
         donsjas
-        poncho
-        cape
-        badjas
-        kamerjas
         wollen jas
         lange jas
         ski jas
@@ -195,6 +196,19 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         gilet
         bodywarmer
         mouwloos vest
+      `
+    },
+    {
+      kind: 'other',
+      phrases: `
+        poncho
+        cape
+        badjas
+        kamerjas
+        nachthemd
+        badpak
+        bikini
+        kimono
       `
     }
   ],

@@ -43,9 +43,60 @@ export const cues: Cues = {
   leadsOn: 'till',
   doubled: 'dubbelt',
   // garment and cloth
+  goesWith: `
+    matchande
+    matchar
+    passar
+  `,
+  anyGarment: `
+    en
+    ett
+    valfri
+    din
+    min
+  `,
+  likeGarment: 'som',
+  sale: `
+    salu
+    dam
+    herr
+    flickor
+    pojkar
+  `,
+  notItself: `
+    stil
+    modell
+  `,
+  thingInPassing: `
+    tyg
+    sjal
+    halsduk
+    hatt
+    mössa
+    stövlar
+    skor
+    kudde
+  `,
+  thisOne: `
+    denna
+    detta
+    säljer
+    fin
+    fint
+    snygg
+    vacker
+  `,
+  itemHead: `
+    artikel
+    kategori
+    plagg
+  `,
   besideGarment: `
     med
     för
+    till
+    över
+    under
   `,
   liningName: 'foder',
   ofCloth: 'av',

@@ -179,6 +179,12 @@ export type CueRole =
   | 'elasticity'
   /** the sign of a share, in words */
   | 'percent'
+  /** “underskirt: 100 % polyester”: another part than its outer cloth */
+  | 'otherPart'
+  /** “lining: none” */
+  | 'noneOfIt'
+  /** “not flared, just a straight leg”: what is so instead of what was denied */
+  | 'justSo'
   /** “lining viscose”: the part itself */
   | 'liningName'
   /** “lined in silk”, “Futter aus Viskose” */
@@ -248,6 +254,10 @@ export type CueRole =
   | 'dollars'
   /** “Preis 20”: a bare number behind it is money */
   | 'priceName'
+  /** “was 60, now 45”: a bare number behind it is money, where a currency is told */
+  | 'priceNow'
+  /** “my other jacket is £60”: the sum is of another item */
+  | 'anotherItem'
   /** “20 VB”: a bare number before it is money */
   | 'haggled'
   /** “weighs five pounds” */

@@ -140,11 +140,12 @@ export type MadeFact =
 
 /**
  * Words that speak for some kinds: a hint by how it is made, a style that names it, its cloth. Or for none: what its part of the text names is not
- * for sale here (elsewhere: “not included”), and what follows is listed beside what is (others: “also selling”).
+ * for sale here (elsewhere: “not included”), what follows is listed beside what is (others: “also selling”),
+ * and the page is one of many things (list: “128 results”).
  */
 export interface KindSign {
   kinds: readonly (GarmentKind | 'thing')[]
-  as: 'construction' | 'style' | 'cloth' | 'elsewhere' | 'others'
+  as: 'construction' | 'style' | 'cloth' | 'elsewhere' | 'others' | 'list'
   phrases: Phrases
 }
 

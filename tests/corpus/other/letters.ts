@@ -37,7 +37,7 @@ export const lettersAbroad: Case[] = [
       text: 'Bund entspannt 33 cm, gedehnt bis 47 cm, jeweils flach hingelegt. Länge 76 inkl Bund (Bund selbst 4 cm hoch). Passt von 36 bis 42. 100 % Polyester, Falten halten auch nach der 30° Wäsche. Ein kleiner Fadenzieher hinten. 9,50€'
     },
     expect: {
-      cut: { dressLength: 'midi' },
+      cut: { silhouette: 'pleated', dressLength: 'midi' },
       kind: 'skirt',
       measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '76', 'cm length list')],
       fibres: [['polyester', 100]],

@@ -82,7 +82,7 @@ const beside: WrittenCase[] = [
     'Chiffon tea dress with slip and belt',
     'Bust 36", waist 28". Worn once over a polo neck with a denim jacket.',
     'dress',
-    { measures: [m('chest', '36"', 'in around'), m('waist', '28"', 'in around')], cut: { dressLength: 'tea' } }
+    { measures: [m('chest', '36"', 'in around'), m('waist', '28"', 'in around')], cut: { silhouette: 'fit-flare' } }
   ),
   listing('a photograph', 'Tweed waistcoat', 'Chest 40". Trousers and shirt in the photo are not included.', 'waistcoat', {
     measures: [m('chest', '40"', 'in around')]
@@ -391,6 +391,73 @@ const clothAndPrice: WrittenCase[] = [
   )
 ]
 
+const manyThings: WrittenCase[] = [
+  listing(
+    'a page of results',
+    'Vintage clothing for women',
+    '212 results. Sort by: newest\nFloral tea dress £24\nWool coat camel £65\nPleated skirt £18\nSilk blouse cream £22\nSuede boots £40\nDenim jacket £30\nLoad more',
+    null,
+    { noSingle: true, price: { amount: 24, currency: 'GBP' } }
+  ),
+  listing(
+    'a shop’s front',
+    'Kleiderkammer',
+    'Neu eingetroffen\nJeanskleid 29 €\nLederrock 35 €\nWollmantel 80 €\nSeidenbluse 19 €\nStrickjacke 25 €\nCordhose 22 €\nIn den Warenkorb',
+    null,
+    { lang: 'de', noSingle: true, price: { amount: 29, currency: 'EUR' } }
+  ),
+  listing(
+    'one listing, others below it',
+    'Green wool skirt',
+    'Fully lined. Price £20.\nYou may also like\nDress £30\nCoat £55\nBlouse £12\nJeans £18\nCardigan £16\nBoots £40',
+    'skirt',
+    { price: { amount: 20, currency: 'GBP' }, fibres: [['wool', null]], lined: 'full' }
+  )
+]
+
+const denied: WrittenCase[] = [
+  listing('denied cut', 'Black jeans', 'Not flared, just a straight leg. Isn’t low rise.', 'jeans', { cut: { leg: 'straight' } }),
+  listing('length in the name of a shape', 'Pleated midi skirt', 'Sunray pleats.', 'skirt', {
+    cut: { silhouette: 'pleated', dressLength: 'midi' }
+  })
+]
+
+const more: WrittenCase[] = [
+  listing('no lining, on its own line', 'Tweed skirt', 'Material: tweed\nLining: none\nZip: side', 'skirt', { lined: 'none' }),
+  listing('its share behind a comma', 'Pussy bow blouse', 'Silk, 100%. Lovely.', 'shirt', { fibres: [['silk', 100]] }),
+  listing(
+    'outer cloth and shoulder pads',
+    'Chaqueta de traje',
+    'Exterior: 70% lana, 30% poliéster. Forro: 100% viscosa. Hombreras: 100% poliéster.',
+    'jacket',
+    {
+      lang: 'es',
+      fibres: [
+        ['wool', 70],
+        ['polyester', 30]
+      ]
+    }
+  ),
+  listing('a currency told by itself', 'Crochet cardigan', 'Was 60, now 45 (euro). Bust 50 cm across.', 'jumper', {
+    measures: [m('chest', '50 cm', 'cm flat')],
+    price: { amount: 45, currency: 'EUR' }
+  }),
+  listing('postage, then the price', 'Fair Isle slipover knit', 'Happy to send it for £3.10 post. £17', 'jumper', {
+    price: { amount: 17, currency: 'GBP' }
+  }),
+  listing('price, then what it cost', 'Wide cord trousers', '£48 rrp 125', 'trousers', {
+    price: { amount: 48, currency: 'GBP' },
+    cut: { leg: 'wide' }
+  }),
+  listing('camel, by its share', 'Camel hair topcoat', '60% camel 40% wool', 'coat', {
+    fibres: [
+      ['camel', 60],
+      ['wool', 40]
+    ]
+  }),
+  listing('camel, the colour', 'Camel coat', 'Length 105 cm.', 'coat', { measures: [m('bodyLength', '105 cm', 'cm length')] })
+]
+
 export const kinds: WrittenCase[] = [
   ...beside,
   ...compounds,
@@ -402,5 +469,8 @@ export const kinds: WrittenCase[] = [
   ...noGarments,
   ...silent,
   ...abroad,
-  ...clothAndPrice
+  ...clothAndPrice,
+  ...manyThings,
+  ...denied,
+  ...more
 ]

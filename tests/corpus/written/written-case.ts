@@ -81,7 +81,7 @@ export function compare(one: WrittenCase): Compared {
   return { reading, found, otherBasis, missed, wrong: left }
 }
 
-/** Hides are told of the cloth by a trait. */
+/** Hides are told as a structure of the cloth. */
 const HIDES: readonly string[] = ['leather', 'suede']
 
 /** The shares as told; a fibre that is named without one must be found where the buyer names it too, and may be where not. */
@@ -94,7 +94,7 @@ function sameFibres(told: WrittenCase['fibres'], { cloth }: Reading): boolean {
         .sort()
     )
   const read = cloth.fibres.map(({ fibre, percent }) => [fibre, percent] as const)
-  const named = new Set<string>([...cloth.fibres.map(({ fibre }) => fibre), ...cloth.traits])
+  const named = new Set<string>([...cloth.fibres.map(({ fibre }) => fibre), cloth.structure ?? ''])
   return shares(told) === shares(read) && told.every(([fibre]) => named.has(fibre) || (HIDES.includes(fibre) && named.has('leather')))
 }
 
@@ -117,7 +117,9 @@ export function unlike(one: WrittenCase): string[] {
   if (price?.amount !== one.price?.amount || price?.currency !== one.price?.currency)
     faults.push(`price: ${price?.amount} ${price?.currency}, not ${one.price?.amount} ${one.price?.currency}`)
   if (!sameFibres(one.fibres, reading)) faults.push(`fibres: ${JSON.stringify(reading.cloth.fibres)}`)
-  if (one.lined && reading.made.lined !== (one.lined !== 'none')) faults.push(`lined: ${reading.made.lined}`)
+  // lined in part is left open on purpose: what opening it costs is not told
+  const lined = one.lined === 'half' ? [undefined, true] : [one.lined === 'full']
+  if (one.lined && !lined.includes(reading.made.lined)) faults.push(`lined: ${reading.made.lined}`)
   for (const [facet, value] of Object.entries(one.cut ?? {}))
     if (reading.cut[facet as keyof Cut]?.value !== value) faults.push(`${facet}: ${reading.cut[facet as keyof Cut]?.value}, not ${value}`)
   return faults

@@ -176,6 +176,39 @@ export const cues: Cues = {
     kleidungsstück
     typ
   `,
+  otherPart: `
+    unterrock
+    reißverschluss
+    besatz
+    kragen
+    bündchen
+    füllung
+    wattierung
+    gürtel
+    spitze
+    polster
+    einsatz
+  `,
+  noneOfIt: `
+    keine
+    keins
+    kein
+    nein
+  `,
+  justSo: `
+    sondern
+    einfach
+    nur
+  `,
+  priceNow: `
+    jetzt
+    nur
+  `,
+  anotherItem: `
+    andere
+    anderen
+    anderes
+  `,
   besideGarment: `
     mit
     für

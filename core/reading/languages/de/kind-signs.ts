@@ -4,6 +4,18 @@ import type { KindSign } from '../lexicon.ts'
 export const kindSigns: KindSign[] = [
   {
     kinds: [],
+    as: 'list',
+    phrases: `
+      ergebnisse
+      treffer
+      sortieren nach
+      alle anzeigen
+      in den warenkorb
+      neu eingetroffen
+    `
+  },
+  {
+    kinds: [],
     as: 'elsewhere',
     phrases: `
       nicht dabei

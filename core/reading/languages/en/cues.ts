@@ -323,6 +323,45 @@ export const cues: Cues = {
     are
   `,
   // garment and cloth
+  otherPart: `
+    underskirt
+    petticoat
+    slip
+    zip
+    zipper
+    trim
+    trims
+    collar
+    cuffs
+    rib
+    ribs
+    ribbing
+    filling
+    wadding
+    padding
+    belt
+    lace
+    pads
+    embroidery
+    panels
+    contrast
+    pocket
+    pockets
+  `,
+  noneOfIt: `
+    none
+    no
+  `,
+  justSo: `
+    just
+    simply
+    rather
+  `,
+  priceNow: 'now',
+  anotherItem: `
+    other
+    another
+  `,
   besideGarment: `
     with
     for
@@ -705,7 +744,10 @@ export const cues: Cues = {
     dollars
     bucks
   `,
-  priceName: 'price',
+  priceName: `
+    price
+    asking
+  `,
   haggled: `
     ono
     obo

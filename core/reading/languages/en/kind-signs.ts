@@ -9,6 +9,26 @@ const OUTER: GarmentKind[] = ['jacket', 'coat']
 export const kindSigns: KindSign[] = [
   {
     kinds: [],
+    as: 'list',
+    phrases: `
+      results
+      sort by
+      filter by
+      filters
+      items found
+      showing all
+      show more results
+      view all
+      new arrivals
+      shop all
+      next page
+      add to basket
+      add to cart
+      featured items
+    `
+  },
+  {
+    kinds: [],
     as: 'elsewhere',
     phrases: `
       not included

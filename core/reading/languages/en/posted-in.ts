@@ -24,6 +24,9 @@ const POSTED_TO: Phrases = `
   post in
   posted to
   posted in
+  shipping in
+  shipping to
+  shipped in
   postage to
   postage in
 `

@@ -765,6 +765,10 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     haven't
     lacks
     lacking
+    isnt
+    aren't
+    arent
+    weren't
   `,
   partLined: `
     // half, part, quarter

@@ -139,6 +139,33 @@ export const cues: Cues = {
     categoría
     prenda
   `,
+  otherPart: `
+    enagua
+    cremallera
+    ribete
+    cuello
+    puños
+    relleno
+    cinturón
+    encaje
+    hombreras
+    canalé
+  `,
+  noneOfIt: `
+    ninguno
+    sin
+    no
+  `,
+  justSo: `
+    sino
+    simplemente
+    solo
+  `,
+  priceNow: 'ahora',
+  anotherItem: `
+    otro
+    otra
+  `,
   besideGarment: `
     en
     con

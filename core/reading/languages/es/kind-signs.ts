@@ -4,6 +4,17 @@ import type { KindSign } from '../lexicon.ts'
 export const kindSigns: KindSign[] = [
   {
     kinds: [],
+    as: 'list',
+    phrases: `
+      resultados
+      ordenar por
+      ver todo
+      añadir al carrito
+      novedades
+    `
+  },
+  {
+    kinds: [],
     as: 'elsewhere',
     phrases: `
       no incluido

@@ -141,6 +141,32 @@ export const cues: Cues = {
     catégorie
     produit
   `,
+  otherPart: `
+    jupon
+    zip
+    garniture
+    garnitures
+    col
+    bord
+    bords
+    rembourrage
+    garnissage
+    ceinture
+    dentelle
+    épaulettes
+  `,
+  noneOfIt: `
+    aucune
+    non
+    sans
+  `,
+  justSo: `
+    juste
+    simplement
+    plutôt
+  `,
+  priceNow: 'maintenant',
+  anotherItem: 'autre',
   besideGarment: `
     en
     avec

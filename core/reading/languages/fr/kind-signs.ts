@@ -4,6 +4,17 @@ import type { KindSign } from '../lexicon.ts'
 export const kindSigns: KindSign[] = [
   {
     kinds: [],
+    as: 'list',
+    phrases: `
+      résultats
+      trier par
+      voir tout
+      ajouter au panier
+      nouveautés
+    `
+  },
+  {
+    kinds: [],
     as: 'elsewhere',
     phrases: `
       non inclus

@@ -130,6 +130,37 @@ export const cues: Cues = {
     categoria
     capo
   `,
+  otherPart: `
+    sottogonna
+    zip
+    cerniera
+    bordo
+    bordi
+    colletto
+    polsini
+    imbottitura
+    cintura
+    pizzo
+    spalline
+  `,
+  noneOfIt: `
+    nessuna
+    no
+    senza
+  `,
+  justSo: `
+    solo
+    semplicemente
+    bensì
+  `,
+  priceNow: `
+    ora
+    adesso
+  `,
+  anotherItem: `
+    altro
+    altra
+  `,
   besideGarment: `
     con
     per

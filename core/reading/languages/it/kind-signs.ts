@@ -4,6 +4,17 @@ import type { KindSign } from '../lexicon.ts'
 export const kindSigns: KindSign[] = [
   {
     kinds: [],
+    as: 'list',
+    phrases: `
+      risultati
+      ordina per
+      vedi tutto
+      aggiungi al carrello
+      nuovi arrivi
+    `
+  },
+  {
+    kinds: [],
     as: 'elsewhere',
     phrases: `
       non inclusa

@@ -102,6 +102,28 @@ export const cues: Cues = {
     categorie
     kledingstuk
   `,
+  otherPart: `
+    onderrok
+    rits
+    bies
+    kraag
+    boorden
+    vulling
+    riem
+    kant
+    schoudervulling
+  `,
+  noneOfIt: `
+    geen
+    nee
+  `,
+  justSo: `
+    gewoon
+    maar
+    juist
+  `,
+  priceNow: 'nu',
+  anotherItem: 'andere',
   besideGarment: `
     in
     met

@@ -66,6 +66,7 @@ export const cut: CutWords = {
       wijde pijp
       wijde pijpen
       wijde broek
+      wijde jeans
       wide leg
       culotte
     `,

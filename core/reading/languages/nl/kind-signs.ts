@@ -4,6 +4,17 @@ import type { KindSign } from '../lexicon.ts'
 export const kindSigns: KindSign[] = [
   {
     kinds: [],
+    as: 'list',
+    phrases: `
+      resultaten
+      sorteren op
+      bekijk alles
+      in winkelwagen
+      nieuw binnen
+    `
+  },
+  {
+    kinds: [],
     as: 'elsewhere',
     phrases: `
       niet inbegrepen

@@ -91,6 +91,31 @@ export const cues: Cues = {
     kategoria
     rodzaj
   `,
+  otherPart: `
+    halka
+    zamek
+    wykończenie
+    kołnierz
+    ściągacze
+    wypełnienie
+    pasek
+    koronka
+  `,
+  noneOfIt: `
+    brak
+    bez
+    nie
+  `,
+  justSo: `
+    tylko
+    lecz
+  `,
+  priceNow: 'teraz',
+  anotherItem: `
+    inna
+    inny
+    drugi
+  `,
   besideGarment: `
     w
     z

@@ -217,6 +217,7 @@ export const cut: CutWords = {
     sleeveless: 'bez rękawów',
     short: `
       krótki rękaw
+      rękaw krótki
       krótkie rękawy
       krótkim rękawem
     `,
@@ -227,6 +228,7 @@ export const cut: CutWords = {
     `,
     long: `
       długi rękaw
+      rękaw długi
       długie rękawy
       długim rękawem
       długimi rękawami

@@ -4,6 +4,18 @@ import type { KindSign } from '../lexicon.ts'
 export const kindSigns: KindSign[] = [
   {
     kinds: [],
+    as: 'list',
+    phrases: `
+      wyników
+      wyniki
+      sortuj
+      zobacz wszystko
+      dodaj do koszyka
+      nowości
+    `
+  },
+  {
+    kinds: [],
     as: 'elsewhere',
     phrases: `
       nie wchodzi w skład

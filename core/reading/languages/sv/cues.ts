@@ -91,6 +91,31 @@ export const cues: Cues = {
     kategori
     plagg
   `,
+  otherPart: `
+    underkjol
+    dragkedja
+    kant
+    krage
+    muddar
+    fyllning
+    stoppning
+    skärp
+    spets
+  `,
+  noneOfIt: `
+    inget
+    ingen
+    nej
+  `,
+  justSo: `
+    utan
+    bara
+  `,
+  priceNow: 'nu',
+  anotherItem: `
+    annan
+    andra
+  `,
   besideGarment: `
     med
     för

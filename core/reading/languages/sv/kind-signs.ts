@@ -4,6 +4,17 @@ import type { KindSign } from '../lexicon.ts'
 export const kindSigns: KindSign[] = [
   {
     kinds: [],
+    as: 'list',
+    phrases: `
+      träffar
+      sortera
+      visa alla
+      lägg i varukorgen
+      nyheter
+    `
+  },
+  {
+    kinds: [],
     as: 'elsewhere',
     phrases: `
       ingår ej

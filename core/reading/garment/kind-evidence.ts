@@ -37,7 +37,7 @@ export const WEIGHT = {
   style: { title: 2.5, text: 1.5 },
   cut: { title: 0.6, text: 0.4 },
   cloth: { denim: 1.5, telling: 1.8 },
-  points: { shape: 2, skirt: 1.6, whole: 1.2, upper: 1, bust: 4, missing: 2, further: 1, noBust: 1.2 },
+  points: { shape: 2, skirt: 1.6, whole: 1.2, upper: 1, bust: 4, missing: 2, further: 1, noBust: 1.2, bothHalves: 2 },
   usual: 0.5
 } as const
 

@@ -29,6 +29,7 @@ export function figureEvidence(told: Told): Evidence[] {
   const trusted = most / points.length < NO_GARMENT ? HARDLY : TRUSTED
   return [
     ...withoutBust(told),
+    ...bothHalves(points),
     ...missingEvidence((kind) => points.filter((point) => !POINTS_OF[kind].includes(pointOn(kind, point)))),
     ...[...likely].flatMap(([kind, log]): Evidence[] => {
       const weight = Math.max(-MOST.figures, (log - most) * trusted)
@@ -40,7 +41,7 @@ export function figureEvidence(told: Told): Evidence[] {
 const TRUSTED = 0.5
 const HARDLY = 0.15
 /** So unlikely a figure is on the average, where none of the kinds suits them (an sd of 60 mm has −5 at its middle). */
-const NO_GARMENT = -9
+const NO_GARMENT = -12
 
 const OF_TOPS: readonly PointId[] = [
   'chest',
@@ -61,6 +62,10 @@ function withoutBust({ measures }: Told): Evidence[] {
     because: 'points'
   }))
 }
+
+/** A bust and an inside leg on one garment. */
+const bothHalves = (points: readonly PointId[]): Evidence[] =>
+  points.includes('chest') && points.includes('inseam') ? [{ for: 'jumpsuit', weight: WEIGHT.points.bothHalves, because: 'points' }] : []
 
 /** What a kind has not cannot have been measured on it: a bust rules out a skirt. */
 function missingEvidence(missing: (kind: GarmentKind) => readonly PointName[]): Evidence[] {

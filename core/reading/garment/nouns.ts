@@ -44,6 +44,8 @@ const FOR_SALE = cue('sale')
 const NOT_ITSELF = cue('notItself')
 /** Kinds that a text names in passing: top button, knit, a suit's name. */
 const PASSING = cue('kindInPassing')
+/** “tunic top”, “jumper knit”: behind another noun they name nothing new. */
+const VAGUE = cue('vagueKind')
 const THING_IN_PASSING = cue('thingInPassing')
 const ANY_GARMENT = cue('anyGarment')
 const ARTICLE = cue('article', 'the')
@@ -120,7 +122,7 @@ function placeOf(text: TextRead, term: Term, { before, after, language, asides }
   if (isAside(text, term, asides)) return 'aside'
   if (HEAD_FIRST.has(language)) {
     if (before && joins(text, before, term) && !isBesideAt(text, before, term)) return 'modifier'
-  } else if (after && joins(text, term, after) && !isPassing(text, after)) return 'modifier'
+  } else if (after && joins(text, term, after) && !isVague(text, after)) return 'modifier'
   if (isBesideNoun(text, term.from)) return 'beside'
   if (isDenied(text, term)) return 'beside'
   if (NOT_ITSELF.test(tokens[term.to]?.text ?? '')) return 'part'
@@ -134,8 +136,7 @@ function isName({ original, tokens, terms }: TextRead, at: number): boolean {
   return /^\p{Lu}\p{Ll}/u.test(original.slice(token.start, token.end))
 }
 
-const isPassing = ({ tokens }: TextRead, { from, to, meaning: { roles } }: Term): boolean =>
-  to === from + 1 && (roles.has('kind') ? PASSING : THING_IN_PASSING).test(tokens[from]?.text ?? '')
+const isVague = ({ tokens }: TextRead, { from, to }: Term): boolean => to === from + 1 && VAGUE.test(tokens[from]?.text ?? '')
 
 /** “shirt dress”, “shirt-dress”: two nouns with nothing between them. */
 function joins({ tokens }: TextRead, { to }: Term, { from }: Term): boolean {

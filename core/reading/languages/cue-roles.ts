@@ -155,6 +155,8 @@ export type CueRole =
   | 'besideGarment'
   /** names of kinds that a text uses in passing: top button, knit, a suit’s name */
   | 'kindInPassing'
+  /** “tunic top”: right behind a garment’s name it names nothing new */
+  | 'vagueKind'
   /** “goes with any skirt” */
   | 'anyGarment'
   /** “matching jacket”: beside what it matches */

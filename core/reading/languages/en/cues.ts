@@ -373,7 +373,19 @@ export const cues: Cues = {
     under
     over
   `,
+  vagueKind: `
+    top
+    tops
+    knit
+    knitwear
+    body
+    set
+    flannel
+    fleece
+  `,
   kindInPassing: `
+    flannel
+    tuxedo
     top
     tops
     knit

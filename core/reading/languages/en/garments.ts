@@ -29,8 +29,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         trousers
         trouser
         slacks
-        chinos
-        chino
         khakis
         joggers
         jogging bottoms
@@ -82,6 +80,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         pants
         pant
         culottes
+        chinos
+        chino
       `
     },
     {
@@ -284,6 +284,11 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         baseball jersey
         hockey jersey
         rugby top
+        cycling jersey
+        cycle jersey
+        sports jersey
+        basketball jersey
+        soccer jersey
         ringer
         bralette
       `
@@ -547,6 +552,16 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         down vest
         denim vest
         leather vest
+        fleece vest
+        wool vest
+        quilted vest
+        suede vest
+        biker vest
+        fur vest
+        utility vest
+        fishing vest
+        tweed vest
+        padded vest
         wescot
         sleeveless jacket
         tactical vest
@@ -577,6 +592,11 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         kimono robe
         haori
         haori jacket
+        haori kimono
+        kimono cardigan
+        haori kimono jacket
+        haori kimono cardigan jacket
+        kimono cardigan jacket
         kimono jacket
         yukata
         robe

@@ -7,7 +7,7 @@ import { cue } from '../text/cues.ts'
 import { means, phrasesOf, termAt } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
 import { type Because, type Evidence, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
-import { type Candidate, isHeadFirst, isOfBeside, type Noun, nounsOf } from './nouns.ts'
+import { type Candidate, isFirstLeading, isOfBeside, type Noun, nounsOf } from './nouns.ts'
 
 /** What a page tells of itself beside title and text. */
 export interface PageWords {
@@ -125,9 +125,9 @@ function isParted({ tokens, terms }: TextRead, from: number, to: number): boolea
   return false
 }
 
-/** The last noun in English and in German, the first in French; not one in passing, and a dress rather than the skirt of it. */
+/** The last noun in English, the first in French and German; not one in passing, and a dress rather than the skirt of it. */
 function headOf(group: readonly Noun[], language: string): Noun {
-  const order = isHeadFirst(language) ? group : [...group].reverse()
+  const order = isFirstLeading(language) ? group : [...group].reverse()
   const [first] = order as [Noun]
   const clear = order.filter(({ passing }) => !passing)
   const whole = clear.find(isWhole)

@@ -56,7 +56,11 @@ const HEAD_FIRST = new Set(LEXICONS.filter(({ headFirst }) => headFirst).map(({ 
 /** Further on a text tells nothing new. */
 const FURTHEST = 4000
 
-export const isHeadFirst = (language: string): boolean => HEAD_FIRST.has(language)
+/** Here a compound is one word: of nouns written apart the first is the garment, and what follows is said of it. */
+const JOINED = new Set(LEXICONS.filter(({ joinedBy }) => joinedBy).map(({ language }) => language))
+
+/** Does the first of several nouns lead? */
+export const isFirstLeading = (language: string): boolean => HEAD_FIRST.has(language) || JOINED.has(language)
 
 /** Every noun of a text, in order. Linear. */
 export function nounsOf(text: TextRead, language: string): Noun[] {
@@ -122,7 +126,8 @@ function placeOf(text: TextRead, term: Term, { before, after, language, asides }
   if (isAside(text, term, asides)) return 'aside'
   if (HEAD_FIRST.has(language)) {
     if (before && joins(text, before, term) && !isBesideAt(text, before, term)) return 'modifier'
-  } else if (after && joins(text, term, after) && !isVague(text, after)) return 'modifier'
+  } else if (after && joins(text, term, after) && (JOINED.has(language) ? isVague(text, term) : !isVague(text, after))) return 'modifier'
+  if (JOINED.has(language) && before && joins(text, before, term) && isVague(text, term)) return 'modifier'
   if (isBesideNoun(text, term.from)) return 'beside'
   if (isDenied(text, term)) return 'beside'
   if (NOT_ITSELF.test(tokens[term.to]?.text ?? '')) return 'part'

@@ -209,6 +209,7 @@ export const cues: Cues = {
     anderen
     anderes
   `,
+  vagueKind: 'jeans',
   besideGarment: `
     mit
     für

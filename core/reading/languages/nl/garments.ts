@@ -143,6 +143,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         smoking
         kostuum
         mantelpak
+        broekpak
         driedelig pak
         jasje colbert
       `,

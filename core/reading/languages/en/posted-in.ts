@@ -52,6 +52,7 @@ export const postedIn: Record<string, Phrases> = {
     ${asOne(everyPairOf('nz', WIDE))}
   `,
   CA: `
+    ${everyPairOf(POSTED_TO, CANADA)}
     ${everyPairOf(WITHIN, CANADA)}
     ${everyPairOf(CANADA, WIDE)}
     ${asOne(everyPairOf(CANADA, WIDE))}

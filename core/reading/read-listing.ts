@@ -40,7 +40,7 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
   const language = languageOf(titleTokens ? [titleTokens.tokens, textTokens.tokens] : [textTokens.tokens], listing.language)
   const title = titleTokens && readTokens(titleTokens, language)
   const text = readTokens(textTokens, language)
-  const page = { category: structured.category, path: listing.address ?? null }
+  const page = { name: structured.name === name ? null : structured.name, category: structured.category, path: listing.address ?? null }
   const read = readFigures(text, title, { listing, language, page })
   const texts = title ? [title, text] : [text]
   // where the page's data prices one product, or the kind came with the text, it is of one

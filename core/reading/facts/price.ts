@@ -212,6 +212,13 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
 const PRICE_NOW = cue('priceNow')
 /** “(euro)”, “in euros”, “we only take USD”: a currency told by itself, where sums stand bare. */
 function toldCurrency(text: TextRead): string | undefined {
+  if (!TOLD.has(text)) TOLD.set(text, loneCurrency(text))
+  return TOLD.get(text)
+}
+/** Looked for once in a text. */
+const TOLD = new WeakMap<TextRead, string | undefined>()
+
+function loneCurrency(text: TextRead): string | undefined {
   const { tokens, terms } = text
   for (const term of termsAs(terms, 'currency')) {
     if (tokens[term.from - 1]?.kind === 'digits' || tokens[term.to]?.kind === 'digits' || isSized(text, term.to + 1)) continue

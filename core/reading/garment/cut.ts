@@ -14,7 +14,10 @@ const LED_BY = 3
 /** How sure a word in the title is, and one in the text. */
 const SURENESS = { title: 0.95, text: 0.8 }
 
-/** What has become of it stands over what it was made as: a fine jumper that has felted is felt. A smock in tiers is a smock, and a ball gown with an empire line has that. */
+/**
+ * What has become of it stands over what it was made as: a fine jumper that has felted is felt. A smock in tiers is a smock, and a ball gown with an
+ * empire line has that.
+ */
 const OUTRANKS: { facet: Facet; value: string; over: string }[] = [
   { facet: 'knit', value: 'felted', over: 'any' },
   { facet: 'silhouette', value: 'smock', over: 'gathered' },

@@ -30,9 +30,11 @@ export function figureEvidence(told: Told): Evidence[] {
   return [
     ...withoutBust(told),
     ...bothHalves(points),
+    ...clearFigures(likely, most),
+    ...(points.length >= 2 ? [{ for: 'thing', weight: -WEIGHT.points.missing, because: 'points' } as const] : []),
     ...missingEvidence((kind) => points.filter((point) => !POINTS_OF[kind].includes(pointOn(kind, point)))),
     ...[...likely].flatMap(([kind, log]): Evidence[] => {
-      const weight = Math.max(-MOST.figures, (log - most) * trusted)
+      const weight = Math.max(-(kind === 'jumpsuit' ? MOST.ofJumpsuit : MOST.figures), (log - most) * trusted)
       return weight === 0 ? [] : [{ for: kind, weight, because: 'figures' }]
     })
   ]
@@ -62,6 +64,15 @@ function withoutBust({ measures }: Told): Evidence[] {
     because: 'points'
   }))
 }
+
+/** Figures that only one kind is likely to have tell it by themselves: a bust and a metre of length. */
+function clearFigures(likely: ReadonlyMap<GarmentKind, number>, most: number): Evidence[] {
+  const all = [...likely.values()].reduce((sum, log) => sum + Math.exp(log - most), 0)
+  return [...likely].flatMap(([kind, log]): Evidence[] =>
+    Math.exp(log - most) / all < CLEAR_SHARE ? [] : [{ for: kind, weight: WEIGHT.points.clear, because: 'figures' }]
+  )
+}
+const CLEAR_SHARE = 0.8
 
 /** A bust and an inside leg on one garment. */
 const bothHalves = (points: readonly PointId[]): Evidence[] =>

@@ -11,6 +11,8 @@ import { type Candidate, isFirstLeading, isOfBeside, type Noun, nounsOf } from '
 
 /** What a page tells of itself beside title and text. */
 export interface PageWords {
+  /** What its data call it, where that is not its title. */
+  name: string | null
   /** Where it stands among what is sold. */
   category: string | null
   /** The path of its address. */
@@ -78,11 +80,11 @@ function titleEvidence(text: TextRead, nouns: readonly Noun[], language: string)
 
 /** Where no title tells it, what the text opens with is told like one, a little less surely. */
 function openingEvidence(text: TextRead, nouns: readonly Noun[], language: string): Evidence[] {
-  const first = nouns.find(isNamed)
+  const first = nouns.find((noun) => isNamed(noun) && !(noun.kind === 'thing' && noun.passing))
   if (first === undefined) return []
   const sentence = text.layout.sentence[first.from]
-  const opening = nouns.filter(({ from }) => text.layout.sentence[from] === sentence)
-  if (new Set(opening.map(({ kind }) => kind)).size > A_LIST) return []
+  const opening = nouns.filter(({ kind, passing, from }) => text.layout.sentence[from] === sentence && !(kind === 'thing' && passing))
+  if (new Set(opening.map(({ kind }) => kind)).size >= A_LIST) return []
   return titleEvidence(text, opening, language).map((one) => ({ ...one, weight: one.weight * WEIGHT.text.opening, because: 'text' }))
 }
 const isNamed = ({ place }: Noun): boolean => place === 'head' || place === 'name'
@@ -184,8 +186,13 @@ const SLUG = /[-_+%.]+/g
 const PARTS = 6
 
 /** “/womens/skirts/rust-88213”, “Clothing > Dresses”: a part that names two kinds says little of either. */
-function pageEvidence({ category, path }: PageWords, language: string): Evidence[] {
+function pageEvidence({ name, category, path }: PageWords, language: string): Evidence[] {
   const evidence: Evidence[] = []
+  if (name !== null) {
+    const read = readText(name, language)
+    for (const { for: candidate, weight } of titleEvidence(read, nounsOf(read, language), language))
+      evidence.push({ for: candidate, weight: weight * WEIGHT.page.name, because: 'page' })
+  }
   const parts: [string, number][] = [
     ...(category === null ? [] : partsOf(category).map((part): [string, number] => [part, WEIGHT.page.category])),
     ...(path === null ? [] : partsOf(path.replace(ADDRESS, '')).map((part): [string, number] => [part, WEIGHT.page.address]))
@@ -201,7 +208,7 @@ function pageEvidence({ category, path }: PageWords, language: string): Evidence
     if (one === undefined || kinds.size > 1) continue
     evidence.push(...both(one, weight, 'page'))
   }
-  return evidence.slice(-PARTS)
+  return evidence
 }
 const ADDRESS = /^[a-z]+:\/\/[^/]*|[?#].*$/gi
 const partsOf = (path: string): string[] =>

@@ -32,7 +32,7 @@ export interface KindGiven {
   /** The kind, where it came with the text. */
   known: GarmentKind | undefined
 }
-const NO_PAGE: PageWords = { category: null, path: null }
+const NO_PAGE: PageWords = { name: null, category: null, path: null }
 
 /** What the words say, once for all decisions about a text. */
 export const wordsOfKind = ({ title, text, page, language }: KindGiven): KindWords => kindWords(title, text, page ?? NO_PAGE, language)

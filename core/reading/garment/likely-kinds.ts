@@ -103,5 +103,6 @@ function seen(kind: GarmentKind, { cloth, made }: Told): number {
 function suitsStructure(kind: GarmentKind, structure: Structure | null): boolean {
   if (structure === null) return true
   if (structure === 'knit') return KNITTED.includes(kind) || SHAPE[kind] !== 'upper'
+  if (structure === 'leather') return !KNITTED.includes(kind) && kind !== 'shirt'
   return !KNITTED.includes(kind)
 }

@@ -469,6 +469,11 @@ export const cues: Cues = {
     pockets
     season
     rail
+    hook
+    hooks
+    rack
+    stand
+    brush
     hanger
     hangers
     buttons

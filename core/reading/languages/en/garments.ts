@@ -196,6 +196,10 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         bodysuit
         leotard
         dungers
+        dungaree shorts
+        overall shorts
+        short dungarees
+        bib overalls
         sleepsuit
         onesie pyjamas
         sleepsuit onesie pyjamas

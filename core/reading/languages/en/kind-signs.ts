@@ -102,6 +102,27 @@ export const kindSigns: KindSign[] = [
     `
   },
   {
+    kinds: ['shirt'],
+    as: 'style',
+    phrases: `
+      hawaiian
+      aloha
+      bowling
+    `
+  },
+  {
+    kinds: ['jacket'],
+    as: 'style',
+    phrases: `
+      norfolk
+      trucker
+      spencer
+      eisenhower
+      ike
+      perfecto
+    `
+  },
+  {
     kinds: LONG_LEGS,
     as: 'style',
     phrases: `
@@ -253,7 +274,16 @@ export const kindSigns: KindSign[] = [
       button down collar
       button front collar
       double cuffs
+      double cuff
       french cuffs
+      french cuff
+      grandad collar
+      inch neck
+      inch collar
+      cuban collar
+      camp collar
+      revere collar
+      point collar
       barrel cuffs
       spread collar
       cutaway collar
@@ -280,6 +310,13 @@ export const kindSigns: KindSign[] = [
       merino
       gauge
       welt
+      roll neck
+      turtleneck
+      turtle neck
+      chunky
+      cable
+      cables
+      knitted
     `
   },
   {

@@ -18,7 +18,7 @@ import type { PointName } from '../../../../core/reading/languages/lexicon.ts'
 import type { MeasureReading } from '../../../../core/reading/reading.ts'
 import { textOf } from '../given.ts'
 
-const words = (title: string | null, text: string, language = 'en', page: KindGiven['page'] = { category: null, path: null }) =>
+const words = (title: string | null, text: string, language = 'en', page: KindGiven['page'] = { name: null, category: null, path: null }) =>
   wordsOfKind({ title: title === null ? null : textOf(title, language), text: textOf(text, language), page, language, known: undefined })
 const kind = (title: string | null, text = '', names: PointName[] = [], language = 'en') =>
   kindByPoints(words(title, text, language), names, undefined)
@@ -95,15 +95,19 @@ describe('by how it is made', () => {
 })
 
 describe('by its page', () => {
-  const page = (category: string | null, path: string | null) => earlyKind(words('Rust, as new', '', 'en', { category, path }), undefined)
+  const page = (category: string | null, path: string | null) =>
+    earlyKind(words('Rust, as new', '', 'en', { name: null, category, path }), undefined)
   test('its address, and where it stands among what is sold', () => {
     expect(page(null, 'https://shop.example/womens/skirts/rust-as-new?id=dress').kind).toBe('skirt')
     expect(page('Clothing > Dresses', null).kind).toBe('dress')
     expect(page(null, '/bags/rust').thing).toBe(true)
   })
   test('a part that names two kinds tells neither', () => expect(page(null, '/dresses-and-skirts/rust').kind).toBeNull())
+  test('what its data call it', () => {
+    expect(earlyKind(words('Rust, as new', '', 'en', { name: 'Wool dress', category: null, path: null }), undefined).kind).toBe('dress')
+  })
   test('less than its title', () => {
-    expect(earlyKind(words('Wool coat', '', 'en', { category: 'Dresses', path: null }), undefined).kind).toBe('coat')
+    expect(earlyKind(words('Wool coat', '', 'en', { name: null, category: 'Dresses', path: null }), undefined).kind).toBe('coat')
   })
 })
 

@@ -186,13 +186,19 @@ export function isBesideNoun(text: TextRead, from: number): boolean {
     }
     // “in good condition, a skirt”, “for size 12”
     if (means(its, 'condition', 'conditionPhrase', 'size', 'measures')) return false
-    if (token.kind === 'digits' || token.kind === 'break') return false
+    // “to match a 50s dress”: a decade stands there like any word
+    if (token.kind === 'break' || (token.kind === 'digits' && !isDecade(tokens, at))) return false
     if (token.kind === 'mark') {
       if (!(/^[,/&+]$/.test(token.text) && listed(text, at)) && !(/^['-]$/.test(token.text) && token.spaced === false)) return false
     } else if (!its && !isArticle(token) && ++unknown > UNKNOWN) return false
     at--
   }
   return false
+}
+
+const isDecade = (tokens: readonly Token[], at: number): boolean => {
+  const [number, behind] = [tokens[at], tokens[at + 1]]
+  return /^(?:\d\d)?\d0$/.test(number?.text ?? '') && behind?.text === 's' && !behind.spaced
 }
 
 const isArticle = (token: Token | undefined): boolean => token !== undefined && (ARTICLE.test(token.text) || ANY_GARMENT.test(token.text))

@@ -382,6 +382,7 @@ export const cues: Cues = {
     set
     flannel
     fleece
+    smock
   `,
   kindInPassing: `
     flannel

@@ -197,6 +197,12 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         leotard
         dungers
         dungaree shorts
+        ski suit
+        snow suit
+        flying suit
+        jump suit
+        play suit
+        cat suit
         overall shorts
         short dungarees
         bib overalls

@@ -449,6 +449,14 @@ const more: WrittenCase[] = [
     price: { amount: 48, currency: 'GBP' },
     cut: { leg: 'wide' }
   }),
+  listing('a bid beside the price', 'Wool skirt', 'Starting bid £5, buy it now £20.', 'skirt', {
+    price: { amount: 20, currency: 'GBP' },
+    fibres: [['wool', null]]
+  }),
+  listing('a credit beside the price', 'Silk scarf print blouse', 'Price £18. Get £10 credit when you sign up.', 'shirt', {
+    price: { amount: 18, currency: 'GBP' },
+    fibres: [['silk', null]]
+  }),
   listing('camel, by its share', 'Camel hair topcoat', '60% camel 40% wool', 'coat', {
     fibres: [
       ['camel', 60],

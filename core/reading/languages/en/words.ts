@@ -879,6 +879,13 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     retail price
     fee
     per
+    bid
+    bids
+    current bid
+    starting bid
+    store credit
+    credit
+    voucher
   `,
   price: `
     price

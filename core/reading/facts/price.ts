@@ -68,23 +68,48 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   // “fees are silly, so £26 here”: what stands before it is about something else
   const hence = HENCE.test(tokens[sign.from - 1]?.text ?? '')
   let asked = hence
+  let another = false
   for (let near = sign.from - 1; near >= Math.max(0, sign.from - REACH); near--) {
     if (hence || text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
     const term = termAt(terms, near)
+    // “£6.50 post. £45”: the word is of the sum before it
+    if (means(term, 'retail') && tokens[near - 1]?.kind === 'digits') break
+    if (ANOTHER.test(tokens[near]?.text ?? '')) another = true
     if (means(term, 'price') || LETS_GO.test(tokens[near]?.text ?? '')) asked = true
     // “cost: £29” asks it, “cost £90” was paid
     else if (means(term, 'retail') && !(COSTS.test(tokens[near]?.text ?? '') && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
   }
   const next = termAt(terms, sign.to)
   if (means(next, 'price')) asked = true
-  if (next && means(next, 'retail') && !means(next, 'currency') && !isPostFree(text, sign.to) && !isPostApart(text, sign.to)) return null
+  if (
+    next &&
+    means(next, 'retail') &&
+    !hasOwnSum(text, next.to) &&
+    !means(next, 'currency') &&
+    !isPostFree(text, sign.to) &&
+    !isPostApart(text, sign.to)
+  )
+    return null
   if (!asked && wasPaid(text, at)) return null
   const { currency } = sign
   if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: amount.value, currency, rank: ASIDE }
+  if (another) return { amount: amount.value, currency, rank: ASIDE }
   if (asked) return { amount: amount.value, currency, rank: ASKED }
   if (EXTRA.test(tokens[sign.to]?.text ?? '') || isOnTop(tokens[sign.from - 1]?.text) || isTagPrice(text, sign.from))
     return { amount: amount.value, currency, rank: ASIDE }
   return { amount: amount.value, currency, rank: opensPart(text, sign.from) && closesPart(text, sign.to) ? ALONE : PLAIN }
+}
+
+const ANOTHER = cue('anotherItem')
+/** “£48 rrp 125”, “€ 14 spedizione piego libri 3,90”: behind the word stands the sum that it is of. */
+function hasOwnSum({ tokens, layout }: TextRead, at: number): boolean {
+  for (let near = at; near < at + REACH && layout.sentence[near] === layout.sentence[at]; near++) {
+    const token = tokens[near]
+    if (token === undefined || token.kind === 'break') return false
+    if (token.kind === 'digits' || CURRENCY_MARKS.has(token.text)) return true
+    if (token.kind === 'mark' && token.text !== ':') return false
+  }
+  return false
 }
 
 /** “postage is five pounds”: asked for something else. */
@@ -175,11 +200,31 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
   const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
   if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
   const sign = /^[:=]$/.test(before?.text ?? '') ? at - 2 : at - 1
+  const told = toldCurrency(text)
+  const now = told !== undefined && (PRICE_NOW.test(tokens[sign]?.text ?? '') || POST_PAID.test(after?.text ?? ''))
   const bare =
-    (SAYS_PRICE.test(tokens[sign]?.text ?? '') || HAGGLED.test(after?.text ?? '')) &&
+    (now || SAYS_PRICE.test(tokens[sign]?.text ?? '') || HAGGLED.test(after?.text ?? '')) &&
     after?.text !== '"' &&
     !means(termAt(terms, to), 'unit', 'point')
-  return bare ? { currency: home, from: at, to } : null
+  return bare ? { currency: told ?? home, from: at, to } : null
+}
+
+const PRICE_NOW = cue('priceNow')
+/** “(euro)”, “in euros”, “we only take USD”: a currency told by itself, where sums stand bare. */
+function toldCurrency(text: TextRead): string | undefined {
+  if (!TOLD.has(text)) TOLD.set(text, loneCurrency(text))
+  return TOLD.get(text)
+}
+/** Looked for once in a text. */
+const TOLD = new WeakMap<TextRead, string | undefined>()
+
+function loneCurrency(text: TextRead): string | undefined {
+  const { tokens, terms } = text
+  for (const term of termsAs(terms, 'currency')) {
+    if (tokens[term.from - 1]?.kind === 'digits' || tokens[term.to]?.kind === 'digits' || isSized(text, term.to + 1)) continue
+    return meaning(term, 'currency')?.currency
+  }
+  return undefined
 }
 
 const isSized = ({ terms }: TextRead, at: number): boolean => [at - 1, at - 2, at - 3].some((near) => means(termAt(terms, near), 'size'))

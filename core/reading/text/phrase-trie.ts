@@ -8,7 +8,7 @@ import { en } from '../languages/en.ts'
 import { es } from '../languages/es.ts'
 import { fr } from '../languages/fr.ts'
 import { it } from '../languages/it.ts'
-import type { Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
+import type { KindSign, Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
 import { nl } from '../languages/nl.ts'
 import { type Phrases, phrasesIn } from '../languages/phrases.ts'
 import { pl } from '../languages/pl.ts'
@@ -24,7 +24,8 @@ export type Sense =
   | { role: 'basis'; basis: 'flat' | 'around' | 'doubled' | 'double' }
   | { role: 'unit'; unit: 'in' | 'cm' | 'mm' | 'm' | 'ft' }
   | { role: 'number'; value: number }
-  | { role: 'kind'; kind: GarmentKind; made: Partial<Made> | null }
+  | { role: 'kind'; kind: GarmentKind; or: GarmentKind | null; made: Partial<Made> | null }
+  | ({ role: 'sign' } & Pick<KindSign, 'kinds' | 'as'>)
   | { role: 'fibre'; fibre: string }
   | { role: 'structure'; structure: Structure }
   | { role: 'trait'; trait: Trait }
@@ -56,6 +57,8 @@ export interface PhraseTrie {
   cuts: Node
   /** Whose sizes, apart for the same reason. */
   whose: Node
+  /** Signs of a kind, apart too. */
+  signs: Node
   /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
   heads: ReadonlyMap<string, Meaning>
   /** Letters that end the first part of such a word. */
@@ -80,6 +83,7 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
   const root: Node = { next: new Map(), meaning: null }
   const cuts: Node = { next: new Map(), meaning: null }
   const whose: Node = { next: new Map(), meaning: null }
+  const signs: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
   const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
   lexicons.forEach((lexicon, rank) => {
@@ -100,7 +104,14 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     for (const [basis, phrases] of Object.entries(lexicon.basis)) add(phrases, { role: 'basis', basis: basis as keyof Lexicon['basis'] })
     for (const [unit, phrases] of Object.entries(lexicon.units)) add(phrases, { role: 'unit', unit: unit as keyof Lexicon['units'] })
     for (const [word, value] of Object.entries(lexicon.numbers)) add(word, { role: 'number', value })
-    for (const { kind, phrases, made: make } of lexicon.kinds) add(phrases, { role: 'kind', kind, made: make ?? null })
+    for (const { kind, or, phrases, made: make } of lexicon.kinds) add(phrases, { role: 'kind', kind, or: or ?? null, made: make ?? null })
+    for (const { kinds, as, phrases } of lexicon.signs ?? []) {
+      const sense: Sense = { role: 'sign', kinds, as }
+      for (const phrase of phrasesIn(phrases)) {
+        if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
+        for (const words of variants(phrase, lexicon.endings)) put(signs, words, sense, rank, null)
+      }
+    }
     for (const [fibre, phrases] of Object.entries(lexicon.fibres)) add(phrases, { role: 'fibre', fibre })
     for (const [structure, phrases] of Object.entries(lexicon.structures))
       add(phrases, { role: 'structure', structure: structure as Structure })
@@ -137,6 +148,7 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     root,
     cuts,
     whose,
+    signs,
     halves,
     heads: headsOf(lexicons, root),
     joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),

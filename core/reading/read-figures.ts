@@ -23,7 +23,8 @@ import type { ListingText, Reading } from './reading.ts'
 import { readSizes } from './sizes/read-sizes.ts'
 import type { TextRead } from './text/text.ts'
 
-export interface FiguresRead extends Pick<Reading, 'measures' | 'allowances' | 'leftAside' | 'issues' | 'sizeLabels' | 'sizeChart'> {
+export interface FiguresRead
+  extends Pick<Reading, 'measures' | 'seconds' | 'allowances' | 'leftAside' | 'issues' | 'sizeLabels' | 'sizeChart'> {
   kind: KindRead
   made: Partial<Made>
 }
@@ -54,6 +55,7 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Listi
   return {
     kind: garments.kindRead,
     measures,
+    ...(measured.seconds.length > 0 ? { seconds: measured.seconds } : {}),
     made: make.made,
     allowances: make.allowances,
     leftAside,

@@ -55,6 +55,7 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
   return {
     garment: { kind, sureness: read.kind.sureness },
     measures: read.measures,
+    ...(read.seconds ? { seconds: read.seconds } : {}),
     cloth,
     made: { ...read.kind.made, ...madeOf(texts, kind), ...read.made },
     cut: cutOf(texts, title, kind),

@@ -2,6 +2,8 @@
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { TextRead } from '../text/text.ts'
 import { sectionsOf } from './kind.ts'
+import type { Section } from './sections-in-prose.ts'
+import { sectionsInProse } from './sections-in-prose.ts'
 
 export interface Garments {
   /** The garment whose heading a token stands under: its kind, and `of` where the text has several. */
@@ -10,7 +12,7 @@ export interface Garments {
 
 /** By headings that name kinds of different halves of the body, or a waistcoat and a jacket; with one kind only, every figure is of it. */
 export function garmentsOf(text: TextRead, kind: GarmentKind | null): Garments {
-  const sections = sectionsOf(text)
+  const sections = withTheFirst(sectionsInProse(text, sectionsOf(text)), kind)
   const shapes = new Set(sections.map((section) => SHAPE[section.kind]))
   const kinds = new Set(sections.map((section) => section.kind))
   // a waistcoat beside a jacket is a garment of its own
@@ -28,4 +30,13 @@ export function garmentsOf(text: TextRead, kind: GarmentKind | null): Garments {
       return { kind: its, of: its }
     }
   }
+}
+
+/** “Chest 40, length 29. Trousers: waist 34”: what stands before the first heading is of the garment itself. */
+function withTheFirst(sections: Section[], kind: GarmentKind | null): Section[] {
+  const [first] = sections
+  if (first === undefined || first.from === 0 || kind === null) return sections
+  const [own, its] = [SHAPE[kind], SHAPE[first.kind]]
+  const isSecond = own === 'upper' ? its === 'legs' || its === 'skirt' : own === 'whole' && its === 'legs' && kind !== 'jumpsuit'
+  return isSecond ? [{ from: 0, kind }, ...sections] : sections
 }

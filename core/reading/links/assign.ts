@@ -6,6 +6,7 @@
 
 import { isFamily } from '../names/families.ts'
 import type { Label } from '../names/label.ts'
+import { WITH } from '../names/not-a-name.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 
 import { cue } from '../text/cues.ts'
@@ -64,12 +65,14 @@ function costOfSecond(text: TextRead, { from, spanTo }: Quantity, left: number):
   const ahead = termAt(terms, from - 1)
   // what stands between tells of the first figure: “5" as per the name but I measure 4.75"”
   if (isMeasured(text, from) && left < ANOTHER) return 0.1 + Math.min(Math.max(left, 0), 1)
-  const isSaid = means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed', 'inner') || (meansAny(behind, SIDES) && !means(behind, 'point'))
+  const counted = WITH.test(text.tokens[spanTo]?.text ?? '') && means(termAt(terms, spanTo + 1), 'point', 'lining')
+  const isSaid =
+    counted || (meansAny(ahead, SIDES) && !means(ahead, 'front', 'back')) || (meansAny(behind, SIDES) && !means(behind, 'point'))
   return (isSaid ? 0.1 : 1.2) + Math.max(left, 0)
 }
 /** From here on other sentences stand between. */
 const ANOTHER = 3
-const SIDES: Parameters<typeof meansAny>[1] = ['front', 'back', 'inner', 'relaxed', 'stretched', 'cuffed', 'uncuffed']
+const SIDES: Parameters<typeof meansAny>[1] = ['front', 'back', 'inner', 'relaxed', 'stretched', 'cuffed', 'uncuffed', 'closed', 'opened']
 
 type Row = Record<State, Step | null>
 

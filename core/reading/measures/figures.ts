@@ -18,6 +18,7 @@ import type { AsideReason } from '../reading.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Evidence } from './basis.ts'
 import type { Qualifier, Words } from './context.ts'
+import type { Source } from './sources.ts'
 
 export interface Figure {
   quantity: Quantity
@@ -31,6 +32,8 @@ export interface Figure {
   qualifiers: ReadonlySet<Qualifier>
   again: boolean
   cost: number
+  /** Who took it, where the text says so. */
+  source?: Source | null
 }
 export type Aside = { quantity: Quantity; because: AsideReason }
 
@@ -129,6 +132,8 @@ export interface LinkedFigures {
   figures: Figure[]
   /** Pulled out as far as it goes. */
   stretched: Figure[]
+  /** The other figure of a name that has two: stretched, cuffed, laid open, with the collar. */
+  seconds: Figure[]
   asides: Aside[]
 }
 
@@ -140,6 +145,8 @@ export interface FiguresGiven {
   sizeOf: (quantity: Quantity) => string | null
   /** The unit that the text tells for a figure, beside it or for its list. */
   unitOf: (link: Link) => LengthUnit | null
+  /** The seller's own tape, or a shop's words. */
+  sourceOf?: (token: number) => Source | null
 }
 
 /** Every linked figure, or its reason to stand aside. */
@@ -161,11 +168,12 @@ export function figuresOf(text: TextRead, given: FiguresGiven): LinkedFigures {
       const point = pointMeant(name, meant, given.unitOf(link))
       if (point === null || seen.has(point)) continue
       seen.add(point)
-      figures.push({ quantity, label, point, name, kind, of, size: sizeOf(quantity), evidence, qualifiers, again, cost })
+      const source = given.sourceOf?.(quantity.from) ?? null
+      figures.push({ quantity, label, point, name, kind, of, size: sizeOf(quantity), evidence, qualifiers, again, cost, source })
     }
     if (seen.size === 0) asides.push({ quantity, because: 'detail' })
   }
-  return relaxedFirst(figures, asides)
+  return relaxedFirst(text, ownFirst(figures, asides), asides)
 }
 
 /** What else is measured, as far as it tells what a name means. */
@@ -216,6 +224,27 @@ function pointWith(name: PointName | null, { text, link, kind, qualifiers, acros
   return bySize(named, sized, kind, label.weak)
 }
 
+/**
+ * Of what the seller measured, a shop's figures count no more, nor any that were told before of the same point; of a garment that the
+ * seller measured, nothing that the shop says.
+ */
+function ownFirst(figures: readonly Figure[], asides: Aside[]): Figure[] {
+  const own = figures.filter(({ source }) => source === 'own')
+  if (own.length === 0) return [...figures]
+  const at = (one: Figure) => `${one.of ?? ''} ${one.size ?? ''} ${one.point}`
+  const measured = new Map(own.map((one) => [at(one), one]))
+  const gives = (one: Figure): boolean => {
+    if (one.source === 'shop') return true
+    const better = one.source === 'own' ? undefined : measured.get(at(one))
+    return better !== undefined && better.label !== one.label && one.quantity.from < better.quantity.from
+  }
+  return figures.filter((one) => {
+    if (!gives(one)) return true
+    asides.push({ quantity: one.quantity, because: 'size-chart' })
+    return false
+  })
+}
+
 /** What a label or a name tells of a point that was measured too. */
 const isToldOf = (told: Figure, measured: Figure): boolean =>
   told !== measured &&
@@ -239,11 +268,16 @@ function asItLies(one: Figure): Figure {
 }
 
 /** Of two figures of one name the garment as it lies is kept: relaxed before stretched, let down before cuffed, the first before others. */
-function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigures {
+function relaxedFirst(text: TextRead, figures: readonly Figure[], asides: Aside[]): LinkedFigures {
   const kept: Figure[] = []
+  const seconds: Figure[] = []
+  const second = (one: Figure, because: AsideReason) => {
+    asides.push({ quantity: one.quantity, because })
+    seconds.push(one)
+  }
   const stretched = figures.filter(({ qualifiers }) => qualifiers.has('stretched')).map(asItGoes)
   const groups = new Map<Label, Figure[]>()
-  for (const one of figures.map(asItLies)) {
+  for (const one of closedFirst(figures.map(asItLies), second)) {
     const group = groups.get(one.label)
     if (group) group.push(one)
     else groups.set(one.label, [one])
@@ -251,16 +285,14 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
   for (const group of groups.values()) {
     const joint = group.every(({ again }) => !again)
     const live = group.filter((one) => !one.qualifiers.has('stretched'))
-    for (const one of group) if (one.qualifiers.has('stretched')) asides.push({ quantity: one.quantity, because: 'detail' })
-    const down = live.some(({ qualifiers }) => qualifiers.has('uncuffed'))
+    for (const one of group) if (one.qualifiers.has('stretched')) second(one, 'detail')
+    const down = live.some((one) => one.qualifiers.has('uncuffed') && !isRemarked(text, one))
     const taken = live.find((one) => one.qualifiers.has('measured') && live.some((other) => isToldOf(other, one)))
     const seen = new Set<PointId>()
     for (const one of live) {
-      if (down && one.qualifiers.has('cuffed') && !one.qualifiers.has('uncuffed'))
-        asides.push({ quantity: one.quantity, because: 'detail' })
+      if (down && one.qualifiers.has('cuffed') && !one.qualifiers.has('uncuffed')) second(one, 'detail')
       else if (taken && one !== taken && isToldOf(one, taken)) asides.push({ quantity: one.quantity, because: 'unknown' })
-      else if (!joint && seen.has(one.point))
-        asides.push({ quantity: one.quantity, because: one.qualifiers.size > 0 ? 'detail' : 'unknown' })
+      else if (!joint && seen.has(one.point)) second(one, one.qualifiers.size > 0 ? 'detail' : 'unknown')
       else {
         kept.push(one)
         seen.add(one.point)
@@ -268,5 +300,25 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
     }
   }
   kept.sort((a, b) => a.quantity.from - b.quantity.from)
-  return { figures: kept, stretched, asides }
+  return { figures: kept, stretched, seconds, asides }
+}
+
+/** “inside leg 70 as cuffed (78 uncuffed)”: what stands in brackets behind a figure is the second of two. */
+const isRemarked = ({ tokens }: TextRead, { quantity, again }: Figure): boolean => {
+  if (!again) return false
+  for (let at = quantity.from - 1; at > quantity.from - 4 && tokens[at]?.text !== ')'; at--) if (tokens[at]?.text === '(') return true
+  return false
+}
+
+/** A wrap or a front that is measured laid open too counts as it is worn. */
+function closedFirst(figures: readonly Figure[], second: (one: Figure, because: AsideReason) => void): Figure[] {
+  if (!figures.some(({ qualifiers }) => qualifiers.has('opened'))) return [...figures]
+  const at = ({ of, size, point }: Figure) => `${of ?? ''} ${size ?? ''} ${point}`
+  const isOpen = ({ qualifiers }: Figure) => qualifiers.has('opened') && !qualifiers.has('closed')
+  const worn = new Set(figures.filter((one) => !isOpen(one)).map(at))
+  return figures.filter((one) => {
+    const opened = isOpen(one) && worn.has(at(one))
+    if (opened) second(one, 'detail')
+    return !opened
+  })
 }

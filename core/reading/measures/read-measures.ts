@@ -5,14 +5,16 @@ import { ofThisPiece } from '../links/another-piece.ts'
 import type { Link } from '../links/assign.ts'
 import type { LinksRead } from '../links/read-links.ts'
 import type { Quantity } from '../quantities/quantities.ts'
-import type { AsideReason, Asked } from '../reading.ts'
+import type { AsideReason, Asked, SecondReading } from '../reading.ts'
 import type { SizesRead } from '../sizes/read-sizes.ts'
 import { sizeHeadedAt } from '../sizes/size-heads.ts'
 import type { TextRead } from '../text/text.ts'
 import { listBasis, wordsOf } from './context.ts'
 import { type Figure, figuresOf } from './figures.ts'
 import { type MeasuresRead, measuresOf } from './measures.ts'
+import { secondsOf } from './seconds.ts'
 import { commonest, type ListContext } from './settle-unit.ts'
+import { sourcesIn } from './sources.ts'
 import { listUnit, toldUnits } from './unit.ts'
 
 export interface MeasuresGiven {
@@ -29,6 +31,8 @@ export interface FiguresMeasured extends MeasuresRead {
   links: Link[]
   /** Figures of an elastic waist pulled out as far as it goes. */
   stretched: Figure[]
+  /** The second of two figures of one name. */
+  seconds: SecondReading[]
   list: ListContext
 }
 
@@ -52,10 +56,12 @@ export function readMeasures(text: TextRead, given: MeasuresGiven): FiguresMeasu
     words,
     garmentAt: garments.garmentAt,
     sizeOf: sizeOfFigure(given),
-    unitOf: ({ label, quantity }) => quantity.unit ?? listUnit(list.units, label, quantity) ?? common
+    unitOf: ({ label, quantity }) => quantity.unit ?? listUnit(list.units, label, quantity) ?? common,
+    sourceOf: sourcesIn(text)
   })
   const read = measuresOf(linked.figures, list)
-  return { ...read, asides: [...linked.asides, ...read.asides], links, stretched: linked.stretched, list }
+  const seconds = secondsOf(text, linked.seconds, read.measures, list.common)
+  return { ...read, asides: [...linked.asides, ...read.asides], links, stretched: linked.stretched, seconds, list }
 }
 
 /** The size that heads a figure's row in a table, or the lines it stands in. */

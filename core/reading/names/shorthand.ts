@@ -5,9 +5,10 @@ import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import type { Token } from '../text/tokens.ts'
 import type { Label } from './label.ts'
 
-const LETTERS = cue('letterName')
+export const LETTERS = cue('letterName')
 const GAP = 8
 /** On one line names in full may stand between: “B 38 / W open / SHDR 15 / L 20”. */
 const GAP_IN_LINE = 16
@@ -44,13 +45,18 @@ export function shorthand(text: TextRead, quantities: readonly Quantity[]): Labe
   return found
 }
 
-/** Is it a W or an L at the start of a line, with a length behind it that fills the line but for brackets? */
+/** Is it a W or an L at the start of a line, with a length behind it that fills the line but for brackets and signs? */
 function headsLine({ tokens, terms }: TextRead, { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {
   if (!(letter === 'w' || letter === 'l') || from > figure || unit === null) return false
-  const after = tokens[to]
-  const fills = after === undefined || after.kind === 'break' || after.text === '(' || meaning(termAt(terms, to), 'basis') !== undefined
-  return fills && (from === 0 || tokens[from - 1]?.kind === 'break')
+  const behind = /^[↔→•]$/.test(tokens[to]?.text ?? '') ? to + 1 : to
+  const after = tokens[behind]
+  const fills = after === undefined || after.kind === 'break' || after.text === '(' || meaning(termAt(terms, behind), 'basis') !== undefined
+  return fills && startsLine(tokens, from)
 }
+
+/** At the beginning of a line, or behind the one sign it begins with. */
+const startsLine = (tokens: readonly Token[], at: number): boolean =>
+  at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && (at === 1 || tokens[at - 2]?.kind === 'break'))
 
 const BEFORE_L = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength', 'waist', 'hip'])
 /** Has this figure one of the names that a length is set beside, and does it stand right before the letter? */
@@ -67,7 +73,7 @@ function isOneLine({ tokens }: TextRead, from: number, to: number): boolean {
   return true
 }
 
-const letterLabel = (at: number, letter: string, name: PointName | undefined): Label => ({
+export const letterLabel = (at: number, letter: string, name: PointName | undefined): Label => ({
   from: at,
   to: at + 1,
   role: 'point',
@@ -77,9 +83,13 @@ const letterLabel = (at: number, letter: string, name: PointName | undefined): L
   letter
 })
 
+/** What stands between a letter and its figure: W: 16 · W-16 · w;16 · W~16 · W → 16. */
+const BETWEEN = /^[:=./;~>→⇒↔_-]$/
+const MOST_MARKS = 2
+
 function letterBefore({ tokens, trie }: TextRead, one: Quantity): Label | null {
   let at = one.from - 1
-  if (/^[:=./-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
+  for (let marks = 0; marks < MOST_MARKS && BETWEEN.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark'; marks++) at--
   const word = tokens[at]
   if (word?.kind !== 'word' || !(LETTERS.test(word.text) || trie.letters[word.text])) return null
   const glued = tokens[at - 1]

@@ -15,6 +15,7 @@ import { isWearable } from '../quantities/plausible.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { quantityInches, quantityMm, type Sized } from '../quantities/quantity-mm.ts'
 import type { AsideReason } from '../reading.ts'
+import { cue } from '../text/cues.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Evidence } from './basis.ts'
 import type { Qualifier, Words } from './context.ts'
@@ -128,6 +129,8 @@ const bySides = (point: PointId | null, back: Sized, shoulders: Sized | null): P
 /** Two bare figures of one list are in one unit, whichever it is. */
 const ratioOf = (a: Sized, b: Sized): number => (a.unit === b.unit ? a.value / b.value : quantityMm(a) / quantityMm(b))
 
+const OPENING = cue('opening')
+
 export interface LinkedFigures {
   figures: Figure[]
   /** Pulled out as far as it goes. */
@@ -182,13 +185,16 @@ interface Beside {
   shoulders: Sized | null
   /** The chest has a name of its own: a width is the waist. */
   chested: boolean
+  /** A sleeve is measured: an opening of the arm is where it ends. */
+  sleeved: boolean
 }
 function besideOf({ links, unitOf }: FiguresGiven): Beside {
   const shoulders = links.find(({ label: { points } }) => points[0] === 'shoulderWidth')
   return {
     links,
     shoulders: shoulders ? { value: shoulders.quantity.value, unit: unitOf(shoulders) } : null,
-    chested: links.some(({ label: { letter, points } }) => letter === 'b' || letter === 'c' || points[0] === 'chest')
+    chested: links.some(({ label: { letter, points } }) => letter === 'b' || letter === 'c' || points[0] === 'chest'),
+    sleeved: links.some(({ label: { points } }) => points[0] === 'sleeveLength')
   }
 }
 
@@ -219,6 +225,7 @@ function pointWith(name: PointName | null, { text, link, kind, qualifiers, acros
   }
   const named =
     (isBottomBand(text, label, kind, beside.links) ? 'hem' : null) ??
+    (name === 'armhole' && beside.sleeved && OPENING.test(text.tokens[label.to - 1]?.text ?? '') ? pointOf('cuff', kind) : null) ??
     (acrossIs === null ? null : acrossOf(name, sized, kind, acrossIs === 'around')) ??
     resolve(name, kind, qualifiers)
   return bySize(named, sized, kind, label.weak)

@@ -9,10 +9,12 @@ const SHORTEST = 3
 /** The same tokens, such words parted. Linear. */
 export function withGluedParted(original: string, tokens: readonly Token[], trie: PhraseTrie): readonly Token[] {
   let parted: Token[] | null = null
+  const capitals = CAPITAL_BEHIND.test(original)
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
     const behindFigure = !token.spaced && tokens[at - 1]?.kind === 'digits'
-    const cut = token.kind === 'word' && token.text.length >= SHORTEST ? cutOf(original, token, behindFigure, tokens[at + 1], trie) : 0
+    const mayBe = token.kind === 'word' && token.text.length >= SHORTEST && (behindFigure || capitals)
+    const cut = mayBe ? cutOf(original, token, behindFigure, tokens[at + 1], trie) : 0
     if (cut === 0) {
       parted?.push(token)
       continue

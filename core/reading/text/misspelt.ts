@@ -14,26 +14,29 @@ export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie): read
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
     if (token.kind !== 'word' || token.text.length < SHORTEST || token.text.length > LONGEST) continue
+    const beside = isBesideFigure(tokens, at, trie)
+    if (!beside && !isBeforeName(tokens[at + 1], trie)) continue
     if (vocabularyOf(trie).all.has(token.text)) continue
     const name = meantBy(token.text, trie)
-    if (name === null || !isBesideFigure(tokens, at, name, trie)) continue
+    if (name === null || !(beside || trie.root.next.get(name)?.next.has(tokens[at + 1]?.text ?? ''))) continue
     spelt ??= [...tokens]
     spelt[at] = { ...token, text: name }
   }
   return spelt ?? tokens
 }
 
-/** Its figure stands right behind it or right before it, or it opens a longer name. */
-function isBesideFigure(tokens: readonly Token[], at: number, name: string, trie: PhraseTrie): boolean {
+/** Its figure stands right behind it or right before it. */
+function isBesideFigure(tokens: readonly Token[], at: number, trie: PhraseTrie): boolean {
   let next = at + 1
   while (next < at + 3 && /^[:=~>.-]$/.test(tokens[next]?.text ?? '')) next++
   if (isFigure(tokens[next])) return true
-  const behind = tokens[at + 1]
-  if (behind?.kind === 'word' && trie.root.next.get(name)?.next.has(behind.text)) return true
   const before = tokens[at - 1]
   const unit = before?.text === '"' || (before?.kind === 'word' && vocabularyOf(trie).units.has(before.text))
   return isFigure(before) || (unit && isFigure(tokens[at - 2]))
 }
+/** It may open a longer name. */
+const isBeforeName = (next: Token | undefined, trie: PhraseTrie): boolean =>
+  next?.kind === 'word' && vocabularyOf(trie).names.has(next.text)
 const isFigure = (token: Token | undefined): boolean => token?.kind === 'digits' || token?.kind === 'fraction'
 
 /** By what is left of a word without one letter, the words that it is left of; each word by itself too. */

@@ -60,12 +60,15 @@ const LEADS_ON = cue('leadsOn')
 function scan(text: TextRead, from: number, step: 1 | -1, reach: number, see: (term: Term) => void, comma: boolean): void {
   const { tokens, terms } = text
   let at = from
+  let qualified = false
   for (let steps = 0; steps < reach; steps++) {
     const token = tokens[at]
     if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return
     if (token.kind === 'mark') {
       if (endsSentence(tokens, at) || /^[;|•·*/]$/.test(token.text)) return
       if (token.text === ',' && !(comma && step === 1 && onlyBasisFollows(text, at + 1))) return
+      // “38 luźno - rozciągnięty 52”: each has its own state
+      if (qualified && (step === -1 || isOfNext(text, at + 1))) return
       at += step
       continue
     }
@@ -74,9 +77,16 @@ function scan(text: TextRead, from: number, step: 1 | -1, reach: number, see: (t
     // “(stretches to 21)” is of the figure behind it
     if (step === 1 && means(term, 'stretched') && tokens[term.to]?.kind === 'digits' && leadsOn(text, term)) return
     see(term)
+    qualified ||= meansAny(term, QUALIFIERS)
     if (!meansAny(term, STEPPED)) return
     at = step === 1 ? term.to : term.from - 1
   }
+}
+
+/** A state right before a figure of its own. */
+const isOfNext = ({ tokens, terms }: TextRead, at: number): boolean => {
+  const term = termAt(terms, at)
+  return term?.from === at && meansAny(term, QUALIFIERS) && !means(term, 'point') && tokens[term.to]?.kind === 'digits'
 }
 
 /** “stretches to 21”, “(stretched 90)”: said of the figure to come. */
@@ -152,7 +162,8 @@ export function wordsOf(text: TextRead, links: readonly Link[]): { words: Map<Li
     }
     // “front rise 27, back 36”: a side right before a second figure is its own
     const sided = (list: readonly Qualifier[]) => list.some((side) => side === 'front' || side === 'back' || side === 'inner')
-    const own = link.again && sided(ahead) && !(behind && sided(after)) ? ahead : behind ? after : ahead
+    const own =
+      link.again && sided(ahead) && !(behind && sided(after)) ? ahead : behind && !(link.again && after.length === 0) ? after : ahead
     if (link.again && isMeasured(text, quantity.from)) inside.push('measured')
     words.set(link, { evidence: [...evidence], qualifiers: new Set([...inside, ...own]), across })
   }

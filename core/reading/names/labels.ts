@@ -136,7 +136,9 @@ function labelOf(text: TextRead, term: Term): Label | null {
   const rises = point && RISES.has(point.point) ? bothRises(text, term, point.point) : null
   if (rises) return { ...rises, role: 'point', basis: null, weak: false, letter: null }
   if (namesNothing(text, term)) return null
-  const before = termAt(terms, tokens[term.from - 1]?.text === '.' ? term.from - 2 : term.from - 1)
+  // “inkl. Bund”; “Filling none. Shoulder 46” is another sentence
+  const dot = tokens[term.from - 1]?.text === '.'
+  const before = termAt(terms, dot && !endsSentence(tokens, term.from - 1) ? term.from - 2 : term.from - 1)
   if (role === 'detail' && before && means(before, 'including')) return null
   // “including waistband”, “inkl. Bund”, “without cuffs”, “no collar”: no label of its own
   if (

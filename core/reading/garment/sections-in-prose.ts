@@ -11,7 +11,8 @@ export interface Section {
 }
 
 const VERB = cue('verb', 'has')
-const THE = cue('the')
+/** the, my, matching */
+const BESIDE = cue('the', 'anyGarment')
 
 /** The sections that headings give, and those that only follow another garment. */
 export function sectionsInProse(text: TextRead, headed: readonly Section[]): Section[] {
@@ -30,16 +31,21 @@ export function sectionsInProse(text: TextRead, headed: readonly Section[]): Sec
 
 /** A sentence, a line, or a part of a list. */
 function begins({ tokens }: TextRead, { from }: Term): boolean {
-  const start = THE.test(tokens[from - 1]?.text ?? '') ? from - 1 : from
+  const start = BESIDE.test(tokens[from - 1]?.text ?? '') ? from - 1 : from
   const before = tokens[start - 1]
   return before === undefined || before.kind === 'break' || endsSentence(tokens, start - 1) || /^[,;|/•·*]$/.test(before.text)
 }
 
 /** “trousers waist 34”, “the skirt is 14" across”, “the jacket measures 19"”. */
-function isMeasured({ tokens, terms }: TextRead, { to }: Term): boolean {
+function isMeasured({ tokens, terms }: TextRead, { from, to }: Term): boolean {
+  const line = tokens[from - 1] === undefined || tokens[from - 1]?.kind === 'break'
+  // “Trousers W34 L32 - waist 17”: its size, then its figures
+  if (line && (isWaistSize(tokens, to) || means(termAt(terms, to), 'size', 'region'))) return true
   const next = termAt(terms, to)
   if (tokens[to]?.kind !== 'word' || next?.from !== to) return VERB.test(tokens[to]?.text ?? '') && tokens[to + 1]?.kind === 'digits'
   if (means(next, 'point')) return tokens[next.to]?.kind === 'digits' || /^[:=-]$/.test(tokens[next.to]?.text ?? '')
   return (VERB.test(tokens[to]?.text ?? '') || means(next, 'measures')) && isFigureNear(tokens[next.to]?.kind, tokens[next.to + 1]?.kind)
 }
+const isWaistSize = (tokens: TextRead['tokens'], at: number): boolean =>
+  tokens[at + 1]?.kind === 'digits' && !tokens[at + 1]?.spaced && tokens[at]?.text === 'w'
 const isFigureNear = (...kinds: (string | undefined)[]): boolean => kinds.includes('digits')

@@ -117,6 +117,8 @@ export type CueRole =
   | 'waistband'
   /** “I measure …”: what a seller does */
   | 'measureVerb'
+  /** “bust 40" max”: behind a figure, that it is the most */
+  | 'limit'
   /** “my measurements”: the last word of what heads a list, of a body or of the garment */
   | 'measurements'
   /** “but I measure 4.75"” */

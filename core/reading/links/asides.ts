@@ -119,7 +119,15 @@ function scopesOf(text: TextRead): Scope[] {
   const scopes: Scope[] = []
   let reached = 0
   for (const term of termsAs(terms, 'model', 'fits', 'cutFor', 'parcel')) {
-    if (term.from < reached || measuresCloth(text, term) || measuresIt(text, term) || isAtOnMe(text, term) || isDoing(text, term)) continue
+    if (
+      term.from < reached ||
+      measuresCloth(text, term) ||
+      measuresIt(text, term) ||
+      isBehindFigure(text, term) ||
+      isAtOnMe(text, term) ||
+      isDoing(text, term)
+    )
+      continue
     const because: AsideReason | null = means(term, 'model')
       ? 'model'
       : means(term, 'fits', 'cutFor')
@@ -167,6 +175,14 @@ function measuresIt(text: TextRead, term: Term): boolean {
   }
   return false
 }
+/** “bust 40" max, waist 32" tied”: a word of advice right behind its figure leads on to no other. */
+const isBehindFigure = ({ tokens, terms }: TextRead, { from, to }: Term): boolean =>
+  to === from + 1 &&
+  LIMIT.test(tokens[from]?.text ?? '') &&
+  (tokens[from - 1]?.text === '"' ||
+    tokens[from - 1]?.kind === 'digits' ||
+    (tokens[from - 2]?.kind === 'digits' && means(termAt(terms, from - 1), 'unit')))
+const LIMIT = cue('limit')
 const MEASUREMENTS = cue('measurements')
 const AHEAD = 30
 const GARMENT_ONLY = new Set([

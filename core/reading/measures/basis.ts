@@ -53,6 +53,7 @@ function weightOf(evidence: readonly Evidence[]): number {
 const NEIGHBOURS = 1.5
 /** The same where one of them is told to be a circumference, and none to lie flat. */
 const NEIGHBOURS_TOLD = 2.5
+const TOLD_AROUND = new Set<Evidence>(['word-around', 'name-around', 'halved'])
 const SETTLES = new Set<Evidence>(['word-flat', 'word-around', 'name-flat', 'name-around', 'doubled', 'halved'])
 /** Small girths of a leg or a sleeve are nearly always laid flat when nothing is said (common practice, no source). */
 const HABIT: Partial<Record<PointId, number>> = {
@@ -146,18 +147,27 @@ export function judgeBasis(girths: readonly GirthEvidence[], kind: GarmentKind |
   const leans = own.map((sum) => Math.tanh(sum / 3))
   const all = leans.reduce((sum, lean) => sum + lean, 0)
   const order = girths.map((_, index) => index).sort((a, b) => Math.abs(own[b] as number) - Math.abs(own[a] as number))
+  let listDisproved = false
+  let listHolds = false
   const settled: { point: PointId; mm: number }[] = []
   const judged: BasisJudged[] = []
   for (const index of order) {
     const girth = girths[index] as GirthEvidence
+    // a list of whole girths that is said to lie flat was laid flat to be measured around
+    const disproved = listDisproved && girth.evidence.includes('list-flat') && !girth.evidence.includes('word-flat')
     const stated = byWords[index] as number
+    const claimed = stated - (disproved ? WEIGHT['list-flat'] : 0)
     const others = girths.length > 1 ? (all - (leans[index] as number)) / (girths.length - 1) : 0
     const fromSettled = settled.reduce((sum, other) => sum + proportion(girth, other), 0)
     // what another girth of the garment tells is not to be told twice
     const ownSize = (own[index] as number) - stated
     const neighbours = around ? NEIGHBOURS_TOLD : NEIGHBOURS
-    const sum = stated + ownSize * (fromSettled === 0 ? 1 : OWN_SIZE_WEIGHT) + neighbours * others + fromSettled
+    const sum = claimed + ownSize * (fromSettled === 0 ? 1 : OWN_SIZE_WEIGHT) + neighbours * others + fromSettled
     const basis = sum > 0 ? 'flat' : 'around'
+    if (girth.evidence.includes('list-flat')) {
+      if (basis === 'flat') listHolds = true
+      else if (!girth.evidence.some((one) => TOLD_AROUND.has(one)) && !listHolds) listDisproved = true
+    }
     const agrees = stated !== 0 && stated > 0 === sum > 0
     judged[index] = {
       basis,

@@ -41,6 +41,9 @@ export type Aside = { quantity: Quantity; because: AsideReason }
 /** “W 34" L 31"”: long trousers are hardly so short outside; beside a W such an L is the inside leg, as on their labels. Common practice, no source. */
 const LONGEST_INSIDE_IN = 34.5
 
+/** No hip is so small, flat or around. */
+const SMALLEST_HIP_IN = 13
+
 /** One-letter names, by the garment and by what the figure can be; `chested`: the chest has a name of its own. Common practice, no source. */
 export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: number, chested = false): PointId | null {
   const legs = kind !== null && SHAPE[kind] === 'legs'
@@ -50,7 +53,9 @@ export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: 
     case 'w':
       return kind !== null && SHAPE[kind] === 'upper' && !chested ? 'chest' : 'waist'
     case 'h':
-      return 'hip'
+      // H of a leg's hem, and of the hem of what has no hips
+      if (legs && inches < SMALLEST_HIP_IN) return 'legOpening'
+      return kind !== null && SHAPE[kind] === 'upper' ? 'hem' : 'hip'
     case 'r':
       return 'frontRise'
     case 'i':

@@ -31,7 +31,9 @@ export function shorthand(text: TextRead, quantities: readonly Quantity[]): Labe
     run = []
   }
   for (const [place, one] of quantities.entries()) {
-    const label = letterBefore(text, one) ?? letterAfter(text, one)
+    const after = letterAfter(text, one)
+    // “L: 22W x 28L”: the letter that is glued to its figure
+    const label = after && isGlued(text, after.from) && !isGlued(text, one.from) ? after : (letterBefore(text, one) ?? after)
     if (!label) continue
     const before = quantities[place - 1]
     const alone =
@@ -44,6 +46,8 @@ export function shorthand(text: TextRead, quantities: readonly Quantity[]): Labe
   close()
   return found
 }
+
+const isGlued = ({ tokens }: TextRead, at: number): boolean => tokens[at]?.spaced === false
 
 /** Is it a W or an L at the start of a line, with a length behind it that fills the line but for brackets and signs? */
 function headsLine({ tokens, terms }: TextRead, { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {

@@ -9,6 +9,8 @@ export interface Around extends TextRead {
   quantities: readonly Quantity[]
   /** A pair of bare numbers can only be a size on a garment with legs. */
   legs: boolean
+  /** What is worn above the waist has no waist and leg on its label. */
+  upper?: boolean
   /** A title: a letter alone is a size. */
   title: boolean
   language: string
@@ -43,8 +45,8 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
   const measured = measuredPair(around, first, byFrom)
   if (measured !== null) return measured
   if (!within(first.value, WAIST)) return null
-  // 32W 34L
-  if (wordAt(around, first.to) === 'w' && !tokens[first.to]?.spaced) {
+  // 32W 34L; of a top 22W x 28L is how wide and how long
+  if (!around.upper && wordAt(around, first.to) === 'w' && !tokens[first.to]?.spaced) {
     let next = first.to + 1
     if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
     const leg = byFrom.get(next)

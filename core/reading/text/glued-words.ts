@@ -3,7 +3,8 @@ import type { PhraseTrie } from './phrase-trie.ts'
 import type { Token } from './tokens.ts'
 import { type Vocabulary, vocabularyOf } from './vocabulary.ts'
 
-const CAPITAL_BEHIND = /\p{Ll}\p{Lu}/u
+/** inWaist, and MEASUREMENTSBust. */
+const CAPITAL_BEHIND = /\p{Ll}(?=\p{Lu})|\p{Lu}(?=\p{Lu}\p{Ll})/u
 const SHORTEST = 3
 
 /** The same tokens, such words parted. Linear. */

@@ -217,6 +217,8 @@ export function endAt(term: Term | undefined): Landmark | undefined {
 const OF = cue('of')
 const STEPPED: WordRole[] = ['light', 'front', 'back', 'from']
 const FURTHEST = 5
+/** Words that mean nothing here, between “to” and where it ends. */
+const MOST_UNKNOWN = 2
 
 /** “from the shoulder down to the bottom hem”: landmark, small words, to, small words, landmark. */
 function withLandmarkPairs(tokens: readonly Token[], list: readonly Term[]): Term[] {
@@ -244,12 +246,18 @@ function withLandmarkPairs(tokens: readonly Token[], list: readonly Term[]): Ter
 function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: number) {
   let seenTo = false
   let reached = (list[first] as Term).to
+  let unknown = 0
   for (let index = first + 1; index <= first + FURTHEST; index++) {
     const term = list[index]
     if (term === undefined) return null
     for (let at = reached; at < term.from; at++) {
       const text = tokens[at]?.text ?? ''
-      if (!/^[->.']$/.test(text)) return null
+      // “to the longest part of the hem”
+      if (seenTo && tokens[at]?.kind === 'word' && unknown < MOST_UNKNOWN) {
+        unknown++
+        continue
+      }
+      if (!/^[->.']$/.test(text) || unknown > 0) return null
       // armpit-armpit, shoulder-hem: a glued hyphen is the “to”
       if (text !== '-' || at !== reached || at + 1 !== term.from || index !== first + 1) continue
       if (!tokens[at]?.spaced && !tokens[at + 1]?.spaced) seenTo = true

@@ -276,6 +276,10 @@ export const cues: Cues = {
   `,
   waistband: 'waistband',
   measureVerb: 'measure',
+  limit: `
+    max
+    maximum
+  `,
   measurements: `
     measurements
     measurement

@@ -37,6 +37,7 @@ function withTheFirst(sections: Section[], kind: GarmentKind | null): Section[] 
   const [first] = sections
   if (first === undefined || first.from === 0 || kind === null) return sections
   const [own, its] = [SHAPE[kind], SHAPE[first.kind]]
-  const isSecond = own === 'upper' ? its === 'legs' || its === 'skirt' : own === 'whole' && its === 'legs' && kind !== 'jumpsuit'
-  return isSecond ? [{ from: 0, kind }, ...sections] : sections
+  const isVest = first.kind === 'waistcoat' && (kind === 'jacket' || kind === 'coat')
+  const isBelow = own === 'upper' ? its === 'legs' || its === 'skirt' : own === 'whole' && its === 'legs' && kind !== 'jumpsuit'
+  return isVest || isBelow ? [{ from: 0, kind }, ...sections] : sections
 }

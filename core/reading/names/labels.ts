@@ -98,8 +98,9 @@ function isRemark(text: TextRead, last: Label, label: Label, figures: (from: num
   while (open < last.to + REMARKED && tokens[open]?.kind === 'word') open++
   if (last.role !== 'point' || (label.role !== 'detail' && label.role !== 'point') || tokens[open]?.text !== '(') return false
   // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
-  if (label.role === 'point' && !means(termAt(terms, label.to), 'to') && !isWhole(text, open, label)) return false
-  for (let at = open + 1; at < open + 10; at++) {
+  if (label.role === 'point' && !means(termAt(terms, label.to), 'to') && !isWhole(text, open, label) && !figureBehind(text, open, figures))
+    return false
+  for (let at = open + 1; at < open + LONGEST_REMARK; at++) {
     if (tokens[at]?.text !== ')') continue
     return at >= label.to && !figures(last.to, at)
   }
@@ -107,6 +108,20 @@ function isRemark(text: TextRead, last: Label, label: Label, figures: (from: num
 }
 
 const REMARKED = 4
+const LONGEST_REMARK = 16
+
+/** “Thigh (from the crotch to the outside of the leg): 12”: the figure stands right behind the brackets, and none in them. */
+function figureBehind({ tokens }: TextRead, open: number, figures: (from: number, to: number) => boolean): boolean {
+  for (let at = open + 1; at < open + LONGEST_REMARK; at++) {
+    const token = tokens[at]
+    if (token === undefined || token.kind === 'break') return false
+    if (token.text !== ')') continue
+    let behind = at + 1
+    while (behind < at + 3 && /^[:=~-]$/.test(tokens[behind]?.text ?? '')) behind++
+    return !figures(open, at) && /^(?:digits|fraction)$/.test(tokens[behind]?.kind ?? '')
+  }
+  return false
+}
 
 /** “(sleeve to sleeve)”: from one to the other, and nothing more in the brackets. */
 function isWhole({ tokens, terms }: TextRead, open: number, { from, to }: Label): boolean {

@@ -602,6 +602,8 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     it
     and
     on
+    through
+    thru
     for
     with
     to

@@ -50,7 +50,7 @@ function weightOf(evidence: readonly Evidence[]): number {
   return sum
 }
 /** How far the other girths of the same list pull this one. */
-const NEIGHBOURS = 1.5
+const NEIGHBOURS = 2
 /** The same where one of them is told to be a circumference, and none to lie flat. */
 const NEIGHBOURS_TOLD = 2.5
 const TOLD_AROUND = new Set<Evidence>(['word-around', 'name-around', 'halved'])

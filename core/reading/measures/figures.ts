@@ -271,10 +271,16 @@ const isTwice = (a: Quantity, b: Quantity): boolean =>
 
 /** “27in to 33in stretched”: the range ends where it is pulled to. */
 const asItGoes = (one: Figure): Figure => (one.quantity.range ? { ...one, quantity: { ...one.quantity, value: one.quantity.high } } : one)
+/** “Waist 32 to 50”: no range of one garment at rest is so wide; it is elastic, from where it lies to where it goes. */
+const givesFar = ({ point, quantity }: Figure): boolean =>
+  ELASTIC.has(point) && quantity.range && quantity.high > quantity.low * LARGEST_AT_REST
+const ELASTIC = new Set<PointId>(['waist', 'cuff'])
+const LARGEST_AT_REST = 1.4
+
 /** And it begins where it lies. */
 function asItLies(one: Figure): Figure {
   const { quantity, qualifiers } = one
-  if (!quantity.range || !qualifiers.has('stretched')) return one
+  if (!quantity.range || !(qualifiers.has('stretched') || givesFar(one))) return one
   const relaxed = { ...quantity, value: quantity.low, high: quantity.low, range: false }
   return { ...one, quantity: relaxed, qualifiers: new Set([...qualifiers].filter((word) => word !== 'stretched')) }
 }
@@ -287,7 +293,7 @@ function relaxedFirst(text: TextRead, figures: readonly Figure[], asides: Aside[
     asides.push({ quantity: one.quantity, because })
     seconds.push(one)
   }
-  const stretched = figures.filter(({ qualifiers }) => qualifiers.has('stretched')).map(asItGoes)
+  const stretched = figures.filter((one) => one.qualifiers.has('stretched') || givesFar(one)).map(asItGoes)
   const groups = new Map<Label, Figure[]>()
   for (const one of closedFirst(figures.map(asItLies), second)) {
     const group = groups.get(one.label)

@@ -126,6 +126,8 @@ function saidBefore({ tokens, terms }: Around, from: number): 'size' | 'measures
     if (tokens[at]?.kind === 'break') return null
     const term = termAt(terms, at)
     const text = tokens[at]?.text ?? ''
+    // “label says 34x32 (33 x 31 actual)”: of the pair before
+    if (text === '(' && tokens[at - 1]?.kind === 'digits') return null
     if (MEASURES.test(text)) return 'measures'
     if (means(term, 'size')) return 'size'
   }

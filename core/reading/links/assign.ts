@@ -65,9 +65,11 @@ function costOfSecond(text: TextRead, { from, spanTo }: Quantity, left: number):
   const ahead = termAt(terms, from - 1)
   // what stands between tells of the first figure: “5" as per the name but I measure 4.75"”
   if (isMeasured(text, from) && left < ANOTHER) return 0.1 + Math.min(Math.max(left, 0), 1)
+  // “43 with collar”, “without collar 61”
   const counted = WITH.test(text.tokens[spanTo]?.text ?? '') && means(termAt(terms, spanTo + 1), 'point', 'lining')
+  const isOut = ahead !== undefined && means(ahead, 'point', 'lining') && means(termAt(terms, ahead.from - 1), 'not', 'including')
   const isSaid =
-    counted || (meansAny(ahead, SIDES) && !means(ahead, 'front', 'back')) || (meansAny(behind, SIDES) && !means(behind, 'point'))
+    counted || isOut || (meansAny(ahead, SIDES) && !means(ahead, 'front', 'back')) || (meansAny(behind, SIDES) && !means(behind, 'point'))
   return (isSaid ? 0.1 : 1.2) + Math.max(left, 0)
 }
 /** From here on other sentences stand between. */

@@ -1,2 +1,28 @@
 /** Texts that are not yet read as a careful buyer reads them, each with its reason. */
-export const NOT_YET: { id: string; because: string }[] = []
+export const NOT_YET: { id: string; because: string }[] = [
+  { id: 'en-a04', because: 'a sum glued behind the postage is not read as the price; its figures are right' },
+  { id: 'en-a05', because: 'half a lining of one piece and the flare of another are told of no garment yet; the figures are right' },
+  { id: 'en-a06', because: 'a bracelet sleeve is a length of its own here, the case calls it three-quarter; the figures are right' },
+  { id: 'en-a07', because: 'a co-ord is taken for the last piece it names; the figures of both pieces are right' },
+  { id: 'en-a09', because: '“loose thru the leg” is no word of the cut yet; the pair that was measured is read right' },
+  { id: 'en-a17', because: 'no word tells that a blouson is a jacket; the figures are right' },
+  { id: 'en-a18', because: 'half lined and a bracelet sleeve are told in other words; the figures are right' },
+  { id: 'en-a20', because: 'camel is no fibre of the lists yet; the sleeves are right' },
+  { id: 'en-a21', because: 'silk told behind the lengths of its ties is not read; the figures are right' },
+  { id: 'en-a24', because: 'a smocked top in cloth is taken for a knitted one; the figures are right' },
+  { id: 'en-a26', because: '“the two turn ups shown” names no state, so that the cuffed length is not kept beside the long one' },
+  { id: 'en-a27', because: 'a three-quarter sleeve told as 3/4 behind its figure is no word of the cut; the figures are right' },
+  { id: 'en-a28', because: '“fits 26-32” of a tied wrap is advice to the reader; the open waist alone is left then' },
+  { id: 'en-a29', because: 'what is no garment of the list has a hem and no sweep here; a yukata is taken for a coat' },
+  { id: 'en-a30', because: 'a tunic top is taken for a knitted one; the waist that pulls over the bust is right' },
+  { id: 'en-a36', because: 'a sum behind “back up for” is not read as the price; the figures are right' },
+  { id: 'en-a40', because: 'a hunting coat is a jacket to its buyer and a coat by its name; the figures are right' },
+  { id: 'en-a44', because: 'the low rise in a skirt’s title is no facet of a skirt yet; the figures are right' },
+  { id: 'en-a45', because: 'a sum behind a sign of money in a picture is not read; the figures are right' },
+  { id: 'en-a48', because: '“asking 140 … in euros” is not read as the price; the seller’s own tape wins as it should' },
+  { id: 'en-a51', because: 'a paper pattern is taken for what is sewn from it, and its sizes for measures' },
+  { id: 'en-a52', because: 'cloth by the metre is taken for what could be sewn from it, and its width for a measure' },
+  { id: 'en-a53', because: 'a dress form is taken for what hangs on it, and its sizes for measures' },
+  { id: 'en-a57', because: 'a three-quarter sleeve told as 3/4 in brackets is no word of the cut; the figures are right' },
+  { id: 'en-a60', because: 'thin straps alone do not tell that there are no sleeves; the figures are right' }
+]

@@ -1,5 +1,7 @@
 /** The files of texts in the manner of real listings, by name. */
 import { figures } from './figures.ts'
+import { figures2 } from './figures-2.ts'
+import { figures3 } from './figures-3.ts'
 import type { WrittenCase } from './written-case.ts'
 
-export const written: Record<string, WrittenCase[]> = { figures }
+export const written: Record<string, WrittenCase[]> = { figures, 'figures-2': figures2, 'figures-3': figures3 }

@@ -65,10 +65,11 @@ const startsLine = (tokens: readonly Token[], at: number): boolean =>
 const BEFORE_L = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength', 'waist', 'hip'])
 /** Has this figure one of the names that a length is set beside, and does it stand right before the letter? */
 function isWidthBefore({ tokens, terms }: TextRead, { from, spanTo }: Quantity, letter: number): boolean {
-  for (let at = spanTo; at < letter; at++) if (tokens[at]?.kind !== 'mark' && tokens[at]?.kind !== 'break') return false
+  for (let at = spanTo; at < letter; at++)
+    if (tokens[at]?.kind !== 'mark' && tokens[at]?.kind !== 'break' && !meaning(termAt(terms, at), 'basis')) return false
   const named = termAt(terms, /^[:=~-]$/.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1)
   const name = meaning(named, 'point')?.point
-  return letter - spanTo <= 3 && name !== undefined && BEFORE_L.has(name)
+  return letter - spanTo <= 4 && name !== undefined && BEFORE_L.has(name)
 }
 
 function isOneLine({ tokens }: TextRead, from: number, to: number): boolean {

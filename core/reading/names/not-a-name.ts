@@ -10,10 +10,10 @@ import type { TextRead } from '../text/text.ts'
 export const namesNothing = (text: TextRead, term: Term): boolean =>
   isWithout(text, term.from) ||
   isFastenedWith(text, term) ||
+  (means(term, 'point', 'detail') && isCountedIn(text, term)) ||
   (means(term, 'point') &&
     (isIncluded(text, term.to) ||
       isWithIt(text, term) ||
-      isCountedIn(text, term) ||
       isOfNameBefore(text, term) ||
       isLongSize(text, term) ||
       isPlaceInBracket(text, term) ||
@@ -45,9 +45,10 @@ function isFastenedWith({ tokens, terms }: TextRead, { from, to }: Term): boolea
 const WORDS_WITH = 4
 const LENGTHS_WITH = new Set<PointName>(['length', 'outseam', 'inseam', 'rise', 'frontRise', 'backRise', 'skirtLength', 'legLength'])
 
-/** “43" with collar”: behind a figure, and with none of its own, what was counted in. */
-function isCountedIn({ tokens }: TextRead, { from, to }: Term): boolean {
-  const at = THE.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1
+/** “43" with collar”, “29.5 with the two turn ups”: behind a figure, and with none of its own, what was counted in. */
+function isCountedIn({ tokens, terms }: TextRead, { from, to }: Term): boolean {
+  let at = from - 1
+  while (at > from - 3 && (THE.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'number'))) at--
   if (!WITH.test(tokens[at]?.text ?? '')) return false
   const before = tokens[at - 1]
   const figure = before?.kind === 'digits' || before?.text === '"' || (before?.kind === 'word' && tokens[at - 2]?.kind === 'digits')

@@ -133,7 +133,7 @@ export const figures2: WrittenCase[] = [
     price: { amount: 96, currency: 'AUD' },
     fibres: [],
     lined: 'full',
-    cut: { sleeve: 'three-quarter', silhouette: 'pencil' }
+    cut: { sleeve: 'bracelet', silhouette: 'pencil' }
   },
   {
     id: 'en-a07',
@@ -362,7 +362,7 @@ export const figures2: WrittenCase[] = [
     price: { amount: 38, currency: 'GBP' },
     fibres: [['wool', null]],
     lined: 'half',
-    cut: { sleeve: 'three-quarter', closeness: 'relaxed' }
+    cut: { sleeve: 'bracelet', closeness: 'relaxed' }
   },
   {
     id: 'en-a19',

@@ -119,21 +119,12 @@ const SHORTS: ModelRow[] = [
   row('inseam', 150, {}, 60, 'memory', 'Joint: shorts, 3 sources, 104.5 + 0.05 · waist; how short is style, its sd from memory'),
   row('outseam', -5.4, { inseam: 1, frontRise: 1 }, 21, 'thin', 'Joint: any legged, 4 sources, slopes set to 1')
 ]
-const BODY_OF_PATTERNS =
-  'body sizes of US pattern catalogues: hip 10 in over waist, 2 in over bust, waist 8 in under bust (misses 12 to 20)'
+const BODY_OF_PATTERNS = 'body sizes of US pattern catalogues: hip 10 in over waist, 2 in over bust, waist 8 in under bust (misses 12 to 20)'
 /** Cut close to the hip, its hip is the body's of its size and a usual ease: the table mixes pencils with what is cut in the round. */
 const CLOSE_SKIRTS = { silhouettes: ['pencil', 'bodycon', 'sheath'] }
 const SKIRT: ModelRow[] = [
   row('waist', 714.5, {}, 144, 'fair', 'Joint: skirts, 5 sources'),
-  row(
-    'hip',
-    284,
-    { waist: 1 },
-    45,
-    'memory',
-    `${BODY_OF_PATTERNS}; 30 more ease at the hip and what makers differ by, from memory`,
-    CLOSE_SKIRTS
-  ),
+  row('hip', 284, { waist: 1 }, 45, 'memory', `${BODY_OF_PATTERNS}; 30 more ease at the hip and what makers differ by, from memory`, CLOSE_SKIRTS),
   row('hip', 516.8, { waist: 0.671 }, 90, 'thin', 'Joint: skirts, 4 sources'),
   row('skirtLength', 643.6, {}, 225, 'fair', 'Joint: skirts, 6 sources')
 ]

@@ -104,12 +104,7 @@ const COMMON_TASTE = Number(process.env.CT ?? 0.5)
  * slips or pinches; what is tailored is looked at more closely; and much too small is too small for everybody.
  */
 const E = (n: string, d: number) => Number(process.env[n] ?? d)
-const WIDER = {
-  under: E('WU', 2),
-  over: { girth: E('WG', 2.5), length: E('WL', 1.5), tailored: E('WT', 1.5) },
-  hangs: E('WH', 1.1),
-  sd: E('WSD', 0.8)
-}
+const WIDER = { under: E('WU',2), over: { girth: E('WG',2.5), length: E('WL',1.5), tailored: E('WT',1.5) }, hangs: E('WH',1.1), sd: E('WSD',0.8) }
 const MOST_UNDER_MM = 30
 const overAt = (point: PointId, kind: GarmentKind): number =>
   isGirth(point) ? (OVER_A_SHIRT.includes(kind) ? WIDER.over.tailored : WIDER.over.girth) : WIDER.over.length

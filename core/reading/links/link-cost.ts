@@ -139,13 +139,15 @@ export function linkCost(text: TextRead, label: Label, quantity: Quantity, befor
 
 /** “chest (armpit to armpit, buttoned up) 58”: a name that ends in brackets of its own goes on to their end. */
 function pastOwnBracket({ tokens }: TextRead, label: Label, to: number): number {
-  let open = -1
-  for (let at = label.from; at < label.to; at++) {
-    if (/^[([]$/.test(tokens[at]?.text ?? '')) open = at
-    else if (/^[)\]]$/.test(tokens[at]?.text ?? '')) open = -1
+  let open = false
+  for (let at = label.from + 1; at < label.to; at++) {
+    const { kind, text } = tokens[at] as Token
+    if (kind !== 'mark') continue
+    if (text === '(' || text === '[') open = true
+    else if (text === ')' || text === ']') open = false
   }
-  if (open < 0) return label.to
-  for (let at = label.to; at < to; at++) if (/^[)\]]$/.test(tokens[at]?.text ?? '')) return at + 1
+  if (!open) return label.to
+  for (let at = label.to; at < to; at++) if (tokens[at]?.text === ')' || tokens[at]?.text === ']') return at + 1
   return label.to
 }
 

@@ -28,7 +28,7 @@ export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie): read
 /** Its figure stands right behind it or right before it. */
 function isBesideFigure(tokens: readonly Token[], at: number, trie: PhraseTrie): boolean {
   let next = at + 1
-  while (next < at + 3 && /^[:=~>.-]$/.test(tokens[next]?.text ?? '')) next++
+  while (next < at + 3 && tokens[next]?.kind === 'mark' && /^[:=~>.-]$/.test(tokens[next]?.text ?? '')) next++
   if (isFigure(tokens[next])) return true
   const before = tokens[at - 1]
   const unit = before?.text === '"' || (before?.kind === 'word' && vocabularyOf(trie).units.has(before.text))

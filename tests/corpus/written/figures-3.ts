@@ -1448,5 +1448,564 @@ export const figures3: WrittenCase[] = [
     ],
     price: null,
     fibres: [['wool', null]]
+  },
+  {
+    id: 'fig-cd-001',
+    class: 'figures',
+    lang: 'en',
+    title: 'Boho dress',
+    text: 'Bust 36-38, waist 28-30, hips free. Length 45". Model is 5\'7 and wearing a UK 10. Inches.',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '37', value: 37, unit: 'in', basis: 'around' },
+      { point: 'waist', text: '29', value: 29, unit: 'in', basis: 'around' },
+      { point: 'bodyLength', text: '45', value: 45, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-002',
+    class: 'figures',
+    lang: 'en',
+    title: 'Sports top',
+    text: 'Will fit a 34-36" chest.',
+    kind: 'knit-top',
+    measures: [],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-003',
+    class: 'figures',
+    lang: 'en',
+    title: 'Grey jumper',
+    text: 'Width under arms 20in, width at the hem 18in, length shoulder to hem 26in, sleeve underarm to cuff 18in.',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '20', value: 20, unit: 'in', basis: 'flat' },
+      { point: 'hem', text: '18', value: 18, unit: 'in', basis: 'flat' },
+      { point: 'bodyLength', text: '26', value: 26, unit: 'in', basis: 'length' },
+      { point: 'sleeveUnderarm', text: '18', value: 18, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-004',
+    class: 'figures',
+    lang: 'en',
+    title: 'Linen shirt',
+    text: 'Shoulders: 16.5 Chest: 20 Waist: 18 Hem: 21 Sleeves: 23 Length 28 all in inches',
+    kind: 'shirt',
+    measures: [
+      { point: 'shoulderWidth', text: '16.5', value: 16.5, unit: 'in', basis: 'length' },
+      { point: 'chest', text: '20', value: 20, unit: 'in', basis: 'flat' },
+      { point: 'waist', text: '18', value: 18, unit: 'in', basis: 'flat' },
+      { point: 'hem', text: '21', value: 21, unit: 'in', basis: 'flat' },
+      { point: 'sleeveLength', text: '23', value: 23, unit: 'in', basis: 'length' },
+      { point: 'bodyLength', text: '28', value: 28, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['linen', null]]
+  },
+  {
+    id: 'fig-cd-005',
+    class: 'figures',
+    lang: 'en',
+    title: 'Zip fleece',
+    text: 'P2P 56cm. P2C 47cm. S2C 62cm. Length 72cm.',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '56', value: 56, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveUnderarm', text: '47', value: 47, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '62', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '72', value: 72, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-006',
+    class: 'figures',
+    lang: 'en',
+    title: 'Pencil skirt',
+    text: 'Waist 76 cm / 30 in, Hip 98 cm / 38.5 in, Length 62 cm / 24.5 in',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '76', value: 76, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '98', value: 98, unit: 'cm', basis: 'around' },
+      { point: 'skirtLength', text: '62', value: 62, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-007',
+    class: 'figures',
+    lang: 'en',
+    title: 'High rise trousers',
+    text: '29" waist, 39" hip, 11" rise, 25" inseam, 35" total length.',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '29', value: 29, unit: 'in', basis: 'around' },
+      { point: 'hip', text: '39', value: 39, unit: 'in', basis: 'around' },
+      { point: 'frontRise', text: '11', value: 11, unit: 'in', basis: 'length' },
+      { point: 'inseam', text: '25', value: 25, unit: 'in', basis: 'length' },
+      { point: 'outseam', text: '35', value: 35, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-008',
+    class: 'figures',
+    lang: 'en',
+    title: 'Tea dress',
+    text: 'Bust 2 x 46cm; waist 2 x 38cm; length 110cm',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '46', value: 46, unit: 'cm', basis: 'flat' },
+      { point: 'waist', text: '38', value: 38, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '110', value: 110, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-009',
+    class: 'figures',
+    lang: 'en',
+    title: 'Kilt style skirt',
+    text: 'Waist = 13.5” flat (27” around); hips = 19” flat (38” around); L = 27”',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '13.5', value: 13.5, unit: 'in', basis: 'flat' },
+      { point: 'hip', text: '19', value: 19, unit: 'in', basis: 'flat' },
+      { point: 'skirtLength', text: '27', value: 27, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-010',
+    class: 'figures',
+    lang: 'en',
+    title: 'Wool coat',
+    text: 'Pockets 5.5" deep, hem turned up 2", half belt 2" wide. Chest 44" round, length 42".',
+    kind: 'coat',
+    measures: [
+      { point: 'chest', text: '44', value: 44, unit: 'in', basis: 'around' },
+      { point: 'bodyLength', text: '42', value: 42, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['wool', null]]
+  },
+  {
+    id: 'fig-cd-011',
+    class: 'figures',
+    lang: 'en',
+    title: 'Cami top',
+    text: 'Strap drop 10", straps adjustable. Bust 16" flat. Length 22" from strap to hem.',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '16', value: 16, unit: 'in', basis: 'flat' },
+      { point: 'bodyLength', text: '22', value: 22, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-012',
+    class: 'figures',
+    lang: 'en',
+    title: 'Dress shirt',
+    text: 'Tag 15.5/33. Neck 15.5", sleeve 33", chest 44" around, length 30".',
+    kind: 'shirt',
+    measures: [
+      { point: 'neck', text: '15.5', value: 15.5, unit: 'in', basis: 'around' },
+      { point: 'sleeveFromCentreBack', text: '33', value: 33, unit: 'in', basis: 'length' },
+      { point: 'chest', text: '44', value: 44, unit: 'in', basis: 'around' },
+      { point: 'bodyLength', text: '30', value: 30, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-013',
+    class: 'figures',
+    lang: 'en',
+    title: 'Lace dress',
+    text: 'Fits bust up to 40, waist up to 32, hips free. Length 44 inches.',
+    kind: 'dress',
+    measures: [{ point: 'bodyLength', text: '44', value: 44, unit: 'in', basis: 'length' }],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-014',
+    class: 'figures',
+    lang: 'en',
+    title: 'Wide leg jeans',
+    text: 'Rise 10.75" front / 15.25" back\nWaist 15" flat\nLeg opening: 8.75" (17.5")',
+    kind: 'jeans',
+    measures: [
+      { point: 'frontRise', text: '10.75', value: 10.75, unit: 'in', basis: 'length' },
+      { point: 'backRise', text: '15.25', value: 15.25, unit: 'in', basis: 'length' },
+      { point: 'waist', text: '15', value: 15, unit: 'in', basis: 'flat' },
+      { point: 'legOpening', text: '8.75', value: 8.75, unit: 'in', basis: 'flat' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-015',
+    class: 'figures',
+    lang: 'en',
+    title: 'Wool trousers',
+    text: 'Inseam 27" + 3" to let down. Waist 17" flat.',
+    kind: 'trousers',
+    measures: [
+      { point: 'inseam', text: '27', value: 27, unit: 'in', basis: 'length' },
+      { point: 'waist', text: '17', value: 17, unit: 'in', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [['wool', null]]
+  },
+  {
+    id: 'fig-cd-016',
+    class: 'figures',
+    lang: 'en',
+    title: 'Tweed skirt',
+    text: '7" metal zip, 9" split at the back. Waist 13" across. Hips 18.5" across. 25" long.',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '13', value: 13, unit: 'in', basis: 'flat' },
+      { point: 'hip', text: '18.5', value: 18.5, unit: 'in', basis: 'flat' },
+      { point: 'skirtLength', text: '25', value: 25, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-017',
+    class: 'figures',
+    lang: 'en',
+    title: 'Varsity jacket',
+    text: 'Chest - 23.5 - (47 total)\nLength - 27\nSleeve - 25',
+    kind: 'jacket',
+    measures: [
+      { point: 'chest', text: '23.5', value: 23.5, unit: 'in', basis: 'flat' },
+      { point: 'bodyLength', text: '27', value: 27, unit: 'in', basis: 'length' },
+      { point: 'sleeveLength', text: '25', value: 25, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-018',
+    class: 'figures',
+    lang: 'de',
+    title: 'Lederjacke',
+    text: 'Ärmellänge außen 62, innen 47 cm, Brust 54 cm quer, Länge 60 cm',
+    kind: 'jacket',
+    measures: [
+      { point: 'sleeveLength', text: '62', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'sleeveUnderarm', text: '47', value: 47, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '54', value: 54, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '60', value: 60, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-019',
+    class: 'figures',
+    lang: 'en',
+    title: 'Ringer tee',
+    text: '19.5" / 49.5cm pit to pit, 25" / 63.5cm length, 8" / 20cm sleeve',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '19.5', value: 19.5, unit: 'in', basis: 'flat' },
+      { point: 'bodyLength', text: '25', value: 25, unit: 'in', basis: 'length' },
+      { point: 'sleeveLength', text: '8', value: 8, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-020',
+    class: 'figures',
+    lang: 'en',
+    title: 'Pleated wool skirt',
+    text: 'Size 14 but measures more like a 12: waist 28", hips 40", length 28"',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '28', value: 28, unit: 'in', basis: 'around' },
+      { point: 'hip', text: '40', value: 40, unit: 'in', basis: 'around' },
+      { point: 'skirtLength', text: '28', value: 28, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['wool', null]]
+  },
+  {
+    id: 'fig-cd-021',
+    class: 'figures',
+    lang: 'en',
+    title: 'Crepe dress',
+    text: 'Approximate flat measurements: Width across chest 19 inches Width across waist 16 inches Width across hips 20 inches Full length 38 inches',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '19', value: 19, unit: 'in', basis: 'flat' },
+      { point: 'waist', text: '16', value: 16, unit: 'in', basis: 'flat' },
+      { point: 'hip', text: '20', value: 20, unit: 'in', basis: 'flat' },
+      { point: 'bodyLength', text: '38', value: 38, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-022',
+    class: 'figures',
+    lang: 'en',
+    title: 'Blazer',
+    text: 'Shoulder 43 / Chest 54 / Length 70 / Sleeve 63 (cm)',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '43', value: 43, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '54', value: 54, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '70', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '63', value: 63, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-023',
+    class: 'figures',
+    lang: 'en',
+    title: 'Sweatshirt',
+    text: 'chest (pit to pit): 57cm | 22.4in\nlength: 68cm | 26.8in',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '57', value: 57, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '68', value: 68, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-024',
+    class: 'figures',
+    lang: 'en',
+    title: 'Linen trousers',
+    text: 'Waist (elasticated) 28-36 inches. Outside leg 40 inches. Inside leg 29 inches.',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '32', value: 32, unit: 'in', basis: 'around' },
+      { point: 'outseam', text: '40', value: 40, unit: 'in', basis: 'length' },
+      { point: 'inseam', text: '29', value: 29, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['linen', null]]
+  },
+  {
+    id: 'fig-cd-025',
+    class: 'figures',
+    lang: 'en',
+    title: 'Jeans',
+    text: 'Hips 19 ¾" flat, waist 14 ⅞" flat, thigh 11 ¼" flat',
+    kind: 'jeans',
+    measures: [
+      { point: 'hip', text: '19.75', value: 19.75, unit: 'in', basis: 'flat' },
+      { point: 'waist', text: '14.875', value: 14.875, unit: 'in', basis: 'flat' },
+      { point: 'thigh', text: '11.25', value: 11.25, unit: 'in', basis: 'flat' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-026',
+    class: 'figures',
+    lang: 'en',
+    title: 'Dress trousers',
+    text: 'Legs are 30 inches inside and 41 outside. Waist 34 all round.',
+    kind: 'trousers',
+    measures: [
+      { point: 'inseam', text: '30', value: 30, unit: 'in', basis: 'length' },
+      { point: 'outseam', text: '41', value: 41, unit: 'in', basis: 'length' },
+      { point: 'waist', text: '34', value: 34, unit: 'in', basis: 'around' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-027',
+    class: 'figures',
+    lang: 'en',
+    title: 'Maxi dress',
+    text: 'bust 34 in/ waist 25 in/ hip open/ length 50 in',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '34', value: 34, unit: 'in', basis: 'around' },
+      { point: 'waist', text: '25', value: 25, unit: 'in', basis: 'around' },
+      { point: 'bodyLength', text: '50', value: 50, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-028',
+    class: 'figures',
+    lang: 'en',
+    title: 'Oxford shirt',
+    text: 'Sleeve: 34" from centre back, 25" from shoulder. Pit to pit 23".',
+    kind: 'shirt',
+    measures: [
+      { point: 'sleeveFromCentreBack', text: '34', value: 34, unit: 'in', basis: 'length' },
+      { point: 'sleeveLength', text: '25', value: 25, unit: 'in', basis: 'length' },
+      { point: 'chest', text: '23', value: 23, unit: 'in', basis: 'flat' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-029',
+    class: 'figures',
+    lang: 'en',
+    title: 'Denim jacket',
+    text: 'Armpit to armpit (doubled) 42". Shoulders 17.5". Sleeve 23". Length 22".',
+    kind: 'jacket',
+    measures: [
+      { point: 'chest', text: '42', value: 42, unit: 'in', basis: 'around' },
+      { point: 'shoulderWidth', text: '17.5', value: 17.5, unit: 'in', basis: 'length' },
+      { point: 'sleeveLength', text: '23', value: 23, unit: 'in', basis: 'length' },
+      { point: 'bodyLength', text: '22', value: 22, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-030',
+    class: 'figures',
+    lang: 'en',
+    title: 'Parka',
+    text: 'Length 33 inches measured down the back from below the hood. Chest 25 inches side to side. Sleeves 26 inches.',
+    kind: 'coat',
+    measures: [
+      { point: 'bodyLength', text: '33', value: 33, unit: 'in', basis: 'length' },
+      { point: 'chest', text: '25', value: 25, unit: 'in', basis: 'flat' },
+      { point: 'sleeveLength', text: '26', value: 26, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-031',
+    class: 'figures',
+    lang: 'en',
+    title: 'Golf trousers',
+    text: 'Label says 36 long. Actual waist is 37 inches. Leg is 34 inches.',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '37', value: 37, unit: 'in', basis: 'around' },
+      { point: 'inseam', text: '34', value: 34, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-032',
+    class: 'figures',
+    lang: 'en',
+    title: 'Hoodie',
+    text: 'Laid flat 22.5 inches across the chest below the armpits and 27 inches from the top of the shoulder to the bottom. Marked as a large but I would say medium.',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '22.5', value: 22.5, unit: 'in', basis: 'flat' },
+      { point: 'bodyLength', text: '27', value: 27, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-034',
+    class: 'figures',
+    lang: 'en',
+    title: 'Cargo shorts',
+    text: 'Waist 17" / Rise 12" / Inseam 9" / Hem 11.5" / Outseam 20"',
+    kind: 'shorts',
+    measures: [
+      { point: 'waist', text: '17', value: 17, unit: 'in', basis: 'flat' },
+      { point: 'frontRise', text: '12', value: 12, unit: 'in', basis: 'length' },
+      { point: 'inseam', text: '9', value: 9, unit: 'in', basis: 'length' },
+      { point: 'legOpening', text: '11.5', value: 11.5, unit: 'in', basis: 'flat' },
+      { point: 'outseam', text: '20', value: 20, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-035',
+    class: 'figures',
+    lang: 'en',
+    title: 'Denim mini skirt',
+    text: 'waist 38cm (stretchy, 42cm when pulled), hips 47cm, length 38cm, back pockets 12cm x 11cm',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '38', value: 38, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '47', value: 47, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '38', value: 38, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-036',
+    class: 'figures',
+    lang: 'en',
+    title: 'Sports coat',
+    text: 'Chest 21 / Waist 19.5 / Shoulders 18 / Sleeves 24 (+2) / Length (BOC) 29.5 / Lapels 3.5',
+    kind: 'jacket',
+    measures: [
+      { point: 'chest', text: '21', value: 21, unit: 'in', basis: 'flat' },
+      { point: 'waist', text: '19.5', value: 19.5, unit: 'in', basis: 'flat' },
+      { point: 'shoulderWidth', text: '18', value: 18, unit: 'in', basis: 'length' },
+      { point: 'sleeveLength', text: '24', value: 24, unit: 'in', basis: 'length' },
+      { point: 'bodyLength', text: '29.5', value: 29.5, unit: 'in', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-037',
+    class: 'figures',
+    lang: 'en',
+    title: 'Black jeans',
+    text: 'Actual measurements: \nWaist 32 inches \nInseam 31 inches \nRise 11 inches \nLeg opening 15 inches',
+    kind: 'jeans',
+    measures: [
+      { point: 'waist', text: '32', value: 32, unit: 'in', basis: 'around' },
+      { point: 'inseam', text: '31', value: 31, unit: 'in', basis: 'length' },
+      { point: 'frontRise', text: '11', value: 11, unit: 'in', basis: 'length' },
+      { point: 'legOpening', text: '15', value: 15, unit: 'in', basis: 'around' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'fig-cd-038',
+    class: 'figures',
+    lang: 'en',
+    title: 'Blouse',
+    text: 'Width (armpit to armpit) - 48 cm ; Length (without collar) - 64 cm ; Sleeve length (from the shoulder) - 59 cm',
+    kind: 'shirt',
+    measures: [
+      { point: 'chest', text: '48', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '64', value: 64, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '59', value: 59, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
   }
 ]

@@ -23,5 +23,6 @@ export const NOT_YET: { id: string; because: string }[] = [
   { id: 'en-a52', because: 'cloth by the metre is taken for what could be sewn from it, and its width for a measure' },
   { id: 'en-a53', because: 'a dress form is taken for what hangs on it, and its sizes for measures' },
   { id: 'en-a57', because: 'a three-quarter sleeve told as 3/4 in brackets is no word of the cut; the figures are right' },
-  { id: 'en-a60', because: 'thin straps alone do not tell that there are no sleeves; the figures are right' }
+  { id: 'en-a60', because: 'thin straps alone do not tell that there are no sleeves; the figures are right' },
+  { id: 'fig-cd-026', because: '“41 outside” has a name that says little, and takes no bare figure from before it' }
 ]

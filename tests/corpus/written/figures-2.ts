@@ -379,7 +379,10 @@ export const figures2: WrittenCase[] = [
       { point: 'bodyLength', text: '22 in', value: 22, unit: 'in', basis: 'length' }
     ],
     price: null,
-    fibres: [['angora', null]],
+    fibres: [
+      ['wool', null],
+      ['angora', null]
+    ],
     lined: 'full',
     cut: { sleeve: 'long' }
   },

@@ -6,6 +6,7 @@ export const NOT_YET: { id: string; because: string }[] = [
   { id: 'en-a09', because: '“loose thru the leg” is no word of the cut yet; the pair that was measured is read right' },
   { id: 'en-a17', because: 'no word tells that a blouson is a jacket; the figures are right' },
   { id: 'en-a18', because: 'half lined is not told of the whole; the figures are right' },
+  { id: 'en-a19', because: 'lambswool behind a lining of chiffon is taken for the lining’s; the figures are right' },
   { id: 'en-a20', because: 'camel is no fibre of the lists yet; the sleeves are right' },
   { id: 'en-a21', because: 'silk told behind the lengths of its ties is not read; the figures are right' },
   { id: 'en-a24', because: 'a smocked top in cloth is taken for a knitted one; the figures are right' },

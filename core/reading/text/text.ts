@@ -1,5 +1,7 @@
 /** A text taken apart once: what every reader of it works on. */
+import { withGluedParted } from './glued-words.ts'
 import { type Layout, layoutOf } from './layout.ts'
+import { withNamesSpelt } from './misspelt.ts'
 import { normalise } from './normalise.ts'
 import { type PhraseTrie, phraseTrieOf } from './phrase-trie.ts'
 import { means, type Term, type Terms, termAt, termsOf } from './terms.ts'
@@ -11,7 +13,7 @@ export interface TextTokens {
   original: string
   /** It had tags, which were left out. */
   markup: boolean
-  tokens: Token[]
+  tokens: readonly Token[]
 }
 
 /** The context that every reader gets as its first argument: the tokens, what they mean, how they are laid out. */
@@ -28,7 +30,8 @@ export function tokenise(original: string): TextTokens {
 
 export function readTokens(text: TextTokens, language: string): TextRead {
   const trie = phraseTrieOf(language)
-  return { ...text, trie, terms: termsOf(text.tokens, trie), layout: layoutOf(text.tokens) }
+  const tokens = withNamesSpelt(withGluedParted(text.original, text.tokens, trie), trie)
+  return { ...text, tokens, trie, terms: termsOf(tokens, trie), layout: layoutOf(tokens) }
 }
 export const readText = (original: string, language: string): TextRead => readTokens(tokenise(original), language)
 

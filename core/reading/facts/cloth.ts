@@ -80,7 +80,9 @@ const IMITATING = cue('imitating')
 
 /** What follows or stands before makes it another thing: leather belt, faux silk, satin lining, wool-look. */
 function isCloth(text: TextRead, term: Term, title: boolean): boolean {
-  if (WITH.test(text.tokens[term.from - 1]?.text ?? '')) return false
+  // “polyester with elastane” is of both
+  if (WITH.test(text.tokens[term.from - 1]?.text ?? '') && !(means(term, 'fibre') && means(termAt(text.terms, term.from - 2), 'fibre')))
+    return false
   const next = termAt(text.terms, term.to)
   const glued = next?.from === term.to
   if (glued && means(next, 'imitation') && !means(next, 'kind')) return false

@@ -232,6 +232,8 @@ export type CueRole =
   | 'postIncluded'
   /** dollars of a country that the page tells */
   | 'dollars'
+  /** letters that a text has only where its ¥ are Chinese */
+  | 'chinese'
   /** “Preis 20”: a bare number behind it is money */
   | 'priceName'
   /** “20 VB”: a bare number before it is money */
@@ -261,6 +263,8 @@ export type CueRole =
   | 'furtherName'
   /** “size 34 waist”, “waist 34 L 32” */
   | 'waistOfSize'
+  /** “Mサイズ”, “11号”: behind a size */
+  | 'sizeBehind'
   // whose sizes
   /** “men’s department”, “menswear inspired”: what is possessed is no garment */
   | 'besideWhose'
@@ -288,6 +292,8 @@ export type AmountRole =
   | 'part'
   /** “First one is …. Second is …” */
   | 'place'
+  /** “3千円”, “4만원”: how many of what stands before it */
+  | 'multiple'
   /** “fourteen pounds fifty”: a sum in words */
   | 'sum'
   /** what people call the notes */

@@ -78,10 +78,10 @@ function isStart({ tokens, terms }: TextRead, label: Label): boolean {
 /** “Chest (button to button) 42"”: what stands in brackets behind a name, with no figure of its own, only says how. */
 function isRemark({ tokens, terms }: TextRead, last: Label, label: Label, figures: (from: number, to: number) => boolean): boolean {
   if (last.role !== 'point' || (label.role !== 'detail' && label.role !== 'point') || tokens[last.to]?.text !== '(') return false
-  // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
-  if (label.role === 'point' && !means(termAt(terms, label.to), 'to')) return false
   for (let at = last.to + 1; at < last.to + 10; at++) {
     if (tokens[at]?.text !== ')') continue
+    // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
+    if (label.role === 'point' && !means(termAt(terms, label.to), 'to') && !means(termAt(terms, at - 1), 'to')) return false
     return at >= label.to && !figures(last.to, at)
   }
   return false
@@ -113,7 +113,10 @@ function labelOf(text: TextRead, term: Term): Label | null {
   if (
     point &&
     before &&
-    (means(before, 'including', 'not') || (means(before, 'light') && means(termAt(terms, before.from - 1), 'including')))
+    (means(before, 'including') ||
+      // where verbs stand last it denies what stands before it
+      (means(before, 'not') && !text.trie.verbLast) ||
+      (means(before, 'light') && means(termAt(terms, before.from - 1), 'including')))
   )
     return null
   if (point?.point === 'strap' && means(before, 'light')) return null
@@ -182,6 +185,8 @@ function together(text: TextRead, a: Label, b: Label, ended: boolean): Label | '
   if (
     a.points.length === 1 &&
     isFamily(first, second) &&
+    // “shoulder/chest”: two that are clear both are two
+    (between !== 'joint' || first === second || GENERIC.has(first) || GENERIC.has(second)) &&
     (between !== 'close' || from || GENERIC.has(first) || GENERIC.has(second) || first === second)
   ) {
     // “Length: sleeve 24” begins a new one: a bare colon refines only what is bare itself

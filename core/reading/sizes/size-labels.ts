@@ -87,12 +87,31 @@ function sizeAt(around: Around, byFrom: Map<number, Quantity>, at: number): (Siz
   const glued = token.text === 'w' && around.legs && tokens[at + 1]?.spaced === false ? byFrom.get(at + 1) : undefined
   if (glued && glued.unit === null && within(glued.value, WAIST) && !moreShorthand(around, glued.to))
     return { label: `W${glued.value}`, taken: [glued], to: at + 1 }
+  const named = namedBehind(around, byFrom, at)
+  if (named) return named
   const region = regionAt(around, byFrom, at)
   if (region) return region
   if (isShort40(around, at)) return { label: `${token.text}S`, taken: [], to: at + 2 }
   const quantity = byFrom.get(at)
   const suit = token.kind === 'digits' && quantity && quantity.unit === null && suitSize(around, quantity)
   return suit ? { label: suit, taken: [quantity], to: quantity.to + 1 } : null
+}
+
+const SIZE_BEHIND = cue('sizeBehind')
+
+/** Mサイズ · 38サイズ · 11号: a size with its word glued behind it. */
+function namedBehind(around: Around, byFrom: Map<number, Quantity>, at: number): (Size & { to: number }) | null {
+  const { tokens } = around
+  const token = tokens[at] as Token
+  const word = tokens[at + 1]
+  if (word?.kind !== 'word' || word.spaced || !SIZE_BEHIND.test(word.text)) return null
+  const quantity = byFrom.get(at)
+  if (token.kind === 'word') {
+    const letters = letterSize(around, at)
+    return letters === null ? null : { label: letters, taken: [], to: at + 2 }
+  }
+  if (token.kind !== 'digits' || token.text.length > 3 || (quantity && quantity.unit !== null)) return null
+  return { label: quantity ? written(quantity) : token.text, taken: quantity ? [quantity] : [], to: at + 2 }
 }
 
 /** “M: chest 52”, “L - chest 54”: a size in letters at the start of a line of measures. */

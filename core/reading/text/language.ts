@@ -1,6 +1,7 @@
 /** The language of a text, by its commonest words and by the words of its trade. */
 import type { Lexicon } from '../languages/lexicon.ts'
 import { phrasesIn } from '../languages/phrases.ts'
+import { isUnspaced, type Script, scriptOf } from '../languages/scripts.ts'
 import { normalise } from './normalise.ts'
 import { LEXICONS } from './phrase-trie.ts'
 import { type Token, tokensOf } from './tokens.ts'
@@ -31,6 +32,17 @@ function tellingOf({ common, points, kinds, fibres, colours, words }: Lexicon): 
 /** So many words tell it. */
 const SAMPLE = 400
 
+/** How much the scripts of a word tell each language that has them. */
+function byScript(text: string, scores: number[]): void {
+  const scripts = new Set<Script>()
+  for (let at = 0; at < text.length; at++) {
+    const script = scriptOf(text.charCodeAt(at))
+    if (script !== null) scripts.add(script)
+  }
+  for (const [place, lexicon] of LEXICONS.entries())
+    for (const script of scripts) scores[place] = (scores[place] as number) + (lexicon.scripts?.[script] ?? 0)
+}
+
 /** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
 export function languageOf(texts: readonly (readonly Token[])[], given: string | undefined): string {
   const words = commonWords()
@@ -41,6 +53,7 @@ export function languageOf(texts: readonly (readonly Token[])[], given: string |
   for (const tokens of texts) {
     for (let at = 0; at < tokens.length && at < SAMPLE; at++) {
       const token = tokens[at] as Token
+      if (token.kind === 'word' && isUnspaced(token.text.charCodeAt(0))) byScript(token.text, scores)
       const languages = token.kind === 'word' ? words.get(token.text) : undefined
       if (languages === undefined) continue
       for (const place of languages) scores[place] = (scores[place] as number) + 1 / languages.length

@@ -1,6 +1,7 @@
 /** The words of a text that mean something, longest phrase first, each with its place and all it can mean. */
 
 import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
+import { isUnspaced } from '../languages/scripts.ts'
 import { compoundWord, INNER } from './compound-word.ts'
 import { cue } from './cues.ts'
 import { type Meaning, meaningOf, type Node, type PhraseTrie, SAYS_MORE, type Sense } from './phrase-trie.ts'
@@ -67,8 +68,9 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
   const list: Term[] = []
   for (let from = 0; from < tokens.length; ) {
     // 12in leg: glued to its figure, “in” is the unit and begins no phrase
-    const unit =
-      tokens[from]?.spaced === false && tokens[from - 1]?.kind === 'digits' && tokens[from]?.kind === 'word' && tokens[from]?.text !== 'x'
+    const word = tokens[from] as Token
+    const glued = word.spaced === false && tokens[from - 1]?.kind === 'digits' && word.kind === 'word'
+    const unit = glued && word.text !== 'x' && !isUnspaced(word.text.charCodeAt(0))
     const found = longest(tokens, from, trie.root, unit ? from + 1 : undefined)
     if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie.root) : found)
     else if (trie.heads.size > 0) {

@@ -1,0 +1,387 @@
+/** Texts in the manner of Japanese listings. */
+import type { WrittenCase } from './written-case.ts'
+
+export const japanese: WrittenCase[] = [
+  {
+    id: 'ja-w01',
+    class: 'compact',
+    lang: 'ja',
+    title: 'ネルシャツ チェック メンズ M',
+    text: 'サイズM\n肩幅45身幅52着丈70袖丈60\n平置き採寸のため多少の誤差はご了承ください。\n綿100%\n2,480円 送料込み',
+    kind: 'shirt',
+    measures: [
+      { point: 'shoulderWidth', text: '45', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '52', value: 52, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '70', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 2480, currency: 'JPY' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ja-w02',
+    class: 'headings',
+    lang: 'ja',
+    title: 'ウール混チェスターコート ネイビー 38',
+    text: '【サイズ】38\n【実寸】着丈：98cm / 肩幅：42cm / 身幅：53cm / 袖丈：61cm\n【素材】表地：毛80% ナイロン20%　裏地：キュプラ100%\n総裏仕立て\n¥9,800',
+    kind: 'coat',
+    measures: [
+      { point: 'bodyLength', text: '98cm', value: 98, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '42cm', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '53cm', value: 53, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '61cm', value: 61, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['38'],
+    price: { amount: 9800, currency: 'JPY' },
+    fibres: [
+      ['wool', 80],
+      ['polyamide', 20]
+    ],
+    lined: 'full'
+  },
+  {
+    id: 'ja-w03',
+    class: 'flat-told',
+    lang: 'ja',
+    title: 'テーパードスラックス グレー 古着',
+    text: 'ウエスト 38cm\n股上 27cm\n股下 71cm\nワタリ 31cm\n裾幅 17cm\n※平置き実寸\nポリエステル65％　綿35％',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '38cm', value: 38, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '27cm', value: 27, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '71cm', value: 71, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '31cm', value: 31, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '17cm', value: 17, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [
+      ['polyester', 65],
+      ['cotton', 35]
+    ],
+    cut: { leg: 'tapered' }
+  },
+  {
+    id: 'ja-w04',
+    class: 'full-width',
+    lang: 'ja',
+    title: 'プリーツスカート ロング丈 ベージュ',
+    text: 'ウエスト６４ｃｍ（ゴム）　スカート丈８０ｃｍ\n裏地あり\nフリーサイズ',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '６４ｃｍ', value: 64, unit: 'cm', basis: 'around' },
+      { point: 'skirtLength', text: '８０ｃｍ', value: 80, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [],
+    lined: 'full'
+  },
+  {
+    id: 'ja-w05',
+    class: 'model-and-new-price',
+    lang: 'ja',
+    title: '花柄ワンピース 半袖 膝丈 レディース',
+    text: 'バスト 92cm ウエスト 74cm ヒップ 100cm 着丈 105cm 袖丈 22cm\nモデル身長165cm Mサイズ着用\n定価12,000円で購入しました。3,500円でお譲りします。',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '92cm', value: 92, unit: 'cm', basis: 'around' },
+      { point: 'waist', text: '74cm', value: 74, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '100cm', value: 100, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '105cm', value: 105, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '22cm', value: 22, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['165cm'],
+    price: { amount: 3500, currency: 'JPY' },
+    fibres: []
+  },
+  {
+    id: 'ja-w06',
+    class: 'size-pair',
+    lang: 'ja',
+    title: 'デニムパンツ ストレート W32 L34 濃紺',
+    text: '表記サイズ W32 L34\n実寸ウエスト約41cm、股下約80cm、股上約28cm、わたり約30cm、裾幅約20.5cm\n色落ちあり、穴や破れはありません。\n綿98% ポリウレタン2%\n税込4,290円',
+    kind: 'jeans',
+    measures: [
+      { point: 'waist', text: '41cm', value: 41, unit: 'cm', basis: 'flat' },
+      { point: 'inseam', text: '80cm', value: 80, unit: 'cm', basis: 'length' },
+      { point: 'frontRise', text: '28cm', value: 28, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '30cm', value: 30, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '20.5cm', value: 20.5, unit: 'cm', basis: 'flat' }
+    ],
+    aside: ['32', '34'],
+    price: { amount: 4290, currency: 'JPY' },
+    fibres: [
+      ['cotton', 98],
+      ['elastane', 2]
+    ]
+  },
+  {
+    id: 'ja-w07',
+    class: 'half-width-kana',
+    lang: 'ja',
+    title: 'ﾆｯﾄ ｶｰﾃﾞｨｶﾞﾝ 黒',
+    text: 'ﾊﾞｽﾄ 88㎝\n着丈 58㎝\n袖丈 55㎝\nｱｸﾘﾙ50% ｳｰﾙ50%\n1800円',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '88㎝', value: 88, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '58㎝', value: 58, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '55㎝', value: 55, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 1800, currency: 'JPY' },
+    fibres: [
+      ['acrylic', 50],
+      ['wool', 50]
+    ]
+  },
+  {
+    id: 'ja-w08',
+    class: 'raglan',
+    lang: 'ja',
+    title: 'ラグランスウェット パーカー グレー L',
+    text: '裄丈83 身幅60 着丈66（平置き）\nラグランのため肩幅は測れません。\n裏起毛 綿80％ ポリエステル20％\n3千円（送料込）',
+    kind: 'jumper',
+    measures: [
+      { point: 'sleeveFromCentreBack', text: '83', value: 83, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '60', value: 60, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '66', value: 66, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 3000, currency: 'JPY' },
+    fibres: [
+      ['cotton', 80],
+      ['polyester', 20]
+    ]
+  },
+  {
+    id: 'ja-w09',
+    class: 'man-yen',
+    lang: 'ja',
+    title: '本革ライダースジャケット ブラック',
+    text: '身幅 約48センチ 肩幅 約42センチ 着丈 約60センチ 袖丈 約62センチ\n裏地：ポリエステル100%\n牛革\n1万2千円でお願いします。送料別',
+    kind: 'jacket',
+    measures: [
+      { point: 'chest', text: '48センチ', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '42センチ', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '60センチ', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '62センチ', value: 62, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 12000, currency: 'JPY' },
+    fibres: [],
+    lined: 'full'
+  },
+  {
+    id: 'ja-w10',
+    class: 'slashes',
+    lang: 'ja',
+    title: 'オックスフォードシャツ 白 ボタンダウン',
+    text: '肩幅/身幅/着丈/袖丈：44/54/73/61（cm）\nコットン100%\n状態：目立った傷や汚れなし',
+    kind: 'shirt',
+    measures: [
+      { point: 'shoulderWidth', text: '44', value: 44, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '54', value: 54, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '73', value: 73, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '61', value: 61, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ja-w11',
+    class: 'around-told',
+    lang: 'ja',
+    title: 'タイトスカート 黒 ストレッチ',
+    text: 'ウエスト周囲 68cm\nヒップ周囲 90cm\n総丈 62cm\n裏地なし',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '68cm', value: 68, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '90cm', value: 90, unit: 'cm', basis: 'around' },
+      { point: 'skirtLength', text: '62cm', value: 62, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [],
+    lined: 'none'
+  },
+  {
+    id: 'ja-w12',
+    class: 'relaxed-stretched',
+    lang: 'ja',
+    title: 'イージーパンツ ウエストゴム リネン',
+    text: 'ウエスト：平置き33cm（ゴム、最大43cm）\nヒップ：104cm\n股上：30cm\n股下：66cm\n麻55% レーヨン45%',
+    kind: 'trousers',
+    measures: [
+      { point: 'hip', text: '104cm', value: 104, unit: 'cm', basis: 'around' },
+      { point: 'frontRise', text: '30cm', value: 30, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '66cm', value: 66, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '33cm', value: 33, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [
+      ['linen', 55],
+      ['viscose', 45]
+    ]
+  },
+  {
+    id: 'ja-w13',
+    class: 'suit',
+    lang: 'ja',
+    title: 'スーツ上下 チャコールグレー A5',
+    text: 'ジャケット\n着丈72 肩幅44 身幅50 袖丈60\nパンツ\nウエスト39 股上25 股下74 裾幅19\n毛100% 背抜き',
+    kind: 'jacket',
+    measures: [
+      { point: 'bodyLength', text: '72', of: 'jacket', value: 72, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '44', of: 'jacket', value: 44, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '50', of: 'jacket', value: 50, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '60', of: 'jacket', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '39', of: 'trousers', value: 39, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '25', of: 'trousers', value: 25, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '74', of: 'trousers', value: 74, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '19', of: 'trousers', value: 19, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [['wool', 100]],
+    lined: 'half'
+  },
+  {
+    id: 'ja-w14',
+    class: 'vest',
+    lang: 'ja',
+    title: '中綿ベスト カーキ',
+    text: '着丈（襟除く）63cm　身幅55cm　アームホール27cm\n表地 ナイロン100%　中綿 ポリエステル100%\n定価8,900円→2,900円',
+    kind: 'waistcoat',
+    measures: [
+      { point: 'bodyLength', text: '63cm', value: 63, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '55cm', value: 55, unit: 'cm', basis: 'flat' },
+      { point: 'armhole', text: '27cm', value: 27, unit: 'cm', basis: 'flat' }
+    ],
+    price: { amount: 2900, currency: 'JPY' },
+    fibres: [['polyamide', 100]]
+  },
+  {
+    id: 'ja-w15',
+    class: 'not-measures',
+    lang: 'ja',
+    title: 'バンドTシャツ 90年代 XL',
+    text: '1995年製 シングルステッチ\nサイズ表記 XL\n身幅58cm 着丈74cm 肩幅52cm 袖丈23cm\n首元に1cmほどの穴が2箇所あります。\n5,980円',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '58cm', value: 58, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '74cm', value: 74, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '52cm', value: 52, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '23cm', value: 23, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['1cm'],
+    price: { amount: 5980, currency: 'JPY' },
+    fibres: []
+  },
+  {
+    id: 'ja-w16',
+    class: 'sentences',
+    lang: 'ja',
+    title: 'リネンのブラウス オフホワイト',
+    text: 'ふんわりしたブラウスです。身幅は約56cm、着丈は約61cm、袖丈は約40cmです。肩幅は約45cmで、少し落ち感があります。\n2回着用、自宅保管です。即購入OKです。',
+    kind: 'shirt',
+    measures: [
+      { point: 'chest', text: '56cm', value: 56, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '61cm', value: 61, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '40cm', value: 40, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '45cm', value: 45, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['linen', null]]
+  },
+  {
+    id: 'ja-w17',
+    class: 'jumpsuit',
+    lang: 'ja',
+    title: 'オールインワン サロペット デニム',
+    text: '総丈 128cm（肩紐含まず）\n身幅 48cm\nウエスト 45cm\n股下 62cm\n裾幅 24cm\n平置きの実寸です',
+    kind: 'jumpsuit',
+    measures: [
+      { point: 'bodyLength', text: '128cm', value: 128, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '48cm', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'waist', text: '45cm', value: 45, unit: 'cm', basis: 'flat' },
+      { point: 'inseam', text: '62cm', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '24cm', value: 24, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ja-w18',
+    class: 'no-garment',
+    lang: 'ja',
+    title: 'トートバッグ キャンバス',
+    text: '縦35cm 横40cm マチ12cm\n持ち手45cm\n綿100%\n1,200円',
+    kind: null,
+    noGarment: true,
+    measures: [],
+    aside: ['35cm', '40cm'],
+    price: { amount: 1200, currency: 'JPY' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ja-w19',
+    class: 'shorts',
+    lang: 'ja',
+    title: 'ハーフパンツ チノ素材 ショートパンツ',
+    text: 'ウエスト40cm（片面） 股上29 股下22 裾幅29 総丈51\n綿100%',
+    kind: 'shorts',
+    measures: [
+      { point: 'waist', text: '40cm', value: 40, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '29', value: 29, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '22', value: 22, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '29', nth: 2, value: 29, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '51', value: 51, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ja-w20',
+    class: 'sweep',
+    lang: 'ja',
+    title: 'シフォンマキシワンピース ノースリーブ',
+    text: '胸囲 88cm / 胴囲 72cm / 着丈 130cm / 裾周り 210cm\n裏地付き（スカート部分のみ）\nポリエステル100％\n￥4,200（税込）',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '88cm', value: 88, unit: 'cm', basis: 'around' },
+      { point: 'waist', text: '72cm', value: 72, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '130cm', value: 130, unit: 'cm', basis: 'length' },
+      { point: 'sweep', text: '210cm', value: 210, unit: 'cm', basis: 'around' }
+    ],
+    price: { amount: 4200, currency: 'JPY' },
+    fibres: [['polyester', 100]],
+    cut: { sleeve: 'sleeveless', dressLength: 'maxi' }
+  },
+  {
+    id: 'ja-w21',
+    class: 'postage',
+    lang: 'ja',
+    title: 'ボーダーカットソー 長袖',
+    text: '身幅：46\n着丈：60\n袖丈：56\n肩幅：38\n単位はcmです\n1,500円＋送料210円',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '46', value: 46, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '60', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '56', value: 56, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '38', value: 38, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 1500, currency: 'JPY' },
+    fibres: []
+  },
+  {
+    id: 'ja-w22',
+    class: 'collar',
+    lang: 'ja',
+    title: 'ドレスシャツ 青 長袖 39-82',
+    text: '首回り39 裄丈82 の表記です。\n実寸：身幅53cm、肩幅46cm、着丈79cm、袖丈60cm、袖口11cm\nボタンが1つ取れています。',
+    kind: 'shirt',
+    measures: [
+      { point: 'chest', text: '53cm', value: 53, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '46cm', value: 46, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '79cm', value: 79, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '60cm', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'cuff', text: '11cm', value: 11, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: []
+  }
+]

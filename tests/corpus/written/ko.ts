@@ -1,0 +1,350 @@
+/** Texts in the manner of Korean listings. */
+import type { WrittenCase } from './written-case.ts'
+
+export const korean: WrittenCase[] = [
+  {
+    id: 'ko-w01',
+    class: 'compact',
+    lang: 'ko',
+    title: '체크 셔츠 남방 L',
+    text: '총장70/어깨45/가슴52/소매60\n면 100%\n상태 좋아요 하자 없습니다\n15,000원 택포',
+    kind: 'shirt',
+    measures: [
+      { point: 'bodyLength', text: '70', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '45', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '52', value: 52, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 15000, currency: 'KRW' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ko-w02',
+    class: 'labels',
+    lang: 'ko',
+    title: '울 블렌드 롱 코트 네이비',
+    text: '사이즈 M\n어깨너비 42cm\n가슴단면 53cm\n소매길이 60cm\n총기장 105cm\n겉감 울 70% 나일론 30%\n안감 폴리에스터 100%\n가격 4만5천원',
+    kind: 'coat',
+    measures: [
+      { point: 'shoulderWidth', text: '42cm', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '53cm', value: 53, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '60cm', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '105cm', value: 105, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 45000, currency: 'KRW' },
+    fibres: [
+      ['wool', 70],
+      ['polyamide', 30]
+    ],
+    lined: 'full'
+  },
+  {
+    id: 'ko-w03',
+    class: 'trousers',
+    lang: 'ko',
+    title: '와이드 슬랙스 블랙 28',
+    text: '허리단면 36 / 엉덩이단면 49 / 허벅지단면 31 / 밑위 29 / 밑단단면 24 / 총장 101\n실측 사이즈이며 1~2cm 오차 있을 수 있습니다',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '36', value: 36, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '49', value: 49, unit: 'cm', basis: 'flat' },
+      { point: 'thigh', text: '31', value: 31, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '29', value: 29, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '24', value: 24, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '101', value: 101, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['1~2cm'],
+    price: null,
+    fibres: [],
+    cut: { leg: 'wide' }
+  },
+  {
+    id: 'ko-w04',
+    class: 'around-told',
+    lang: 'ko',
+    title: '플리츠 롱 스커트 베이지 (여성)',
+    text: '허리둘레 68cm, 총길이 82cm\n안감 있음\n2만원',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '68cm', value: 68, unit: 'cm', basis: 'around' },
+      { point: 'skirtLength', text: '82cm', value: 82, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 20000, currency: 'KRW' },
+    fibres: [],
+    lined: 'full'
+  },
+  {
+    id: 'ko-w05',
+    class: 'model',
+    lang: 'ko',
+    title: '꽃무늬 원피스 반팔 미디',
+    text: '가슴둘레 90cm 허리둘레 72cm 기장 112cm\n모델 키 168cm, S 착용\n정가 89,000원에 구매했어요. 3만원에 판매합니다',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '90cm', value: 90, unit: 'cm', basis: 'around' },
+      { point: 'waist', text: '72cm', value: 72, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '112cm', value: 112, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['168cm'],
+    price: { amount: 30000, currency: 'KRW' },
+    fibres: [],
+    cut: { dressLength: 'midi' }
+  },
+  {
+    id: 'ko-w06',
+    class: 'jeans',
+    lang: 'ko',
+    title: '스트레이트 데님 팬츠 청바지 32',
+    text: '표기 사이즈 32\n허리 41 밑위 28 허벅지 30.5 밑단 20 총장 103\n단면 기준입니다\n면 98% 폴리우레탄 2%\n3.5만',
+    kind: 'jeans',
+    measures: [
+      { point: 'waist', text: '41', value: 41, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '28', value: 28, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '30.5', value: 30.5, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '20', value: 20, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '103', value: 103, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['32'],
+    price: { amount: 35000, currency: 'KRW' },
+    fibres: [
+      ['cotton', 98],
+      ['elastane', 2]
+    ]
+  },
+  {
+    id: 'ko-w07',
+    class: 'spaced',
+    lang: 'ko',
+    title: '캐시미어 니트 가디건 아이보리',
+    text: '어깨 단면 38 가슴 단면 48 소매 길이 57 총 길이 58\n캐시미어 10 울 90\n보풀 약간 있습니다',
+    kind: 'jumper',
+    measures: [
+      { point: 'shoulderWidth', text: '38', value: 38, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '48', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '57', value: 57, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '58', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [
+      ['cashmere', 10],
+      ['wool', 90]
+    ]
+  },
+  {
+    id: 'ko-w08',
+    class: 'raglan',
+    lang: 'ko',
+    title: '후드 맨투맨 그레이 XL',
+    text: '화장 84 가슴 62 총장 68 (단면, cm)\n기모 안감\n5만원 (배송비 별도 4천원)',
+    kind: 'jumper',
+    measures: [
+      { point: 'sleeveFromCentreBack', text: '84', value: 84, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '62', value: 62, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '68', value: 68, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 50000, currency: 'KRW' },
+    fibres: []
+  },
+  {
+    id: 'ko-w09',
+    class: 'particles',
+    lang: 'ko',
+    title: '린넨 블라우스 화이트',
+    text: '어깨는 40cm, 가슴은 단면으로 51cm, 총장은 60cm 정도이고 소매는 45cm예요.\n두 번 입었습니다. 오염이나 구멍은 없습니다.',
+    kind: 'shirt',
+    measures: [
+      { point: 'shoulderWidth', text: '40cm', value: 40, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '51cm', value: 51, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '60cm', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '45cm', value: 45, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['linen', null]]
+  },
+  {
+    id: 'ko-w10',
+    class: 'suit',
+    lang: 'ko',
+    title: '남성 정장 세트 차콜',
+    text: '상의(자켓) : 어깨 45 가슴 51 소매 61 총장 73\n하의(바지) : 허리 39 밑위 26 허벅지 30 밑단 18.5 총장 100\n울 100%',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '45', of: 'jacket', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '51', of: 'jacket', value: 51, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '61', of: 'jacket', value: 61, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '73', of: 'jacket', value: 73, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '39', of: 'trousers', value: 39, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '26', of: 'trousers', value: 26, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '30', of: 'trousers', value: 30, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '18.5', of: 'trousers', value: 18.5, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '100', of: 'trousers', value: 100, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['wool', 100]]
+  },
+  {
+    id: 'ko-w11',
+    class: 'tshirt',
+    lang: 'ko',
+    title: '반팔 티셔츠 프린팅 블랙',
+    text: '1. 총장 71cm\n2. 어깨 50cm\n3. 가슴 55cm\n4. 소매 22cm\n목 늘어남 없음\n9천원',
+    kind: 'knit-top',
+    measures: [
+      { point: 'bodyLength', text: '71cm', value: 71, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '50cm', value: 50, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '55cm', value: 55, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '22cm', value: 22, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 9000, currency: 'KRW' },
+    fibres: []
+  },
+  {
+    id: 'ko-w12',
+    class: 'padding',
+    lang: 'ko',
+    title: '경량 패딩 조끼 카키',
+    text: '가슴단면 56, 총장 64, 암홀단면 27\n겉감 나일론 100 / 충전재 솜털 80 깃털 20',
+    kind: 'waistcoat',
+    measures: [
+      { point: 'chest', text: '56', value: 56, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '64', value: 64, unit: 'cm', basis: 'length' },
+      { point: 'armhole', text: '27', value: 27, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [['polyamide', 100]]
+  },
+  {
+    id: 'ko-w13',
+    class: 'skirt',
+    lang: 'ko',
+    title: '데님 미니스커트',
+    text: '허리단면 34.5cm\n힙단면 46cm\n총기장 40cm\n정품 / 1회 착용\n1.2만원',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '34.5cm', value: 34.5, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '46cm', value: 46, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '40cm', value: 40, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 12000, currency: 'KRW' },
+    fibres: []
+  },
+  {
+    id: 'ko-w14',
+    class: 'shorts',
+    lang: 'ko',
+    title: '린넨 반바지 베이지 밴딩',
+    text: '허리 32~42 (밴딩) / 허벅지 33 / 밑위 31 / 밑단 31 / 기장 48\n단면 실측\n마 55 면 45',
+    kind: 'shorts',
+    measures: [
+      { point: 'waist', text: '32~42', value: 37, unit: 'cm', basis: 'flat', low: 32, high: 42 },
+      { point: 'thigh', text: '33', value: 33, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '31', value: 31, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '31', nth: 2, value: 31, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '48', value: 48, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [
+      ['linen', 55],
+      ['cotton', 45]
+    ]
+  },
+  {
+    id: 'ko-w15',
+    class: 'not-measures',
+    lang: 'ko',
+    title: '빈티지 가죽 자켓',
+    text: '90년대 제품이고 라벨 100 사이즈입니다\n어깨 47 가슴 57 소매 61 총장 66\n소매 끝에 2cm 정도 까짐 있습니다\n소가죽\n7만',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '47', value: 47, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '57', value: 57, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '61', value: 61, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '66', value: 66, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['100', '2cm'],
+    price: { amount: 70000, currency: 'KRW' },
+    fibres: []
+  },
+  {
+    id: 'ko-w16',
+    class: 'jumpsuit',
+    lang: 'ko',
+    title: '점프수트 멜빵바지 데님',
+    text: '총장 130 / 가슴단면 47 / 허리단면 43 / 안기장 64 / 밑단 23',
+    kind: 'jumpsuit',
+    measures: [
+      { point: 'bodyLength', text: '130', value: 130, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '47', value: 47, unit: 'cm', basis: 'flat' },
+      { point: 'waist', text: '43', value: 43, unit: 'cm', basis: 'flat' },
+      { point: 'inseam', text: '64', value: 64, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '23', value: 23, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ko-w17',
+    class: 'no-garment',
+    lang: 'ko',
+    title: '캔버스 토트백',
+    text: '가로 38cm 세로 34cm 폭 11cm\n끈 길이 60cm\n1만원',
+    kind: null,
+    noGarment: true,
+    measures: [],
+    aside: ['38cm', '34cm'],
+    price: { amount: 10000, currency: 'KRW' },
+    fibres: []
+  },
+  {
+    id: 'ko-w18',
+    class: 'retail',
+    lang: 'ko',
+    title: '실크 블라우스 퍼플',
+    text: '정가 12만원 → 판매가 3만8천원\n가슴 49 어깨 37 소매 58 총장 62\n실크 100%',
+    kind: 'shirt',
+    measures: [
+      { point: 'chest', text: '49', value: 49, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '37', value: 37, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '58', value: 58, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '62', value: 62, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 38000, currency: 'KRW' },
+    fibres: [['silk', 100]]
+  },
+  {
+    id: 'ko-w19',
+    class: 'leggings',
+    lang: 'ko',
+    title: '기모 레깅스 블랙 프리사이즈',
+    text: '허리단면 30cm(최대 45cm) 밑위 28cm 총장 88cm\n폴리에스테르 92% 스판 8%',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '30cm', value: 30, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '28cm', value: 28, unit: 'cm', basis: 'length' },
+      { point: 'outseam', text: '88cm', value: 88, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [
+      ['polyester', 92],
+      ['elastane', 8]
+    ],
+    cut: { leg: 'legging' }
+  },
+  {
+    id: 'ko-w20',
+    class: 'won-sign',
+    lang: 'ko',
+    title: '트렌치 코트 베이지 여성 55',
+    text: '어깨 40 / 가슴 52 / 허리 48 / 소매 59 / 총장 102\n₩48,000\n안감 반 있음',
+    kind: 'coat',
+    measures: [
+      { point: 'shoulderWidth', text: '40', value: 40, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '52', value: 52, unit: 'cm', basis: 'flat' },
+      { point: 'waist', text: '48', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '59', value: 59, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '102', value: 102, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 48000, currency: 'KRW' },
+    fibres: []
+  }
+]

@@ -222,7 +222,8 @@ function headsList({ tokens, layout }: TextRead, term: Term): boolean {
     if (token.kind === 'digits' || token.kind === 'fraction') return false
   }
   const last = tokens[end - 2]
-  return tokens[end - 1]?.kind === 'break' && (last?.text === ':' || end - 1 === term.to)
+  const enclosed = last?.text === ']' && tokens[term.from - 1]?.text === '['
+  return tokens[end - 1]?.kind === 'break' && (last?.text === ':' || enclosed || end - 1 === term.to)
 }
 
 function endOfList({ tokens, terms, layout }: TextRead, term: Term): number {

@@ -9,6 +9,7 @@ import type { TextRead } from '../text/text.ts'
 /** Does this name name nothing here? */
 export const namesNothing = (text: TextRead, term: Term): boolean =>
   isWithout(text, term.from) ||
+  (means(term, 'detail') && isWithIt(text, term)) ||
   (means(term, 'point') &&
     (isIncluded(text, term.to) ||
       isWithIt(text, term) ||

@@ -61,8 +61,19 @@ interface Way {
   before: Way | null
 }
 
+/** A longer run is no listing's; it is cut piece by piece. */
+const LONGEST = 1000
+
 /** Where the words and the unknown stretches of a run begin, in order. */
 export function cutsOf(run: string, words: RunWords): number[] {
+  if (run.length <= LONGEST) return cutsOfPiece(run, words)
+  const cuts: number[] = []
+  for (let from = 0; from < run.length; from += LONGEST)
+    for (const cut of cutsOfPiece(run.slice(from, from + LONGEST), words)) cuts.push(from + cut)
+  return cuts
+}
+
+function cutsOfPiece(run: string, words: RunWords): number[] {
   const ways: (Way | null)[][] = Array.from({ length: run.length + 1 }, () => [null, null, null])
   const take = (to: number, ending: number, cost: number, way: Pick<Way, 'from' | 'before'>, lengths: readonly number[] | null = null) => {
     const row = ways[to] as (Way | null)[]

@@ -383,5 +383,220 @@ export const japanese: WrittenCase[] = [
     ],
     price: null,
     fibres: []
+  },
+  {
+    id: 'ja-x01',
+    class: 'heading-columns',
+    lang: 'ja',
+    title: 'コーデュロイジャケット ブラウン メンズ',
+    text: '■サイズ\n着丈：68センチ\n身幅：55センチ\n肩幅：47センチ\n袖丈：59センチ（肩の縫い目から）\n■素材\n綿98％、ポリウレタン2％　裏地なし\n■状態\n左袖に小さなシミがありますが、着用時は目立ちません。\n5,500円',
+    kind: 'jacket',
+    measures: [
+      { point: 'bodyLength', text: '68センチ', value: 68, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '55センチ', value: 55, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '47センチ', value: 47, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '59センチ', value: 59, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 5500, currency: 'JPY' },
+    fibres: [
+      ['cotton', 98],
+      ['elastane', 2]
+    ],
+    lined: 'none'
+  },
+  {
+    id: 'ja-x02',
+    class: 'waist-custom',
+    lang: 'ja',
+    title: 'センタープレスパンツ 黒 レディース',
+    text: 'ウエスト76 ヒップ98 股上26 股下68 もも幅29 裾幅18\nポリエステル64% レーヨン33% ポリウレタン3%',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '76', value: 76, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '98', value: 98, unit: 'cm', basis: 'around' },
+      { point: 'frontRise', text: '26', value: 26, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '68', value: 68, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '29', value: 29, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '18', value: 18, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [
+      ['polyester', 64],
+      ['viscose', 33],
+      ['elastane', 3]
+    ]
+  },
+  {
+    id: 'ja-x03',
+    class: 'wool-coat',
+    lang: 'ja',
+    title: 'ロングコート レディース 9号 ベージュ',
+    text: '9AR表示。総丈110、肩幅39、バスト96、袖丈58。\nカシミヤ10% 毛90%。裏地キュプラ100%。\n定価58,000円 → 12,800円',
+    kind: 'coat',
+    measures: [
+      { point: 'bodyLength', text: '110', value: 110, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '39', value: 39, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '96', value: 96, unit: 'cm', basis: 'around' },
+      { point: 'sleeveLength', text: '58', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['9'],
+    price: { amount: 12800, currency: 'JPY' },
+    fibres: [
+      ['cashmere', 10],
+      ['wool', 90]
+    ],
+    lined: 'full'
+  },
+  {
+    id: 'ja-x04',
+    class: 'model-block',
+    lang: 'ja',
+    title: 'ニットワンピース リブ ロング',
+    text: '【モデル着用】\n身長160cm B80 W60 H86\n【サイズ】\n着丈118cm 身幅42cm 肩幅35cm 袖丈56cm\nアクリル70% ポリエステル30%\n2,980円(送料込み)',
+    kind: 'dress',
+    measures: [
+      { point: 'bodyLength', text: '118cm', value: 118, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '42cm', value: 42, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '35cm', value: 35, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '56cm', value: 56, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['160cm', '80', '60', '86'],
+    price: { amount: 2980, currency: 'JPY' },
+    fibres: [
+      ['acrylic', 70],
+      ['polyester', 30]
+    ]
+  },
+  {
+    id: 'ja-x05',
+    class: 'apron-skirt',
+    lang: 'ja',
+    title: 'デニムスカート 台形 ミニ',
+    text: 'ウエスト：約70cm\nヒップ：約92cm\nスカート丈：約42cm\n生地はしっかりめの綿100％。伸縮性なし。\nお値段1,800円です',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '70cm', value: 70, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '92cm', value: 92, unit: 'cm', basis: 'around' },
+      { point: 'skirtLength', text: '42cm', value: 42, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 1800, currency: 'JPY' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ja-x06',
+    class: 'parcel',
+    lang: 'ja',
+    title: 'ワッフルカーディガン 杢グレー',
+    text: '肩幅 約50cm 身幅 約58cm 着丈 約66cm 袖丈 約54cm\n綿60％ポリエステル40％\n畳んで30×25×3cmほどの袋でお送りします。\n¥2,200',
+    kind: 'jumper',
+    measures: [
+      { point: 'shoulderWidth', text: '50cm', value: 50, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '58cm', value: 58, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '66cm', value: 66, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '54cm', value: 54, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['30', '25'],
+    price: { amount: 2200, currency: 'JPY' },
+    fibres: [
+      ['cotton', 60],
+      ['polyester', 40]
+    ]
+  },
+  {
+    id: 'ja-x07',
+    class: 'tee-numbers',
+    lang: 'ja',
+    title: 'ポロシャツ 紺 半袖 L',
+    text: 'サイズ：L\n・着丈 71cm\n・身幅 54cm\n・肩幅 46cm\n・袖丈 23cm\n素材：ポリエステル100％（ドライ）\n3回ほど着用。',
+    kind: 'knit-top',
+    measures: [
+      { point: 'bodyLength', text: '71cm', value: 71, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '54cm', value: 54, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '46cm', value: 46, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '23cm', value: 23, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['3'],
+    price: null,
+    fibres: [['polyester', 100]]
+  },
+  {
+    id: 'ja-x08',
+    class: 'front-back',
+    lang: 'ja',
+    title: '後ろが長いシアーシャツ',
+    text: '着丈 前65cm 後72cm\n身幅 60cm\n裄丈 78cm\nナイロン100%',
+    kind: 'shirt',
+    measures: [
+      { point: 'bodyLength', text: '72cm', value: 72, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '60cm', value: 60, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveFromCentreBack', text: '78cm', value: 78, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['polyamide', 100]]
+  },
+  {
+    id: 'ja-x09',
+    class: 'drop',
+    lang: 'ja',
+    title: 'ダウンジャケット 黒 M',
+    text: '身幅：60cm 着丈：65cm 裄丈：86cm\n表地：ナイロン100% 中綿：ダウン90% フェザー10%\n袖口に5mm程度の穴あり（補修済み）\n即決 7,700円',
+    kind: 'coat',
+    measures: [
+      { point: 'chest', text: '60cm', value: 60, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '65cm', value: 65, unit: 'cm', basis: 'length' },
+      { point: 'sleeveFromCentreBack', text: '86cm', value: 86, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['5mm'],
+    price: { amount: 7700, currency: 'JPY' },
+    fibres: [['polyamide', 100]]
+  },
+  {
+    id: 'ja-x10',
+    class: 'inch',
+    lang: 'ja',
+    title: 'リーバイス風 ブーツカットジーンズ',
+    text: '表記W30×L32\nウエスト実寸39cm（平置き）、股下79cm、裾幅23cm、股上25cm\n綿100\nあまり穿いていません。¥3,600',
+    kind: 'jeans',
+    measures: [
+      { point: 'waist', text: '39cm', value: 39, unit: 'cm', basis: 'flat' },
+      { point: 'inseam', text: '79cm', value: 79, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '23cm', value: 23, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '25cm', value: 25, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['30', '32'],
+    price: { amount: 3600, currency: 'JPY' },
+    fibres: [['cotton', 100]],
+    cut: { leg: 'bootcut' }
+  },
+  {
+    id: 'ja-x11',
+    class: 'camisole',
+    lang: 'ja',
+    title: 'キャミソール サテン 白',
+    text: '身幅38cm\n着丈（肩紐除く）45cm\n肩紐の長さ18cm（調節可）\nポリエステル100％\n800円',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '38cm', value: 38, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '45cm', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'strap', text: '18cm', value: 18, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 800, currency: 'JPY' },
+    fibres: [['polyester', 100]]
+  },
+  {
+    id: 'ja-x12',
+    class: 'waistcoat',
+    lang: 'ja',
+    title: 'スーツベスト ジレ グレー',
+    text: '着丈54cm 身幅46cm 肩幅33cm\n表：ウール100% 裏：ポリエステル100%\n1500円、送料は別途かかります',
+    kind: 'waistcoat',
+    measures: [
+      { point: 'bodyLength', text: '54cm', value: 54, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '46cm', value: 46, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '33cm', value: 33, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 1500, currency: 'JPY' },
+    fibres: [['wool', 100]],
+    lined: 'full'
   }
 ]

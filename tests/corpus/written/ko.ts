@@ -346,5 +346,189 @@ export const korean: WrittenCase[] = [
     ],
     price: { amount: 48000, currency: 'KRW' },
     fibres: []
+  },
+  {
+    id: 'ko-x01',
+    class: 'numbers',
+    lang: 'ko',
+    title: '코듀로이 자켓 브라운 L',
+    text: '* 실측 *\n총장 : 70\n어깨 : 48\n가슴(단면) : 58\n소매 : 61\n안감 없음, 면 100%\n왼쪽 소매에 작은 얼룩 있어요\n28,000원(배송비 포함)',
+    kind: 'jacket',
+    measures: [
+      { point: 'bodyLength', text: '70', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '48', value: 48, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '58', value: 58, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '61', value: 61, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 28000, currency: 'KRW' },
+    fibres: [['cotton', 100]],
+    lined: 'none'
+  },
+  {
+    id: 'ko-x02',
+    class: 'trousers-around',
+    lang: 'ko',
+    title: '슬랙스 블랙 여성 S',
+    text: '허리 둘레 68cm / 힙 둘레 92cm / 밑위 26cm / 안기장 70cm / 밑단 17cm\n폴리 64 레이온 33 스판 3',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '68cm', value: 68, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '92cm', value: 92, unit: 'cm', basis: 'around' },
+      { point: 'frontRise', text: '26cm', value: 26, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '70cm', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '17cm', value: 17, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [
+      ['polyester', 64],
+      ['viscose', 33],
+      ['elastane', 3]
+    ]
+  },
+  {
+    id: 'ko-x03',
+    class: 'coat',
+    lang: 'ko',
+    title: '핸드메이드 롱코트 베이지 66',
+    text: '어깨 41cm\n가슴 51cm\n소매 59cm\n총장 112cm\n울 90 캐시미어 10\n안감 없는 핸드메이드예요\n정가 39만8천원 / 판매가 8만원',
+    kind: 'coat',
+    measures: [
+      { point: 'shoulderWidth', text: '41cm', value: 41, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '51cm', value: 51, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '59cm', value: 59, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '112cm', value: 112, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 80000, currency: 'KRW' },
+    fibres: [
+      ['wool', 90],
+      ['cashmere', 10]
+    ],
+    lined: 'none'
+  },
+  {
+    id: 'ko-x04',
+    class: 'model',
+    lang: 'ko',
+    title: '골지 니트 원피스 롱',
+    text: '피팅모델 키 165 44사이즈\n총길이 118 어깨 34 가슴 38 소매 58 암홀 18\n아크릴 70 폴리에스터 30\n가격은 1만 8천원이에요',
+    kind: 'dress',
+    measures: [
+      { point: 'bodyLength', text: '118', value: 118, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '34', value: 34, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '38', value: 38, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '58', value: 58, unit: 'cm', basis: 'length' },
+      { point: 'armhole', text: '18', value: 18, unit: 'cm', basis: 'flat' }
+    ],
+    aside: ['165', '44'],
+    price: { amount: 18000, currency: 'KRW' },
+    fibres: [
+      ['acrylic', 70],
+      ['polyester', 30]
+    ]
+  },
+  {
+    id: 'ko-x05',
+    class: 'skirt',
+    lang: 'ko',
+    title: '미니 스커트 체크',
+    text: '허리 34 힙 45 기장 40\n옆지퍼 안감 있어요\n7천원',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '34', value: 34, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '45', value: 45, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '40', value: 40, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 7000, currency: 'KRW' },
+    fibres: [],
+    lined: 'full'
+  },
+  {
+    id: 'ko-x06',
+    class: 'commas',
+    lang: 'ko',
+    title: '오버핏 후드집업 멜란지그레이',
+    text: '가슴 65, 총장 70, 어깨 62, 소매 55\n면60% 폴리40%\n소매 시보리 약간 늘어남\n2.2만원 택배비 별도',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '65', value: 65, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '70', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '62', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '55', value: 55, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 22000, currency: 'KRW' },
+    fibres: [
+      ['cotton', 60],
+      ['polyester', 40]
+    ],
+    cut: { closeness: 'oversized' }
+  },
+  {
+    id: 'ko-x07',
+    class: 'polo',
+    lang: 'ko',
+    title: '피케 셔츠 반팔 네이비 100',
+    text: '사이즈 100\n어깨너비 45cm, 가슴너비 53cm, 총길이 70cm, 소매길이 22cm\n3회 착용',
+    kind: 'knit-top',
+    measures: [
+      { point: 'shoulderWidth', text: '45cm', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '53cm', value: 53, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '70cm', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '22cm', value: 22, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['100', '3'],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ko-x08',
+    class: 'jeans-pair',
+    lang: 'ko',
+    title: '부츠컷 청바지 27',
+    text: '허리단면36.5 밑위24 허벅지단면27 밑단단면23 총장104\n면 92 폴리 6 스판 2\n₩19,000',
+    kind: 'jeans',
+    measures: [
+      { point: 'waist', text: '36.5', value: 36.5, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '24', value: 24, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '27', value: 27, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '23', value: 23, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '104', value: 104, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 19000, currency: 'KRW' },
+    fibres: [
+      ['cotton', 92],
+      ['polyester', 6],
+      ['elastane', 2]
+    ],
+    cut: { leg: 'bootcut' }
+  },
+  {
+    id: 'ko-x09',
+    class: 'camisole',
+    lang: 'ko',
+    title: '새틴 나시 화이트',
+    text: '가슴단면 39 총기장 46(끈 제외)\n폴리에스터100\n5000원',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '39', value: 39, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '46', value: 46, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 5000, currency: 'KRW' },
+    fibres: [['polyester', 100]]
+  },
+  {
+    id: 'ko-x10',
+    class: 'down',
+    lang: 'ko',
+    title: '숏패딩 블랙 M',
+    text: '가슴 62 총장 63 화장 87\n겉감:나일론100% 충전재:거위털80% 깃털20%\n소매에 5mm 정도 구멍 수선했습니다\n9만9천원',
+    kind: 'coat',
+    measures: [
+      { point: 'chest', text: '62', value: 62, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '63', value: 63, unit: 'cm', basis: 'length' },
+      { point: 'sleeveFromCentreBack', text: '87', value: 87, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['5mm'],
+    price: { amount: 99000, currency: 'KRW' },
+    fibres: [['polyamide', 100]]
   }
 ]

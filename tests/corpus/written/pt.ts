@@ -366,5 +366,170 @@ export const portuguese: WrittenCase[] = [
     ],
     price: { amount: 40, currency: 'BRL' },
     fibres: []
+  },
+  {
+    id: 'pt-x01',
+    class: 'abbreviations',
+    lang: 'pt',
+    title: 'Jaqueta jeans oversized G',
+    text: 'Medidas: largura 60cm compr. 65cm manga 58cm ombro 52cm\n100% algodão. Sem marcas de uso.\nR$ 95',
+    kind: 'jacket',
+    measures: [
+      { point: 'chest', text: '60cm', value: 60, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '65cm', value: 65, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '58cm', value: 58, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '52cm', value: 52, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 95, currency: 'BRL' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'pt-x02',
+    class: 'european',
+    lang: 'pt',
+    title: 'Calças chino bege homem 42',
+    text: 'Cintura: 42 cm (em plano)\nComprimento: 104 cm\nPerna interior: 78 cm\nLargura em baixo: 19 cm\nPouco uso. 98% algodão, 2% elastano.\nPreço: 14 euros + portes',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '42 cm', value: 42, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '104 cm', value: 104, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '78 cm', value: 78, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '19 cm', value: 19, unit: 'cm', basis: 'flat' }
+    ],
+    price: { amount: 14, currency: 'EUR' },
+    fibres: [
+      ['cotton', 98],
+      ['elastane', 2]
+    ]
+  },
+  {
+    id: 'pt-x03',
+    class: 'sweater',
+    lang: 'pt',
+    title: 'Suéter de tricô vintage anos 80',
+    text: 'Busto: 110cm de circunferência. Comprimento: 62cm. Manga (da gola até o punho): 72cm.\nAcrílico. Tem um furinho pequeno na manga, quase não aparece.\nDe R$130 por R$90',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '110cm', value: 110, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '62cm', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'sleeveFromCentreBack', text: '72cm', value: 72, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 90, currency: 'BRL' },
+    fibres: [['acrylic', null]]
+  },
+  {
+    id: 'pt-x04',
+    class: 'dress',
+    lang: 'pt',
+    title: 'Vestido curto de alcinha preto P',
+    text: 'busto 84 a 92 cm (lastex)\ncintura 66 cm\ncomprimento com alça 80 cm\nviscose 100%\n39,90',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '84 a 92 cm', value: 88, unit: 'cm', basis: 'around', low: 84, high: 92 },
+      { point: 'waist', text: '66 cm', value: 66, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '80 cm', value: 80, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['viscose', 100]]
+  },
+  {
+    id: 'pt-x05',
+    class: 'kispo',
+    lang: 'pt',
+    title: 'Kispo penas preto L',
+    text: 'Peito (axila a axila) 58cm - Comprimento 70cm - Mangas 64cm - Ombros 48cm\nExterior 100% poliamida, enchimento 80% penas 20% plumas, forro 100% poliéster\nVendo a 30€, custou 120€',
+    kind: 'coat',
+    measures: [
+      { point: 'chest', text: '58cm', value: 58, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '70cm', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '64cm', value: 64, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '48cm', value: 48, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 30, currency: 'EUR' },
+    fibres: [['polyamide', 100]],
+    lined: 'full'
+  },
+  {
+    id: 'pt-x06',
+    class: 'skirt-mini',
+    lang: 'pt',
+    title: 'Minissaia jeans 38',
+    text: 'cintura 37cm quadril 47cm comprimento 38cm\nbotões na frente\nR$ 35,00 (frete por conta do comprador)',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '37cm', value: 37, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '47cm', value: 47, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '38cm', value: 38, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 35, currency: 'BRL' },
+    fibres: []
+  },
+  {
+    id: 'pt-x07',
+    class: 'polo',
+    lang: 'pt',
+    title: 'Camisa polo azul masculina M',
+    text: 'Tórax 52cm / altura 71cm / ombro 44cm / manga 21cm. 1 vez usada.\nPeça em algodão piquet.',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '52cm', value: 52, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '71cm', value: 71, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '44cm', value: 44, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '21cm', value: 21, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['cotton', null]]
+  },
+  {
+    id: 'pt-x08',
+    class: 'blazer',
+    lang: 'pt',
+    title: 'Blazer de linho cru, forrado a meio',
+    text: 'Ombros: 41. Peito: 50. Comprimento: 70. Mangas: 59. (cm)\nLinho 55% viscose 45%. Botão de substituição incluído.\n28€',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '41', value: 41, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '50', value: 50, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '70', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '59', value: 59, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 28, currency: 'EUR' },
+    fibres: [
+      ['linen', 55],
+      ['viscose', 45]
+    ]
+  },
+  {
+    id: 'pt-x09',
+    class: 'jardineira',
+    lang: 'pt',
+    title: 'Jardineira jeans clara M',
+    text: 'Cintura 40cm, quadril 54cm, gancho 32cm, perna interna 70cm, barra 18cm, comprimento total da alça até a barra 138cm\nAlgodão 100%\nR$ 110,00',
+    kind: 'jumpsuit',
+    measures: [
+      { point: 'waist', text: '40cm', value: 40, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '54cm', value: 54, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '32cm', value: 32, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '70cm', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '18cm', value: 18, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '138cm', value: 138, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 110, currency: 'BRL' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'pt-x10',
+    class: 'children',
+    lang: 'pt',
+    title: 'Vestido infantil menina 6 anos',
+    text: 'Tamanho 6 anos. Comprimento 62 cm, peito 32 cm em plano. Algodão. 5€',
+    kind: 'dress',
+    measures: [
+      { point: 'bodyLength', text: '62 cm', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '32 cm', value: 32, unit: 'cm', basis: 'flat' }
+    ],
+    aside: ['6'],
+    price: { amount: 5, currency: 'EUR' },
+    fibres: [['cotton', null]]
   }
 ]

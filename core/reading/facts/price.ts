@@ -88,7 +88,12 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   const { currency } = sign
   if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: sum.value, currency, rank: ASIDE }
   if (asked) return { amount: sum.value, currency, rank: ASKED }
-  if (EXTRA.test(tokens[sign.to]?.text ?? '') || isOnTop(tokens[sign.from - 1]?.text) || isTagPrice(text, sign.from))
+  if (
+    isFormer(text, sign.to) ||
+    EXTRA.test(tokens[sign.to]?.text ?? '') ||
+    isOnTop(tokens[sign.from - 1]?.text) ||
+    isTagPrice(text, sign.from)
+  )
     return { amount: sum.value, currency, rank: ASIDE }
   return { amount: sum.value, currency, rank: opensPart(text, sign.from) && closesPart(text, sign.to) ? ALONE : PLAIN }
 }
@@ -107,6 +112,10 @@ function isFee(text: TextRead, from: number, to: number): boolean {
   if (POST.test(tokens[to]?.text ?? '') && !text.trie.verbLast && !isPostApart(text, to)) return true
   return EXTRA.test(tokens[to]?.text ?? '') || isOnTop(tokens[from - 1]?.text)
 }
+
+/** “£20 → £15”: what was asked before. */
+const isFormer = ({ tokens }: TextRead, at: number): boolean =>
+  /^[→⇒➡➔]$/.test(tokens[at]?.text ?? '') || (tokens[at]?.text === '-' && tokens[at + 1]?.text === '>' && tokens[at + 1]?.spaced === false)
 
 /** “£5 more”, “3 € extra”: on top of what is asked. */
 const EXTRA = cue('extra')

@@ -598,5 +598,174 @@ export const japanese: WrittenCase[] = [
     price: { amount: 1500, currency: 'JPY' },
     fibres: [['wool', 100]],
     lined: 'full'
+  },
+  {
+    id: 'ja-y01',
+    class: 'brackets-how',
+    lang: 'ja',
+    title: 'スキッパーシャツ 白 レディース',
+    text: '身幅：約５２ｃｍ（脇下から脇下）\n着丈：約６４ｃｍ（後ろ襟の付け根から）\n袖丈：約４５ｃｍ（肩先から）\n肩幅：約４６ｃｍ\n綿70%麻30%\n値段は2500円で、送料はこちらで負担します。',
+    kind: 'shirt',
+    measures: [
+      { point: 'chest', text: '５２ｃｍ', value: 52, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '６４ｃｍ', value: 64, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '４５ｃｍ', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '４６ｃｍ', value: 46, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 2500, currency: 'JPY' },
+    fibres: [
+      ['cotton', 70],
+      ['linen', 30]
+    ]
+  },
+  {
+    id: 'ja-y02',
+    class: 'table',
+    lang: 'ja',
+    title: 'サーマルロンT グレー',
+    text: 'サイズ | 着丈 | 身幅 | 肩幅 | 袖丈\nM | 66 | 49 | 43 | 60\n※単位cm、平置き\n綿100%',
+    kind: 'knit-top',
+    measures: [
+      { point: 'bodyLength', text: '66', value: 66, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '49', value: 49, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '43', value: 43, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ja-y03',
+    class: 'letters',
+    lang: 'ja',
+    title: 'ガウチョパンツ 黒 W68 H100',
+    text: 'W68cm H100cm 股上32cm 股下52cm 裾幅38cm\nウエスト後ろゴム\nポリエステル100％ 裏地なし',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '68cm', value: 68, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '100cm', value: 100, unit: 'cm', basis: 'around' },
+      { point: 'frontRise', text: '32cm', value: 32, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '52cm', value: 52, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '38cm', value: 38, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [['polyester', 100]],
+    lined: 'none'
+  },
+  {
+    id: 'ja-y04',
+    class: 'elastic',
+    lang: 'ja',
+    title: '総ゴムスカート 花柄 膝丈',
+    text: 'ウエスト 約30cm（平置き・最大44cmまで伸びます）\n総丈 約62cm\nレーヨン100%\n1,000円（値下げ不可）',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '30cm', value: 30, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '62cm', value: 62, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 1000, currency: 'JPY' },
+    fibres: [['viscose', 100]]
+  },
+  {
+    id: 'ja-y05',
+    class: 'mixed-latin',
+    lang: 'ja',
+    title: 'NYLON ジャケット size L',
+    text: 'SIZE：L\n肩幅:48 身幅:59 着丈:70 袖丈:62\nmaterial：ナイロン100％\ncolor：ブラック\nprice：¥6,500',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '48', value: 48, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '59', value: 59, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '70', value: 70, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '62', value: 62, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 6500, currency: 'JPY' },
+    fibres: [['polyamide', 100]]
+  },
+  {
+    id: 'ja-y06',
+    class: 'two-colours',
+    lang: 'ja',
+    title: 'パイル地ショートパンツ 子供 120',
+    text: '120サイズ\nウエスト 26cm（ゴム） 総丈 34cm 股下 12cm\n男の子 夏用\n500円',
+    kind: 'shorts',
+    measures: [
+      { point: 'waist', text: '26cm', value: 26, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '34cm', value: 34, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '12cm', value: 12, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['120'],
+    price: { amount: 500, currency: 'JPY' },
+    fibres: []
+  },
+  {
+    id: 'ja-y07',
+    class: 'old-price',
+    lang: 'ja',
+    title: 'ツイードジャケット ノーカラー',
+    text: '購入時3万円ほどしました。\n肩幅38cm 身幅45cm 着丈54cm 袖丈56cm\n毛60％アクリル30％ナイロン10％、裏地ポリエステル100％\n5,000円→4,200円に下げました',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '38cm', value: 38, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '45cm', value: 45, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '54cm', value: 54, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '56cm', value: 56, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 4200, currency: 'JPY' },
+    fibres: [
+      ['wool', 60],
+      ['acrylic', 30],
+      ['polyamide', 10]
+    ],
+    lined: 'full'
+  },
+  {
+    id: 'ja-y08',
+    class: 'sentence',
+    lang: 'ja',
+    title: 'レザースカート ブラック',
+    text: 'ウエストは平置きで34cm、ヒップ45cm、丈は55cmです。本革で裏地はありません。新品同様です。',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '34cm', value: 34, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '45cm', value: 45, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '55cm', value: 55, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [],
+    lined: 'none'
+  },
+  {
+    id: 'ja-y09',
+    class: 'no-kind-in-title',
+    lang: 'ja',
+    title: '80s USA製 ヴィンテージ ネイビー L',
+    text: 'ナイロンの薄手ジャケットです。\n着丈66 身幅62 裄丈85\nジップの動きは良好。\n8,800円',
+    kind: 'jacket',
+    measures: [
+      { point: 'bodyLength', text: '66', value: 66, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '62', value: 62, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveFromCentreBack', text: '85', value: 85, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 8800, currency: 'JPY' },
+    fibres: [['polyamide', null]]
+  },
+  {
+    id: 'ja-y10',
+    class: 'polo-knit',
+    lang: 'ja',
+    title: 'サマーニット 五分袖 ミント',
+    text: '着丈57cm\n身幅46cm（伸びます）\n袖丈33cm\n綿55% アクリル45%\n色違いで白も出品しています。1枚1,400円',
+    kind: 'jumper',
+    measures: [
+      { point: 'bodyLength', text: '57cm', value: 57, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '46cm', value: 46, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '33cm', value: 33, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 1400, currency: 'JPY' },
+    fibres: [
+      ['cotton', 55],
+      ['acrylic', 45]
+    ]
   }
 ]

@@ -530,5 +530,155 @@ export const korean: WrittenCase[] = [
     aside: ['5mm'],
     price: { amount: 99000, currency: 'KRW' },
     fibres: [['polyamide', 100]]
+  },
+  {
+    id: 'ko-y01',
+    class: 'dots',
+    lang: 'ko',
+    title: '빈티지 옥스포드 셔츠 블루',
+    text: '어깨42.가슴50.소매58.총장64\n상태 최상 / 면100\n가격 12000',
+    kind: 'shirt',
+    measures: [
+      { point: 'shoulderWidth', text: '42', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '50', value: 50, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '58', value: 58, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '64', value: 64, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 12000, currency: 'KRW' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ko-y02',
+    class: 'dashes',
+    lang: 'ko',
+    title: '무스탕 자켓 브라운',
+    text: '어깨-45 가슴-56 소매-60 총장-68\n속감 울 100, 겉 양가죽\n15만원 네고 가능',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '45', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '56', value: 56, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '68', value: 68, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 150000, currency: 'KRW' },
+    fibres: []
+  },
+  {
+    id: 'ko-y03',
+    class: 'joint',
+    lang: 'ko',
+    title: '스트라이프 긴팔티',
+    text: '실측(cm) 총장/어깨/가슴/소매 = 66/42/49/59\n면95 스판5\n만원에 가져가세요',
+    kind: 'knit-top',
+    measures: [
+      { point: 'bodyLength', text: '66', value: 66, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '42', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '49', value: 49, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '59', value: 59, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 10000, currency: 'KRW' },
+    fibres: [
+      ['cotton', 95],
+      ['elastane', 5]
+    ]
+  },
+  {
+    id: 'ko-y04',
+    class: 'rises',
+    lang: 'ko',
+    title: '카고 팬츠 카키 L',
+    text: '허리 단면 42(밴딩, 늘려서 50)\n밑위 32, 뒷밑위 42\n허벅지 36\n인심 74\n밑단 25\n나일론 100%\n구매가 9.8만 판매가 4.5만',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '42', value: 42, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '32', value: 32, unit: 'cm', basis: 'length' },
+      { point: 'backRise', text: '42', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '36', value: 36, unit: 'cm', basis: 'flat' },
+      { point: 'inseam', text: '74', value: 74, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '25', value: 25, unit: 'cm', basis: 'flat' }
+    ],
+    price: { amount: 45000, currency: 'KRW' },
+    fibres: [['polyamide', 100]]
+  },
+  {
+    id: 'ko-y05',
+    class: 'skirt-long',
+    lang: 'ko',
+    title: '트위드 스커트',
+    text: '허리36 힙48 총장58\n안감O 뒷지퍼\n모 60 폴리 40\n18000원',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '36', value: 36, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '48', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '58', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 18000, currency: 'KRW' },
+    fibres: [
+      ['wool', 60],
+      ['polyester', 40]
+    ]
+  },
+  {
+    id: 'ko-y06',
+    class: 'children',
+    lang: 'ko',
+    title: '아동 원피스 110 여아',
+    text: '총장 58cm 가슴단면 30cm 어깨 24cm\n면 100%\n7,000원 택배비 3,000원',
+    kind: 'dress',
+    measures: [
+      { point: 'bodyLength', text: '58cm', value: 58, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '30cm', value: 30, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '24cm', value: 24, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['3,000'],
+    price: { amount: 7000, currency: 'KRW' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ko-y07',
+    class: 'sentences',
+    lang: 'ko',
+    title: '롱 트렌치 베이지',
+    text: '총장은 115이고 어깨는 43, 가슴단면은 56 정도 나와요. 소매는 래글런이라 화장으로 79입니다. 안감 있고 벨트 포함이에요. 5만5천원에 정리합니다.',
+    kind: 'coat',
+    measures: [
+      { point: 'bodyLength', text: '115', value: 115, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '43', value: 43, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '56', value: 56, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveFromCentreBack', text: '79', value: 79, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 55000, currency: 'KRW' },
+    fibres: [],
+    lined: 'full'
+  },
+  {
+    id: 'ko-y08',
+    class: 'words-price',
+    lang: 'ko',
+    title: '램스울 니트 조끼',
+    text: '가슴 48 총장 58 어깨 37\n램스울 80 나일론 20\n가격은 이만오천원입니다',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '48', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '58', value: 58, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '37', value: 37, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 25000, currency: 'KRW' },
+    fibres: [
+      ['wool', 80],
+      ['polyamide', 20]
+    ]
+  },
+  {
+    id: 'ko-y09',
+    class: 'no-garment',
+    lang: 'ko',
+    title: '가죽 크로스백 브라운',
+    text: '가로 22 세로 15 폭 7\n끈 최대 120cm\n3만5천원',
+    kind: null,
+    noGarment: true,
+    measures: [],
+    price: { amount: 35000, currency: 'KRW' },
+    fibres: []
   }
 ]

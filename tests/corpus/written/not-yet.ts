@@ -7,5 +7,6 @@ export const NOT_YET: { id: string; because: string }[] = [
   { id: 'ja-009', because: 'the sleeve of a kimono is told by how deep it hangs, and is taken for how long it is' },
   { id: 'ko-003', because: 'the bottom edge of a coat is its hem in the model of garments, and a sweep in the text' },
   { id: 'pt-006', because: 'the bottom edge of a coat is its hem in the model of garments, and a sweep in the text' },
-  { id: 'pt-w17', because: 'a back told in brackets as from shoulder to shoulder is read as the back, not as the shoulders' }
+  { id: 'ja-x12', because: 'a lining is taken as there only by the words that say so, not by what it is made of' },
+  { id: 'pt-y07', because: 'a kimono has no shape by which a bare length or width names a point' }
 ]

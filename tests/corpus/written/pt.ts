@@ -531,5 +531,131 @@ export const portuguese: WrittenCase[] = [
     aside: ['6'],
     price: { amount: 5, currency: 'EUR' },
     fibres: [['cotton', null]]
+  },
+  {
+    id: 'pt-y01',
+    class: 'table',
+    lang: 'pt',
+    title: 'Camisa linho branca M',
+    text: 'Tamanho | Peito | Comprimento | Manga\nM | 55 | 74 | 60\n(medidas em cm, em plano)\n100% linho - 19€',
+    kind: 'shirt',
+    measures: [
+      { point: 'chest', text: '55', value: 55, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '74', value: 74, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 19, currency: 'EUR' },
+    fibres: [['linen', 100]]
+  },
+  {
+    id: 'pt-y02',
+    class: 'joint',
+    lang: 'pt',
+    title: 'Vestido tubinho vinho 40',
+    text: 'busto/cintura/quadril: 88/72/96 cm\ncomprimento 94 cm\nzíper atrás, forrado\nR$ 70 no pix',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '88', value: 88, unit: 'cm', basis: 'around' },
+      { point: 'waist', text: '72', value: 72, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '96 cm', value: 96, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '94 cm', value: 94, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 70, currency: 'BRL' },
+    fibres: [],
+    lined: 'full'
+  },
+  {
+    id: 'pt-y03',
+    class: 'sentences',
+    lang: 'pt',
+    title: 'Parka verde tropa',
+    text: 'A parka tem 82 cm de comprimento, 60 cm de axila a axila e mangas de 63 cm. Forro em pelo sintético removível. Aceito 45 euros, na loja custava 129.',
+    kind: 'coat',
+    measures: [
+      { point: 'bodyLength', text: '82 cm', value: 82, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '60 cm', value: 60, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '63 cm', value: 63, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 45, currency: 'EUR' },
+    fibres: []
+  },
+  {
+    id: 'pt-y04',
+    class: 'shorts',
+    lang: 'pt',
+    title: 'Short alfaiataria linho 42',
+    text: 'Cós: 39 cm\nQuadril: 54 cm\nGancho: 30 cm\nComprimento: 42 cm\nAbertura da perna: 32 cm\n55% linho 45% viscose. Valor: R$ 49,90 (frete à parte)',
+    kind: 'shorts',
+    measures: [
+      { point: 'waist', text: '39 cm', value: 39, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '54 cm', value: 54, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '30 cm', value: 30, unit: 'cm', basis: 'length' },
+      { point: 'outseam', text: '42 cm', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '32 cm', value: 32, unit: 'cm', basis: 'flat' }
+    ],
+    price: { amount: 49.9, currency: 'BRL' },
+    fibres: [
+      ['linen', 55],
+      ['viscose', 45]
+    ]
+  },
+  {
+    id: 'pt-y05',
+    class: 'rises',
+    lang: 'pt',
+    title: 'Calça wide leg sarja 44',
+    text: 'cintura 41, quadril 57, gancho frente 33, gancho costas 42, coxa 34, entrepernas 77, barra 28. Tudo em cm, medida de um lado.\n100% algodão\n85 reais',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '41', value: 41, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '57', value: 57, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '33', value: 33, unit: 'cm', basis: 'length' },
+      { point: 'backRise', text: '42', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '34', value: 34, unit: 'cm', basis: 'flat' },
+      { point: 'inseam', text: '77', value: 77, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '28', value: 28, unit: 'cm', basis: 'flat' }
+    ],
+    price: { amount: 85, currency: 'BRL' },
+    fibres: [['cotton', 100]],
+    cut: { leg: 'wide' }
+  },
+  {
+    id: 'pt-y06',
+    class: 'swim',
+    lang: 'pt',
+    title: 'Biquíni cortininha P',
+    text: 'top e calcinha, lycra. R$ 25',
+    kind: 'other',
+    measures: [],
+    price: { amount: 25, currency: 'BRL' },
+    fibres: [['elastane', null]]
+  },
+  {
+    id: 'pt-y07',
+    class: 'kimono',
+    lang: 'pt',
+    title: 'Kimono estampado longo',
+    text: 'Tamanho único. Comprimento 120cm, largura 70cm, manga 40cm desde o ombro. Viscose. 40,00 reais',
+    kind: 'other',
+    measures: [
+      { point: 'bodyLength', text: '120cm', value: 120, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '70cm', value: 70, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '40cm', value: 40, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 40, currency: 'BRL' },
+    fibres: [['viscose', null]]
+  },
+  {
+    id: 'pt-y08',
+    class: 'no-garment',
+    lang: 'pt',
+    title: 'Sapatilhas pretas 38',
+    text: 'Palmilha 24,5 cm. Usadas duas vezes. 10€',
+    kind: null,
+    noGarment: true,
+    measures: [],
+    aside: ['24,5 cm'],
+    price: { amount: 10, currency: 'EUR' },
+    fibres: []
   }
 ]

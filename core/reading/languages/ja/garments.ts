@@ -346,6 +346,10 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
       kind: 'coat',
       phrases: `
         コート
+        トレンチ
+        チェスター
+        ステンカラー
+        モッズ
         チェスター コート
         チェスターコート
         トレンチ コート

@@ -58,14 +58,11 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     伸ばすと
     伸ばして
     伸ばした状態
-    伸び
     最大
     まで伸びます
     伸長時
     最大時
-    伸びて
     伸ばす
-    伸びます
     伸ばした時
     伸縮時
     引っ張ると

@@ -302,6 +302,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
       kind: 'coat',
       phrases: `
         코트
+        트렌치
         롱 코트
         트렌치 코트
         트렌치코트

@@ -2,7 +2,7 @@
 import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt } from '../text/terms.ts'
-import type { TextRead } from '../text/text.ts'
+import { slice, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import type { SizeHead } from './size-heads.ts'
 import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
@@ -104,7 +104,7 @@ function namedBehind(around: Around, byFrom: Map<number, Quantity>, at: number):
   const { tokens } = around
   const token = tokens[at] as Token
   const word = tokens[at + 1]
-  if (word?.kind !== 'word' || word.spaced || !SIZE_BEHIND.test(word.text)) return null
+  if (word?.kind !== 'word' || !SIZE_BEHIND.test(word.text) || (word.spaced && !startsLine(around, at))) return null
   const quantity = byFrom.get(at)
   if (token.kind === 'word') {
     const letters = letterSize(around, at)
@@ -205,7 +205,8 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
         continue
       }
       if (regionAt(around, byFrom, at)) return null // found on its own
-      return null
+      // a language's own: P, G, GG
+      return means(term, 'letterSize') && term?.from === at ? { label: slice(around, at, term.to).toUpperCase(), taken: [] } : null
     }
     if (token.kind === 'digits') return null
     if (!/^[:\-"'=(.]$/.test(token.text)) return null

@@ -723,6 +723,12 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         ファスナー故障
         チャック壊れ
         ファスナー破損
+        ファスナー が 壊れて
+        ジッパー が 壊れて
+        チャック が 壊れて
+        ファスナー が 閉まりません
+        ファスナー 故障
+        ファスナー 不良
       `
     },
     {
@@ -759,17 +765,19 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       mending: ['polish-leather'],
       phrases: `
-        スレ
-        擦れ
+        革 の スレ
         革のスレ
         剥がれ
         ひび割れ
-        擦り傷
+        革 の 擦れ
       `
     },
     {
       mending: [],
       phrases: `
+        スレ
+        擦れ
+        擦り傷
         傷
         キズ
         きず

@@ -235,6 +235,16 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     tamanho único
     único
     u
+    p
+    pp
+    g
+    gg
+    xg
+    xgg
+    eg
+    g1
+    g2
+    g3
   `,
   age: 'idade',
   years: `

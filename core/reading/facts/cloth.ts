@@ -199,7 +199,8 @@ function opensPart({ tokens, terms }: TextRead, term: Term): boolean {
   const next = tokens[term.to]
   return (
     next !== undefined &&
-    (next.kind === 'digits' ||
+    // a word that is a preposition too heads its part only before a colon
+    ((next.kind === 'digits' && !means(term, 'light')) ||
       /^[:=-]$/.test(next.text) ||
       OF_CLOTH.test(next.text) ||
       (LINING.test(tokens[term.to - 1]?.text ?? '') && means(termAt(terms, term.to), 'fibre')))

@@ -69,6 +69,7 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
     return null
   const sum = inMultiples(text, amountAt(text, at))
   if (!sum || sum.value <= 0) return null
+  if (isDashed(text, sum.to)) sum.to += 2
   const sign = currencyAt(text, at, sum.to, locale)
   if (sign === null) return null
   // “fees are silly, so £26 here”: what stands before it is about something else
@@ -196,7 +197,10 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
   const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
   if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
   const bare =
-    (saysPrice(text, at) || HAGGLED.test(after?.text ?? '') || (home !== '' && isRound(text, at, to))) &&
+    (saysPrice(text, at) ||
+      (home !== '' && isDashed(text, to - 2)) ||
+      HAGGLED.test(after?.text ?? '') ||
+      (home !== '' && isRound(text, at, to))) &&
     after?.text !== '"' &&
     !means(termAt(terms, to), 'unit', 'point')
   return bare ? { currency: home, from: at, to } : null
@@ -209,6 +213,14 @@ function saysPrice({ tokens }: TextRead, at: number): boolean {
   if (tokens[at - 1]?.kind === 'break' && tokens[at - 3]?.kind !== 'word') name--
   return SAYS_PRICE.test(tokens[name]?.text ?? '')
 }
+/** “100,-”: a sum and no pence. */
+const isDashed = ({ tokens }: TextRead, to: number): boolean =>
+  /^[.,]$/.test(tokens[to]?.text ?? '') &&
+  tokens[to]?.spaced === false &&
+  tokens[to + 1]?.text === '-' &&
+  tokens[to + 1]?.spaced === false &&
+  tokens[to + 2]?.kind !== 'digits'
+
 /** 3.5만: so many ten thousands are money, whatever else follows. */
 const isRound = ({ tokens }: TextRead, at: number, to: number): boolean =>
   tokens[at]?.kind === 'digits' && tokens[to - 1]?.kind === 'word' && (MULTIPLE.get(tokens[to - 1]?.text ?? '') ?? 0) >= LEAST_ROUND
@@ -236,7 +248,23 @@ const DOLLAR_OF: Record<string, string> = {
 }
 
 /** Where no currency is told: “VB 15”, “price: 20”. In English it could be any. */
-const HOME: Record<string, string> = { de: 'EUR', fr: 'EUR', es: 'EUR', it: 'EUR', nl: 'EUR', pl: 'PLN', sv: 'SEK', ja: 'JPY', ko: 'KRW' }
+const HOME: Record<string, string> = {
+  de: 'EUR',
+  fr: 'EUR',
+  es: 'EUR',
+  it: 'EUR',
+  nl: 'EUR',
+  pl: 'PLN',
+  sv: 'SEK',
+  ja: 'JPY',
+  ko: 'KRW',
+  da: 'DKK',
+  no: 'NOK',
+  nb: 'NOK',
+  nn: 'NOK',
+  fi: 'EUR',
+  cs: 'CZK'
+}
 /** The same where a language has two homes, by the country of the page. */
 const HOME_IN: Record<string, string> = { 'pt-br': 'BRL', 'pt-pt': 'EUR' }
 const SAYS_PRICE = cue('priceName')

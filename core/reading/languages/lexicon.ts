@@ -141,6 +141,8 @@ export type MadeFact =
 
 export interface Lexicon {
   language: string
+  /** Other codes that pages have for it. */
+  alsoCalled?: readonly string[]
   /** Endings that a last word of a phrase may also take. */
   endings: string[]
   /** Letters that join the parts of words written as one; absent where words are not joined. */

@@ -48,7 +48,7 @@ export function languageOf(texts: readonly (readonly Token[])[], given: string |
   const words = commonWords()
   const scores: number[] = LEXICONS.map(({ language }) => (language === 'en' ? 0.6 : 0))
   const hint = given?.slice(0, 2).toLowerCase()
-  const hinted = LEXICONS.findIndex(({ language }) => language === hint)
+  const hinted = LEXICONS.findIndex(({ language, alsoCalled }) => language === hint || (hint !== undefined && alsoCalled?.includes(hint)))
   if (hinted >= 0) scores[hinted] = (scores[hinted] as number) + 1.5
   for (const tokens of texts) {
     for (let at = 0; at < tokens.length && at < SAMPLE; at++) {

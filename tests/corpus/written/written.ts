@@ -1,9 +1,13 @@
 /** The files of texts in the manner of real listings, by name. */
+import { czech } from './cs.ts'
+import { danish } from './da.ts'
+import { finnish } from './fi.ts'
 import { japanese } from './ja.ts'
 import { korean } from './ko.ts'
 import { moreJapanese } from './more-ja.ts'
 import { moreKorean } from './more-ko.ts'
 import { morePortuguese } from './more-pt.ts'
+import { norwegian } from './no.ts'
 import { portuguese } from './pt.ts'
 import type { WrittenCase } from './written-case.ts'
 
@@ -11,6 +15,10 @@ export const written: Record<string, WrittenCase[]> = {
   japanese,
   korean,
   portuguese,
+  danish,
+  norwegian,
+  finnish,
+  czech,
   'more japanese': moreJapanese,
   'more korean': moreKorean,
   'more portuguese': morePortuguese

@@ -18,28 +18,18 @@ export const cues: Cues = {
     incluído
     incluída
   `,
-  whose: `
-    do
-    da
-  `,
+  whose: 'da',
   width: `
     largura
     largo
     larga
   `,
   at: `
-    no
     na
     ao
-    à
   `,
-  ofMeasure: `
-    de
-    do
-    da
-  `,
+  ofMeasure: 'de',
   verb: `
-    é
     são
     mede
     tem
@@ -151,8 +141,6 @@ export const cues: Cues = {
     alargar
     soltar
   `,
-  extra: 'mais',
-  onTop: 'mais',
   postageApart: 'parte',
   excluded: `
     parte
@@ -197,8 +185,6 @@ export const cues: Cues = {
   ofSomebody: `
     meu
     minha
-    do
-    da
   `,
   forOne: `
     para
@@ -217,11 +203,7 @@ export const cues: Cues = {
   imitated: 'falso',
   has: 'tem',
   when: 'quando',
-  leadsToName: `
-    de
-    na
-    no
-  `,
+  leadsToName: 'na',
   neck: `
     gola
     pescoço

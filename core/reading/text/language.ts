@@ -24,7 +24,9 @@ function commonWords(): Map<string, number[]> {
 }
 
 /** What a language has of its own: small words, names of points, garments, fibres, colours. */
-function tellingOf({ common, points, kinds, fibres, colours, words }: Lexicon): string {
+function tellingOf({ common, points, kinds, fibres, colours, words, scripts }: Lexicon): string {
+  // its letters tell it
+  if (scripts !== undefined) return ''
   const trade = [...Object.values(points), ...kinds.map(({ phrases }) => phrases), ...Object.values(fibres), ...Object.values(colours)]
   return [common, ...trade, words.heading, words.condition, words.conditionWord, words.not].flatMap(phrasesIn).join('\n')
 }

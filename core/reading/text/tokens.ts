@@ -71,7 +71,7 @@ export function tokensOf(plain: string): Token[] {
     // a filler after the last unit belongs to the character it completes: &quot; and 𝗪 end where they end in the original
     while (end < plain.length && plain.charCodeAt(end) === 0) end++
     // the marks of Chinese and Japanese have their space within
-    const wide = kind === 'mark' ? WIDE[text] : undefined
+    const wide = code > 0x3000 && kind === 'mark' ? WIDE[text] : undefined
     tokens.push({ kind: kind === 'run' ? 'word' : kind, text: wide ?? text, start: at, end, spaced })
     spaced = kind === 'break' || wide !== undefined
     at = end

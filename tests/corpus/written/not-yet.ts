@@ -9,5 +9,6 @@ export const NOT_YET: { id: string; because: string }[] = [
   { id: 'pt-006', because: 'the bottom edge of a coat is its hem in the model of garments, and a sweep in the text' },
   { id: 'ja-x12', because: 'a lining is taken as there only by the words that say so, not by what it is made of' },
   { id: 'da-w04', because: 'a lining is taken as there only by the words that say so, not by what it is made of' },
+  { id: 'no-w04', because: 'a lining is taken as there only by the words that say so, not by what it is made of' },
   { id: 'pt-y07', because: 'a kimono has no shape by which a bare length or width names a point' }
 ]

@@ -165,13 +165,16 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
   const found: FibreAt[] = []
   let sentence = -1
   let lining = false
+  let shell: Term | null = null
   for (const term of termsAs(terms, 'fibre', 'shell', 'lining')) {
     if (layout.sentence[term.from] !== sentence) {
       sentence = layout.sentence[term.from] as number
       lining = false
     }
-    if (means(term, 'shell')) lining = false
-    else if (means(term, 'lining') && opensPart(text, term)) lining = true
+    if (means(term, 'shell')) {
+      lining = false
+      shell = term
+    } else if (means(term, 'lining') && opensPart(text, term)) lining = !isJoined(text, shell, term)
     const fibre = meaning(term, 'fibre')?.fibre
     if (fibre === undefined) continue
     const next = termAt(terms, term.to)
@@ -189,6 +192,10 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
   if ([...fibres.values()].every((percent) => percent === null))
     for (const [fibre, share] of sharesOf(text, found)) fibres.set(fibre, share)
 }
+
+/** “shell/lining: polyester”: what follows is of both. */
+const isJoined = ({ tokens, terms }: TextRead, shell: Term | null, lining: Term): boolean =>
+  shell !== null && shell.to + 1 === lining.from && (/^[/·&+]$/.test(tokens[shell.to]?.text ?? '') || means(termAt(terms, shell.to), 'and'))
 
 const LINING = cue('liningName')
 

@@ -88,7 +88,7 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   if (!asked && (wasPaid(text, at) || isPaidBehind(text, sign.to))) return null
   const { currency } = sign
   if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: sum.value, currency, rank: ASIDE }
-  if (asked) return { amount: sum.value, currency, rank: ASKED }
+  if (asked && !isFormer(text, sign.to)) return { amount: sum.value, currency, rank: ASKED }
   if (
     isFormer(text, sign.to) ||
     EXTRA.test(tokens[sign.to]?.text ?? '') ||
@@ -181,7 +181,11 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
       ? { currency: currencyOf(before.text, locale, text.original), from: at - 1, to }
       : { currency: named, from: at - 1, to: termAt(terms, to)?.to ?? to + 1 }
   }
-  if (after && CURRENCY_MARKS.has(after.text)) return { currency: currencyOf(after.text, locale, text.original), from: at, to: to + 1 }
+  // “chest 100 ¥200”: the sign of the next sum
+  const next = tokens[to + 1]
+  const ofNext = after?.spaced === true && next?.kind === 'digits' && !next.spaced
+  if (after && CURRENCY_MARKS.has(after.text) && !ofNext)
+    return { currency: currencyOf(after.text, locale, text.original), from: at, to: to + 1 }
   const behind = wordOf(text, to)
   if (behind !== undefined)
     return {

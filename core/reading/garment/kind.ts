@@ -80,12 +80,17 @@ function headOf(text: TextRead, language: string): { kind: GarmentKind; made: Pa
 /** “sundress, full skirt”, “jumpsuit with halter, flares”: a word further on that names a part of what was named, or a cut of it. */
 function isPart(text: TextRead, named: Term, term: Term): boolean {
   // where words need no spaces, what is parted by one is another name
-  if (term.from === named.to && !(text.trie.runs !== null && text.tokens[term.from]?.spaced)) return false
+  const parted = text.trie.runs !== null && text.tokens[term.from]?.spaced === true
+  if (term.from === named.to && !parted) return false
   const first = meaning(named, 'kind')?.kind
   const then = meaning(term, 'kind')?.kind
+  // “jacket skirt”: a set
+  if (parted && isSet(first, then) && !isPassing(text, named) && !isPassing(text, term)) return true
   const whole = first !== undefined && SHAPE[first] === 'whole' && (then === undefined || SHAPE[then] !== 'whole')
   return (whole && !isPassing(text, named)) || (isPassing(text, term) && !isPassing(text, named))
 }
+const isSet = (first: GarmentKind | undefined, then: GarmentKind | undefined): boolean =>
+  first !== undefined && then !== undefined && SHAPE[first] === 'upper' && (SHAPE[then] === 'legs' || SHAPE[then] === 'skirt')
 const isPassing = ({ tokens }: TextRead, { from, to }: Term): boolean => to === from + 1 && PASSING.test(tokens[from]?.text ?? '')
 
 const stops = ({ tokens }: TextRead, from: number, to: number): boolean => {

@@ -11,7 +11,7 @@ import type { Lexicon } from './lexicon.ts'
 export const ja: Lexicon = {
   language: 'ja',
   endings: [],
-  scripts: { kana: 1, han: 0.5 },
+  scripts: { kana: 1, han: 0.7 },
   unspaced: true,
   verbLast: true,
   bareUnit: 'cm',

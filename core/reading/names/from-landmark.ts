@@ -71,6 +71,9 @@ export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; 
     // “sleeve 25", length (from the collar) 42"”: the next name's own start
     if (!term || (parted && !seen && means(term, 'point'))) return null
     const landmark = meaning(term, 'landmark')
+    // 総丈(脇から): where verbs stand last, “from” stands behind the place
+    const from = text.trie.verbLast && landmark ? termAt(terms, term.to) : undefined
+    if (from && means(from, 'to') && landmark) return { landmark: landmark.landmark, to: from.to }
     if (seen && landmark) return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: endOfPlace(text, term.to) }
     if (means(term, 'from') || (means(term, 'inner') && landmark)) seen = true
     else if (!means(term, 'light', 'measures', 'inner') && !UNDER.test(token.text)) return null

@@ -73,7 +73,23 @@ export function cutsOf(run: string, words: RunWords): number[] {
   return cuts
 }
 
+/** The words of a run that is known as a whole, which costs least; null: it is not. */
+function wholeRun(run: string, words: RunWords): readonly number[] | null {
+  let node: RunWords | undefined = words
+  for (let at = 0; node && at < run.length; at++) node = node.next.get(run.charAt(at))
+  return node?.ends ?? null
+}
+
+/** Where words of these lengths begin, the first of them here. */
+function startsOf(from: number, lengths: readonly number[] | null): number[] {
+  const starts = [from]
+  for (const length of lengths?.slice(0, -1) ?? []) starts.push((starts[starts.length - 1] as number) + length)
+  return starts
+}
+
 function cutsOfPiece(run: string, words: RunWords): number[] {
+  const whole = wholeRun(run, words)
+  if (whole !== null) return startsOf(0, whole)
   const ways: (Way | null)[][] = Array.from({ length: run.length + 1 }, () => [null, null, null])
   const take = (to: number, ending: number, cost: number, way: Pick<Way, 'from' | 'before'>, lengths: readonly number[] | null = null) => {
     const row = ways[to] as (Way | null)[]
@@ -102,9 +118,7 @@ function cutsOfPiece(run: string, words: RunWords): number[] {
   const ends = (ways[run.length] as (Way | null)[]).flatMap((way) => (way ? [way] : [])).sort((a, b) => a.cost - b.cost)
   const cuts: number[] = []
   for (let way: Way | null = ends[0] ?? null; way && way.before !== null; way = way.before) {
-    const starts = [way.from]
-    for (const length of way.lengths?.slice(0, -1) ?? []) starts.push((starts[starts.length - 1] as number) + length)
-    cuts.push(...starts.reverse())
+    cuts.push(...startsOf(way.from, way.lengths).reverse())
   }
   return cuts.reverse()
 }

@@ -107,5 +107,41 @@ export const czech: WrittenCase[] = [
       ['cotton', 98],
       ['elastane', 2]
     ]
+  },
+  {
+    id: 'cs-w07',
+    class: 'jumper',
+    lang: 'cs',
+    title: 'Svetr s rolákem vel. M',
+    text: 'Šířka přes prsa 48 cm, délka 60 cm, rukáv 58 cm. 70 % vlna, 30 % akryl. Bez děr, trochu žmolků. 120 Kč včetně poštovného',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '48 cm', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '60 cm', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '58 cm', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 120, currency: 'CZK' },
+    fibres: [
+      ['wool', 70],
+      ['acrylic', 30]
+    ]
+  },
+  {
+    id: 'cs-w08',
+    class: 'suit',
+    lang: 'cs',
+    title: 'Pánský oblek tmavě modrý 50',
+    text: 'Sako: prsa 53 cm, ramena 45 cm, rukáv 62 cm, délka 74 cm\nKalhoty: pas 43 cm, vnitřní délka 78 cm\n100% vlna. Cena 900 Kč',
+    kind: 'jacket',
+    measures: [
+      { point: 'chest', text: '53 cm', of: 'jacket', value: 53, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '45 cm', of: 'jacket', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '62 cm', of: 'jacket', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '74 cm', of: 'jacket', value: 74, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '43 cm', of: 'trousers', value: 43, unit: 'cm', basis: 'flat' },
+      { point: 'inseam', text: '78 cm', of: 'trousers', value: 78, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 900, currency: 'CZK' },
+    fibres: [['wool', 100]]
   }
 ]

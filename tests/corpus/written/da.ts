@@ -107,5 +107,41 @@ export const danish: WrittenCase[] = [
       ['cotton', 98],
       ['elastane', 2]
     ]
+  },
+  {
+    id: 'da-w07',
+    class: 'jumper',
+    lang: 'da',
+    title: 'Striktrøje med rullekrave str. M',
+    text: 'Bredde under ærmer 48 cm, længde 60 cm, ærmelængde 58 cm. 70 % uld, 30 % akryl. Ingen huller, lidt fnuldret. 75 kr plus porto',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '48 cm', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '60 cm', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '58 cm', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 75, currency: 'DKK' },
+    fibres: [
+      ['wool', 70],
+      ['acrylic', 30]
+    ]
+  },
+  {
+    id: 'da-w08',
+    class: 'suit',
+    lang: 'da',
+    title: 'Habit mørkeblå 50',
+    text: 'Jakke: bryst 53 cm, skulder 45 cm, ærme 62 cm, længde 74 cm\nBukser: livvidde 43 cm, indvendig benlængde 78 cm\n100% uld. Sælges samlet for 500 kr',
+    kind: 'jacket',
+    measures: [
+      { point: 'chest', text: '53 cm', of: 'jacket', value: 53, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '45 cm', of: 'jacket', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '62 cm', of: 'jacket', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '74 cm', of: 'jacket', value: 74, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '43 cm', of: 'trousers', value: 43, unit: 'cm', basis: 'flat' },
+      { point: 'inseam', text: '78 cm', of: 'trousers', value: 78, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 500, currency: 'DKK' },
+    fibres: [['wool', 100]]
   }
 ]

@@ -106,5 +106,41 @@ export const finnish: WrittenCase[] = [
       ['cotton', 98],
       ['elastane', 2]
     ]
+  },
+  {
+    id: 'fi-w07',
+    class: 'jumper',
+    lang: 'fi',
+    title: 'Villapaita poolokauluksella M',
+    text: 'Leveys kainaloista 48 cm, pituus 60 cm, hihan pituus 58 cm. 70 % villaa, 30 % akryyliä. Ei reikiä, vähän nyppyjä. 12e sis. postikulut',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '48 cm', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '60 cm', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '58 cm', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 12, currency: 'EUR' },
+    fibres: [
+      ['wool', 70],
+      ['acrylic', 30]
+    ]
+  },
+  {
+    id: 'fi-w08',
+    class: 'suit',
+    lang: 'fi',
+    title: 'Miesten puku tummansininen 50',
+    text: 'Takki: rinta 53 cm, hartiat 45 cm, hiha 62 cm, pituus 74 cm\nHousut: vyötärö 43 cm, sisäsauma 78 cm\n100% villa. Hinta 45 €',
+    kind: 'jacket',
+    measures: [
+      { point: 'chest', text: '53 cm', of: 'jacket', value: 53, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '45 cm', of: 'jacket', value: 45, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '62 cm', of: 'jacket', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '74 cm', of: 'jacket', value: 74, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '43 cm', of: 'trousers', value: 43, unit: 'cm', basis: 'flat' },
+      { point: 'inseam', text: '78 cm', of: 'trousers', value: 78, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 45, currency: 'EUR' },
+    fibres: [['wool', 100]]
   }
 ]

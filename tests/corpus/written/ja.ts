@@ -767,5 +767,172 @@ export const japanese: WrittenCase[] = [
       ['cotton', 55],
       ['acrylic', 45]
     ]
+  },
+  {
+    id: 'ja-z01',
+    class: 'kids-size',
+    lang: 'ja',
+    title: 'キッズ ダウンベスト 130',
+    text: 'サイズ130 身幅42cm 着丈50cm\n表地・裏地ポリエステル100% 中綿ダウン70% フェザー30%\n1,500円',
+    kind: 'waistcoat',
+    measures: [
+      { point: 'chest', text: '42cm', value: 42, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '50cm', value: 50, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 1500, currency: 'JPY' },
+    fibres: [['polyester', 100]]
+  },
+  {
+    id: 'ja-z02',
+    class: 'tight-row',
+    lang: 'ja',
+    title: 'ロングカーディガン 黒 美品',
+    text: '肩幅38/着丈90/身幅45/袖丈60（平置き素人採寸cm）アクリル100 一度着用のみ 送料込2000円',
+    kind: 'jumper',
+    measures: [
+      { point: 'shoulderWidth', text: '38', value: 38, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '90', value: 90, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '45', value: 45, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 2000, currency: 'JPY' },
+    fibres: [['acrylic', 100]]
+  },
+  {
+    id: 'ja-z03',
+    class: 'pants-variants',
+    lang: 'ja',
+    title: 'ベイカーパンツ オリーブ',
+    text: '(平置き)\nウエスト幅:42cm\n前股上:31cm\n後股上:42cm\n股下:69cm\nわたり:34cm\n裾口:21cm\nコットン100％\n価格:4800円',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '42cm', value: 42, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '31cm', value: 31, unit: 'cm', basis: 'length' },
+      { point: 'backRise', text: '42cm', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '69cm', value: 69, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '34cm', value: 34, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '21cm', value: 21, unit: 'cm', basis: 'flat' }
+    ],
+    price: { amount: 4800, currency: 'JPY' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ja-z04',
+    class: 'skirt-set',
+    lang: 'ja',
+    title: 'ツーピース ジャケット スカート フォーマル 黒',
+    text: 'ジャケット：肩幅37 身幅46 着丈55 袖丈57\nスカート：ウエスト66 ヒップ92 丈62\nポリエステル100%',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '37', of: 'jacket', value: 37, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '46', of: 'jacket', value: 46, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '55', of: 'jacket', value: 55, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '57', of: 'jacket', value: 57, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '66', of: 'skirt', value: 66, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '92', of: 'skirt', value: 92, unit: 'cm', basis: 'around' },
+      { point: 'skirtLength', text: '62', of: 'skirt', value: 62, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['polyester', 100]]
+  },
+  {
+    id: 'ja-z05',
+    class: 'polite',
+    lang: 'ja',
+    title: 'チェックのプリーツスカート',
+    text: 'ご覧いただきありがとうございます。\nウエストは平置きで約33cm、丈は約72cmでございます。\n素材はウール70％、ポリエステル30％です。裏地もしっかり付いております。\nお値段は3,200円(送料込み)です。',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '33cm', value: 33, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '72cm', value: 72, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 3200, currency: 'JPY' },
+    fibres: [
+      ['wool', 70],
+      ['polyester', 30]
+    ],
+    lined: 'full'
+  },
+  {
+    id: 'ja-z06',
+    class: 'arm',
+    lang: 'ja',
+    title: 'ブラウス パフスリーブ ドット',
+    text: '着丈55 肩幅34 バスト90 袖丈24 袖口まわり28\n綿100%\n780円',
+    kind: 'shirt',
+    measures: [
+      { point: 'bodyLength', text: '55', value: 55, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '34', value: 34, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '90', value: 90, unit: 'cm', basis: 'around' },
+      { point: 'sleeveLength', text: '24', value: 24, unit: 'cm', basis: 'length' },
+      { point: 'cuff', text: '28', value: 28, unit: 'cm', basis: 'around' }
+    ],
+    price: { amount: 780, currency: 'JPY' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ja-z07',
+    class: 'hoodie-zip',
+    lang: 'ja',
+    title: 'ジップアップパーカー ネイビー XL 裏起毛',
+    text: 'XLサイズ 着丈72cm 身幅62cm 肩幅54cm 袖丈61cm ゆったりめ\n薄い毛玉あり、袖口のリブに汚れあり\n希望価格2,400円→2,000円',
+    kind: 'jumper',
+    measures: [
+      { point: 'bodyLength', text: '72cm', value: 72, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '62cm', value: 62, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '54cm', value: 54, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '61cm', value: 61, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 2000, currency: 'JPY' },
+    fibres: []
+  },
+  {
+    id: 'ja-z08',
+    class: 'wedding',
+    lang: 'ja',
+    title: 'ロングドレス ネイビー 結婚式',
+    text: '総丈(脇から)110cm、バスト86cm(ストレッチ)、ウエスト68cm、ヒップ88cm\n後ろファスナー、裏地付き\nサイズ表記 9号',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '86cm', value: 86, unit: 'cm', basis: 'around' },
+      { point: 'waist', text: '68cm', value: 68, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '88cm', value: 88, unit: 'cm', basis: 'around' }
+    ],
+    price: null,
+    fibres: [],
+    lined: 'full'
+  },
+  {
+    id: 'ja-z09',
+    class: 'inches',
+    lang: 'ja',
+    title: '501タイプ デニム 後染め',
+    text: '表記 W33 L36\n実寸 ウエスト(約)42cm 前股上(約)30cm 股下(約)76cm 腿幅(約)31cm 裾幅(約)21cm\n裾上げされています。\n3980円(税込)',
+    kind: 'jeans',
+    measures: [
+      { point: 'waist', text: '42cm', value: 42, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '30cm', value: 30, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '76cm', value: 76, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '31cm', value: 31, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '21cm', value: 21, unit: 'cm', basis: 'flat' }
+    ],
+    aside: ['33', '36'],
+    price: { amount: 3980, currency: 'JPY' },
+    fibres: []
+  },
+  {
+    id: 'ja-z10',
+    class: 'knit-vest',
+    lang: 'ja',
+    title: 'アーガイル ニットベスト メンズ M',
+    text: '身幅 48cm／着丈 62cm／肩幅 38cm\nウール100%　虫食いなし　¥1,980',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '48cm', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '62cm', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '38cm', value: 38, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 1980, currency: 'JPY' },
+    fibres: [['wool', 100]]
   }
 ]

@@ -680,5 +680,146 @@ export const korean: WrittenCase[] = [
     measures: [],
     price: { amount: 35000, currency: 'KRW' },
     fibres: []
+  },
+  {
+    id: 'ko-z01',
+    class: 'tight',
+    lang: 'ko',
+    title: '롱 가디건 블랙',
+    text: '어깨38/총장92/가슴45/소매60 단면cm 아크릴100 1회착용 2만 택포',
+    kind: 'jumper',
+    measures: [
+      { point: 'shoulderWidth', text: '38', value: 38, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '92', value: 92, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '45', value: 45, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 20000, currency: 'KRW' },
+    fibres: [['acrylic', 100]]
+  },
+  {
+    id: 'ko-z02',
+    class: 'pants',
+    lang: 'ko',
+    title: '퍼티그 팬츠 올리브',
+    text: '허리단면 : 42cm\n앞밑위 : 31cm\n뒷밑위 : 42cm\n안기장 : 69cm\n허벅지단면 : 34cm\n밑단 : 21cm\n코튼 100%\n가격: 48,000',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '42cm', value: 42, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '31cm', value: 31, unit: 'cm', basis: 'length' },
+      { point: 'backRise', text: '42cm', value: 42, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '69cm', value: 69, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '34cm', value: 34, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '21cm', value: 21, unit: 'cm', basis: 'flat' }
+    ],
+    price: { amount: 48000, currency: 'KRW' },
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ko-z03',
+    class: 'set',
+    lang: 'ko',
+    title: '투피스 자켓 스커트 블랙',
+    text: '자켓: 어깨37 가슴46 총장55 소매57\n스커트: 허리33 힙46 총장62\n폴리100',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '37', of: 'jacket', value: 37, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '46', of: 'jacket', value: 46, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '55', of: 'jacket', value: 55, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '57', of: 'jacket', value: 57, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '33', of: 'skirt', value: 33, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '46', of: 'skirt', value: 46, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '62', of: 'skirt', value: 62, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['polyester', 100]]
+  },
+  {
+    id: 'ko-z04',
+    class: 'polite',
+    lang: 'ko',
+    title: '체크 플리츠 스커트',
+    text: '안녕하세요 허리는 단면으로 33cm이고 길이는 72cm 정도 됩니다.\n소재는 울 70% 폴리에스터 30%이며 안감도 있습니다.\n가격은 택배비 포함 32,000원입니다.',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '33cm', value: 33, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '72cm', value: 72, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 32000, currency: 'KRW' },
+    fibres: [
+      ['wool', 70],
+      ['polyester', 30]
+    ],
+    lined: 'full'
+  },
+  {
+    id: 'ko-z05',
+    class: 'puff',
+    lang: 'ko',
+    title: '퍼프 블라우스 도트',
+    text: '총장55 어깨34 가슴45 소매24 소매부리단면14\n면100\n7,800',
+    kind: 'shirt',
+    measures: [
+      { point: 'bodyLength', text: '55', value: 55, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '34', value: 34, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '45', value: 45, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '24', value: 24, unit: 'cm', basis: 'length' },
+      { point: 'cuff', text: '14', value: 14, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ko-z06',
+    class: 'knit-vest',
+    lang: 'ko',
+    title: '아가일 니트 조끼 M',
+    text: '가슴단면 48 총장 62 어깨 38\n울 100% 벌레먹은 곳 없음\n1만9천8백원',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '48', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '62', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '38', value: 38, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 19800, currency: 'KRW' },
+    fibres: [['wool', 100]]
+  },
+  {
+    id: 'ko-z07',
+    class: 'denim',
+    lang: 'ko',
+    title: '501 데님 33',
+    text: '표기 33/36\n실측 허리42 밑위30 허벅지31 밑단21 총장104\n수선된 제품입니다\n39,000원',
+    kind: 'jeans',
+    measures: [
+      { point: 'waist', text: '42', value: 42, unit: 'cm', basis: 'flat' },
+      { point: 'frontRise', text: '30', value: 30, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '31', value: 31, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '21', value: 21, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '104', value: 104, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['33', '36'],
+    price: { amount: 39000, currency: 'KRW' },
+    fibres: []
+  },
+  {
+    id: 'ko-z08',
+    class: 'coat',
+    lang: 'ko',
+    title: '떡볶이 코트 네이비 여성',
+    text: '총기장 92 / 어깨 40 / 가슴둘레 104 / 소매기장 60\n모70 폴리30 누빔 안감\n단추 하나 분실\n6만',
+    kind: 'coat',
+    measures: [
+      { point: 'bodyLength', text: '92', value: 92, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '40', value: 40, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '104', value: 104, unit: 'cm', basis: 'around' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 60000, currency: 'KRW' },
+    fibres: [
+      ['wool', 70],
+      ['polyester', 30]
+    ],
+    lined: 'full'
   }
 ]

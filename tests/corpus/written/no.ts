@@ -103,5 +103,36 @@ export const norwegian: WrittenCase[] = [
     ],
     price: null,
     fibres: [['wool', 100]]
+  },
+  {
+    id: 'no-w07',
+    class: 'jacket',
+    lang: 'no',
+    title: 'Dongerijakke herre M',
+    text: 'Bredde fra armhule til armhule: 55 cm. Lengde rygg: 62 cm. Ermer: 61 cm. Skuldre: 46 cm. Selges for 200,-',
+    kind: 'jacket',
+    measures: [
+      { point: 'chest', text: '55 cm', value: 55, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '62 cm', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '61 cm', value: 61, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '46 cm', value: 46, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 200, currency: 'NOK' },
+    fibres: []
+  },
+  {
+    id: 'no-w08',
+    class: 'skirt',
+    lang: 'no',
+    title: 'Miniskjørt i denim str 38',
+    text: 'Livvidde 37 cm flatt, hofte 47 cm, lengde 40 cm. Nypris 599, nå 80 kr.',
+    kind: 'skirt',
+    measures: [
+      { point: 'waist', text: '37 cm', value: 37, unit: 'cm', basis: 'flat' },
+      { point: 'hip', text: '47 cm', value: 47, unit: 'cm', basis: 'flat' },
+      { point: 'skirtLength', text: '40 cm', value: 40, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 80, currency: 'NOK' },
+    fibres: []
   }
 ]

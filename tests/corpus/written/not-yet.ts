@@ -10,5 +10,7 @@ export const NOT_YET: { id: string; because: string }[] = [
   { id: 'ja-x12', because: 'a lining is taken as there only by the words that say so, not by what it is made of' },
   { id: 'da-w04', because: 'a lining is taken as there only by the words that say so, not by what it is made of' },
   { id: 'no-w04', because: 'a lining is taken as there only by the words that say so, not by what it is made of' },
+  { id: 'pt-z03', because: 'a casaco is a jacket or a coat, and only how long it is tells which' },
+  { id: 'pt-z04', because: 'a length told in brackets as from the armpit to the hem is taken for the whole length' },
   { id: 'pt-y07', because: 'a kimono has no shape by which a bare length or width names a point' }
 ]

@@ -657,5 +657,125 @@ export const portuguese: WrittenCase[] = [
     aside: ['24,5 cm'],
     price: { amount: 10, currency: 'EUR' },
     fibres: []
+  },
+  {
+    id: 'pt-z01',
+    class: 'tight',
+    lang: 'pt',
+    title: 'Cardigan longo preto',
+    text: 'Busto 100 Comprimento 92 Manga 60 Ombro 38. Acrílico 100%. Usei 1x. 50 reais',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '100', value: 100, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '92', value: 92, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '38', value: 38, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 50, currency: 'BRL' },
+    fibres: [['acrylic', 100]]
+  },
+  {
+    id: 'pt-z02',
+    class: 'set',
+    lang: 'pt',
+    title: 'Conjunto blazer e saia preto 40',
+    text: 'Blazer: ombro 38 cm, busto 92 cm, comprimento 58 cm, manga 58 cm\nSaia: cintura 70 cm, quadril 96 cm, comprimento 55 cm\nPoliéster 100%, ambos forrados\nR$ 160 o conjunto',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '38 cm', of: 'jacket', value: 38, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '92 cm', of: 'jacket', value: 92, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '58 cm', of: 'jacket', value: 58, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '58 cm', of: 'jacket', value: 58, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '70 cm', of: 'skirt', value: 70, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '96 cm', of: 'skirt', value: 96, unit: 'cm', basis: 'around' },
+      { point: 'skirtLength', text: '55 cm', of: 'skirt', value: 55, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 160, currency: 'BRL' },
+    fibres: [['polyester', 100]],
+    lined: 'full'
+  },
+  {
+    id: 'pt-z03',
+    class: 'european-short',
+    lang: 'pt',
+    title: 'Casaco bombazine castanho S',
+    text: 'Comp: 65\nLarg. peito: 52\nOmbros: 44\nMangas: 60\nSem forro. Algodão.\nFaço 22€',
+    kind: 'jacket',
+    measures: [
+      { point: 'bodyLength', text: '65', value: 65, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '52', value: 52, unit: 'cm', basis: 'flat' },
+      { point: 'shoulderWidth', text: '44', value: 44, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 22, currency: 'EUR' },
+    fibres: [['cotton', null]],
+    lined: 'none'
+  },
+  {
+    id: 'pt-z04',
+    class: 'new-price',
+    lang: 'pt',
+    title: 'Vestido Festa Tomara que Caia',
+    text: 'comprado por 400 reais, usado uma única vez numa formatura, vendo por 150 reais. Busto 88, cintura 70, comprimento (da axila até a barra) 105. Zíper nas costas.',
+    kind: 'dress',
+    measures: [
+      { point: 'chest', text: '88', value: 88, unit: 'cm', basis: 'around' },
+      { point: 'waist', text: '70', value: 70, unit: 'cm', basis: 'around' }
+    ],
+    price: { amount: 150, currency: 'BRL' },
+    fibres: []
+  },
+  {
+    id: 'pt-z05',
+    class: 'brackets',
+    lang: 'pt',
+    title: 'Calção de ganga (short jeans) 36',
+    text: 'cintura (já dobrada) 74 cm; anca 92 cm; tiro 28 cm; comprimento 32 cm; 8,00€',
+    kind: 'shorts',
+    measures: [
+      { point: 'waist', text: '74 cm', value: 74, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '92 cm', value: 92, unit: 'cm', basis: 'around' },
+      { point: 'frontRise', text: '28 cm', value: 28, unit: 'cm', basis: 'length' },
+      { point: 'outseam', text: '32 cm', value: 32, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 8, currency: 'EUR' },
+    fibres: []
+  },
+  {
+    id: 'pt-z06',
+    class: 'tee',
+    lang: 'pt',
+    title: 'Regata canelada branca',
+    text: 'largura 38cm (estica até 50) / comprimento 55cm. 95% algodão 5% elastano. R$15',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '38cm', value: 38, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '55cm', value: 55, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 15, currency: 'BRL' },
+    fibres: [
+      ['cotton', 95],
+      ['elastane', 5]
+    ]
+  },
+  {
+    id: 'pt-z07',
+    class: 'trench',
+    lang: 'pt',
+    title: 'Trench coat bege feminino 38',
+    text: 'Largura de ombro a ombro: 40 cm. Largura das axilas: 50 cm. Manga: 59 cm. Altura: 98 cm. Composição: 65% poliéster, 35% algodão; forro 100% acetato. 45 euros.',
+    kind: 'coat',
+    measures: [
+      { point: 'shoulderWidth', text: '40 cm', value: 40, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '50 cm', value: 50, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '59 cm', value: 59, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '98 cm', value: 98, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 45, currency: 'EUR' },
+    fibres: [
+      ['polyester', 65],
+      ['cotton', 35]
+    ],
+    lined: 'full'
   }
 ]

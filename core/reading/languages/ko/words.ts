@@ -345,6 +345,9 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     에 드려요
     에 내놔요
     에 정리
+    택배비 포함
+    배송비 포함
+    택비 포함
   `,
   condition: `
     상태

@@ -207,7 +207,6 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
   `,
   between: '間',
   and: `
-    &
     および
     及び
     ならびに

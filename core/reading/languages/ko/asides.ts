@@ -264,7 +264,7 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     신체 치수
   `,
   cutFor: `
-    권장 가슴둘레
-    권장 허리둘레
+    권장 가슴 둘레
+    권장 허리 둘레
   `
 }

@@ -143,7 +143,6 @@ export const cues: Cues = {
     가격
     판매가
     희망가
-    판매가격
   `,
   haggled: `
     네고
@@ -162,7 +161,6 @@ export const cues: Cues = {
     용
     의
   `,
-  collarSize: '목둘레',
   denim: `
     데님
     청바지

@@ -590,7 +590,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         변색
         자국
         냄새
-        물빠짐 얼룩
       `
     },
     {

@@ -70,7 +70,6 @@ export const measures: Pick<Lexicon, 'points' | 'letters' | 'landmarks' | 'basis
     'bicep flat': `
       소매 단면
       소매통 단면
-      소매 통
       팔통 단면
       소매 너비
       소매 폭
@@ -218,8 +217,7 @@ export const measures: Pick<Lexicon, 'points' | 'letters' | 'landmarks' | 'basis
       단면
       너비
       통
-    `,
-    torsoLength: '밑위 총길이'
+    `
   },
   landmarks: {
     shoulder: `

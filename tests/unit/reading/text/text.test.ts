@@ -1,10 +1,11 @@
 /** Words, what they mean, and how they are laid out. */
 import { describe, expect, test } from 'vitest'
+import { phrasesIn } from '../../../../core/reading/languages/phrases.ts'
 import { layoutOf } from '../../../../core/reading/text/layout.ts'
 import { normalise } from '../../../../core/reading/text/normalise.ts'
-import { phraseTrieOf } from '../../../../core/reading/text/phrase-trie.ts'
+import { LEXICONS, phraseTrieOf } from '../../../../core/reading/text/phrase-trie.ts'
 import { cutsOf, runWordsOf } from '../../../../core/reading/text/runs.ts'
-import { meaning, termsOf } from '../../../../core/reading/text/terms.ts'
+import { meaning, termAt, termsOf } from '../../../../core/reading/text/terms.ts'
 import { isDenied, readText } from '../../../../core/reading/text/text.ts'
 import { tokensOf } from '../../../../core/reading/text/tokens.ts'
 
@@ -79,6 +80,22 @@ describe('runs of letters without spaces', () => {
     ['en', '肩幅45身幅52', ['肩幅', '45', '身幅', '52']],
     ['en', '着丈袖丈', ['着丈袖丈']]
   ])('%s: %s', (language, text, expected) => expect(words(text, language)).toEqual(expected))
+  test.each(LEXICONS.filter(({ unspaced }) => unspaced))(
+    '$language: every name and every cue is found, with and without its spaces',
+    (lexicon) => {
+      const { language, points, landmarks, basis, kinds, fibres, faults, cues } = lexicon
+      const lists = [points, landmarks, basis, fibres].flatMap((record) => Object.values(record))
+      const phrases = [...lists, ...[...kinds, ...faults].map(({ phrases }) => phrases)].flatMap(phrasesIn)
+      const whole = (written: string) => {
+        const { tokens, terms } = readText(written, language)
+        return termAt(terms, 0)?.to === tokens.length
+      }
+      expect(phrases.length).toBeGreaterThan(500)
+      expect(phrases.flatMap((phrase) => [phrase, phrase.replaceAll(' ', '')]).filter((written) => !whole(written))).toEqual([])
+      const single = Object.values(cues).flatMap(phrasesIn)
+      expect(single.filter((word) => readText(word, language).tokens.length !== 1)).toEqual([])
+    }
+  )
   test('each part has its own place, fillers and all', () => {
     const text = 'ﾊﾞｽﾄは約９２㎝、 가슴단면52'
     for (const language of ['ja', 'ko'])

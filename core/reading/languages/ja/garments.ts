@@ -117,6 +117,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         パーティードレス
         ジャンパースカート
         ジャンパー スカート
+        ジャンスカ
+        キャミワンピ
         キャミ ワンピース
         チュニック ワンピース
         ウェディングドレス
@@ -223,6 +225,9 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         サーマル
         タンク
         ノースリーブ カットソー
+        キャミトップス
+        ビッグTシャツ
+        ポロ
         フットボール T
         ボディスーツ
       `
@@ -246,6 +251,14 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         ニット ベスト
         スウェット パーカー
         フリース
+        アランニット
+        ローゲージニット
+        ハイゲージニット
+        アンサンブル
+        ニットアンサンブル
+        ボレロニット
+        ドルマンニット
+        ガーディガン
         タートルネック ニット
         ハイネック ニット
         リブ ニット
@@ -378,8 +391,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         n-3b
         中綿 ジャケット
         中綿 コート
-        マント
-        ケープ
         ファー コート
         毛皮 コート
         ボア コート
@@ -420,6 +431,12 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'other',
       phrases: `
+        マント
+        ケープ
+        タイツ
+        ペチコート
+        スリップ
+        半幅帯
         着物
         浴衣
         振袖

@@ -52,6 +52,7 @@ export const measures: Pick<Lexicon, 'points' | 'letters' | 'landmarks' | 'basis
     `,
     hip: `
       ヒップ
+      お尻
       腰回り
       腰まわり
       腰周り
@@ -110,8 +111,12 @@ export const measures: Pick<Lexicon, 'points' | 'letters' | 'landmarks' | 'basis
       太もも
       太腿
       もも寸
+      モモ
+      腿
     `,
     'thigh flat': `
+      モモ幅
+      太腿幅
       ワタリ
       わたり
       渡り
@@ -159,6 +164,7 @@ export const measures: Pick<Lexicon, 'points' | 'letters' | 'landmarks' | 'basis
       袖丈
       袖
       そで丈
+      腕丈
       袖の長さ
       袖長
       肩 から 袖口
@@ -169,6 +175,7 @@ export const measures: Pick<Lexicon, 'points' | 'letters' | 'landmarks' | 'basis
       裄丈
       裄
       ゆき丈
+      ゆきたけ
       ゆき
       桁丈
       ユキ丈
@@ -189,9 +196,13 @@ export const measures: Pick<Lexicon, 'points' | 'letters' | 'landmarks' | 'basis
     length: `
       総丈
       全長
+      全丈
       丈
       総丈約
       長さ
+      後ろ丈
+      前後丈
+      丈の長さ
       総着丈
       縦の長さ
     `,

@@ -329,8 +329,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         하프 코트
         우비
         레인 코트
-        망토
-        케이프
         모피
         밍크 코트
         퍼 자켓
@@ -370,6 +368,10 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'other',
       phrases: `
+        망토
+        케이프
+        속바지
+        슬립
         수영복
         비키니
         잠옷

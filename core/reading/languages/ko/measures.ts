@@ -148,6 +148,9 @@ export const measures: Pick<Lexicon, 'points' | 'letters' | 'landmarks' | 'basis
       총 기장
       총 길이
       기장
+      뒷 총장
+      뒤 총장
+      앞 총장
       전체 길이
       전체 기장
       길이

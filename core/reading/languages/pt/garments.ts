@@ -259,7 +259,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         sobretudo de lã
         jaqueta puffer
         casaco acolchoado
-        capa
         poncho
       `
     },
@@ -276,6 +275,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'other',
       phrases: `
+        capa
+        saída de praia
         biquíni
         fato de banho
         maiô

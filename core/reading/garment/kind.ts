@@ -67,7 +67,7 @@ function headOf(text: TextRead, language: string): { kind: GarmentKind; made: Pa
   const { terms } = text
   let best: Term | null = null
   for (const term of termsAs(terms, 'kind')) {
-    if (!meaning(term, 'kind')) continue
+    if (!meaning(term, 'kind') || isLedTo(text, term)) continue
     if (best && HEAD_FIRST.has(language)) break
     if (best && stops(text, best.to, term.from)) break
     if (best && isPart(text, best, term)) continue
@@ -102,6 +102,22 @@ const stops = ({ tokens }: TextRead, from: number, to: number): boolean => {
   return false
 }
 
+const LED_TO = cue('besideGarmentBehind')
+/** スカートにも, ワンピース風: where verbs stand last, what is set beside the garment, or only looks like one, is told behind its name. */
+function isLedTo({ tokens, terms, trie }: TextRead, { to }: Term): boolean {
+  if (!trie.verbLast) return false
+  let at = to
+  // デニムやスカートにも: so are all that are listed with it
+  for (let listed = 0; listed < MOST_LISTED && tokens[at]?.spaced === false; listed++) {
+    if (LED_TO.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'imitation')) return true
+    const next = termAt(terms, at + 1)
+    if (!means(termAt(terms, at), 'and', 'or', 'light') || next?.from !== at + 1 || !means(next, 'kind')) return false
+    at = next.to
+  }
+  return false
+}
+const MOST_LISTED = 4
+
 const ANY_GARMENT = cue('anyGarment')
 
 /** “Flannel trousers”: a word that names the cloth or the style of the garment that follows it at once. */
@@ -126,7 +142,8 @@ function ledBy(text: TextRead, language: string): KindRead | null {
     const early = term.from < EARLY ? 2 : 1
     if (means(term, 'thing') && !means(term, 'nothing')) thing += term.from < 4 ? 3 : 0.5
     const sense = meaning(term, 'kind')
-    if (!sense || STOP.test(before) || (ANY_GARMENT.test(before) && STOP.test(tokens[term.from - 2]?.text ?? ''))) continue
+    if (!sense || STOP.test(before) || isLedTo(text, term) || (ANY_GARMENT.test(before) && STOP.test(tokens[term.from - 2]?.text ?? '')))
+      continue
     if ((sense.kind === 'skirt' && score.has('dress')) || qualifies(text, term, language)) continue
     const passing = isPassing(text, term)
     const now = score.get(sense.kind) ?? { points: 0, made: sense.made ?? {} }

@@ -153,6 +153,8 @@ export type CueRole =
   // garment and cloth
   /** behind it a title speaks of something beside the garment */
   | 'besideGarment'
+  /** スカートにも: the same, behind the name of what stands beside */
+  | 'besideGarmentBehind'
   /** names of kinds that a text uses in passing: top button, knit, a suit’s name */
   | 'kindInPassing'
   /** “goes with any skirt” */

@@ -934,5 +934,260 @@ export const japanese: WrittenCase[] = [
     ],
     price: { amount: 1980, currency: 'JPY' },
     fibres: [['wool', 100]]
+  },
+  {
+    id: 'ja-q01',
+    class: 'hanten',
+    lang: 'ja',
+    title: 'スカジャン リバーシブル 虎刺繍',
+    text: '着丈 62cm\n身幅 57cm\n裄丈 83cm\nアセテート、綿\n両面使えます。リブに1cmほどの虫食いがあります。\n14,800円 送料込み 即購入可',
+    kind: 'jacket',
+    measures: [
+      { point: 'bodyLength', text: '62cm', value: 62, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '57cm', value: 57, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveFromCentreBack', text: '83cm', value: 83, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['1cm'],
+    price: { amount: 14800, currency: 'JPY' },
+    fibres: [
+      ['acetate', null],
+      ['cotton', null]
+    ]
+  },
+  {
+    id: 'ja-q02',
+    class: 'two-values',
+    lang: 'ja',
+    title: 'スウェットパンツ グレー',
+    text: 'ウエスト35cm(最大52cm) 総丈98cm 股上30cm 股下68cm 裾幅11cm(リブ)\n綿80%ポリエステル20%',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '35cm', value: 35, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '98cm', value: 98, unit: 'cm', basis: 'length' },
+      { point: 'frontRise', text: '30cm', value: 30, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '68cm', value: 68, unit: 'cm', basis: 'length' },
+      { point: 'legOpening', text: '11cm', value: 11, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [
+      ['cotton', 80],
+      ['polyester', 20]
+    ]
+  },
+  {
+    id: 'ja-q03',
+    class: 'talk',
+    lang: 'ja',
+    title: '母のワンピース 80年代',
+    text: '母が若い頃に着ていたものです。サイズは表記がないのですが、わたし(158cm)で膝下くらいでした。\n肩幅40 バスト96 ウエスト72 着丈110くらいです。\n肩パッド入り。後ろファスナー。ポリエステルだと思います。\n2500円',
+    kind: 'dress',
+    measures: [
+      { point: 'shoulderWidth', text: '40', value: 40, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '96', value: 96, unit: 'cm', basis: 'around' },
+      { point: 'waist', text: '72', value: 72, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '110', value: 110, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['158cm'],
+    price: { amount: 2500, currency: 'JPY' },
+    fibres: [['polyester', null]]
+  },
+  {
+    id: 'ja-q04',
+    class: 'list-comma',
+    lang: 'ja',
+    title: 'ショート丈ブルゾン',
+    text: 'サイズ：肩幅44、身幅55、袖丈60、着丈58。単位はセンチ。\n色：カーキ。素材：ナイロン。\n税込3,300円＋送料',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '44', value: 44, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '55', value: 55, unit: 'cm', basis: 'flat' },
+      { point: 'sleeveLength', text: '60', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'bodyLength', text: '58', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 3300, currency: 'JPY' },
+    fibres: [['polyamide', null]]
+  },
+  {
+    id: 'ja-q05',
+    class: 'overalls',
+    lang: 'ja',
+    title: 'サロペットスカート コーデュロイ',
+    text: '総丈105cm(肩紐最長時) ウエスト76cm 裾幅62cm\n綿100％',
+    kind: 'dress',
+    measures: [
+      { point: 'bodyLength', text: '105cm', value: 105, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '76cm', value: 76, unit: 'cm', basis: 'around' },
+      { point: 'sweep', text: '62cm', value: 62, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [['cotton', 100]]
+  },
+  {
+    id: 'ja-q06',
+    class: 'shipping-first',
+    lang: 'ja',
+    title: '半袖シャツ アロハ柄',
+    text: '送料無料 1,999円\n身幅57cm着丈72cm肩幅48cm袖丈25cm レーヨン100%',
+    kind: 'shirt',
+    measures: [
+      { point: 'chest', text: '57cm', value: 57, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '72cm', value: 72, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '48cm', value: 48, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '25cm', value: 25, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 1999, currency: 'JPY' },
+    fibres: [['viscose', 100]]
+  },
+  {
+    id: 'ja-q07',
+    class: 'no-garment',
+    lang: 'ja',
+    title: 'ウールマフラー チェック',
+    text: '約180cm×30cm\nカシミヤ10% ウール90%\n980円',
+    kind: null,
+    noGarment: true,
+    measures: [],
+    aside: ['180cm'],
+    price: { amount: 980, currency: 'JPY' },
+    fibres: [
+      ['cashmere', 10],
+      ['wool', 90]
+    ]
+  },
+  {
+    id: 'ja-q08',
+    class: 'size-up',
+    lang: 'ja',
+    title: 'テーラードジャケット ベージュ レディース 38',
+    text: 'サイズ38(M相当)\n肩幅39.5cm 身幅48cm 着丈68cm 袖丈58.5cm\n背抜きではなく総裏です\n麻100% 裏地:ポリエステル100%\n3,800円',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '39.5cm', value: 39.5, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '48cm', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '68cm', value: 68, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '58.5cm', value: 58.5, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 3800, currency: 'JPY' },
+    fibres: [['linen', 100]],
+    lined: 'full'
+  },
+  {
+    id: 'ja-k01',
+    class: 'kind-beside',
+    lang: 'ja',
+    title: 'リブタンク デニムやスカートにも合わせやすい',
+    text: '身幅36 着丈58\n綿95% ポリウレタン5%\nワンピースのインナーにもおすすめです',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '36', value: 36, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '58', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [
+      ['cotton', 95],
+      ['elastane', 5]
+    ]
+  },
+  {
+    id: 'ja-k02',
+    class: 'kind-like',
+    lang: 'ja',
+    title: 'スカート見えキュロット 黒',
+    text: 'ウエスト68 総丈60 股下30',
+    kind: 'shorts',
+    measures: [
+      { point: 'waist', text: '68', value: 68, unit: 'cm', basis: 'around' },
+      { point: 'outseam', text: '60', value: 60, unit: 'cm', basis: 'length' },
+      { point: 'inseam', text: '30', value: 30, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ja-k03',
+    class: 'kind-like',
+    lang: 'ja',
+    title: 'ジャケット風カーディガン ツイード調',
+    text: '肩幅40 身幅47 着丈55 袖丈57',
+    kind: 'jumper',
+    measures: [
+      { point: 'shoulderWidth', text: '40', value: 40, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '47', value: 47, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '55', value: 55, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '57', value: 57, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ja-k04',
+    class: 'kind-in-text',
+    lang: 'ja',
+    title: '古着 90s 黒 M',
+    text: 'フロントジップのフリースです。スラックスにもデニムにも合います。\n身幅58 着丈66 裄丈82',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '58', value: 58, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '66', value: 66, unit: 'cm', basis: 'length' },
+      { point: 'sleeveFromCentreBack', text: '82', value: 82, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ja-k05',
+    class: 'set',
+    lang: 'ja',
+    title: 'トップスとスカートのセット 花柄',
+    text: 'トップス：身幅45 着丈55\nスカート：ウエスト66 総丈75',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '45', of: 'knit-top', value: 45, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '55', of: 'knit-top', value: 55, unit: 'cm', basis: 'length' },
+      { point: 'waist', text: '66', of: 'skirt', value: 66, unit: 'cm', basis: 'around' },
+      { point: 'skirtLength', text: '75', of: 'skirt', value: 75, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ja-k06',
+    class: 'coat-dress',
+    lang: 'ja',
+    title: 'コートワンピース ダブルボタン ネイビー',
+    text: '肩幅38 バスト92 着丈100 袖丈58',
+    kind: 'dress',
+    measures: [
+      { point: 'shoulderWidth', text: '38', value: 38, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '92', value: 92, unit: 'cm', basis: 'around' },
+      { point: 'bodyLength', text: '100', value: 100, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '58', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ja-k07',
+    class: 'cloth',
+    lang: 'ja',
+    title: 'ウール生地 はぎれ チェック',
+    text: '幅148cm 長さ90cm\n毛100%\n1,000円',
+    kind: null,
+    noGarment: true,
+    measures: [],
+    price: { amount: 1000, currency: 'JPY' },
+    fibres: [['wool', 100]]
+  },
+  {
+    id: 'ja-k08',
+    class: 'shoes',
+    lang: 'ja',
+    title: 'レザーローファー 24cm コートに',
+    text: '24cm ヒール3cm\n本革\n3,000円',
+    kind: null,
+    noGarment: true,
+    measures: [],
+    price: { amount: 3000, currency: 'JPY' },
+    fibres: []
   }
 ]

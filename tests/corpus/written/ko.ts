@@ -821,5 +821,168 @@ export const korean: WrittenCase[] = [
       ['polyester', 30]
     ],
     lined: 'full'
+  },
+  {
+    id: 'ko-q01',
+    class: 'two-values',
+    lang: 'ko',
+    title: '조거 팬츠 그레이',
+    text: '허리35(최대52) 총장98 밑위30 허벅지32 밑단11(시보리)\n면80 폴리20',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '35', value: 35, unit: 'cm', basis: 'flat' },
+      { point: 'outseam', text: '98', value: 98, unit: 'cm', basis: 'length' },
+      { point: 'frontRise', text: '30', value: 30, unit: 'cm', basis: 'length' },
+      { point: 'thigh', text: '32', value: 32, unit: 'cm', basis: 'flat' },
+      { point: 'legOpening', text: '11', value: 11, unit: 'cm', basis: 'flat' }
+    ],
+    price: null,
+    fibres: [
+      ['cotton', 80],
+      ['polyester', 20]
+    ]
+  },
+  {
+    id: 'ko-q02',
+    class: 'talk',
+    lang: 'ko',
+    title: '엄마 원피스 80년대',
+    text: '엄마가 젊었을때 입던거예요 사이즈 표기 없고 제가 158인데 무릎 밑까지 와요\n어깨 40 가슴 48 허리 36 총장 110\n뽕 들어있고 뒷지퍼예요\n2.5만원',
+    kind: 'dress',
+    measures: [
+      { point: 'shoulderWidth', text: '40', value: 40, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '48', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'waist', text: '36', value: 36, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '110', value: 110, unit: 'cm', basis: 'length' }
+    ],
+    aside: ['158'],
+    price: { amount: 25000, currency: 'KRW' },
+    fibres: []
+  },
+  {
+    id: 'ko-q03',
+    class: 'scarf',
+    lang: 'ko',
+    title: '울 머플러 체크',
+    text: '180cm x 30cm\n캐시미어 10% 울 90%\n9,800원',
+    kind: null,
+    noGarment: true,
+    measures: [],
+    aside: ['180cm'],
+    price: { amount: 9800, currency: 'KRW' },
+    fibres: [
+      ['cashmere', 10],
+      ['wool', 90]
+    ]
+  },
+  {
+    id: 'ko-q04',
+    class: 'shipping',
+    lang: 'ko',
+    title: '하와이안 셔츠 반팔',
+    text: '무료배송 19,900원\n가슴57 총장72 어깨48 소매25 레이온 100%',
+    kind: 'shirt',
+    measures: [
+      { point: 'chest', text: '57', value: 57, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '72', value: 72, unit: 'cm', basis: 'length' },
+      { point: 'shoulderWidth', text: '48', value: 48, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '25', value: 25, unit: 'cm', basis: 'length' }
+    ],
+    price: { amount: 19900, currency: 'KRW' },
+    fibres: [['viscose', 100]]
+  },
+  {
+    id: 'ko-q05',
+    class: 'around',
+    lang: 'ko',
+    title: '정장 바지 34',
+    text: '허리 둘레 86cm\n엉덩이 둘레 104cm\n허벅지 둘레 64cm\n밑단 둘레 42cm\n총 길이 103cm\n모 100%',
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', text: '86cm', value: 86, unit: 'cm', basis: 'around' },
+      { point: 'hip', text: '104cm', value: 104, unit: 'cm', basis: 'around' },
+      { point: 'thigh', text: '64cm', value: 64, unit: 'cm', basis: 'around' },
+      { point: 'legOpening', text: '42cm', value: 42, unit: 'cm', basis: 'around' },
+      { point: 'outseam', text: '103cm', value: 103, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['wool', 100]]
+  },
+  {
+    id: 'ko-q06',
+    class: 'jacket-size',
+    lang: 'ko',
+    title: '린넨 자켓 베이지 여성 66',
+    text: '66(M) 사이즈\n어깨 39.5 가슴 48 총장 68 소매 58.5\n린넨 100% 안감 폴리 100%\n38000',
+    kind: 'jacket',
+    measures: [
+      { point: 'shoulderWidth', text: '39.5', value: 39.5, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '48', value: 48, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '68', value: 68, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '58.5', value: 58.5, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [['linen', 100]],
+    lined: 'full'
+  },
+  {
+    id: 'ko-k01',
+    class: 'kind-beside',
+    lang: 'ko',
+    title: '골지 나시 청바지나 치마에 다 잘 어울려요',
+    text: '가슴36 총장58\n면95 스판5',
+    kind: 'knit-top',
+    measures: [
+      { point: 'chest', text: '36', value: 36, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '58', value: 58, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: [
+      ['cotton', 95],
+      ['elastane', 5]
+    ]
+  },
+  {
+    id: 'ko-k02',
+    class: 'kind-in-text',
+    lang: 'ko',
+    title: '빈티지 90s 블랙 M',
+    text: '집업 후리스예요. 슬랙스에도 데님에도 잘 어울립니다\n가슴58 총장66 화장82',
+    kind: 'jumper',
+    measures: [
+      { point: 'chest', text: '58', value: 58, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '66', value: 66, unit: 'cm', basis: 'length' },
+      { point: 'sleeveFromCentreBack', text: '82', value: 82, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ko-k03',
+    class: 'kind-like',
+    lang: 'ko',
+    title: '자켓 느낌 트위드 가디건',
+    text: '어깨40 가슴47 총장55 소매57',
+    kind: 'jumper',
+    measures: [
+      { point: 'shoulderWidth', text: '40', value: 40, unit: 'cm', basis: 'length' },
+      { point: 'chest', text: '47', value: 47, unit: 'cm', basis: 'flat' },
+      { point: 'bodyLength', text: '55', value: 55, unit: 'cm', basis: 'length' },
+      { point: 'sleeveLength', text: '57', value: 57, unit: 'cm', basis: 'length' }
+    ],
+    price: null,
+    fibres: []
+  },
+  {
+    id: 'ko-k04',
+    class: 'shoes',
+    lang: 'ko',
+    title: '가죽 로퍼 240 슬랙스에 딱',
+    text: '발볼 9 굽 3\n3만원',
+    kind: null,
+    noGarment: true,
+    measures: [],
+    price: { amount: 30000, currency: 'KRW' },
+    fibres: []
   }
 ]

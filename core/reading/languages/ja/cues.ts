@@ -58,6 +58,21 @@ export const cues: Cues = {
     は
     が
   `,
+  besideGarmentBehind: `
+    に
+    にも
+    へ
+    へも
+    としても
+    として
+    用
+    派
+    など
+    でも
+    見え
+    みたい
+    との
+  `,
   kindInPassing: `
     ニット
     デニム

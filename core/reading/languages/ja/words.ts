@@ -505,6 +505,8 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
   `,
   imitation: `
     風
+    風の
+    見え
     フェイク
     調
     イミテーション

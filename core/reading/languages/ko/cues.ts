@@ -62,6 +62,22 @@ export const cues: Cues = {
     는
     이
   `,
+  besideGarmentBehind: `
+    에
+    에도
+    에다
+    용
+    처럼
+    으로도
+    로도
+    랑
+    랑도
+    이랑
+    이랑도
+    와도
+    과도
+    하고도
+  `,
   kindInPassing: `
     니트
     데님

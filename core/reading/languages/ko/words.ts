@@ -453,6 +453,7 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     있으나
   `,
   imitation: `
+    풍
     인조
     페이크
     레자

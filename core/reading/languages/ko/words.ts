@@ -433,6 +433,10 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     수선함
   `,
   but: `
+    있어서
+    있어
+    있으며
+    있으니
     있음
     있습니다
     있어요

@@ -21,9 +21,12 @@ import { german } from './other/de.ts'
 import { spanish } from './other/es.ts'
 import { french } from './other/fr.ts'
 import { italian } from './other/it.ts'
+import { japanese } from './other/ja.ts'
+import { korean } from './other/ko.ts'
 import { lettersAbroad } from './other/letters.ts'
 import { dutch } from './other/nl.ts'
 import { polish } from './other/pl.ts'
+import { portuguese } from './other/pt.ts'
 import { swedish } from './other/sv.ts'
 import { whoseAbroad } from './other/whose-and-charts.ts'
 
@@ -53,5 +56,8 @@ export const cases: Record<string, Case[]> = {
   italian,
   dutch,
   polish,
-  swedish
+  swedish,
+  portuguese,
+  japanese,
+  korean
 }

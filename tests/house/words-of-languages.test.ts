@@ -10,8 +10,8 @@ import { type SourceFile, sourcesIn, walk } from './project.ts'
 const LANGUAGE_FREE: { file: string; words: string; because: string }[] = [
   {
     file: 'core/reading/facts/price.ts',
-    words: 'au aud ca cad nz nzd us usd sg hk',
-    because: 'codes of countries and currencies (ISO 3166, ISO 4217)'
+    words: 'au aud ca cad nz nzd us usd sg hk zh',
+    because: 'codes of countries, currencies and languages (ISO 3166, 4217, 639)'
   },
   { file: 'core/reading/facts/posted-in.ts', words: 'AU Aus US UK EU EUR IT FR DE JP', because: 'countries as labels shorten them' },
   { file: 'core/reading/facts/whose.ts', words: 'UK US AU NZ', because: 'countries as labels shorten them' },

@@ -71,7 +71,10 @@ const HURTFUL = [
   '1/',
   'a b',
   '[',
-  '0'
+  '0',
+  'ー',
+  'ﾊﾞ',
+  '\u1112\u1161'
 ]
 
 function slowest({ source, flags }: Found): number {

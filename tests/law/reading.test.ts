@@ -5,6 +5,7 @@ import { readListing } from '../../core/reading/read-listing.ts'
 import type { Reading } from '../../core/reading/reading.ts'
 import { garmentFrom } from '../../core/reading/request/garment-from.ts'
 import { cases } from '../corpus/cases.ts'
+import { written } from '../corpus/written/written.ts'
 
 const RUNS = 300
 const all = Object.values(cases).flat()
@@ -54,7 +55,25 @@ const BITS = [
   'jacket:',
   'trousers:',
   'S',
-  '+2"'
+  '+2"',
+  '身幅',
+  '着丈70袖丈60',
+  '約52㎝',
+  'ﾊﾞｽﾄ',
+  'か\u3099',
+  '：',
+  '〜',
+  'ー',
+  '【',
+  '、',
+  '。',
+  '3千円',
+  '가슴단면',
+  '총장은',
+  '\u1112\u1161\u11ab',
+  '3만5천원',
+  'なし',
+  'entrepernas'
 ]
 const anyText = fc.oneof(
   fc.string({ unit: 'binary', maxLength: 200 }),
@@ -141,6 +160,64 @@ test('junk before and after changes nothing', () => {
   expect(applied).toBe(RUNS)
 })
 
+/** Words of nobody's in scripts without spaces, and in Latin letters. */
+const junkWithout = fc
+  .array(fc.constantFrom('ふむふむ', '嗚呼嗚呼', 'ムニャ', '흠흠', '헤헤', 'lorem', '✨', '！！', '…', 'ｗｗｗ'), {
+    minLength: 1,
+    maxLength: 12
+  })
+  .map((words) => words.join(''))
+
+test('junk before and after a text without spaces changes nothing', () => {
+  const measured = Object.values(written)
+    .flat()
+    .filter(({ lang, measures }) => (lang === 'ja' || lang === 'ko') && measures.length > 0)
+  let applied = 0
+  fc.assert(
+    fc.property(fc.constantFrom(...measured), junkWithout, junkWithout, ({ title, text, lang: language }, before, after) => {
+      applied++
+      const listing = { text, language, ...(title === undefined ? {} : { title }) }
+      const plain = figures(readListing(listing))
+      expect(figures(readListing({ ...listing, text: `${before}\n\n${text}\n\n${after}` }), before.length + 2)).toEqual(plain)
+    }),
+    { numRuns: 150 }
+  )
+  expect(applied).toBe(150)
+})
+
+test('however a figure is written beside its name, it is the same', () => {
+  const wide = (text: string) => text.replace(/[!-~]/g, (sign) => String.fromCharCode(sign.charCodeAt(0) + 0xfee0))
+  const names = [
+    ['ja', '着丈', 'bodyLength', '袖丈'],
+    ['ja', '肩幅', 'shoulderWidth', '着丈'],
+    ['ko', '총장', 'bodyLength', '소매'],
+    ['ko', '어깨너비', 'shoulderWidth', '총장']
+  ] as const
+  const title = { ja: 'シャツ', ko: '셔츠' }
+  let applied = 0
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...names),
+      fc.integer({ min: 40, max: 75 }),
+      fc.constantFrom('', ' ', '：', ' : ', '　'),
+      fc.constantFrom('', 'cm', '㎝', ' cm'),
+      fc.constantFrom('', '、', ' / ', ' ', '\n'),
+      fc.boolean(),
+      ([language, name, point, next], value, joint, unit, parted, isWide) => {
+        const figure = `${value}${unit}`
+        const text = `${name}${joint}${isWide ? wide(figure) : figure}${parted}${next}${joint}58${unit}`
+        const { measures } = readListing({ title: title[language], text, language })
+        const its = measures.find((one) => one.point === point)
+        expect(its?.mm, text).toBe(value * 10)
+        expect(text.slice(its?.stated.start, its?.stated.end)).toBe(its?.stated.text)
+        applied++
+      }
+    ),
+    { numRuns: 300 }
+  )
+  expect(applied).toBeGreaterThan(200)
+})
+
 test('a girth stated flat is twice its figure, a length and a girth around are their figure', () => {
   const PER = { in: 25.4, cm: 10, mm: 1 }
   let applied = 0
@@ -162,6 +239,21 @@ test('a girth stated flat is twice its figure, a length and a girth around are t
     { numRuns: 200 }
   )
   expect(applied).toBe(200)
+})
+
+test('time grows with the length of a text without spaces', { timeout: 60_000 }, () => {
+  const piece = '身幅約着丈はです袖丈ムニャムニャ裾コトコト'
+  const took = (length: number) => {
+    const text = `${piece.repeat(Math.ceil(length / piece.length / 2))}${`${piece}52cm`.repeat(Math.ceil(length / piece.length / 2))}`
+    const from = process.cpuUsage()
+    readListing({ title: 'シャツ', text, language: 'ja' })
+    const { user, system } = process.cpuUsage(from)
+    return (user + system) / text.length
+  }
+  took(50_000)
+  const short = Math.min(took(50_000), took(50_000))
+  // one run of a hundred thousand letters and more; a quadratic reader would need eight times as long a letter
+  expect(Math.min(took(400_000), took(400_000))).toBeLessThan(short * 4)
 })
 
 test('five megabytes are read, told as long, and nothing is thrown', { timeout: 60_000 }, () => {

@@ -80,7 +80,9 @@ const IMITATING = cue('imitating')
 
 /** What follows or stands before makes it another thing: leather belt, faux silk, satin lining, wool-look. */
 function isCloth(text: TextRead, term: Term, title: boolean): boolean {
-  if (WITH.test(text.tokens[term.from - 1]?.text ?? '')) return false
+  // “polyester with elastane” is of both
+  if (WITH.test(text.tokens[term.from - 1]?.text ?? '') && !(means(term, 'fibre') && means(termAt(text.terms, term.from - 2), 'fibre')))
+    return false
   const next = termAt(text.terms, term.to)
   const glued = next?.from === term.to
   if (glued && means(next, 'imitation') && !means(next, 'kind')) return false
@@ -173,6 +175,7 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
   let sentence = -1
   let lining = false
   let seen = 0
+  let shell: Term | null = null
   for (const term of termsAs(terms, 'fibre', 'shell', 'lining')) {
     if (layout.sentence[term.from] !== sentence) {
       sentence = layout.sentence[term.from] as number
@@ -182,8 +185,10 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
     // “100 % silk, trim: polyester”
     for (; seen < term.from; seen++) lining ||= opensOtherPart(text, seen)
     seen = term.to
-    if (means(term, 'shell')) lining = false
-    else if (means(term, 'lining') && opensPart(text, term)) lining = true
+    if (means(term, 'shell')) {
+      lining = false
+      shell = term
+    } else if (means(term, 'lining') && opensPart(text, term)) lining = !isJoined(text, shell, term)
     const fibre = meaning(term, 'fibre')?.fibre
     if (fibre === undefined) continue
     const next = termAt(terms, term.to)
@@ -222,6 +227,9 @@ function sentenceStart({ layout }: TextRead, at: number): number {
 }
 /** So far before the first fibre of a sentence its part may be named. */
 const FARTHEST_PART = 12
+/** “shell/lining: polyester”: what follows is of both. */
+const isJoined = ({ tokens, terms }: TextRead, shell: Term | null, lining: Term): boolean =>
+  shell !== null && shell.to + 1 === lining.from && (/^[/·&+]$/.test(tokens[shell.to]?.text ?? '') || means(termAt(terms, shell.to), 'and'))
 
 const LINING = cue('liningName')
 
@@ -232,7 +240,8 @@ function opensPart({ tokens, terms }: TextRead, term: Term): boolean {
   const next = tokens[term.to]
   return (
     next !== undefined &&
-    (next.kind === 'digits' ||
+    // a word that is a preposition too heads its part only before a colon
+    ((next.kind === 'digits' && !means(term, 'light')) ||
       /^[:=-]$/.test(next.text) ||
       OF_CLOTH.test(next.text) ||
       (LINING.test(tokens[term.to - 1]?.text ?? '') && means(termAt(terms, term.to), 'fibre')))

@@ -119,8 +119,8 @@ function sentenceOf(text: TextRead, term: Term): string {
   const span = whole.length > LONGEST_FAULT ? spanOf(text, text.layout.segment, term.from) : whole
   return span
     .slice(0, LONGEST_FAULT * 2)
-    .replace(/^[\s•·*|,;-]+/, '')
-    .replace(/[\s.,;!]+$/, '')
+    .replace(/^[\s•·・*|,;-]+/, '')
+    .replace(/[\s.,;!。、！]+$/, '')
 }
 
 function spanOf(text: TextRead, of: Int32Array, at: number): string {

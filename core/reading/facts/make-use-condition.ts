@@ -27,7 +27,7 @@ export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Pa
   const shape = kind === null ? 'none' : SHAPE[kind]
   const sleeved = kind !== 'waistcoat' && (shape === 'upper' || shape === 'whole')
   // lined in part: what opening it costs stays untold, unless the text says somewhere that all of it is lined
-  const partly = texts.some(({ terms }) => terms.by.has('partLined'))
+  const partly = texts.some((text) => termsAs(text.terms, 'partLined').some((term) => !isDenied(text, term)))
   for (const text of texts) {
     for (const term of termsAs(text.terms, 'made')) {
       const madeFact = meaning(term, 'made')?.fact

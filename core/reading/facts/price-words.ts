@@ -3,8 +3,10 @@
 import { amount, cue } from '../text/cues.ts'
 import { meaning, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import type { Token } from '../text/tokens.ts'
 
 const VALUE = amount('sum')
+const TIMES = amount('multiple')
 const NOTES = amount('note')
 const AND = cue('and')
 const HUNDRED = cue('hundred')
@@ -34,8 +36,10 @@ export function pricesInWords(text: TextRead): WordsPrice[] {
   return found
 }
 
-/** twenty · twenty five · twenty-five · a hundred and ten */
+/** twenty · twenty five · twenty-five · a hundred and ten · cento e vinte e cinco · 一千五百 */
 function sumBefore({ tokens, terms }: TextRead, end: number): { value: number; from: number } | null {
+  const numeral = numeralBefore(tokens, end)
+  if (numeral !== null) return numeral
   let value = 0
   let from = end
   const last = VALUE.get(tokens[from - 1]?.text ?? '') ?? meaning(termAt(terms, end - 1), 'number')?.value
@@ -49,6 +53,13 @@ function sumBefore({ tokens, terms }: TextRead, end: number): { value: number; f
       from = tens
     }
   }
+  // “cento e vinte e cinco”: each greater one before it, joined by a word
+  for (let joined = from - 2; value > 0 && AND.test(tokens[joined + 1]?.text ?? ''); joined = from - 2) {
+    const greater = VALUE.get(tokens[joined]?.text ?? '') ?? 0
+    if (greater <= value || greater < 20) break
+    value += greater
+    from = joined
+  }
   const hundred = AND.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1
   if (HUNDRED.test(tokens[hundred]?.text ?? '')) {
     const many = VALUE.get(tokens[hundred - 1]?.text ?? '')
@@ -56,6 +67,40 @@ function sumBefore({ tokens, terms }: TextRead, end: number): { value: number; f
       return { value: value + (many ?? 1) * 100, from: hundred - 1 }
   }
   return value > 0 ? { value, from } : null
+}
+
+const MOST_PARTS = 12
+const TEN_THOUSAND = 10_000
+
+/** 一千五百 · 만오천 · 십이만: ones before their tens, hundreds and thousands, those before their ten thousands; with no ones it is one of them. */
+function numeralBefore(tokens: readonly Token[], end: number): { value: number; from: number } | null {
+  let from = end
+  let multiples = 0
+  while (end - from < MOST_PARTS) {
+    const word = tokens[from - 1]?.kind === 'word' ? (tokens[from - 1]?.text ?? '') : ''
+    const times = TIMES.get(word)
+    if (times === undefined && VALUE.get(word) === undefined) break
+    if (times !== undefined) multiples++
+    from--
+    if (tokens[from]?.spaced) break
+  }
+  if (multiples === 0 || tokens[from - 1]?.kind === 'digits') return null
+  let whole = 0
+  let part = 0
+  let ones = 0
+  for (let at = from; at < end; at++) {
+    const word = tokens[at]?.text ?? ''
+    const times = TIMES.get(word)
+    if (times === undefined) ones = VALUE.get(word) ?? 0
+    else if (times >= TEN_THOUSAND) {
+      whole += (part + ones || 1) * times
+      part = ones = 0
+    } else {
+      part += (ones || 1) * times
+      ones = 0
+    }
+  }
+  return { value: whole + part + ones, from }
 }
 
 /** “pounds fifty”, “euros ninety-five”. */

@@ -2,7 +2,7 @@
 
 import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
 import type { Reading } from '../reading.ts'
-import { cue } from '../text/cues.ts'
+import { amount, cue, cueInside } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
@@ -15,10 +15,15 @@ export function currencyOf(sign: string, locale: string, text = ''): string {
   const country = /[-_]([a-z]{2})\b/i.exec(locale)?.[1]?.toUpperCase() ?? (sign === '$' ? postedIn(text) : '')
   if (sign === '£') return 'GBP'
   if (sign === '€') return 'EUR'
-  if (sign === '¥') return country === 'CN' ? 'CNY' : 'JPY'
+  if (sign === '¥') return country === 'CN' || ZH.test(locale) || CHINESE.test(text) ? 'CNY' : 'JPY'
   if (sign === '₹') return 'INR'
+  if (sign === '₩') return 'KRW'
   return DOLLARS[country] ?? 'USD'
 }
+
+const ZH = /^zh\b/i
+/** Letters that only Chinese is written in: 宽, 码. */
+const CHINESE = cueInside('chinese')
 
 interface Found {
   amount: number
@@ -58,12 +63,14 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   const token = tokens[at] as Token
   if (
     isThousand(text, at - 1) ||
+    multipleAt(text, at - 1) !== undefined ||
     (tokens[at - 1]?.kind === 'mark' && /^[.,]$/.test(tokens[at - 1]?.text ?? '') && !token.spaced && tokens[at - 2]?.kind === 'digits')
   )
     return null
-  const amount = amountAt(text, at)
-  if (!amount || amount.value <= 0) return null
-  const sign = currencyAt(text, at, amount.to, locale)
+  const sum = inMultiples(text, amountAt(text, at))
+  if (!sum || sum.value <= 0) return null
+  if (isDashed(text, sum.to)) sum.to += 2
+  const sign = currencyAt(text, at, sum.to, locale)
   if (sign === null) return null
   // “fees are silly, so £26 here”: what stands before it is about something else
   const hence = HENCE.test(tokens[sign.from - 1]?.text ?? '')
@@ -81,24 +88,27 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   }
   const next = termAt(terms, sign.to)
   if (means(next, 'price')) asked = true
-  if (
-    next &&
-    means(next, 'retail') &&
-    !hasOwnSum(text, next.to) &&
-    !means(next, 'currency') &&
-    !isPostFree(text, sign.to) &&
-    !isPostApart(text, sign.to)
-  )
-    return null
-  if (!asked && wasPaid(text, at)) return null
+  if (next && means(next, 'retail') && !hasOwnSum(text, next.to) && !means(next, 'currency') && isOfRetail(text, sign.to)) return null
+  if (!asked && (wasPaid(text, at) || isPaidBehind(text, sign.to))) return null
   const { currency } = sign
-  if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: amount.value, currency, rank: ASIDE }
-  if (another) return { amount: amount.value, currency, rank: ASIDE }
-  if (asked) return { amount: amount.value, currency, rank: ASKED }
-  if (EXTRA.test(tokens[sign.to]?.text ?? '') || isOnTop(tokens[sign.from - 1]?.text) || isTagPrice(text, sign.from))
-    return { amount: amount.value, currency, rank: ASIDE }
-  return { amount: amount.value, currency, rank: opensPart(text, sign.from) && closesPart(text, sign.to) ? ALONE : PLAIN }
+  if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: sum.value, currency, rank: ASIDE }
+  if (another) return { amount: sum.value, currency, rank: ASIDE }
+  if (asked && !isFormer(text, sign.to)) return { amount: sum.value, currency, rank: ASKED }
+  if (
+    isFormer(text, sign.to) ||
+    EXTRA.test(tokens[sign.to]?.text ?? '') ||
+    isOnTop(tokens[sign.from - 1]?.text) ||
+    isTagPrice(text, sign.from)
+  )
+    return { amount: sum.value, currency, rank: ASIDE }
+  return { amount: sum.value, currency, rank: opensPart(text, sign.from) && closesPart(text, sign.to) ? ALONE : PLAIN }
 }
+
+/** “£3 postage”, “100円引き”: is what stands behind a sum what the sum is for? Where verbs stand last, only what is glued to it. */
+const isOfRetail = (text: TextRead, at: number): boolean =>
+  text.trie.verbLast
+    ? text.tokens[at]?.spaced === false && !POST.test(text.tokens[at]?.text ?? '')
+    : !isPostFree(text, at) && !isPostApart(text, at)
 
 const ANOTHER = cue('anotherItem')
 /** “£48 rrp 125”, “€ 14 spedizione piego libri 3,90”: behind the word stands the sum that it is of. */
@@ -117,9 +127,13 @@ function isFee(text: TextRead, from: number, to: number): boolean {
   const { tokens, terms, layout } = text
   for (let near = from - 1; near >= Math.max(0, from - REACH) && layout.segment[near] === layout.segment[from]; near--)
     if (means(termAt(terms, near), 'retail')) return true
-  if (POST.test(tokens[to]?.text ?? '') && !isPostApart(text, to)) return true
+  if (POST.test(tokens[to]?.text ?? '') && !text.trie.verbLast && !isPostApart(text, to)) return true
   return EXTRA.test(tokens[to]?.text ?? '') || isOnTop(tokens[from - 1]?.text)
 }
+
+/** “£20 → £15”: what was asked before. */
+const isFormer = ({ tokens }: TextRead, at: number): boolean =>
+  /^[→⇒➡➔]$/.test(tokens[at]?.text ?? '') || (tokens[at]?.text === '-' && tokens[at + 1]?.text === '>' && tokens[at + 1]?.spaced === false)
 
 /** “£5 more”, “3 € extra”: on top of what is asked. */
 const EXTRA = cue('extra')
@@ -184,7 +198,11 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
       ? { currency: currencyOf(before.text, locale, text.original), from: at - 1, to }
       : { currency: named, from: at - 1, to: termAt(terms, to)?.to ?? to + 1 }
   }
-  if (after && CURRENCY_MARKS.has(after.text)) return { currency: currencyOf(after.text, locale, text.original), from: at, to: to + 1 }
+  // “chest 100 ¥200”: the sign of the next sum
+  const next = tokens[to + 1]
+  const ofNext = after?.spaced === true && next?.kind === 'digits' && !next.spaced
+  if (after && CURRENCY_MARKS.has(after.text) && !ofNext)
+    return { currency: currencyOf(after.text, locale, text.original), from: at, to: to + 1 }
   const behind = wordOf(text, to)
   if (behind !== undefined)
     return {
@@ -192,7 +210,7 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
       from: at,
       to: termAt(terms, to)?.to ?? to + 1
     }
-  const home = HOME[locale.slice(0, 2).toLowerCase()] ?? ''
+  const home = HOME_IN[locale.slice(0, 5).toLowerCase()] ?? HOME[locale.slice(0, 2).toLowerCase()] ?? ''
   // 8e: the sign's letter in French
   if (after?.text === 'e' && !after.spaced && home === 'EUR') return { currency: home, from: at, to: to + 1 }
   // “size EUR 36” is no price
@@ -203,7 +221,11 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
   const told = toldCurrency(text)
   const now = told !== undefined && (PRICE_NOW.test(tokens[sign]?.text ?? '') || POST_PAID.test(after?.text ?? ''))
   const bare =
-    (now || SAYS_PRICE.test(tokens[sign]?.text ?? '') || HAGGLED.test(after?.text ?? '')) &&
+    (now ||
+      saysPrice(text, at) ||
+      (home !== '' && isDashed(text, to - 2)) ||
+      HAGGLED.test(after?.text ?? '') ||
+      (home !== '' && isRound(text, at, to))) &&
     after?.text !== '"' &&
     !means(termAt(terms, to), 'unit', 'point')
   return bare ? { currency: told ?? home, from: at, to } : null
@@ -227,6 +249,26 @@ function loneCurrency(text: TextRead): string | undefined {
   return undefined
 }
 
+/** “price 20”, “price: 20”, “[price] 20”, and the name alone on the line before it. */
+function saysPrice({ tokens }: TextRead, at: number): boolean {
+  let name = at - 1
+  for (let steps = 0; steps < 2 && /^[:=\]]$/.test(tokens[name]?.text ?? ''); steps++) name--
+  if (tokens[at - 1]?.kind === 'break' && tokens[at - 3]?.kind !== 'word') name--
+  return SAYS_PRICE.test(tokens[name]?.text ?? '')
+}
+/** “100,-”: a sum and no pence. */
+const isDashed = ({ tokens }: TextRead, to: number): boolean =>
+  /^[.,]$/.test(tokens[to]?.text ?? '') &&
+  tokens[to]?.spaced === false &&
+  tokens[to + 1]?.text === '-' &&
+  tokens[to + 1]?.spaced === false &&
+  tokens[to + 2]?.kind !== 'digits'
+
+/** 3.5만: so many ten thousands are money, whatever else follows. */
+const isRound = ({ tokens }: TextRead, at: number, to: number): boolean =>
+  tokens[at]?.kind === 'digits' && tokens[to - 1]?.kind === 'word' && (MULTIPLE.get(tokens[to - 1]?.text ?? '') ?? 0) >= LEAST_ROUND
+const LEAST_ROUND = 1000
+
 const isSized = ({ terms }: TextRead, at: number): boolean => [at - 1, at - 2, at - 3].some((near) => means(termAt(terms, near), 'size'))
 
 const DOLLAR = cue('dollars')
@@ -243,26 +285,59 @@ const DOLLAR_OF: Record<string, string> = {
   us: 'USD',
   usd: 'USD',
   s: 'SGD',
+  r: 'BRL',
   sg: 'SGD',
   hk: 'HKD'
 }
 
 /** Where no currency is told: “VB 15”, “price: 20”. In English it could be any. */
-const HOME: Record<string, string> = { de: 'EUR', fr: 'EUR', es: 'EUR', it: 'EUR', nl: 'EUR', pl: 'PLN', sv: 'SEK' }
+const HOME: Record<string, string> = {
+  de: 'EUR',
+  fr: 'EUR',
+  es: 'EUR',
+  it: 'EUR',
+  nl: 'EUR',
+  pl: 'PLN',
+  sv: 'SEK',
+  ja: 'JPY',
+  ko: 'KRW',
+  da: 'DKK',
+  no: 'NOK',
+  nb: 'NOK',
+  nn: 'NOK',
+  fi: 'EUR',
+  cs: 'CZK'
+}
+/** The same where a language has two homes, by the country of the page. */
+const HOME_IN: Record<string, string> = { 'pt-br': 'BRL', 'pt-pt': 'EUR' }
 const SAYS_PRICE = cue('priceName')
 const HAGGLED = cue('haggled')
+
+const SOON = 4
+/** “12,000円で購入”, “5만원에 구매”: where verbs stand last it is told behind the sum. */
+function isPaidBehind({ tokens, layout, trie }: TextRead, to: number): boolean {
+  if (!trie.verbLast) return false
+  for (let near = to; near < to + SOON && tokens[near]?.kind === 'word' && layout.sentence[near] === layout.sentence[to - 1]; near++)
+    if (PAID.test(tokens[near]?.text ?? '')) return true
+  return false
+}
 
 const FAR = 20
 
 /** “I bought these in 2019 for £80”: earlier in its sentence somebody paid it. */
-function wasPaid({ tokens, layout }: TextRead, at: number): boolean {
+function wasPaid({ tokens, layout, trie }: TextRead, at: number): boolean {
+  if (trie.verbLast) return false
   for (let near = at - 1; near >= Math.max(0, at - FAR) && layout.sentence[near] === layout.sentence[at]; near--)
     if (PAID.test(tokens[near]?.text ?? '')) return true
   return false
 }
 
+interface Amount {
+  value: number
+  to: number
+}
 /** 38.50 · 38,50 · 1,250 · 1.250,00 · 1 250 */
-function amountAt(text: TextRead, at: number): { value: number; to: number } | null {
+function amountAt(text: TextRead, at: number): Amount | null {
   const { tokens } = text
   let digits = tokens[at]?.text ?? ''
   let to = at + 1
@@ -282,6 +357,28 @@ function amountAt(text: TextRead, at: number): { value: number; to: number } | n
   }
   return { value: Number(digits), to }
 }
+
+const MULTIPLE = amount('multiple')
+
+/** 3千 · 1万2千 · 4만 5천 · 1万2000: an amount told in thousands and ten thousands, its parts added up. */
+function inMultiples(text: TextRead, first: Amount | null): Amount | null {
+  const { tokens } = text
+  let one = first
+  let sum = 0
+  for (let parts = 0; one !== null && parts < 4; parts++) {
+    let { value, to } = one
+    for (let times = multipleAt(text, to); times !== undefined; times = multipleAt(text, to)) {
+      value *= times
+      to++
+    }
+    sum += value
+    if (to === one.to || tokens[to]?.kind !== 'digits') return { value: sum, to }
+    one = amountAt(text, to)
+  }
+  return null
+}
+const multipleAt = ({ tokens }: TextRead, at: number): number | undefined =>
+  tokens[at]?.kind === 'word' && !tokens[at]?.spaced ? MULTIPLE.get(tokens[at]?.text ?? '') : undefined
 
 /** 1 250: a narrow or hard space parts thousands; a plain one only behind a single figure (38 250 may be a size and a price). */
 function isThousand({ tokens, original }: TextRead, at: number): boolean {

@@ -1,6 +1,6 @@
 /** The nouns of a text that name garments, or things that are none: each with its place, by which it tells what is for sale or only what is near it. */
 import type { Made } from '../../garment/garment-input.ts'
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { cue } from '../text/cues.ts'
 import { LEXICONS, type Node } from '../text/phrase-trie.ts'
 import { meaning, means, phrasesOf, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
@@ -128,7 +128,7 @@ function placeOf(text: TextRead, term: Term, { before, after, language, asides }
     if (before && joins(text, before, term) && !isBesideAt(text, before, term)) return 'modifier'
   } else if (after && joins(text, term, after) && (JOINED.has(language) ? isVague(text, term) : !isVague(text, after))) return 'modifier'
   if (JOINED.has(language) && before && joins(text, before, term) && isVague(text, term)) return 'modifier'
-  if (isBesideNoun(text, term.from)) return 'beside'
+  if (isBesideNoun(text, term.from) || isLedTo(text, term) || (before && isSecondOfSet(text, before, term))) return 'beside'
   if (isDenied(text, term)) return 'beside'
   if (NOT_ITSELF.test(tokens[term.to]?.text ?? '')) return 'part'
   return isName(text, term.to) ? 'name' : 'head'
@@ -141,11 +141,35 @@ function isName({ original, tokens, terms }: TextRead, at: number): boolean {
   return /^\p{Lu}\p{Ll}/u.test(original.slice(token.start, token.end))
 }
 
+/** ジャケット スカート: where a space parts two names, trousers or a skirt right behind what is worn above are a set with it. */
+function isSecondOfSet({ tokens, trie }: TextRead, before: Term, { from, meaning: { senses } }: Term): boolean {
+  if (trie.runs === null || before.to !== from || tokens[from]?.spaced !== true) return false
+  const [first, then] = [before.meaning.senses, senses].map((some) => some.find((one) => one.role === 'kind'))
+  if (first?.role !== 'kind' || then?.role !== 'kind') return false
+  return SHAPE[first.kind] === 'upper' && (SHAPE[then.kind] === 'legs' || SHAPE[then.kind] === 'skirt')
+}
+
+const LED_TO = cue('besideGarmentBehind')
+/** スカートにも, ワンピース風: where verbs stand last, what is set beside the garment, or only looks like one, is told behind its name. */
+function isLedTo({ tokens, terms, trie }: TextRead, { to }: Term): boolean {
+  if (!trie.verbLast) return false
+  let at = to
+  // デニムやスカートにも: so are all that are listed with it
+  for (let listed = 0; listed < MOST_LISTED && tokens[at]?.spaced === false; listed++) {
+    if (LED_TO.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'imitation')) return true
+    const next = termAt(terms, at + 1)
+    if (!means(termAt(terms, at), 'and', 'or', 'light') || next?.from !== at + 1 || !means(next, 'kind')) return false
+    at = next.to
+  }
+  return false
+}
+const MOST_LISTED = 4
+
 const isVague = ({ tokens }: TextRead, { from, to }: Term): boolean => to === from + 1 && VAGUE.test(tokens[from]?.text ?? '')
 
-/** “shirt dress”, “shirt-dress”: two nouns with nothing between them. */
-function joins({ tokens }: TextRead, { to }: Term, { from }: Term): boolean {
-  if (to === from) return true
+/** “shirt dress”, “shirt-dress”: two nouns with nothing between them; where words need no spaces, what one parts is another noun. */
+function joins({ tokens, trie }: TextRead, { to }: Term, { from }: Term): boolean {
+  if (to === from) return trie.runs === null || tokens[from]?.spaced !== true
   return from === to + 1 && tokens[to]?.text === '-' && !tokens[to]?.spaced && !tokens[from]?.spaced
 }
 const isBesideAt = ({ tokens }: TextRead, { to }: Term, { from }: Term): boolean =>

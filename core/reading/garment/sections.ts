@@ -58,18 +58,28 @@ function sectionsOf(text: TextRead): { from: number; kind: GarmentKind }[] {
     const starts =
       before === undefined ||
       before.kind === 'break' ||
-      /^[.!?;•*|-]$/.test(before.text) ||
+      /^[.!?;•*|[-]$/.test(before.text) ||
       THE.test(before.text) ||
-      (before.kind === 'mark' && before.spaced)
+      (before.kind === 'mark' && before.spaced) ||
+      // “top (jacket): chest 52”
+      (before.text === '(' && tokens[term.from - 2]?.kind === 'word' && (tokens[term.from - 3]?.kind ?? 'break') === 'break')
     let at = term.to
     if (means(termAt(terms, at), 'heading', 'measures')) at = termAt(terms, at)?.to ?? at
     const measures = at > term.to
-    at = pastRemark(text, at)
+    // “[Jacket] chest 36"”
+    const enclosed = /^[[(]$/.test(before?.text ?? '') && /^[\])]$/.test(tokens[at]?.text ?? '')
+    at = pastRemark(text, enclosed ? at + 1 : at)
     const after = tokens[at]
     // “Jacket bust 36", … Skirt waist 26"”
     const names = before?.kind !== 'mark' || !before.spaced ? means(termAt(terms, at), 'point') : false
     const heads =
-      names || after === undefined || after.kind === 'break' || after.text === ':' || measures || (after.text === '-' && after.spaced)
+      names ||
+      enclosed ||
+      after === undefined ||
+      after.kind === 'break' ||
+      after.text === ':' ||
+      measures ||
+      (after.text === '-' && after.spaced)
     const last = sections[sections.length - 1]
     if (starts && heads && last?.kind !== kind) sections.push({ from: term.from, kind })
   }

@@ -157,6 +157,8 @@ export type CueRole =
   // garment and cloth
   /** behind it a title speaks of something beside the garment */
   | 'besideGarment'
+  /** スカートにも: the same, behind the name of what stands beside */
+  | 'besideGarmentBehind'
   /** names of kinds that a text uses in passing: top button, knit, a suit’s name */
   | 'kindInPassing'
   /** “tunic top”: right behind a garment’s name it names nothing new */
@@ -258,6 +260,8 @@ export type CueRole =
   | 'postIncluded'
   /** dollars of a country that the page tells */
   | 'dollars'
+  /** letters that a text has only where its ¥ are Chinese */
+  | 'chinese'
   /** “Preis 20”: a bare number behind it is money */
   | 'priceName'
   /** “was 60, now 45”: a bare number behind it is money, where a currency is told */
@@ -291,6 +295,8 @@ export type CueRole =
   | 'furtherName'
   /** “size 34 waist”, “waist 34 L 32” */
   | 'waistOfSize'
+  /** “Mサイズ”, “11号”: behind a size */
+  | 'sizeBehind'
   // whose sizes
   /** “men’s department”, “menswear inspired”: what is possessed is no garment */
   | 'besideWhose'
@@ -318,6 +324,8 @@ export type AmountRole =
   | 'part'
   /** “First one is …. Second is …” */
   | 'place'
+  /** “3千円”, “4만원”: how many of what stands before it */
+  | 'multiple'
   /** “fourteen pounds fifty”: a sum in words */
   | 'sum'
   /** what people call the notes */

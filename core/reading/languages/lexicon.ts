@@ -6,6 +6,7 @@ import type { PointId } from '../../ids/points.ts'
 import type { Amounts, Cues } from './cue-roles.ts'
 import type { CutWords } from './cut-words.ts'
 import type { Phrases } from './phrases.ts'
+import type { Script } from './scripts.ts'
 
 /** Points as sellers name them: some depend on the kind of garment (see points-by-kind.ts). */
 export type PointName =
@@ -158,10 +159,20 @@ export interface KindSign {
 
 export interface Lexicon {
   language: string
+  /** Other codes that pages have for it. */
+  alsoCalled?: readonly string[]
   /** Endings that a last word of a phrase may also take. */
   endings: string[]
   /** Letters that join the parts of words written as one; absent where words are not joined. */
   joinedBy?: string[]
+  /** Scripts that tell this language, and how much a word in each does. */
+  scripts?: Partial<Record<Script, number>>
+  /** Words may stand without spaces: runs of letters are cut by the words of these files (see text/runs.ts). */
+  unspaced?: true
+  /** Verbs end their sentences: that something is not there, or was paid, is told behind it. */
+  verbLast?: true
+  /** In what unit figures are where none is told anywhere; absent: it is judged by what can be worn. */
+  bareUnit?: 'cm'
   /** The head of a compound stands first: “robe chemise” is a dress. */
   headFirst?: true
   /** Very common words by which the language is known. */

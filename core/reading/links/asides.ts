@@ -32,6 +32,7 @@ export function asidesOf(
   const scopes = scopesOf(text)
   const faulty = new Set(termsAs(terms, 'fault').map(({ from }) => layout.sentence[from] as number))
   const elsewhere = elsewhereIn(text)
+  const ofLabel = ofLabelIn(text)
   const second = secondPieceAt(text)
   let scope = 0
   let label = 0
@@ -42,7 +43,7 @@ export function asidesOf(
     if (one.height || isHeight(text, one)) asides.set(one, 'model')
     else if (FITS.test(tokens[one.from - 1]?.text ?? '')) asides.set(one, 'fits-advice')
     else if (one.from > second || elsewhere(one.from)) asides.set(one, 'detail')
-    else if (isOfSize(text, labels, label, one)) asides.set(one, 'fits-advice')
+    else if (ofLabel(one.from) || isOfSize(text, labels, label, one)) asides.set(one, 'fits-advice')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
     else if (isPlace(text, labels[label], one) || (faulty.has(layout.sentence[one.from] as number) && isSmall(one)))
       asides.set(one, 'detail')
@@ -61,6 +62,23 @@ function elsewhereIn(text: TextRead): (token: number) => boolean {
     else sentences.add(layout.sentence[from] as number)
   }
   return (token) => sentences.has(layout.sentence[token] as number) || lines.has(layout.line[token] as number)
+}
+
+/** 首回り39 裄丈82 の表記です · A5(身長170)表記: where verbs stand last, a sentence that ends by saying that all of it is a label's. */
+function ofLabelIn({ tokens, terms, layout, trie }: TextRead): (token: number) => boolean {
+  const until = new Map<number, number>()
+  for (const term of trie.verbLast ? termsAs(terms, 'size') : []) {
+    const sentence = layout.sentence[term.from] as number
+    let at = term.to
+    while (layout.sentence[at] === sentence && (means(termAt(terms, at), 'measures', 'light') || tokens[at]?.kind !== 'word')) {
+      if (tokens[at]?.kind === 'digits') break
+      at++
+    }
+    const said =
+      tokens[term.from - 1]?.text === ')' || (means(termAt(terms, term.from - 1), 'light') && tokens[term.from]?.spaced === false)
+    if (layout.sentence[at] !== sentence && said) until.set(sentence, term.from)
+  }
+  return (token) => token < (until.get(layout.sentence[token] as number) ?? 0)
 }
 
 /** “size 16 pattern (bust 34)” where the bust is measured elsewhere: what the size stands for. */
@@ -250,7 +268,8 @@ function headsList({ tokens, layout }: TextRead, term: Term): boolean {
     if (token.kind === 'digits' || token.kind === 'fraction') return false
   }
   const last = tokens[end - 2]
-  return tokens[end - 1]?.kind === 'break' && (last?.text === ':' || end - 1 === term.to)
+  const enclosed = last?.text === ']' && tokens[term.from - 1]?.text === '['
+  return tokens[end - 1]?.kind === 'break' && (last?.text === ':' || enclosed || end - 1 === term.to)
 }
 
 function endOfList({ tokens, terms, layout }: TextRead, term: Term): number {

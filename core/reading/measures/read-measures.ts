@@ -47,11 +47,11 @@ export function readMeasures(text: TextRead, given: MeasuresGiven): FiguresMeasu
     text,
     units: toldUnits(text, sizes.lengths),
     basis: listBasis(text, (token) => used.has(token)),
-    common: commonUnit(sizes.lengths.filter((one) => !asides.has(one))),
+    common: commonUnit(sizes.lengths.filter((one) => !asides.has(one))) ?? text.trie.bareUnit,
     words: given.words
   }
   // the unit of a pocket or of a rib tells little of what bare figures mean
-  const common = commonUnit(links.filter(({ label }) => label.role === 'point').map(({ quantity }) => quantity))
+  const common = commonUnit(links.filter(({ label }) => label.role === 'point').map(({ quantity }) => quantity)) ?? text.trie.bareUnit
   const linked = figuresOf(text, {
     links,
     words,

@@ -44,6 +44,8 @@ export function moreExact(a: PointName, b: PointName): PointName {
   if (a === b) return a
   if (a === 'inseam' || b === 'inseam') return 'inseam'
   if (a === 'backWidth' && b === 'chest') return a
+  // “back (shoulder to shoulder)”
+  if (a === 'backWidth' && b === 'shoulderWidth') return b
   if (GENERIC.has(a) && !(GENERIC.has(b) && !GENERIC.has(a))) return GENERIC.has(b) ? (a === 'length' || a === 'width' ? b : a) : b
   return a
 }

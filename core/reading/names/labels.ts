@@ -98,7 +98,13 @@ function isRemark(text: TextRead, last: Label, label: Label, figures: (from: num
   while (open < last.to + REMARKED && tokens[open]?.kind === 'word') open++
   if (last.role !== 'point' || (label.role !== 'detail' && label.role !== 'point') || tokens[open]?.text !== '(') return false
   // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
-  if (label.role === 'point' && !means(termAt(terms, label.to), 'to') && !isWhole(text, open, label) && !figureBehind(text, open, figures))
+  if (
+    label.role === 'point' &&
+    !means(termAt(terms, label.to), 'to') &&
+    !endsWithTo(text, label) &&
+    !isWhole(text, open, label) &&
+    !figureBehind(text, open, figures)
+  )
     return false
   for (let at = open + 1; at < open + LONGEST_REMARK; at++) {
     if (tokens[at]?.text !== ')') continue
@@ -109,6 +115,12 @@ function isRemark(text: TextRead, last: Label, label: Label, figures: (from: num
 
 const REMARKED = 4
 const LONGEST_REMARK = 16
+
+/** (襟から袖口まで): where verbs stand last, “to” stands right before the closing bracket. */
+function endsWithTo({ tokens, terms }: TextRead, label: Label): boolean {
+  for (let at = label.to; at < label.to + LONGEST_REMARK; at++) if (tokens[at]?.text === ')') return means(termAt(terms, at - 1), 'to')
+  return false
+}
 
 /** “Thigh (from the crotch to the outside of the leg): 12”: the figure stands right behind the brackets, and none in them. */
 function figureBehind({ tokens }: TextRead, open: number, figures: (from: number, to: number) => boolean): boolean {
@@ -159,7 +171,10 @@ function labelOf(text: TextRead, term: Term): Label | null {
   if (
     point &&
     before &&
-    (means(before, 'including', 'not') || (means(before, 'light') && means(termAt(terms, before.from - 1), 'including')))
+    (means(before, 'including') ||
+      // where verbs stand last it denies what stands before it
+      (means(before, 'not') && !text.trie.verbLast) ||
+      (means(before, 'light') && means(termAt(terms, before.from - 1), 'including')))
   )
     return null
   if (point?.point === 'strap' && means(before, 'light')) return null
@@ -231,6 +246,8 @@ function together(text: TextRead, a: Label, b: Label, ended: boolean): Label | '
   if (
     a.points.length === 1 &&
     isFamily(first, second) &&
+    // “shoulder/chest”: two that are clear both are two
+    (between !== 'joint' || first === second || GENERIC.has(first) || GENERIC.has(second)) &&
     (between !== 'close' || from || GENERIC.has(first) || GENERIC.has(second) || first === second)
   ) {
     // “Length: sleeve 24” begins a new one: a bare colon refines only what is bare itself

@@ -11,6 +11,7 @@ export const namesNothing = (text: TextRead, term: Term): boolean =>
   isWithout(text, term.from) ||
   isFastenedWith(text, term) ||
   (means(term, 'point', 'detail') && isCountedIn(text, term)) ||
+  (means(term, 'detail') && isWithIt(text, term)) ||
   (means(term, 'point') &&
     (isIncluded(text, term.to) ||
       isWithIt(text, term) ||

@@ -1,5 +1,6 @@
 /** Numbers that are no lengths by what stands glued to them or right beside them: prices, dates, percents, counts, times, degrees. */
 
+import { isUnspaced } from '../languages/scripts.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, meansAny, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
@@ -26,10 +27,10 @@ const LENGTHS_BEHIND: Parameters<typeof meansAny>[1] = [
 
 const SMALL_BEHIND: Parameters<typeof meansAny>[1] = ['light', 'from', 'front', 'back', 'measures', 'not', 'stretch', 'height']
 
-export const CURRENCY_MARKS = new Set(['£', '€', '$', '¥', '₹'])
+export const CURRENCY_MARKS = new Set(['£', '€', '$', '¥', '₹', '₩'])
 /** “pagato 190”: what somebody gave for it. */
 export const PAID = cue('paid')
-const AFTER = new Set(['%', '°', '£', '€', '$', '¥'])
+const AFTER = new Set(['%', '°', '£', '€', '$', '¥', '₩'])
 const SHORTHAND = cue('shorthand')
 
 const NUMBERED = cue('numbered')
@@ -44,7 +45,8 @@ export function isNoLength(text: TextRead, from: number, to: number, unit: boole
   if (before && !first.spaced && before.kind !== 'break') {
     if (before.text === '#' || CURRENCY_MARKS.has(before.text)) return true
     // w32, waist30: a name glued to its figure; anything else is a code
-    if (before.kind === 'word' && !SHORTHAND.test(before.text) && !means(termAt(terms, from - 1), 'point')) return true
+    if (before.kind === 'word' && !standsGlued(before) && !SHORTHAND.test(before.text) && !means(termAt(terms, from - 1), 'point'))
+      return true
     // 10:30, 12/05/2023, 3-4-5-6, 1.234.567
     if (before.text === ':' && isDigits(tokens[from - 2]) && !before.spaced && !unit) return true
     if (before.text === '.' && isDigits(tokens[from - 2]) && !before.spaced) return true
@@ -68,7 +70,8 @@ export function isNoLength(text: TextRead, from: number, to: number, unit: boole
     return true
   if (after === undefined) return false
   if (!after.spaced && after.text === 's' && value >= 20 && value % 10 === 0) return true
-  if (!after.spaced && after.kind === 'word' && !SHORTHAND.test(after.text) && !means(termAt(terms, to), 'point')) return true
+  if (!after.spaced && after.kind === 'word' && !standsGlued(after) && !SHORTHAND.test(after.text) && !means(termAt(terms, to), 'point'))
+    return true
   if (AFTER.has(after.text)) return true
   if (isCompound(text, to)) return true
   if (after.text === '+' && !after.spaced) return true
@@ -91,6 +94,8 @@ const isCompound = ({ tokens, terms }: TextRead, at: number): boolean => {
   if (hyphen?.text !== '-' || hyphen.spaced || word?.kind !== 'word' || word.spaced) return false
   return !SHORTHAND.test(word.text) && !means(termAt(terms, at + 1), 'unit', 'point', 'landmark', 'basis', 'front', 'back')
 }
+/** 約52, 着丈70袖丈60: in scripts without spaces any word may stand glued to a figure. */
+const standsGlued = ({ text }: Token): boolean => isUnspaced(text.charCodeAt(0))
 
 const isLetterName = ({ tokens }: TextRead, at: number): boolean =>
   SHORTHAND.test(tokens[at]?.text ?? '') && /^[:=-]$/.test(tokens[at + 1]?.text ?? '')

@@ -2,7 +2,7 @@
 import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt } from '../text/terms.ts'
-import type { TextRead } from '../text/text.ts'
+import { slice, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import type { SizeHead } from './size-heads.ts'
 import { type Around, isOtherThanLabel, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
@@ -88,12 +88,31 @@ function sizeAt(around: Around, byFrom: Map<number, Quantity>, at: number): (Siz
   const glued = token.text === 'w' && around.legs && tokens[at + 1]?.spaced === false ? byFrom.get(at + 1) : undefined
   if (glued && glued.unit === null && within(glued.value, WAIST) && !moreShorthand(around, glued.to))
     return { label: `W${glued.value}`, taken: [glued], to: at + 1 }
+  const named = namedBehind(around, byFrom, at)
+  if (named) return named
   const region = regionAt(around, byFrom, at)
   if (region) return region
   if (isShort40(around, at)) return { label: `${token.text}S`, taken: [], to: at + 2 }
   const quantity = byFrom.get(at)
   const suit = token.kind === 'digits' && quantity && quantity.unit === null && suitSize(around, quantity)
   return suit ? { label: suit, taken: [quantity], to: quantity.to + 1 } : null
+}
+
+const SIZE_BEHIND = cue('sizeBehind')
+
+/** Mサイズ · 38サイズ · 11号: a size with its word glued behind it. */
+function namedBehind(around: Around, byFrom: Map<number, Quantity>, at: number): (Size & { to: number }) | null {
+  const { tokens } = around
+  const token = tokens[at] as Token
+  const word = tokens[at + 1]
+  if (word?.kind !== 'word' || !SIZE_BEHIND.test(word.text) || (word.spaced && !startsLine(around, at))) return null
+  const quantity = byFrom.get(at)
+  if (token.kind === 'word') {
+    const letters = letterSize(around, at)
+    return letters === null ? null : { label: letters, taken: [], to: at + 2 }
+  }
+  if (token.kind !== 'digits' || token.text.length > 3 || (quantity && quantity.unit !== null)) return null
+  return { label: quantity ? written(quantity) : token.text, taken: quantity ? [quantity] : [], to: at + 2 }
 }
 
 /** “M: chest 52”, “L - chest 54”: a size in letters at the start of a line of measures. */
@@ -187,7 +206,8 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
         continue
       }
       if (regionAt(around, byFrom, at)) return null // found on its own
-      return null
+      // a language's own: P, G, GG
+      return means(term, 'letterSize') && term?.from === at ? { label: slice(around, at, term.to).toUpperCase(), taken: [] } : null
     }
     if (token.kind === 'digits') return null
     if (!/^[:\-"'=(.]$/.test(token.text)) return null

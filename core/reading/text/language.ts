@@ -1,6 +1,7 @@
 /** The language of a text, by its commonest words and by the words of its trade. */
 import type { Lexicon } from '../languages/lexicon.ts'
 import { phrasesIn } from '../languages/phrases.ts'
+import { isUnspaced, type Script, scriptOf } from '../languages/scripts.ts'
 import { normalise } from './normalise.ts'
 import { LEXICONS } from './phrase-trie.ts'
 import { type Token, tokensOf } from './tokens.ts'
@@ -23,7 +24,9 @@ function commonWords(): Map<string, number[]> {
 }
 
 /** What a language has of its own: small words, names of points, garments, fibres, colours. */
-function tellingOf({ common, points, kinds, fibres, colours, words }: Lexicon): string {
+function tellingOf({ common, points, kinds, fibres, colours, words, scripts }: Lexicon): string {
+  // its letters tell it
+  if (scripts !== undefined) return ''
   const trade = [...Object.values(points), ...kinds.map(({ phrases }) => phrases), ...Object.values(fibres), ...Object.values(colours)]
   return [common, ...trade, words.heading, words.condition, words.conditionWord, words.not].flatMap(phrasesIn).join('\n')
 }
@@ -33,17 +36,28 @@ const SAMPLE = 400
 
 /** So many words of the language that was told, beside more of English, are a text in both. */
 const BESIDE_ENGLISH = { least: 6, share: 0.4 }
+/** How much the scripts of a word tell each language that has them. */
+function byScript(text: string, scores: number[]): void {
+  const scripts = new Set<Script>()
+  for (let at = 0; at < text.length; at++) {
+    const script = scriptOf(text.charCodeAt(at))
+    if (script !== null) scripts.add(script)
+  }
+  for (const [place, lexicon] of LEXICONS.entries())
+    for (const script of scripts) scores[place] = (scores[place] as number) + (lexicon.scripts?.[script] ?? 0)
+}
 
 /** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
 export function languageOf(texts: readonly (readonly Token[])[], given: string | undefined): string {
   const words = commonWords()
   const scores: number[] = LEXICONS.map(({ language }) => (language === 'en' ? 0.6 : 0))
   const hint = given?.slice(0, 2).toLowerCase()
-  const hinted = LEXICONS.findIndex(({ language }) => language === hint)
+  const hinted = LEXICONS.findIndex(({ language, alsoCalled }) => language === hint || (hint !== undefined && alsoCalled?.includes(hint)))
   if (hinted >= 0) scores[hinted] = (scores[hinted] as number) + 1.5
   for (const tokens of texts) {
     for (let at = 0; at < tokens.length && at < SAMPLE; at++) {
       const token = tokens[at] as Token
+      if (token.kind === 'word' && isUnspaced(token.text.charCodeAt(0))) byScript(token.text, scores)
       const languages = token.kind === 'word' ? words.get(token.text) : undefined
       if (languages === undefined) continue
       for (const place of languages) scores[place] = (scores[place] as number) + 1 / languages.length

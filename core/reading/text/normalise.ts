@@ -3,6 +3,8 @@
  * What has no place of its own (tags, second halves of characters, entities) becomes FILLER, which the tokens skip.
  */
 
+import { isSquaredUnit, isUnspaced } from '../languages/scripts.ts'
+
 /** Skipped by the tokens; never printed. */
 export const FILLER = '\u0000'
 
@@ -56,6 +58,28 @@ const SAME: Record<string, string> = {
   ı: 'i',
   º: '°',
   '˚': '°',
+  '〜': '~',
+  '〰': '~',
+  '・': '·',
+  '･': '·',
+  '｡': '。',
+  '､': '、',
+  '「': '[',
+  '」': ']',
+  '『': '[',
+  '』': ']',
+  '【': '[',
+  '】': ']',
+  '〔': '[',
+  '〕': ']',
+  '〈': '[',
+  '〉': ']',
+  '《': '[',
+  '》': ']',
+  '｢': '[',
+  '｣': ']',
+  ﾞ: FILLER,
+  ﾟ: FILLER,
   '\u00ad': FILLER,
   '\u200b': FILLER,
   '\u200c': FILLER,
@@ -72,6 +96,7 @@ const cache = new Map<string, string>()
 
 /** One character (one or two units) as plain text of the same number of units. */
 function plainCharacter(character: string): string {
+  if (isUnspaced(character.charCodeAt(0)) || isSquaredUnit(character.charCodeAt(0))) return character
   const known = cache.get(character)
   if (known !== undefined) return known
   const plain = workOut(character)
@@ -85,6 +110,9 @@ function workOut(character: string): string {
   if (same !== undefined) return same.padEnd(character.length, FILLER)
   if (FRACTION.test(character)) return character
   if (COMBINING.test(character)) return FILLER.repeat(character.length)
+  // ｶ → カ, ﾷ → ᄇ: the narrow forms of letters that are written without spaces
+  const wide = character.normalize('NFKC')
+  if (wide.length === 1 && isUnspaced(wide.charCodeAt(0))) return wide
   // é → e, 𝗪 → w, ３ → 3; what unfolds into more than its first letter keeps only a sign that something stood there
   const folded = character.normalize('NFKD').toLowerCase().replace(/\p{M}/gu, '')
   if (folded.length >= 1 && folded.length <= character.length) {
@@ -151,6 +179,8 @@ export function normalise(original: string): Plain {
   }
   if (text.includes('\t')) text = text.replace(LINE, columns)
   if (/^\p{ASCII}*$/u.test(text) && !/[\r\v\f\t`]/.test(text)) return { text: text.toLowerCase(), markup }
+  if (BROKEN.test(text)) text = text.replace(JOINED, (parts) => parts.normalize('NFKC').padEnd(parts.length, FILLER))
+  if (text.includes('ー') || text.includes('ｰ')) text = text.replace(LONG_SOUND, '-')
   const lower = text.toLowerCase()
   if (lower.length === text.length) return { text: lower.replace(NOT_PLAIN, plainCharacter), markup }
   // a letter whose small form is longer (İ) would move the rest: one character at a time
@@ -168,6 +198,11 @@ function columns(line: string): string {
   return parted === null || parted.length < 2 ? line : line.replace(CELLS_APART, (between) => between.replace('\t', '|'))
 }
 const NOT_PLAIN = /[^ -_a-~\n]/gu
+/** ﾊﾞ, は and its mark apart, a syllable in its letters: one character in two or three. */
+const BROKEN = /[\uff9e\uff9f\u3099\u309a\u1161-\u1175]/
+const JOINED = /[\u3041-\u30ff\uff66-\uff9d][\uff9e\uff9f\u3099\u309a]|[\u1100-\u1112][\u1161-\u1175][\u11a8-\u11c2]?/g
+/** The sign of a long vowel behind no vowel is a dash: 肩幅ー45. */
+const LONG_SOUND = /(?<![\u3041-\u30ff\uff66-\uff9f\0])[ー\uff70]/g
 
 function fromCode(name: string): string | undefined {
   const code = name[1] === 'x' || name[1] === 'X' ? Number.parseInt(name.slice(2), 16) : Number(name.slice(1))

@@ -3,20 +3,29 @@ import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/gar
 import { WHOSE, type Whose } from '../../garment/model/whose.ts'
 import type { Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
+import { cs } from '../languages/cs.ts'
+import { da } from '../languages/da.ts'
 import { de } from '../languages/de.ts'
 import { en } from '../languages/en.ts'
 import { es } from '../languages/es.ts'
+import { fi } from '../languages/fi.ts'
 import { fr } from '../languages/fr.ts'
 import { it } from '../languages/it.ts'
+import { ja } from '../languages/ja.ts'
+import { ko } from '../languages/ko.ts'
 import type { KindSign, Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
 import { nl } from '../languages/nl.ts'
+import { no } from '../languages/no.ts'
 import { type Phrases, phrasesIn } from '../languages/phrases.ts'
 import { pl } from '../languages/pl.ts'
+import { pt } from '../languages/pt.ts'
+import { isUnspaced } from '../languages/scripts.ts'
 import { sv } from '../languages/sv.ts'
 import { normalise } from './normalise.ts'
+import { type RunWords, runWordsOf } from './runs.ts'
 import { tokensOf } from './tokens.ts'
 
-export const LEXICONS: readonly Lexicon[] = [en, de, fr, es, it, nl, pl, sv]
+export const LEXICONS: readonly Lexicon[] = [en, de, fr, es, it, nl, pl, sv, pt, ja, ko, da, no, fi, cs]
 
 export type Sense =
   | { role: 'point'; point: PointName; basis: 'flat' | 'around' | null; weak: boolean; rank?: number }
@@ -66,6 +75,10 @@ export interface PhraseTrie {
   halves: ReadonlySet<string>
   /** One-letter names of the language, beside the common ones. */
   letters: Readonly<Partial<Record<string, PointName>>>
+  /** The words by which runs of letters are cut; null where spaces part the words. */
+  runs: RunWords | null
+  verbLast: boolean
+  bareUnit: 'cm' | null
 }
 
 const compiled = new Map<string, PhraseTrie>()
@@ -86,14 +99,17 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
   const signs: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
   const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
+  const [own] = lexicons
+  const ownParts = own ? partsOf(own) : NO_PARTS
   lexicons.forEach((lexicon, rank) => {
+    const parts = lexicon === own ? ownParts : NO_PARTS
     const add = (phrases: Phrases | undefined, sense: Sense) => {
       const its = sense.role === 'point' ? { ...sense, rank } : sense
       // phrases that mean this and nothing else share one meaning; those of garments keep their own `whole`
       const alone = KEEPS_WHOLE.has(sense.role) ? null : meaningOf([its])
       for (const phrase of phrasesIn(phrases)) {
         if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
-        for (const words of variants(phrase, lexicon.endings)) put(root, words, its, rank, alone)
+        for (const words of waysToWrite(phrase, lexicon.endings, parts)) put(root, words, its, rank, alone)
       }
     }
     for (const [key, phrases] of Object.entries(lexicon.points)) {
@@ -135,12 +151,12 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
         const alone = meaningOf([sense])
         for (const phrase of phrasesIn(phrases)) {
           if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
-          for (const words of variants(phrase, [])) put(cuts, words, sense, rank, alone)
+          for (const words of waysToWrite(phrase, [], parts)) put(cuts, words, sense, rank, alone)
         }
       }
     for (const [key, phrases] of Object.entries(lexicon.whose)) {
       const sense: Sense = { role: 'whose', whose: WHOSE.find((one) => key.startsWith(one)) ?? 'both', named: key.endsWith(' named') }
-      for (const phrase of phrasesIn(phrases)) for (const words of variants(phrase, [])) put(whose, words, sense, rank, null)
+      for (const phrase of phrasesIn(phrases)) for (const words of waysToWrite(phrase, [], parts)) put(whose, words, sense, rank, null)
     }
     for (const phrase of phrasesIn(lexicon.words.half)) for (const word of wordsOf(phrase)) halves.add(word)
   })
@@ -152,8 +168,29 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     halves,
     heads: headsOf(lexicons, root),
     joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),
-    letters: lexicons[0]?.letters ?? {}
+    letters: lexicons[0]?.letters ?? {},
+    runs: own?.unspaced ? runWordsOf(runWordsIn(own, [root, cuts, whose]), ownParts) : null,
+    verbLast: own?.verbLast ?? false,
+    bareUnit: own?.bareUnit ?? null
   }
+}
+
+/** The words of a language that are written without spaces: those of its phrases, its cues and its amounts. */
+function runWordsIn({ common, cues, amounts }: Lexicon, roots: readonly Node[]): Set<string> {
+  const words = new Set<string>()
+  const add = (word: string) => {
+    if (isUnspaced(word.charCodeAt(0))) words.add(word)
+  }
+  const addOf = ({ next }: Node): void => {
+    for (const [word, node] of next) {
+      add(word)
+      addOf(node)
+    }
+  }
+  for (const root of roots) addOf(root)
+  for (const list of [common, ...Object.values(cues)]) for (const phrase of phrasesIn(list)) for (const word of wordsOf(phrase)) add(word)
+  for (const role of Object.values(amounts ?? {})) for (const written of Object.keys(role)) for (const word of wordsOf(written)) add(word)
+  return words
 }
 
 const SHORTEST_HEAD = 4
@@ -172,6 +209,7 @@ function headsOf(lexicons: readonly Lexicon[], root: Node): Map<string, Meaning>
   return heads
 }
 
+const NO_PARTS: RunParts = new Map()
 const PLAIN_WORDS = /^[a-z]+(?: [a-z]+)*$/
 
 /** The words of a phrase, evened out as those of a text are; most phrases are plain already, which saves the time. */
@@ -196,6 +234,29 @@ function variants(phrase: string, endings: readonly string[]): string[][] {
     if (last.length >= 3) for (const ending of endings) if (!last.endsWith(ending)) all.push([...words.slice(0, -1), last + ending])
   }
   return all
+}
+
+/** Those variants; what is one word and is written apart elsewhere goes the way of its words. */
+function waysToWrite(phrase: string, endings: readonly string[], parts: RunParts): string[][] {
+  const ways = variants(phrase, endings)
+  return parts.size === 0 ? ways : ways.map((words) => words.flatMap((word) => parts.get(word) ?? [word]))
+}
+
+/** Phrases of several words in letters without spaces, by how they are written as one word. */
+type RunParts = ReadonlyMap<string, readonly string[]>
+function partsOf(lexicon: Lexicon): RunParts {
+  const parts = new Map<string, readonly string[]>()
+  if (!lexicon.unspaced) return parts
+  const gather = (value: unknown): void => {
+    if (typeof value === 'object' && value !== null) for (const one of Object.values(value)) gather(one)
+    if (typeof value !== 'string') return
+    for (const phrase of phrasesIn(value)) {
+      const words = wordsOf(phrase)
+      if (words.length > 1 && words.every((word) => isUnspaced(word.charCodeAt(0)))) parts.set(words.join(''), words)
+    }
+  }
+  gather(lexicon)
+  return parts
 }
 
 /** What is said of a garment may say more by its single words (see terms.ts). */

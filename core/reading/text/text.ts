@@ -4,6 +4,7 @@ import { type Layout, layoutOf } from './layout.ts'
 import { withNamesSpelt } from './misspelt.ts'
 import { normalise } from './normalise.ts'
 import { type PhraseTrie, phraseTrieOf } from './phrase-trie.ts'
+import { withRunsCut } from './runs.ts'
 import { means, type Term, type Terms, termAt, termsOf } from './terms.ts'
 import { type Token, tokensOf } from './tokens.ts'
 
@@ -14,6 +15,8 @@ export interface TextTokens {
   /** It had tags, which were left out. */
   markup: boolean
   tokens: readonly Token[]
+  /** The text made plain, as long as the original. */
+  plain: string
 }
 
 /** The context that every reader gets as its first argument: the tokens, what they mean, how they are laid out. */
@@ -25,12 +28,13 @@ export interface TextRead extends TextTokens {
 
 export function tokenise(original: string): TextTokens {
   const plain = normalise(original)
-  return { original, markup: plain.markup, tokens: tokensOf(plain.text) }
+  return { original, markup: plain.markup, tokens: tokensOf(plain.text), plain: plain.text }
 }
 
 export function readTokens(text: TextTokens, language: string): TextRead {
   const trie = phraseTrieOf(language)
-  const tokens = withNamesSpelt(withGluedParted(text.original, text.tokens, trie), trie)
+  const cut = trie.runs === null ? text.tokens : withRunsCut(text.tokens, text.plain, trie.runs)
+  const tokens = withNamesSpelt(withGluedParted(text.original, cut, trie), trie)
   return { ...text, tokens, trie, terms: termsOf(tokens, trie), layout: layoutOf(tokens) }
 }
 export const readText = (original: string, language: string): TextRead => readTokens(tokenise(original), language)
@@ -38,7 +42,9 @@ export const readText = (original: string, language: string): TextRead => readTo
 const REACH = 12
 
 /** Is a term denied: “no holes, stains or tears”, “not silk”; not past a “but”, a colon or a sentence's end. */
-export function isDenied({ tokens, terms, layout }: TextRead, term: Term): boolean {
+export function isDenied(text: TextRead, term: Term): boolean {
+  const { tokens, terms, layout, trie } = text
+  if (trie.verbLast) return isDeniedBehind(text, term)
   let unknown = 0
   let at = term.from - 1
   for (let steps = 0; steps < REACH && at >= 0; steps++) {
@@ -54,6 +60,26 @@ export function isDenied({ tokens, terms, layout }: TextRead, term: Term): boole
     if (token.kind === 'word' && !its) unknown++
     if (unknown > 2 || token.kind === 'digits') return false
     at = its ? its.from - 1 : at - 1
+  }
+  return false
+}
+
+/** シミ、汚れ、穴などはありません: where verbs end their sentences a list is denied at its end; not past a verb that says it is there. */
+function isDeniedBehind({ tokens, terms, layout }: TextRead, term: Term): boolean {
+  let unknown = 0
+  let at = term.to
+  for (let steps = 0; steps < REACH && at < tokens.length; steps++) {
+    if (layout.sentence[at] !== layout.sentence[term.from]) return false
+    const token = tokens[at] as Token
+    const its = termAt(terms, at)
+    if (its && means(its, 'not')) return true
+    if (its && means(its, 'but', 'point', 'kind', 'heading', 'size', 'price')) return false
+    if (token.kind === 'digits' || token.kind === 'break' || (token.kind === 'mark' && !/^[,/·&~]$/.test(token.text))) return false
+    // past a comma only to what is denied with it
+    if (token.kind === 'mark' && !means(termAt(terms, at + 1), 'fault', 'light', 'not', 'conditionWord', 'and', 'or')) return false
+    if (token.kind === 'word' && !its) unknown++
+    if (unknown > 2) return false
+    at = its ? its.to : at + 1
   }
   return false
 }

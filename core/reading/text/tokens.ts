@@ -1,4 +1,6 @@
 /** Words, digits and marks of a plain text, each with its place. */
+
+import { isSquaredUnit, isUnspaced } from '../languages/scripts.ts'
 import { FILLER } from './normalise.ts'
 
 export interface Token {
@@ -14,7 +16,8 @@ const LETTER = /\p{L}/u
 const DIGIT = /\d/
 const FRACTION = /[¼-¾⅐-⅞↉]/
 
-type Class = 'word' | 'digits' | 'fraction' | 'mark' | 'break' | 'space' | 'filler'
+/** A run: letters of a script without spaces, of one word or of many (see runs.ts); what stands beside it in other letters is another word. */
+type Class = 'word' | 'run' | 'digits' | 'fraction' | 'mark' | 'break' | 'space' | 'filler'
 
 const ASCII: Class[] = Array.from({ length: 128 }, (_, code) => classOf(String.fromCharCode(code)))
 
@@ -23,9 +26,14 @@ function classOf(character: string): Class {
   if (character === '\n') return 'break'
   if (/\s/.test(character)) return 'space'
   if (DIGIT.test(character)) return 'digits'
+  const code = character.charCodeAt(0)
+  if (isUnspaced(code)) return 'run'
+  if (isSquaredUnit(code)) return 'word'
   if (LETTER.test(character)) return 'word'
   return FRACTION.test(character) ? 'fraction' : 'mark'
 }
+
+const WIDE: Partial<Record<string, string>> = { '、': ',', '。': '.' }
 
 /** The tokens of a plain text, in order. Letters and digits run together with their own kind; a mark stands alone. Linear. */
 export function tokensOf(plain: string): Token[] {
@@ -42,7 +50,7 @@ export function tokensOf(plain: string): Token[] {
     }
     let end = at + 1
     let text = plain.charAt(at)
-    if (kind === 'word' || kind === 'digits') {
+    if (kind === 'word' || kind === 'run' || kind === 'digits') {
       // W𝗮𝗶s𝘁: fillers inside a run belong to it
       let last = end
       let filled = false
@@ -62,8 +70,10 @@ export function tokensOf(plain: string): Token[] {
     }
     // a filler after the last unit belongs to the character it completes: &quot; and 𝗪 end where they end in the original
     while (end < plain.length && plain.charCodeAt(end) === 0) end++
-    tokens.push({ kind, text, start: at, end, spaced })
-    spaced = kind === 'break'
+    // the marks of Chinese and Japanese have their space within
+    const wide = code > 0x3000 && kind === 'mark' ? WIDE[text] : undefined
+    tokens.push({ kind: kind === 'run' ? 'word' : kind, text: wide ?? text, start: at, end, spaced })
+    spaced = kind === 'break' || wide !== undefined
     at = end
   }
   return tokens

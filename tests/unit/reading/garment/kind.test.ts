@@ -58,6 +58,15 @@ describe('by its title', () => {
     expect(kind('Jean et pull', '', [], 'fr').kind).toBe('jeans')
     expect(earlyKind(words('Jean et pull', '', 'fr'), undefined).kind).toBe('jeans')
   })
+  test.each([
+    ['ja', 'リブタンク デニムやスカートにも', 'knit-top', 'what it goes with is told behind its name'],
+    ['ja', 'ワンピース風チュニック', 'shirt', 'and what it only looks like'],
+    ['ja', 'ジャケット スカート', 'jacket', 'a set is what is named first'],
+    ['ja', 'オールインワン デニム', 'jumpsuit', 'a word in passing, parted by a space, tells no other kind'],
+    ['ja', 'デニムジャケット', 'jacket', 'the head stands last in a name'],
+    ['ko', '나시 청바지나 치마에 어울려요', 'knit-top', 'what it goes with is told behind its name'],
+    ['ko', '자켓 바지', 'jacket', 'a set is what is named first']
+  ])('%s: %s is of %s: %s', (language, title, expected) => expect(kind(title, '', [], language).kind).toBe(expected))
   test('a thing that is no garment', () => expect(kind('Leather handbag')).toMatchObject({ kind: null, thing: true }))
   test('a kind that is given leads', () => {
     expect(kindByPoints(words('Wool dress', ''), [], 'skirt')).toMatchObject({ kind: 'skirt', sureness: 1 })

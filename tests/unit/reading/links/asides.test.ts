@@ -4,12 +4,21 @@ import type { PointName } from '../../../../core/reading/languages/lexicon.ts'
 import { asidesOf } from '../../../../core/reading/links/asides.ts'
 import { figureAt, nameAt, textOf } from '../given.ts'
 
-const aside = (words: string, figure: string, names: [string, PointName][] = []) => {
-  const text = textOf(words)
+const aside = (words: string, figure: string, names: [string, PointName][] = [], language = 'en') => {
+  const text = textOf(words, language)
   const one = figureAt(text, figure)
   const labels = names.map(([name, point]) => nameAt(text, name, [point])).sort((a, b) => a.from - b.from)
   return asidesOf(text, labels, [one]).get(one) ?? null
 }
+
+describe('of a label, where verbs stand last', () => {
+  test.each([
+    ['首回り39の表記です', '39', 'fits-advice'],
+    ['(身長170)表記', '170', 'fits-advice'],
+    ['着丈70 Mサイズ', '70', null],
+    ['表記は38、着丈70です', '70', null]
+  ])('%s: %s', (words, figure, because) => expect(aside(words, figure, [], 'ja')).toBe(because))
+})
 
 describe('of the model', () => {
   test('in her sentence', () => expect(aside('Model is 34" bust.', '34"', [['bust', 'chest']])).toBe('model'))

@@ -7,11 +7,12 @@ import { figureAt, textOf } from '../given.ts'
 interface Told {
   legs?: boolean
   title?: boolean
+  language?: string
 }
-const sizes = (words: string, figures: string[], { legs = false, title = false }: Told = {}) => {
-  const text = textOf(words)
+const sizes = (words: string, figures: string[], { legs = false, title = false, language = 'en' }: Told = {}) => {
+  const text = textOf(words, language)
   const quantities = figures.map((one) => figureAt(text, one))
-  const { labels, taken, heads, pairs } = sizeLabelsOf({ ...text, quantities, legs, title, language: 'en' })
+  const { labels, taken, heads, pairs } = sizeLabelsOf({ ...text, quantities, legs, title, language })
   return {
     labels,
     taken: [...taken].map(({ value }) => value),
@@ -19,6 +20,20 @@ const sizes = (words: string, figures: string[], { legs = false, title = false }
     pairs: pairs.map(([a, b]) => [a.value, b.value])
   }
 }
+
+describe('a size with its word behind it, or in its language’s own letters', () => {
+  test.each([
+    ['ja', 'Mサイズ', [], ['M']],
+    ['ja', '38サイズ 着丈98', ['38', '98'], ['38']],
+    ['ja', '9号', [], ['9']],
+    ['ko', '66 사이즈', ['66'], ['66']],
+    ['ko', '총장 70 사이즈 L', ['70'], ['L']],
+    ['pt', 'Tamanho GG', [], ['GG']],
+    ['pt', 'Tam M', [], ['M']]
+  ])('%s: %s', (language, words, figures, labels) => {
+    expect(sizes(words, figures, { language }).labels).toEqual(labels)
+  })
+})
 
 describe('a waist and a leg', () => {
   test.each([

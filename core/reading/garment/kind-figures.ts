@@ -20,25 +20,33 @@ const hasPoint = (kind: GarmentKind, name: PointName): boolean => {
 /** Half the body that the points are of. */
 export const halfEvidence = (names: readonly PointName[]): Evidence[] => shapeEvidence(shapeOfPoints(names))
 
-/** By the points and their amounts; those of one garment only. */
-export function figureEvidence(told: Told): Evidence[] {
+/** By the points that were measured; those of one garment only. */
+export function measuredEvidence(told: Told): Evidence[] {
   const points = [...new Set(told.measures.map(({ point }) => point))]
-  const likely = evidenceOfKinds({ ...told, measures: told.measures.filter((one) => !isShortSleeve(one)) })
-  const most = Math.max(...likely.values())
-  // figures that go together on no garment were misread or mistyped
-  const trusted = most / points.length < NO_GARMENT ? HARDLY : TRUSTED
   return [
     ...withoutBust(told),
     ...bothHalves(points),
-    ...clearFigures(likely, most),
     ...(points.length >= 2 ? [{ for: 'thing', weight: -WEIGHT.points.missing, because: 'points' } as const] : []),
-    ...missingEvidence((kind) => points.filter((point) => !POINTS_OF[kind].includes(pointOn(kind, point)))),
+    ...missingEvidence((kind) => points.filter((point) => !POINTS_OF[kind].includes(pointOn(kind, point))))
+  ]
+}
+
+/** By their amounts, which takes the models of all kinds: no kind loses more by them than MOST.figures or gains more than WEIGHT.points.clear. */
+export function amountEvidence(told: Told): Evidence[] {
+  const points = new Set(told.measures.map(({ point }) => point))
+  const likely = evidenceOfKinds({ ...told, measures: told.measures.filter((one) => !isShortSleeve(one)) })
+  const most = Math.max(...likely.values())
+  // figures that go together on no garment were misread or mistyped
+  const trusted = most / points.size < NO_GARMENT ? HARDLY : TRUSTED
+  return [
+    ...clearFigures(likely, most),
     ...[...likely].flatMap(([kind, log]): Evidence[] => {
       const weight = Math.max(-(kind === 'jumpsuit' ? MOST.ofJumpsuit : MOST.figures), (log - most) * trusted)
       return weight === 0 ? [] : [{ for: kind, weight, because: 'figures' }]
     })
   ]
 }
+
 /** Any top may have short sleeves: how long they are says nothing of its kind. */
 const isShortSleeve = ({ point, mm }: Told['measures'][number]): boolean => SLEEVES.includes(point) && mm < LONG_SLEEVE_MM
 const SLEEVES: readonly PointId[] = ['sleeveLength', 'sleeveUnderarm']

@@ -6,8 +6,8 @@ import type { Made } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointName } from '../languages/lexicon.ts'
 import type { TextRead } from '../text/text.ts'
-import { type Because, CLEAR, type Evidence, LEAD, LEAST, WEIGHT } from './kind-evidence.ts'
-import { figureEvidence, halfEvidence, pointEvidence } from './kind-figures.ts'
+import { type Because, CLEAR, type Evidence, LEAD, LEAST, MOST, WEIGHT } from './kind-evidence.ts'
+import { amountEvidence, halfEvidence, measuredEvidence, pointEvidence } from './kind-figures.ts'
 import { type KindWords, kindWords, type PageWords } from './kind-words.ts'
 import type { Told } from './likely-kinds.ts'
 import type { Candidate } from './nouns.ts'
@@ -20,6 +20,8 @@ export interface KindRead {
   made: Partial<Made>
   /** A thing that is no garment: a bag, boots, cloth by the metre. */
   thing: boolean
+  /** By how much it leads what comes second. */
+  lead: number
   /** What spoke for and against it and others. */
   evidence: readonly Evidence[]
 }
@@ -47,8 +49,13 @@ export const kindByPoints = (words: KindWords, names: readonly PointName[], know
 /** With the points and how large they are. Figures of several garments tell nothing of the one for sale. */
 export function kindByFigures(words: KindWords, names: readonly PointName[], told: Told, known: GarmentKind | undefined): KindRead {
   const several = new Set(told.measures.map(({ of }) => of)).size > 1
-  return decide(words, [...halfEvidence(names), ...(several ? [] : figureEvidence(told))], known)
+  const measured = [...halfEvidence(names), ...(several ? [] : measuredEvidence(told))]
+  const byPoints = decide(words, measured, known)
+  if (several || known !== undefined || byPoints.lead >= SETTLED) return byPoints
+  return decide(words, [...measured, ...amountEvidence(told)], known)
 }
+/** So far ahead that no amounts change the kind, nor how sure it is: what they can take and give, and the lead at which one is surest. */
+const SETTLED = MOST.figures + WEIGHT.points.clear + 3
 
 /** What nothing else parts is the commoner: trousers before jeans, where no cloth is told. */
 const USUAL: Evidence[] = [{ for: 'trousers', weight: WEIGHT.usual, because: 'usual' }]
@@ -66,18 +73,18 @@ function decide({ evidence, made, denim }: KindWords, figures: readonly Evidence
   // satin tells a blouse from a jersey top, and makes no blouse of a lining
   const told = [...evidence.filter((one) => one.because !== 'cloth' || named.has(one.for)), ...figures]
   const all = [...told, ...USUAL, ...(denim && saidOfJeans(told) >= LEGS ? DENIM : [])]
-  if (known !== undefined) return { kind: known, sureness: 1, made: {}, thing: false, evidence: all }
+  if (known !== undefined) return { kind: known, sureness: 1, made: {}, thing: false, lead: Number.POSITIVE_INFINITY, evidence: all }
   const sums = new Map<Candidate, number>()
   for (const { for: candidate, weight } of all) sums.set(candidate, (sums.get(candidate) ?? 0) + weight)
   const [first, second] = [...sums].sort((a, b) => b[1] - a[1])
   const lead = first === undefined ? 0 : first[1] - Math.max(0, second?.[1] ?? 0)
   if (first === undefined || first[1] < LEAST || (lead < LEAD && first[1] < CLEAR))
-    return { kind: null, sureness: 0, made: {}, thing: false, evidence: all }
+    return { kind: null, sureness: 0, made: {}, thing: false, lead, evidence: all }
   const [kind] = first
   const titled = told.some((one) => one.for === kind && one.because === 'title')
   const sureness = Math.min(titled ? SUREST.title : SUREST.text, 1 / (1 + Math.exp(-lead)))
-  if (kind === 'thing') return { kind: null, sureness, made: {}, thing: true, evidence: all }
-  return { kind, sureness, made: made.get(kind) ?? {}, thing: false, evidence: all }
+  if (kind === 'thing') return { kind: null, sureness, made: {}, thing: true, lead, evidence: all }
+  return { kind, sureness, made: made.get(kind) ?? {}, thing: false, lead, evidence: all }
 }
 
 /** The kind for figuring when no word tells one: what its points look like. */

@@ -17,6 +17,8 @@ export type ReadingIssue =
   | 'reading.contradiction'
   | 'reading.basis-doubt'
   | 'reading.units-disagree'
+  | 'reading.no-garment'
+  | 'reading.no-single-listing'
   | 'reading.several-garments'
   | 'reading.several-sizes'
   | 'reading.percent-sum'

@@ -1,17 +1,21 @@
 /**
  * The figures of a text: what each is of, or why it is nobody's. Nothing but the sequence of stages; each is a function in the room of its
- * name, and what a stage gives is all that the next ones know of it.
+ * name, and what a stage gives is all that the next ones know of it. The kind is decided by words first, and settled by words and figures.
  *
  *   quantities → sizes → names → charts → asides → links → garments → measures → what is for sale → the make → what is left aside → issues
  */
 import type { Made } from '../garment/garment-input.ts'
+import type { GarmentKind } from '../ids/kinds.ts'
 import { readCharts, readCutFor, withoutCharts } from './chart/read-charts.ts'
 import { spareIn } from './facts/allowances.ts'
+import { clothOf } from './facts/cloth.ts'
 import { pocketGap } from './facts/pocket-gap.ts'
 import { readMake } from './facts/read-make.ts'
 import { figureIssues } from './figure-issues.ts'
-import { earlyKindOf, type KindRead } from './garment/kind.ts'
+import { earlyKind, effectiveKind, isReadAlike, type KindRead, kindByFigures, kindByPoints, wordsOfKind } from './garment/kind.ts'
+import type { PageWords } from './garment/kind-words.ts'
 import { readGarments } from './garment/read-garments.ts'
+import type { PointName } from './languages/lexicon.ts'
 import { leftAsideOf } from './left-aside.ts'
 import { asidesOf } from './links/asides.ts'
 import { readLinks } from './links/read-links.ts'
@@ -28,12 +32,49 @@ export interface FiguresRead extends Pick<Reading, 'measures' | 'allowances' | '
   made: Partial<Made>
 }
 
-/** Reads the figures of one text and the sizes in its title. `given`: what came with the text; `language`: the one it is read in. */
-export function readFigures(text: TextRead, title: TextRead | null, given: ListingText, language: string): FiguresRead {
-  const { asked, units: words = 'cm' } = given
-  const earlyKind = earlyKindOf(title, text, language, given.kind)
+/** How the kind stands while figures are read: first by words, then by points, at last settled. */
+interface KindSoFar {
+  /** What the words speak of: 32/34 is a size where that has legs. */
+  early: GarmentKind | null
+  byPoints: (names: readonly PointName[]) => KindRead
+}
+
+/**
+ * Reads the figures of one text and the sizes in its title. `given`: what came with the text; `language`: the one it is read in.
+ * The kind is settled when the figures are known; where they mean something else on that kind, they are read again, once.
+ */
+export function readFigures(text: TextRead, title: TextRead | null, given: FiguresGiven): FiguresRead {
+  const { listing, language, page } = given
+  const { kind: known } = listing
+  const words = wordsOfKind({ title, text, page, language, known })
+  const first = figuresAs(text, title, given, {
+    early: earlyKind(words, known).kind,
+    byPoints: (names) => kindByPoints(words, names, known)
+  })
+  const cloth = clothOf(title ? [title, text] : [text], null)
+  const told = { garment: { kind: null, sureness: 0 }, measures: first.measures, cloth, made: first.made, whose: null }
+  const kind = kindByFigures(words, first.names, told, known)
+  const settled = kind.thing ? null : effectiveKind(kind.kind, first.names)
+  if (kind.thing === first.kind.thing && isReadAlike(settled, first.readAs)) return { ...first, kind }
+  return figuresAs(text, title, given, { early: kind.kind, byPoints: () => kind })
+}
+
+export interface FiguresGiven {
+  listing: ListingText
+  language: string
+  /** What the page tells beside title and text. */
+  page: PageWords
+}
+interface Pass extends FiguresRead {
+  names: readonly PointName[]
+  /** The kind that figures were judged by. */
+  readAs: GarmentKind | null
+}
+
+function figuresAs(text: TextRead, title: TextRead | null, { listing, language }: FiguresGiven, { early, byPoints }: KindSoFar): Pass {
+  const { asked, units: words = 'cm' } = listing
   const found = readQuantities(text)
-  const named = readSizes(text, title, found, { kind: earlyKind, language })
+  const named = readSizes(text, title, found, { kind: early, language })
   const names = labelsOf(text, named.lengths)
   const charts = readCharts(text, names, named)
   const { sizes, labels } = withoutCharts(named, names, charts)
@@ -42,8 +83,8 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Listi
   const asides = asidesOf(text, labels, quantities, pockets?.quantity)
   const cutFor = readCutFor(text, labels, sizes, asides)
   const spare = spareIn(text, quantities)
-  const links = readLinks(text, { labels, quantities, asides, pairs: sizes.pairs, spare, kind: earlyKind, asked })
-  const garments = readGarments(text, title, links.names, { language, known: given.kind })
+  const links = readLinks(text, { labels, quantities, asides, pairs: sizes.pairs, spare, kind: early, asked })
+  const garments = readGarments(text, byPoints(links.names), links.names)
   const { kind, thing } = garments.kindRead
   const measured = readMeasures(text, { sizes, asides, links, garments, asked, words })
   const sale = forSale(measured.measures, sizes, links.joint.sizes)
@@ -53,6 +94,8 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Listi
   const { leftAside, issues } = figureIssues(text, { found, measures, issues: measured.issues, leftAside: left, kind, words })
   return {
     kind: garments.kindRead,
+    names: links.names,
+    readAs: garments.kind,
     measures,
     made: make.made,
     allowances: make.allowances,

@@ -6,6 +6,7 @@ import { clothOf, wrongSum } from './facts/cloth.ts'
 import { faultsOf } from './facts/faults.ts'
 import { colourOf, conditionOf, madeOf, useOf } from './facts/make-use-condition.ts'
 import { currencyOf, priceOf } from './facts/price.ts'
+import { isManyListings } from './facts/single-listing.ts'
 import { whoseOf } from './facts/whose.ts'
 import { cutOf } from './garment/cut.ts'
 import { issue } from './issues.ts'
@@ -39,21 +40,26 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
   const language = languageOf(titleTokens ? [titleTokens.tokens, textTokens.tokens] : [textTokens.tokens], listing.language)
   const title = titleTokens && readTokens(titleTokens, language)
   const text = readTokens(textTokens, language)
-  const read = readFigures(text, title, listing, language)
+  const page = { name: structured.name === name ? null : structured.name, category: structured.category, path: listing.address ?? null }
+  const read = readFigures(text, title, { listing, language, page })
   const texts = title ? [title, text] : [text]
-  const { kind } = read.kind
+  // where the page's data prices one product, or the kind came with the text, it is of one
+  const many = structured.price === null && listing.kind === undefined && isManyListings(text, read.measures.length)
+  const kind = many ? null : read.kind.kind
   const cloth = clothOf(structured.material === null ? texts : [...texts, readText(structured.material, language)], kind)
   const faults = faultsOf(texts, kind)
   const sizeLabels = read.sizeLabels.length > 0 || structured.size === null ? read.sizeLabels : sizeLabelsIn(structured.size)
   const use = useOf(texts, title, sizeLabels)
   const issues = [...read.issues]
+  if (many) issues.push(issue('reading.no-single-listing', {}, {}, words))
+  else if (read.kind.thing) issues.push(issue('reading.no-garment', {}, {}, words))
   const sum = wrongSum(cloth.fibres)
   if (sum !== null) issues.push(issue('reading.percent-sum', { sum }, {}, words))
   if (structured.broken) issues.push(issue('reading.structured-broken', {}, {}, words))
   if (text.markup || title?.markup) issues.push(issue('reading.markup', {}, {}, words))
   if (listing.text.length > LONG) issues.push(issue('reading.long-text', { thousands: Math.round(listing.text.length / 1000) }, {}, words))
   return {
-    garment: { kind, sureness: read.kind.sureness },
+    garment: { kind, sureness: many ? 0 : read.kind.sureness },
     measures: read.measures,
     cloth,
     made: { ...read.kind.made, ...madeOf(texts, kind), ...read.made },

@@ -27,8 +27,11 @@ export type Texts = Pick<Look | ListingKept, 'text' | 'title' | 'structured' | '
 
 /** Reads the texts of a look or a kept listing. Costly for long pages: call it when a text has changed, not with every change. */
 export function readSaved({ text, title, structured, address, corrections, answers: saved }: Texts, units: Units): SavedRead {
-  const reading = readListing({ text, title, structured, address, units })
-  const kind = kindOf(reading, corrections)
+  const listing = { text, title, structured, address, units }
+  const first = readListing(listing)
+  const kind = kindOf(first, corrections)
+  // taken for no garment, or for a page of many, nothing was measured: the person knows better
+  const reading = kind !== null && first.issues.some(({ code }) => NOT_MEASURED.includes(code)) ? readListing({ ...listing, kind }) : first
   const answers = saved.map(({ id, text: answer, at, asked }) => ({
     id,
     text: answer,
@@ -37,6 +40,8 @@ export function readSaved({ text, title, structured, address, corrections, answe
   }))
   return { reading, answers, whole: answers.reduce((whole, answer) => mergeReadings(whole, answer.reading), reading) }
 }
+
+const NOT_MEASURED: readonly string[] = ['reading.no-garment', 'reading.no-single-listing']
 
 /** Everything that a reading stands on, as one text: while it stays the same, so does the reading. */
 export const readingStandsOn = ({ text, title, structured, address, answers, corrections }: Texts, units: Units): string =>

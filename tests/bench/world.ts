@@ -13,7 +13,7 @@ import { BODY_MEASURES, type Body, type Fit } from '../../core/wearer/body.ts'
 import { answered, type Figures, type Grade, type Random, simplyWorks, type Told, type Truth, untoldOf } from './simulator.ts'
 
 /** Fixed before they were run; everything was tried out on 1 to 99. `SEEDS=1,2` takes others. */
-export const SEEDS: readonly number[] = process.env.SEEDS?.split(',').map(Number) ?? [4101, 4202, 4303]
+export const SEEDS: readonly number[] = process.env.SEEDS?.split(',').map(Number) ?? [5101, 5202, 5303]
 /** What fit is asked for. The simulated tastes are of an ordinary fit. */
 const FIT = (process.env.FIT ?? 'regular') as Fit
 const MEANS: Means = { level: 3, tailor: false, hourWorth: 6, garmentWorth: 60 }

@@ -191,9 +191,17 @@ export function beliefOf(described: Described, observed: readonly Observed[]): G
   const beliefs = WHOSE.flatMap((whose) => {
     const prior = whose === 'women' ? described.womens : 1 - described.womens
     if (prior <= 0) return []
-    const start = startOf(described, whose, figures)
+    const start = startOf(
+      described,
+      whose,
+      figures.filter(({ instead }) => instead)
+    )
     const { points, belief } = withAlone(start, observed)
     all = points
+    for (const { point, mm, sdMm, instead } of figures) {
+      const place = points.indexOf(point)
+      if (place >= 0 && !instead) belief.observe([[place, 1]], mm, sdMm)
+    }
     belief.logEvidence = 0
     for (const one of observed) belief.observe(...asObservation(one, points.indexOf(one.point), points.length))
     for (const [place, least] of start.leastSdMm.entries()) {

@@ -324,13 +324,17 @@ export const CUT_SHIFTS: readonly CutShift[] = [
   full(['dress'], ['smock', 'shift', 'swing', 'cocoon', 'empire'], 'waist', 130)
 ]
 
-/** Where a told facet puts a point, mm, give or take (sd). */
+/**
+ * Where a told facet puts a point, mm, give or take (sd). `instead`: a short sleeve is no long one that is a little shorter, so it stands instead of the
+ * point's row; else it is one thing more that is known of it, and of what goes with it: legs that open wide are wide above.
+ */
 export interface CutFigure {
   facet: Facet
   value: string
   point: PointId
   mm: number
   sdMm: number
+  instead?: true
   source: string
 }
 const OPENINGS = 'openings of legs by shape as shops and dictionaries of dress give them (leaf.tv; heddels.com; bigwritehook.co.uk)'
@@ -349,6 +353,7 @@ const inseam = (value: string, mm: number, sdMm: number): CutFigure => ({
   point: 'inseam',
   mm,
   sdMm,
+  instead: true,
   source: LEG_OF
 })
 const sleeve = (value: string, mm: number, sdMm: number): CutFigure => ({
@@ -357,6 +362,7 @@ const sleeve = (value: string, mm: number, sdMm: number): CutFigure => ({
   point: 'sleeveLength',
   mm,
   sdMm,
+  instead: true,
   source: 'Joint: knit tops with short sleeves 205 to 241; the others from memory'
 })
 export const CUT_FIGURES: readonly CutFigure[] = [

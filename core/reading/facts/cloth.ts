@@ -149,13 +149,22 @@ function percentAfter(text: TextRead, to: number, reach: number): Percent | null
   const { tokens } = text
   for (let at = to; at < to + reach; at++) {
     const token = tokens[at]
-    if (token === undefined || token.kind === 'break' || /^[,;|+&]$/.test(token.text)) return null
+    if (token === undefined || token.kind === 'break' || /^[;|+&]$/.test(token.text)) return null
+    if (token.text === ',' && !(at === to && closesPart(text, at + 1))) return null
     if (token.kind !== 'digits') continue
     const decimals = /^[.,]$/.test(tokens[at + 1]?.text ?? '') && !tokens[at + 1]?.spaced && tokens[at + 2]?.kind === 'digits'
     const last = decimals ? at + 2 : at
     return isSign(tokens[last + 1]) ? { value: decimalAt(text, last), at: last } : null
   }
   return null
+}
+
+/** “Silk, 100 %.”: a share by itself between two marks. */
+function closesPart({ tokens }: TextRead, at: number): boolean {
+  const after = tokens[at + 2]
+  return (
+    tokens[at]?.kind === 'digits' && isSign(tokens[at + 1]) && (after === undefined || after.kind === 'break' || /^[,;.]$/.test(after.text))
+  )
 }
 
 /** Shares stand before the name or after it; a lining is not the cloth. */
@@ -166,11 +175,16 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
   let sentence = -1
   let lining = false
   let shell: Term | null = null
+  let seen = 0
   for (const term of termsAs(terms, 'fibre', 'shell', 'lining')) {
     if (layout.sentence[term.from] !== sentence) {
       sentence = layout.sentence[term.from] as number
       lining = false
+      seen = Math.max(seen, sentenceStart(text, term.from))
     }
+    // “100 % silk, trim: polyester”
+    for (; seen < term.from; seen++) lining ||= opensOtherPart(text, seen)
+    seen = term.to
     if (means(term, 'shell')) {
       lining = false
       shell = term
@@ -185,6 +199,8 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
     // “linen mix (52% linen 48% cotton)”: a fibre that has its share takes no other's
     const known = (fibres.get(fibre) ?? null) !== null
     const percent = known ? null : before && !used.has(before.at) ? before : after && !used.has(after.at) ? after : null
+    // camel is a colour too, but where its share is told
+    if (percent === null && !known && means(term, 'colour') && !means(term, 'kind')) continue
     if (percent) used.add(percent.at)
     const value = percent !== null && percent.value > 0 && percent.value <= 100 ? percent.value : null
     if ((fibres.get(fibre) ?? null) === null) fibres.set(fibre, value)
@@ -196,6 +212,25 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
 /** “shell/lining: polyester”: what follows is of both. */
 const isJoined = ({ tokens, terms }: TextRead, shell: Term | null, lining: Term): boolean =>
   shell !== null && shell.to + 1 === lining.from && (/^[/·&+]$/.test(tokens[shell.to]?.text ?? '') || means(termAt(terms, shell.to), 'and'))
+
+const OTHER_PART = cue('otherPart')
+/** A part beside the outer cloth, with its own fibres behind it: “underskirt: …”, “trim 100 %”, “zip polyester”. */
+function opensOtherPart({ tokens, terms }: TextRead, at: number): boolean {
+  if (!OTHER_PART.test(tokens[at]?.text ?? '')) return false
+  const next = tokens[at + 1]
+  if (next === undefined || next.kind === 'break') return false
+  if (next.text === ':' || next.text === '=') return true
+  // “trim 100 % polyester”
+  if (next.kind === 'digits') return isSign(tokens[at + 2])
+  return next.kind === 'word' && next.spaced && means(termAt(terms, at + 1), 'fibre') && /^[,.;:/]$/.test(tokens[at - 1]?.text ?? '')
+}
+function sentenceStart({ layout }: TextRead, at: number): number {
+  let from = at
+  while (from > 0 && at - from < FARTHEST_PART && layout.sentence[from - 1] === layout.sentence[at]) from--
+  return from
+}
+/** So far before the first fibre of a sentence its part may be named. */
+const FARTHEST_PART = 12
 
 const LINING = cue('liningName')
 

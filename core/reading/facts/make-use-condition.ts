@@ -2,7 +2,7 @@
 import type { Made, Use } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE, type Shape } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
-import { cueInside } from '../text/cues.ts'
+import { cue, cueInside } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, slice, type TextRead } from '../text/text.ts'
 
@@ -16,6 +16,11 @@ const OPENS: Partial<Record<PointId, Shape[]>> = {
 
 const ALL_OF_IT = cueInside('allOfIt')
 
+const NONE = cue('noneOfIt')
+/** “Lining: none”. */
+const isNone = ({ tokens }: TextRead, at: number): boolean =>
+  /^[:=-]$/.test(tokens[at]?.text ?? '') && NONE.test(tokens[at + 1]?.text ?? '')
+
 /** Construction, the first telling of each fact. */
 export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Partial<Made> {
   const made: Partial<Made> = {}
@@ -27,7 +32,7 @@ export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Pa
     for (const term of termsAs(text.terms, 'made')) {
       const madeFact = meaning(term, 'made')?.fact
       if (!madeFact) continue
-      const denied = isDenied(text, term)
+      const denied = isDenied(text, term) || isNone(text, term.to)
       if (madeFact.fact === 'shortSleeves' && !sleeved) continue
       if (madeFact.fact === 'lined' && partly && !ALL_OF_IT.test(slice(text, term.from, term.to))) continue
       if (madeFact.fact === 'opens') {

@@ -75,19 +75,24 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   // “fees are silly, so £26 here”: what stands before it is about something else
   const hence = HENCE.test(tokens[sign.from - 1]?.text ?? '')
   let asked = hence
+  let another = false
   for (let near = sign.from - 1; near >= Math.max(0, sign.from - REACH); near--) {
     if (hence || text.layout.segment[near] !== text.layout.segment[at] || tokens[near]?.kind === 'digits') break
     const term = termAt(terms, near)
+    // “£6.50 post. £45”: the word is of the sum before it
+    if (means(term, 'retail') && tokens[near - 1]?.kind === 'digits') break
+    if (ANOTHER.test(tokens[near]?.text ?? '')) another = true
     if (means(term, 'price') || LETS_GO.test(tokens[near]?.text ?? '')) asked = true
     // “cost: £29” asks it, “cost £90” was paid
     else if (means(term, 'retail') && !(COSTS.test(tokens[near]?.text ?? '') && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
   }
   const next = termAt(terms, sign.to)
   if (means(next, 'price')) asked = true
-  if (next && means(next, 'retail') && !means(next, 'currency') && isOfRetail(text, sign.to)) return null
+  if (next && means(next, 'retail') && !hasOwnSum(text, next.to) && !means(next, 'currency') && isOfRetail(text, sign.to)) return null
   if (!asked && (wasPaid(text, at) || isPaidBehind(text, sign.to))) return null
   const { currency } = sign
   if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: sum.value, currency, rank: ASIDE }
+  if (another) return { amount: sum.value, currency, rank: ASIDE }
   if (asked && !isFormer(text, sign.to)) return { amount: sum.value, currency, rank: ASKED }
   if (
     isFormer(text, sign.to) ||
@@ -104,6 +109,18 @@ const isOfRetail = (text: TextRead, at: number): boolean =>
   text.trie.verbLast
     ? text.tokens[at]?.spaced === false && !POST.test(text.tokens[at]?.text ?? '')
     : !isPostFree(text, at) && !isPostApart(text, at)
+
+const ANOTHER = cue('anotherItem')
+/** “£48 rrp 125”, “€ 14 spedizione piego libri 3,90”: behind the word stands the sum that it is of. */
+function hasOwnSum({ tokens, layout }: TextRead, at: number): boolean {
+  for (let near = at; near < at + REACH && layout.sentence[near] === layout.sentence[at]; near++) {
+    const token = tokens[near]
+    if (token === undefined || token.kind === 'break') return false
+    if (token.kind === 'digits' || CURRENCY_MARKS.has(token.text)) return true
+    if (token.kind === 'mark' && token.text !== ':') return false
+  }
+  return false
+}
 
 /** “postage is five pounds”: asked for something else. */
 function isFee(text: TextRead, from: number, to: number): boolean {
@@ -200,14 +217,32 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
   if (before?.kind === 'word' && means(termAt(terms, at - 1), 'region') && isSized(text, at - 1)) return null
   const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
   if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
+  const sign = /^[:=]$/.test(before?.text ?? '') ? at - 2 : at - 1
+  const told = toldCurrency(text)
+  const now = told !== undefined && (PRICE_NOW.test(tokens[sign]?.text ?? '') || POST_PAID.test(after?.text ?? ''))
   const bare =
-    (saysPrice(text, at) ||
-      (home !== '' && isDashed(text, to - 2)) ||
-      HAGGLED.test(after?.text ?? '') ||
-      (home !== '' && isRound(text, at, to))) &&
+    (now || saysPrice(text, at) || HAGGLED.test(after?.text ?? '') || (home !== '' && (isDashed(text, to - 2) || isRound(text, at, to)))) &&
     after?.text !== '"' &&
     !means(termAt(terms, to), 'unit', 'point')
-  return bare ? { currency: home, from: at, to } : null
+  return bare ? { currency: told ?? home, from: at, to } : null
+}
+
+const PRICE_NOW = cue('priceNow')
+/** “(euro)”, “in euros”, “we only take USD”: a currency told by itself, where sums stand bare. */
+function toldCurrency(text: TextRead): string | undefined {
+  if (!TOLD.has(text)) TOLD.set(text, loneCurrency(text))
+  return TOLD.get(text)
+}
+/** Looked for once in a text. */
+const TOLD = new WeakMap<TextRead, string | undefined>()
+
+function loneCurrency(text: TextRead): string | undefined {
+  const { tokens, terms } = text
+  for (const term of termsAs(terms, 'currency')) {
+    if (tokens[term.from - 1]?.kind === 'digits' || tokens[term.to]?.kind === 'digits' || isSized(text, term.to + 1)) continue
+    return meaning(term, 'currency')?.currency
+  }
+  return undefined
 }
 
 /** “price 20”, “price: 20”, “[price] 20”, and the name alone on the line before it. */

@@ -14,10 +14,14 @@ const LED_BY = 3
 /** How sure a word in the title is, and one in the text. */
 const SURENESS = { title: 0.95, text: 0.8 }
 
-/** What has become of it stands over what it was made as: a fine jumper that has felted is felt. A smock in tiers is a smock. */
+/**
+ * What has become of it stands over what it was made as: a fine jumper that has felted is felt. A smock in tiers is a smock, and a ball gown with an
+ * empire line has that.
+ */
 const OUTRANKS: { facet: Facet; value: string; over: string }[] = [
   { facet: 'knit', value: 'felted', over: 'any' },
-  { facet: 'silhouette', value: 'smock', over: 'gathered' }
+  { facet: 'silhouette', value: 'smock', over: 'gathered' },
+  { facet: 'silhouette', value: 'empire', over: 'fit-flare' }
 ]
 const outranks = (facet: Facet, value: string, read: string): boolean =>
   OUTRANKS.some((one) => one.facet === facet && one.value === value && (one.over === 'any' || one.over === read))
@@ -27,8 +31,8 @@ export function cutOf(texts: readonly TextRead[], title: TextRead | null, kind: 
   const facets = new Set(facetsOf(kind))
   const cut: CutRead = {}
   for (const text of texts)
-    for (const term of phrasesOf(text.tokens, text.trie.cuts)) {
-      if (isDenied(text, term) || isOfAnother(text, term, kind) || isOfAFigure(text, term)) continue
+    for (const term of withLengths(text, phrasesOf(text.tokens, text.trie.cuts))) {
+      if (isCutDenied(text, term) || isOfAnother(text, term, kind) || isOfAFigure(text, term)) continue
       for (const { role, ...one } of term.meaning.senses) {
         if (role !== 'cut' || !('facet' in one) || !facets.has(one.facet)) continue
         const read = cut[one.facet]?.value
@@ -37,6 +41,28 @@ export function cutOf(texts: readonly TextRead[], title: TextRead | null, kind: 
       }
     }
   return cut
+}
+
+/** “pleated midi”: the length inside the name of a shape is told as well. */
+const LENGTHS: readonly Facet[] = ['dressLength', 'legLength', 'topLength']
+function withLengths({ tokens, trie }: TextRead, found: readonly Term[]): Term[] {
+  return found.flatMap((term) => {
+    const all = [term]
+    for (let at = term.from + 1; at < term.to; at++) {
+      const inner = trie.cuts.next.get(tokens[at]?.text ?? '')?.meaning ?? null
+      if (inner?.senses.some((sense) => sense.role === 'cut' && LENGTHS.includes(sense.facet)))
+        all.push({ from: at, to: at + 1, meaning: inner })
+    }
+    return all
+  })
+}
+
+const JUST = cue('justSo')
+/** “not skinny, not flared”: denied; in “not flared either, just a straight leg” what follows is so instead. */
+function isCutDenied(text: TextRead, term: Term): boolean {
+  for (let at = term.from - 1; at >= Math.max(0, term.from - LED_BY) && text.layout.sentence[at] === text.layout.sentence[term.from]; at--)
+    if (JUST.test(text.tokens[at]?.text ?? '')) return false
+  return isDenied(text, term)
 }
 
 /** `16" relaxed, 21" stretched`: how it was measured, and no cut. */

@@ -1,6 +1,6 @@
 /**
  * Which kinds a garment may be whose kind no word tells: how well the points that were told, and their sizes, suit the rows of each kind, and what
- * was seen of its cloth and make. Nothing but the order in which kinds are offered hangs on it.
+ * was seen of its cloth and make. The order in which kinds are offered hangs on it, and a share of what decides the kind (kind-figures.ts).
  */
 
 import { COMMON_SHARE, SD_MM } from '../../garment/garment-as-worn.ts'
@@ -17,7 +17,7 @@ export interface KindShare {
   /** Of all kinds, 0..1. */
   share: number
 }
-type Told = Pick<Reading, 'garment' | 'measures' | 'cloth' | 'made' | 'whose'>
+export type Told = Pick<Reading, 'garment' | 'measures' | 'cloth' | 'made' | 'whose'>
 
 /** How often each is for sale second hand (from memory). */
 const USUAL: Partial<Record<GarmentKind, number>> = {
@@ -41,21 +41,28 @@ const IN_DENIM: readonly GarmentKind[] = ['jeans', 'jacket', 'skirt', 'shorts', 
 
 /** The likeliest first; empty where nothing was measured, or what was measured is of no kind together. */
 export function likelyKinds(told: Told): KindShare[] {
+  const scored = [...evidenceOfKinds(told)].map(([kind, log]) => ({ kind, log }))
+  const most = Math.max(...scored.map(({ log }) => log))
+  const all = scored.reduce((sum, { log }) => sum + Math.exp(log - most), 0)
+  return scored.map(({ kind, log }) => ({ kind, share: Math.exp(log - most) / all })).sort((a, b) => b.share - a.share)
+}
+
+/** How likely what was told is of each kind that has all its points (natural logarithm, none normed). */
+export function evidenceOfKinds(told: Told): Map<GarmentKind, number> {
+  const logs = new Map<GarmentKind, number>()
   const measures = ofOne(told.measures)
-  if (measures.length === 0) return []
-  const scored = GARMENT_KINDS.flatMap((kind) => {
+  if (measures.length === 0) return logs
+  for (const kind of GARMENT_KINDS) {
     const observed = observedOn(kind, measures)
     const usual = USUAL[kind]
-    if (usual === undefined || observed === null) return []
+    if (usual === undefined || observed === null) continue
     const belief = beliefOf(
       { kind, elasticWaist: told.made.elasticWaist ?? false, cut: {}, womens: shareOfWomens(kind, told.whose ?? undefined, undefined) },
       observed
     )
-    return belief === undefined ? [] : [{ kind, log: belief.joint.logEvidence + Math.log(usual * seen(kind, told)) }]
-  })
-  const most = Math.max(...scored.map(({ log }) => log))
-  const all = scored.reduce((sum, { log }) => sum + Math.exp(log - most), 0)
-  return scored.map(({ kind, log }) => ({ kind, share: Math.exp(log - most) / all })).sort((a, b) => b.share - a.share)
+    if (belief !== undefined) logs.set(kind, belief.joint.logEvidence + Math.log(usual * seen(kind, told)))
+  }
+  return logs
 }
 
 /** All kinds as they are offered: the likeliest first where no word tells the kind, and else in their usual order. */
@@ -96,5 +103,6 @@ function seen(kind: GarmentKind, { cloth, made }: Told): number {
 function suitsStructure(kind: GarmentKind, structure: Structure | null): boolean {
   if (structure === null) return true
   if (structure === 'knit') return KNITTED.includes(kind) || SHAPE[kind] !== 'upper'
+  if (structure === 'leather') return !KNITTED.includes(kind) && kind !== 'shirt'
   return !KNITTED.includes(kind)
 }

@@ -51,6 +51,8 @@ export function pointOf(name: PointName, kind: GarmentKind | null): PointId | nu
     (name === 'outseam' || name === 'legOpening' || name === 'legLength')
   )
     return name === 'legOpening' ? 'sweep' : name === 'outseam' ? 'bodyLength' : null
+  // a cape, a kimono and a swimsuit have a length from the shoulder
+  if (kind === 'other') return by.none ?? by.upper
   return by[kind === null ? 'none' : SHAPE[kind]]
 }
 

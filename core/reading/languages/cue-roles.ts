@@ -157,8 +157,24 @@ export type CueRole =
   | 'besideGarmentBehind'
   /** names of kinds that a text uses in passing: top button, knit, a suit’s name */
   | 'kindInPassing'
+  /** “tunic top”: right behind a garment’s name it names nothing new */
+  | 'vagueKind'
   /** “goes with any skirt” */
   | 'anyGarment'
+  /** “matching jacket”: beside what it matches */
+  | 'goesWith'
+  /** “like a jacket”, “as a dress” */
+  | 'likeGarment'
+  /** “for sale: a coat”, “for women”: behind “for”, what follows is for sale all the same */
+  | 'sale'
+  /** “jacket style”, “coat weight”: behind a garment’s name, not the garment */
+  | 'notItself'
+  /** things that prose names in passing: a ring, a frame, a belt */
+  | 'thingInPassing'
+  /** “this skirt”, “selling a skirt” */
+  | 'thisOne'
+  /** “category: skirts” */
+  | 'itemHead'
   /** traits that are words of prose too; they count only beside what they describe */
   | 'traitInProse'
   /** right before a cloth: only looks like it */
@@ -167,6 +183,12 @@ export type CueRole =
   | 'elasticity'
   /** the sign of a share, in words */
   | 'percent'
+  /** “underskirt: 100 % polyester”: another part than its outer cloth */
+  | 'otherPart'
+  /** “lining: none” */
+  | 'noneOfIt'
+  /** “not flared, just a straight leg”: what is so instead of what was denied */
+  | 'justSo'
   /** “lining viscose”: the part itself */
   | 'liningName'
   /** “lined in silk”, “Futter aus Viskose” */
@@ -238,6 +260,10 @@ export type CueRole =
   | 'chinese'
   /** “Preis 20”: a bare number behind it is money */
   | 'priceName'
+  /** “was 60, now 45”: a bare number behind it is money, where a currency is told */
+  | 'priceNow'
+  /** “my other jacket is £60”: the sum is of another item */
+  | 'anotherItem'
   /** “20 VB”: a bare number before it is money */
   | 'haggled'
   /** “weighs five pounds” */

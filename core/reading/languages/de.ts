@@ -2,7 +2,9 @@
 import { asides } from './de/asides.ts'
 import { cloth } from './de/cloth.ts'
 import { amounts, cues } from './de/cues.ts'
+import { cut } from './de/cut.ts'
 import { garments } from './de/garments.ts'
+import { kindSigns } from './de/kind-signs.ts'
 import { measures } from './de/measures.ts'
 import { words } from './de/words.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -82,6 +84,8 @@ export const de: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
+  signs: kindSigns,
+  cut,
   ...cloth,
   cues,
   amounts

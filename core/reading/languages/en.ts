@@ -4,6 +4,7 @@ import { cloth } from './en/cloth.ts'
 import { amounts, cues } from './en/cues.ts'
 import { cut } from './en/cut.ts'
 import { garments } from './en/garments.ts'
+import { kindSigns } from './en/kind-signs.ts'
 import { measures } from './en/measures.ts'
 import { postedIn } from './en/posted-in.ts'
 import { words } from './en/words.ts'
@@ -102,6 +103,7 @@ export const en: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
+  signs: kindSigns,
   ...cloth,
   cues,
   amounts,

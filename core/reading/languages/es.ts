@@ -2,7 +2,9 @@
 import { asides } from './es/asides.ts'
 import { cloth } from './es/cloth.ts'
 import { amounts, cues } from './es/cues.ts'
+import { cut } from './es/cut.ts'
 import { garments } from './es/garments.ts'
+import { kindSigns } from './es/kind-signs.ts'
 import { measures } from './es/measures.ts'
 import { words } from './es/words.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -71,6 +73,8 @@ export const es: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
+  signs: kindSigns,
+  cut,
   ...cloth,
   cues,
   amounts

@@ -2,7 +2,9 @@
 import { asides } from './fr/asides.ts'
 import { cloth } from './fr/cloth.ts'
 import { amounts, cues } from './fr/cues.ts'
+import { cut } from './fr/cut.ts'
 import { garments } from './fr/garments.ts'
+import { kindSigns } from './fr/kind-signs.ts'
 import { measures } from './fr/measures.ts'
 import { words } from './fr/words.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -81,6 +83,8 @@ export const fr: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
+  signs: kindSigns,
+  cut,
   ...cloth,
   cues,
   amounts

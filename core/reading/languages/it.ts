@@ -2,7 +2,9 @@
 import { asides } from './it/asides.ts'
 import { cloth } from './it/cloth.ts'
 import { amounts, cues } from './it/cues.ts'
+import { cut } from './it/cut.ts'
 import { garments } from './it/garments.ts'
+import { kindSigns } from './it/kind-signs.ts'
 import { measures } from './it/measures.ts'
 import { words } from './it/words.ts'
 import type { Lexicon } from './lexicon.ts'
@@ -70,6 +72,8 @@ export const it: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
+  signs: kindSigns,
+  cut,
   ...cloth,
   cues,
   amounts

@@ -139,6 +139,17 @@ export type MadeFact =
   | { fact: 'hemKind'; value: Made['hemKind'] }
   | { fact: 'opens'; value: PointId[] }
 
+/**
+ * Words that speak for some kinds: a hint by how it is made, a style that names it, its cloth. Or for none: what its part of the text names is not
+ * for sale here (elsewhere: “not included”), what follows is listed beside what is (others: “also selling”),
+ * and the page is one of many things (list: “128 results”).
+ */
+export interface KindSign {
+  kinds: readonly (GarmentKind | 'thing')[]
+  as: 'construction' | 'style' | 'cloth' | 'elsewhere' | 'others' | 'list'
+  phrases: Phrases
+}
+
 export interface Lexicon {
   language: string
   /** Other codes that pages have for it. */
@@ -171,8 +182,10 @@ export interface Lexicon {
   units: { in: Phrases; cm: Phrases; mm: Phrases; m: Phrases; ft: Phrases }
   /** Numbers in words that stand before a unit. */
   numbers: Record<string, number>
-  /** Phrases by kind; `made` is what the word tells beside the kind. */
-  kinds: { kind: GarmentKind; phrases: Phrases; made?: Partial<Made> }[]
+  /** Phrases by kind; `made` is what the word tells beside the kind, `or` what else it may name: a vest. */
+  kinds: { kind: GarmentKind; or?: GarmentKind; phrases: Phrases; made?: Partial<Made> }[]
+  /** What tells a kind without naming it: a fly, lapels; `names`: styles that stand for it, a sheath. */
+  signs?: KindSign[]
   fibres: Record<string, Phrases>
   structures: Partial<Record<Structure, Phrases>>
   traits: Partial<Record<Trait, Phrases>>

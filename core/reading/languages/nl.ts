@@ -4,7 +4,9 @@ import type { Lexicon } from './lexicon.ts'
 import { asides } from './nl/asides.ts'
 import { cloth } from './nl/cloth.ts'
 import { amounts, cues } from './nl/cues.ts'
+import { cut } from './nl/cut.ts'
 import { garments } from './nl/garments.ts'
+import { kindSigns } from './nl/kind-signs.ts'
 import { measures } from './nl/measures.ts'
 import { words } from './nl/words.ts'
 
@@ -71,6 +73,8 @@ export const nl: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
+  signs: kindSigns,
+  cut,
   ...cloth,
   cues,
   amounts

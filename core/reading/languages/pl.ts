@@ -4,7 +4,9 @@ import type { Lexicon } from './lexicon.ts'
 import { asides } from './pl/asides.ts'
 import { cloth } from './pl/cloth.ts'
 import { amounts, cues } from './pl/cues.ts'
+import { cut } from './pl/cut.ts'
 import { garments } from './pl/garments.ts'
+import { kindSigns } from './pl/kind-signs.ts'
 import { measures } from './pl/measures.ts'
 import { words } from './pl/words.ts'
 
@@ -77,6 +79,8 @@ export const pl: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
+  signs: kindSigns,
+  cut,
   ...cloth,
   cues,
   amounts

@@ -4,7 +4,9 @@ import type { Lexicon } from './lexicon.ts'
 import { asides } from './sv/asides.ts'
 import { cloth } from './sv/cloth.ts'
 import { amounts, cues } from './sv/cues.ts'
+import { cut } from './sv/cut.ts'
 import { garments } from './sv/garments.ts'
+import { kindSigns } from './sv/kind-signs.ts'
 import { measures } from './sv/measures.ts'
 import { words } from './sv/words.ts'
 
@@ -80,6 +82,8 @@ export const sv: Lexicon = {
   ...measures,
   words: { ...asides, ...words },
   ...garments,
+  signs: kindSigns,
+  cut,
   ...cloth,
   cues,
   amounts

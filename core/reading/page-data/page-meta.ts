@@ -11,6 +11,8 @@ export interface MetaRead {
   material: string | null
   condition: string | null
   size: string | null
+  /** Where it stands among what is sold. */
+  category: string | null
   whose: string[]
 }
 
@@ -29,6 +31,7 @@ export function metaOf(blocks: readonly unknown[]): MetaRead {
     material: first('product:material'),
     condition: first('product:condition'),
     size: first('product:size'),
+    category: first('product:category'),
     whose: [first('product:gender', 'product:target_gender'), first('product:category')].flatMap((one) => one ?? [])
   }
 }

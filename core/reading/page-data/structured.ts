@@ -18,6 +18,8 @@ export interface StructuredRead {
   condition: string | null
   /** The one size told; null for none or several. */
   size: string | null
+  /** Where it stands among what is sold. */
+  category: string | null
   /** Whom it is for, as named: a gender, an audience, the path of a category. */
   whose: string[]
   /** Measurements as lines that read like a seller's. */
@@ -34,6 +36,7 @@ const NOTHING: StructuredRead = {
   material: null,
   condition: null,
   size: null,
+  category: null,
   whose: [],
   lines: [],
   broken: false
@@ -65,6 +68,7 @@ export function structuredOf(blocks: readonly unknown[] | undefined, title: stri
     material: wordsOf('material') ?? meta.material,
     condition: conditionOf(wordsOf('itemCondition') ?? firstWords(offers, 'itemCondition') ?? meta.condition),
     size: onlySize([product, ...variants]) ?? meta.size,
+    category: wordsOf('category') ?? meta.category,
     whose: [...forWhom(product), ...meta.whose],
     lines: linesOf(product, variants, graph),
     broken

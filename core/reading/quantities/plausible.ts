@@ -77,7 +77,9 @@ const BY_KIND: Partial<Record<GarmentKind, Partial<Record<PointId, Likely>>>> = 
   jacket: { chest: bell(1070, 0.12, 560, 2100), bodyLength: bell(700, 0.12, 300, 1100) },
   skirt: { skirtLength: bell(640, 0.3, 200, 1400) },
   jumpsuit: { bodyLength: bell(1400, 0.12, 500, 1900), outseam: bell(1000, 0.15, 250, 1350) },
-  waistcoat: { bodyLength: bell(600, 0.16, 250, 1300) }
+  waistcoat: { bodyLength: bell(600, 0.16, 250, 1300) },
+  // capes and kimonos, opened out
+  other: { bodyLength: bell(880, 0.3, 200, 1700), hem: bell(1180, 0.3, 400, 4500) }
 }
 
 /** What is likely for a point of a kind (null: kind unknown). */

@@ -13,7 +13,7 @@ import { fr } from '../languages/fr.ts'
 import { it } from '../languages/it.ts'
 import { ja } from '../languages/ja.ts'
 import { ko } from '../languages/ko.ts'
-import type { Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
+import type { KindSign, Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
 import { nl } from '../languages/nl.ts'
 import { no } from '../languages/no.ts'
 import { type Phrases, phrasesIn } from '../languages/phrases.ts'
@@ -33,7 +33,8 @@ export type Sense =
   | { role: 'basis'; basis: 'flat' | 'around' | 'doubled' | 'double' }
   | { role: 'unit'; unit: 'in' | 'cm' | 'mm' | 'm' | 'ft' }
   | { role: 'number'; value: number }
-  | { role: 'kind'; kind: GarmentKind; made: Partial<Made> | null }
+  | { role: 'kind'; kind: GarmentKind; or: GarmentKind | null; made: Partial<Made> | null }
+  | ({ role: 'sign' } & Pick<KindSign, 'kinds' | 'as'>)
   | { role: 'fibre'; fibre: string }
   | { role: 'structure'; structure: Structure }
   | { role: 'trait'; trait: Trait }
@@ -65,6 +66,8 @@ export interface PhraseTrie {
   cuts: Node
   /** Whose sizes, apart for the same reason. */
   whose: Node
+  /** Signs of a kind, apart too. */
+  signs: Node
   /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
   heads: ReadonlyMap<string, Meaning>
   /** Letters that end the first part of such a word. */
@@ -93,6 +96,7 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
   const root: Node = { next: new Map(), meaning: null }
   const cuts: Node = { next: new Map(), meaning: null }
   const whose: Node = { next: new Map(), meaning: null }
+  const signs: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
   const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
   const [own] = lexicons
@@ -116,7 +120,14 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     for (const [basis, phrases] of Object.entries(lexicon.basis)) add(phrases, { role: 'basis', basis: basis as keyof Lexicon['basis'] })
     for (const [unit, phrases] of Object.entries(lexicon.units)) add(phrases, { role: 'unit', unit: unit as keyof Lexicon['units'] })
     for (const [word, value] of Object.entries(lexicon.numbers)) add(word, { role: 'number', value })
-    for (const { kind, phrases, made: make } of lexicon.kinds) add(phrases, { role: 'kind', kind, made: make ?? null })
+    for (const { kind, or, phrases, made: make } of lexicon.kinds) add(phrases, { role: 'kind', kind, or: or ?? null, made: make ?? null })
+    for (const { kinds, as, phrases } of lexicon.signs ?? []) {
+      const sense: Sense = { role: 'sign', kinds, as }
+      for (const phrase of phrasesIn(phrases)) {
+        if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
+        for (const words of variants(phrase, lexicon.endings)) put(signs, words, sense, rank, null)
+      }
+    }
     for (const [fibre, phrases] of Object.entries(lexicon.fibres)) add(phrases, { role: 'fibre', fibre })
     for (const [structure, phrases] of Object.entries(lexicon.structures))
       add(phrases, { role: 'structure', structure: structure as Structure })
@@ -134,15 +145,7 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
     // they are pockets like others, to be counted or measured
     for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
-    for (const [facet, values] of Object.entries(lexicon.cut ?? {}) as [Facet, Record<string, Phrases>][])
-      for (const [value, phrases] of Object.entries(values)) {
-        const sense: Sense = { role: 'cut', facet, value }
-        const alone = meaningOf([sense])
-        for (const phrase of phrasesIn(phrases)) {
-          if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
-          for (const words of waysToWrite(phrase, [], parts)) put(cuts, words, sense, rank, alone)
-        }
-      }
+    putCuts(cuts, lexicon, lexicon.language === 'en' ? falseFriends : NO_FRIENDS, parts, rank)
     for (const [key, phrases] of Object.entries(lexicon.whose)) {
       const sense: Sense = { role: 'whose', whose: WHOSE.find((one) => key.startsWith(one)) ?? 'both', named: key.endsWith(' named') }
       for (const phrase of phrasesIn(phrases)) for (const words of waysToWrite(phrase, [], parts)) put(whose, words, sense, rank, null)
@@ -153,14 +156,28 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     root,
     cuts,
     whose,
+    signs,
     halves,
     heads: headsOf(lexicons, root),
     joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),
     letters: lexicons[0]?.letters ?? {},
-    runs: own?.unspaced ? runWordsOf(runWordsIn(own, [root, cuts, whose]), ownParts) : null,
+    runs: own?.unspaced ? runWordsOf(runWordsIn(own, [root, cuts, whose, signs]), ownParts) : null,
     verbLast: own?.verbLast ?? false,
     bareUnit: own?.bareUnit ?? null
   }
+}
+
+const NO_FRIENDS: ReadonlySet<string> = new Set()
+function putCuts(cuts: Node, { cut }: Lexicon, without: ReadonlySet<string>, parts: RunParts, rank: number): void {
+  for (const [facet, values] of Object.entries(cut ?? {}) as [Facet, Record<string, Phrases>][])
+    for (const [value, phrases] of Object.entries(values)) {
+      const sense: Sense = { role: 'cut', facet, value }
+      const alone = meaningOf([sense])
+      for (const phrase of phrasesIn(phrases)) {
+        if (without.has(phrase)) continue
+        for (const words of waysToWrite(phrase, [], parts)) put(cuts, words, sense, rank, alone)
+      }
+    }
 }
 
 /** The words of a language that are written without spaces: those of its phrases, its cues and its amounts. */

@@ -21,6 +21,9 @@ export const reading: Record<string, string> = {
   'reading.units-disagree':
     '“{stated}” for the {point|point} and the figure beside it don’t agree: {first|length} and {second|length}. The first ' +
     'is used; choose the other if that is right.',
+  'reading.no-garment': 'This does not look like a garment, so nothing was measured. If it is one, choose its kind.',
+  'reading.no-single-listing':
+    'This looks like a page of many things for sale, not like one listing. Open the listing that you mean and read that.',
   'reading.several-garments':
     'The text measures {n} garments. The figures of the {kind|kind} are used; choose another kind to use the others.',
   'reading.several-sizes':

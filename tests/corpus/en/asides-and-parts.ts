@@ -129,6 +129,7 @@ export const asidesAndParts: Case[] = [
     listing: { title: 'Faltenrock', text: 'Taillenumfang 76 cm, Länge mit Bund 63 cm' },
     expect: {
       kind: 'skirt',
+      cut: { silhouette: 'pleated' },
       language: 'de',
       traits: ['pleated'],
       made: { skirtShape: 'pleated' },

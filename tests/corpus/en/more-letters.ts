@@ -71,7 +71,7 @@ Estate find in Santa Fe, the lady had 30 of these in every color. Elastic free w
     },
     expect: {
       kind: 'skirt',
-      cut: { era: '1980s', silhouette: 'pleated' },
+      cut: { era: '1980s', silhouette: 'pleated', dressLength: 'midi' },
       measures: [m('waist', '13″', 'in flat judged'), m('hip', '20″', 'in flat judged'), m('skirtLength', '30″', 'in length')],
       fibres: [['silk', null]],
       traits: ['silk', 'pleated'],

@@ -280,6 +280,7 @@ export const traps: Case[] = [
     listing: { title: 'Leather handbag', text: 'Handbag 12" wide, 10" tall, strap drop 9". Fits a 13 inch laptop. Shown with 3" heels.' },
     expect: {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       leftAside: [
         aside('detail', '12"', 'in'),
@@ -469,6 +470,7 @@ export const traps: Case[] = [
     listing: { text: 'Suede ankle boots, size 39, heel 7 cm, shaft height 12 cm.' },
     expect: {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       traits: ['suede'],
       sizeLabels: ['39'],
@@ -490,7 +492,11 @@ export const traps: Case[] = [
     teaches: 'cloth by the metre is no garment',
     trap: true,
     listing: { title: 'Fabric remnant', text: 'Fabric piece, 150 cm wide, 2 m long.' },
-    expect: { kind: null, leftAside: [aside('detail', '150 cm', 'cm'), aside('detail', '2 m', 'cm', 1, 200)] }
+    expect: {
+      kind: null,
+      issues: [{ code: 'reading.no-garment' }],
+      leftAside: [aside('detail', '150 cm', 'cm'), aside('detail', '2 m', 'cm', 1, 200)]
+    }
   },
   {
     name: 'body measurements a size is for',

@@ -58,11 +58,13 @@ export const german: Case[] = [
   ),
   de('Modell', "the wearer's height", 'Etuikleid', 'Ich bin 1,70 m groß. Gesamtlänge 98 cm.', {
     kind: 'dress',
+    cut: { silhouette: 'sheath' },
     measures: [m('bodyLength', '98 cm', 'cm length')],
     leftAside: [aside('model', '1,70 m', 'cm', 1, 170)]
   }),
   de('gedehnt', 'relaxed first, stretched aside', 'Midirock', 'Gummibund: 34 cm ungedehnt, 50 cm gedehnt. Länge 70 cm', {
     kind: 'skirt',
+    cut: { dressLength: 'midi' },
     made: { elasticWaist: true, waistStretchedMm: 1000 },
     measures: [m('waist', '34 cm', 'cm flat judged'), m('skirtLength', '70 cm', 'cm length')],
     leftAside: [aside('pulled-out', '50 cm', 'cm')]

@@ -132,6 +132,7 @@ export const spanish: Case[] = [
     'Ancho 30 cm, alto 20 cm.',
     {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       leftAside: [aside('detail', '30 cm', 'cm'), aside('detail', '20 cm', 'cm')]
     },

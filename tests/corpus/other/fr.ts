@@ -17,6 +17,7 @@ export const french: Case[] = [
   }),
   fr('à plat', 'à plat over a list', 'Robe droite', 'Mesures à plat : poitrine 45 cm, taille 38 cm, hanches 50 cm, longueur 105 cm', {
     kind: 'dress',
+    cut: { silhouette: 'shift' },
     measures: [
       m('chest', '45 cm', 'cm flat'),
       m('waist', '38 cm', 'cm flat'),
@@ -26,10 +27,12 @@ export const french: Case[] = [
   }),
   fr('tour de taille', 'tour is around', 'Pantalon large', 'Tour de taille 80 cm, entrejambe 74 cm, montant 28 cm', {
     kind: 'trousers',
+    cut: { leg: 'wide' },
     measures: [m('waist', '80 cm', 'cm around judged'), m('inseam', '74 cm', 'cm length'), m('frontRise', '28 cm', 'cm length')]
   }),
   fr('bas de jambe', 'the leg opening', 'Jean droit', 'Entrejambe 76 cm, bas de jambe 19 cm', {
     kind: 'jeans',
+    cut: { leg: 'straight' },
     traits: ['denim'],
     structure: 'woven',
     measures: [m('inseam', '76 cm', 'cm length'), m('legOpening', '19 cm', 'cm flat judged')]
@@ -49,6 +52,7 @@ export const french: Case[] = [
   ),
   fr('je mesure', 'the wearer measured', 'Jupe longue', 'Je mesure 1m68. Longueur 92 cm.', {
     kind: 'skirt',
+    cut: { dressLength: 'maxi' },
     measures: [m('skirtLength', '92 cm', 'cm length')],
     leftAside: [aside('model', '1m68', 'cm', 1, 168)]
   }),
@@ -117,6 +121,7 @@ export const french: Case[] = [
     'Bottines en daim, talon 6 cm.',
     {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       traits: ['suede'],
       leftAside: [aside('detail', '6 cm', 'cm')]
@@ -148,6 +153,7 @@ export const french: Case[] = [
     'Col 40, poitrine 55 cm à plat. Manches longues 62 cm. Taille estimée 36/38.',
     {
       kind: 'shirt',
+      cut: { sleeve: 'long' },
       fibres: [['linen', null]],
       measures: [m('neck', '40', 'cm around judged list'), m('chest', '55 cm', 'cm flat'), m('sleeveLength', '62 cm', 'cm length')],
       sizeLabels: ['36'],
@@ -161,6 +167,7 @@ export const french: Case[] = [
     'Ceinture : 36 cm à plat, entrejambe 70 cm',
     {
       kind: 'trousers',
+      cut: { leg: 'wide' },
       measures: [m('waist', '36 cm', 'cm flat'), m('inseam', '70 cm', 'cm length')]
     }
   ),
@@ -183,6 +190,7 @@ export const french: Case[] = [
     'Tour de poitrine 84 cm, longueur depuis l’aisselle 90 cm',
     {
       kind: 'dress',
+      cut: { silhouette: 'strapless' },
       measures: [m('chest', '84 cm', 'cm around judged')],
       leftAside: [aside('detail', '90 cm', 'cm')]
     },

@@ -54,6 +54,7 @@ export const italian: Case[] = [
   ),
   it('la modella', "the model's height", 'Tubino', 'La modella è alta 175 cm. Lunghezza 96 cm', {
     kind: 'dress',
+    cut: { silhouette: 'sheath' },
     measures: [m('bodyLength', '96 cm', 'cm length')],
     leftAside: [aside('model', '175 cm', 'cm')]
   }),
@@ -72,6 +73,7 @@ export const italian: Case[] = [
   }),
   it('a riposo', 'relaxed and stretched', 'Gonna lunga', 'Vita elastica: 33 cm a riposo, 47 cm tirata. Lunghezza 88 cm', {
     kind: 'skirt',
+    cut: { dressLength: 'maxi' },
     made: { elasticWaist: true, waistStretchedMm: 940 },
     measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '88 cm', 'cm length')],
     leftAside: [aside('pulled-out', '47 cm', 'cm')]
@@ -126,6 +128,7 @@ export const italian: Case[] = [
     'Larghezza 28 cm, altezza 22 cm.',
     {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       leftAside: [aside('detail', '28 cm', 'cm'), aside('detail', '22 cm', 'cm')]
     },

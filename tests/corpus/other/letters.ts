@@ -11,6 +11,7 @@ export const lettersAbroad: Case[] = [
     },
     expect: {
       kind: 'jeans',
+      cut: { leg: 'straight' },
       measures: [
         m('waist', '39,5 cm', 'cm flat', { value: 39.5 }),
         m('inseam', '74 cm', 'cm length'),
@@ -36,7 +37,7 @@ export const lettersAbroad: Case[] = [
       text: 'Bund entspannt 33 cm, gedehnt bis 47 cm, jeweils flach hingelegt. Länge 76 inkl Bund (Bund selbst 4 cm hoch). Passt von 36 bis 42. 100 % Polyester, Falten halten auch nach der 30° Wäsche. Ein kleiner Fadenzieher hinten. 9,50€'
     },
     expect: {
-      cut: { dressLength: 'midi' },
+      cut: { silhouette: 'pleated', dressLength: 'midi' },
       kind: 'skirt',
       measures: [m('waist', '33 cm', 'cm flat judged'), m('skirtLength', '76', 'cm length list')],
       fibres: [['polyester', 100]],
@@ -108,6 +109,7 @@ export const lettersAbroad: Case[] = [
     },
     expect: {
       kind: 'jeans',
+      cut: { leg: 'straight' },
       measures: [
         m('waist', '76cm', 'cm around judged'),
         m('hip', '98cm', 'cm around judged'),

@@ -43,7 +43,14 @@ export const dutch: Case[] = [
     'a size is no measure',
     'Kokerrok',
     'Maat 38, valt normaal.',
-    { kind: 'skirt', whose: 'women', made: { skirtShape: 'straight' }, sizeLabels: ['38'], leftAside: [aside('size-label', '38')] },
+    {
+      kind: 'skirt',
+      cut: { silhouette: 'pencil' },
+      whose: 'women',
+      made: { skirtShape: 'straight' },
+      sizeLabels: ['38'],
+      leftAside: [aside('size-label', '38')]
+    },
     true
   ),
   nl('ik ben', "the wearer's height", 'Jumpsuit', 'Ik ben 1.72 m lang. Binnenbeen 72 cm', {
@@ -121,6 +128,7 @@ export const dutch: Case[] = [
     'Breedte 30 cm, hoogte 20 cm.',
     {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       leftAside: [aside('detail', '30 cm', 'cm'), aside('detail', '20 cm', 'cm')]
     },

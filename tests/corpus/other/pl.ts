@@ -115,6 +115,7 @@ export const polish: Case[] = [
     'Szerokość 30 cm, wysokość 20 cm.',
     {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       leftAside: [aside('detail', '30 cm', 'cm'), aside('detail', '20 cm', 'cm')]
     },

@@ -114,6 +114,7 @@ export const swedish: Case[] = [
     'Bredd 30 cm, höjd 20 cm.',
     {
       kind: null,
+      issues: [{ code: 'reading.no-garment' }],
       structure: 'leather',
       leftAside: [aside('detail', '30 cm', 'cm'), aside('detail', '20 cm', 'cm')]
     },

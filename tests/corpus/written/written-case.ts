@@ -30,6 +30,8 @@ export interface WrittenCase {
   kind: GarmentKind | null
   /** A bag, shoes, cloth, a pattern: nothing to wear and measure. */
   noGarment?: true
+  /** A shop's front or a search page: no single thing for sale. */
+  noSingle?: true
   measures: WrittenMeasure[]
   /** Figures that must not be taken for measures. */
   aside?: string[]
@@ -79,14 +81,35 @@ export function compare(one: WrittenCase): Compared {
   return { reading, found, otherBasis, missed, wrong: left }
 }
 
-const sameFibres = (told: WrittenCase['fibres'], read: Reading): boolean =>
-  JSON.stringify(told.map(String).sort()) === JSON.stringify(read.cloth.fibres.map(({ fibre, percent }) => String([fibre, percent])).sort())
+/** Hides are told as a structure of the cloth. */
+const HIDES: readonly string[] = ['leather', 'suede']
+
+/** The shares as told; a fibre that is named without one must be found where the buyer names it too, and may be where not. */
+function sameFibres(told: WrittenCase['fibres'], { cloth }: Reading): boolean {
+  const shares = (fibres: readonly (readonly [string, number | null])[]) =>
+    JSON.stringify(
+      fibres
+        .filter(([, percent]) => percent !== null)
+        .map(String)
+        .sort()
+    )
+  const read = cloth.fibres.map(({ fibre, percent }) => [fibre, percent] as const)
+  const named = new Set<string>([...cloth.fibres.map(({ fibre }) => fibre), cloth.structure ?? ''])
+  return shares(told) === shares(read) && told.every(([fibre]) => named.has(fibre) || (HIDES.includes(fibre) && named.has('leather')))
+}
 
 /** All in which the reading is not the buyer's. */
 export function unlike(one: WrittenCase): string[] {
   const { reading, otherBasis, missed, wrong } = compare(one)
   const faults: string[] = []
   if (reading.garment.kind !== one.kind) faults.push(`kind: ${reading.garment.kind}, not ${one.kind}`)
+  for (const [told, code] of [
+    [one.noGarment, 'reading.no-garment'],
+    [one.noSingle, 'reading.no-single-listing']
+  ] as const) {
+    const said = reading.issues.some((issue) => issue.code === code)
+    if (said !== (told ?? false)) faults.push(`${code}: ${said}`)
+  }
   for (const { point, text } of missed) faults.push(`missed: ${point} ${text}`)
   for (const { point, text } of otherBasis) faults.push(`flat or around: ${point} ${text}`)
   for (const { point, stated } of wrong) faults.push(`wrong: ${point} ${stated.text}`)
@@ -94,7 +117,9 @@ export function unlike(one: WrittenCase): string[] {
   if (price?.amount !== one.price?.amount || price?.currency !== one.price?.currency)
     faults.push(`price: ${price?.amount} ${price?.currency}, not ${one.price?.amount} ${one.price?.currency}`)
   if (!sameFibres(one.fibres, reading)) faults.push(`fibres: ${JSON.stringify(reading.cloth.fibres)}`)
-  if (one.lined && reading.made.lined !== (one.lined !== 'none')) faults.push(`lined: ${reading.made.lined}`)
+  // lined in part is left open on purpose: what opening it costs is not told
+  const lined = one.lined === 'half' ? [undefined, true] : [one.lined === 'full']
+  if (one.lined && !lined.includes(reading.made.lined)) faults.push(`lined: ${reading.made.lined}`)
   for (const [facet, value] of Object.entries(one.cut ?? {}))
     if (reading.cut[facet as keyof Cut]?.value !== value) faults.push(`${facet}: ${reading.cut[facet as keyof Cut]?.value}, not ${value}`)
   return faults

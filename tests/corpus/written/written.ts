@@ -1,17 +1,23 @@
 /** The files of texts in the manner of real listings, by name. */
 import { czech } from './cs.ts'
 import { danish } from './da.ts'
+import { englishWords } from './english-words.ts'
 import { finnish } from './fi.ts'
 import { japanese } from './ja.ts'
+import { kinds } from './kinds.ts'
 import { korean } from './ko.ts'
 import { moreJapanese } from './more-ja.ts'
 import { moreKorean } from './more-ko.ts'
 import { morePortuguese } from './more-pt.ts'
 import { norwegian } from './no.ts'
 import { portuguese } from './pt.ts'
+import { sevenLanguages } from './seven-languages.ts'
 import type { WrittenCase } from './written-case.ts'
 
 export const written: Record<string, WrittenCase[]> = {
+  kinds,
+  'english words': englishWords,
+  'seven languages': sevenLanguages,
   japanese,
   korean,
   portuguese,

@@ -73,6 +73,20 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     absätze
     stoffrest
     geldbeutel
+    schleier
+    brautschleier
+    schnittmuster
+    schmuck
+    halskette
+    ohrringe
+    brosche
+    handschuhe
+    krawatte
+    schneiderpuppe
+    kleiderstoff
+    stoffpaket
+    fliege zum binden
+    geldbörse
   `,
   height: `
     groß

@@ -91,9 +91,133 @@ export const cues: Cues = {
     doppelt
   `,
   // garment and cloth
+  goesWith: `
+    passend
+    passende
+    passender
+    passendes
+    passt
+    kombinierbar
+    kombiniert
+  `,
+  anyGarment: `
+    ein
+    eine
+    einen
+    einem
+    einer
+    deine
+    meine
+    jede
+    jeder
+  `,
+  likeGarment: `
+    wie
+    als
+  `,
+  sale: `
+    verkaufen
+    verkauf
+    klein
+    kleine
+    gross
+    große
+    eng
+    enge
+    kurz
+    weit
+    damen
+    herren
+    frauen
+    männer
+    mädchen
+    jungen
+  `,
+  notItself: `
+    stil
+    optik
+    form
+    knopf
+    knöpfe
+    schnitt
+  `,
+  thingInPassing: `
+    gürtel
+    tuch
+    schal
+    mütze
+    stoff
+    hut
+    decke
+    kissen
+    absätze
+    schuhe
+    stiefel
+    kleiderbügel
+  `,
+  thisOne: `
+    dieses
+    diese
+    diesen
+    verkaufe
+    biete
+    schöne
+    schönes
+    schöner
+    wunderschönes
+    wunderschöne
+    tolle
+    tolles
+  `,
+  itemHead: `
+    artikel
+    kategorie
+    art
+    kleidungsstück
+    typ
+  `,
+  otherPart: `
+    unterrock
+    reißverschluss
+    besatz
+    kragen
+    bündchen
+    füllung
+    wattierung
+    gürtel
+    spitze
+    polster
+    einsatz
+  `,
+  noneOfIt: `
+    keine
+    keins
+    kein
+    nein
+  `,
+  justSo: `
+    sondern
+    einfach
+    nur
+  `,
+  priceNow: `
+    jetzt
+    nur
+  `,
+  anotherItem: `
+    andere
+    anderen
+    anderes
+  `,
+  vagueKind: 'jeans',
   besideGarment: `
     mit
     für
+    zu
+    zur
+    zum
+    über
+    unter
   `,
   percent: 'prozent',
   liningName: `

@@ -18,6 +18,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'trousers',
       phrases: `
+        palazzo
         hose
         hosen
         stoffhose
@@ -63,6 +64,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'skirt',
       phrases: `
+        röcke
         rock
         minirock
         maxirock
@@ -81,6 +83,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'dress',
       phrases: `
+        kleider
+        hängerkleid
         kleid
         sommerkleid
         abendkleid
@@ -102,7 +106,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         trägerkleid
         kostümkleid
         tunika kleid
-        nachthemd
       `
     },
     {
@@ -213,6 +216,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'coat',
       phrases: `
+        wachsjacke
+        mäntel
         mantel
         wollmantel
         trenchcoat
@@ -226,11 +231,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         anorak
         skijacke
         steppjacke
-        cape
-        poncho
         pelzmantel
         lodenmantel
-        bademantel
         softshelljacke
         windjacke
         übergangsjacke
@@ -251,6 +253,20 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         trachtenweste
         daunenweste
         strickweste
+      `
+    },
+    {
+      kind: 'other',
+      phrases: `
+        bademantel
+        cape
+        poncho
+        nachthemd
+        badeanzug
+        bikini
+        kimono
+        morgenmantel
+        schlafanzug
       `
     }
   ],

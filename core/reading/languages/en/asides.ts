@@ -267,6 +267,11 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
   thing: `
     // bags
     bag
+    bags
+    garment bag
+    suit bag
+    shoulder bag
+    crossbody
     handbag
     hand bag
     tote
@@ -291,7 +296,28 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     insole
     outsole
     socks
-    // hats and jewellery
+    // hats, jewellery and what is worn beside garments
+    belt
+    scarf
+    scarves
+    shawl
+    stole
+    gloves
+    tie
+    ties
+    neck tie
+    necktie
+    bow tie
+    veil
+    wedding veil
+    bridal veil
+    tiara
+    headband
+    jewellery
+    jewelry
+    pendant
+    cufflinks
+    cuff links
     hat
     cap
     beanie
@@ -305,7 +331,39 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     sunglasses
     brim
     crown
-    // cloth and household linen
+    // cloth, patterns and household linen
+    sewing pattern
+    sewing patterns
+    dress pattern
+    dress patterns
+    paper pattern
+    pdf pattern
+    pattern pdf
+    digital pattern
+    digital pdf pattern
+    pattern envelope
+    quilt
+    sweater clip
+    sweater clips
+    sweater guard
+    jacket clip
+    coat hanger
+    coat rack
+    coat stand
+    dress shoes
+    clothes rail
+    knitting pattern
+    dress form
+    tailors dummy
+    tailor's dummy
+    dressmaking dummy
+    dressmakers dummy
+    mannequin
+    dress fabric
+    coat fabric
+    shirt fabric
+    suit fabric
+    fat quarter
     fabric
     material piece
     remnant

@@ -3,6 +3,11 @@ import type { Lexicon } from '../lexicon.ts'
 
 export const cloth: Pick<Lexicon, 'fibres' | 'structures' | 'traits' | 'colours'> = {
   fibres: {
+    camel: `
+      camel
+      camel hair
+      camelhair
+    `,
     cotton: `
       cotton
       pima cotton

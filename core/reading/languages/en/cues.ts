@@ -323,6 +323,45 @@ export const cues: Cues = {
     are
   `,
   // garment and cloth
+  otherPart: `
+    underskirt
+    petticoat
+    slip
+    zip
+    zipper
+    trim
+    trims
+    collar
+    cuffs
+    rib
+    ribs
+    ribbing
+    filling
+    wadding
+    padding
+    belt
+    lace
+    pads
+    embroidery
+    panels
+    contrast
+    pocket
+    pockets
+  `,
+  noneOfIt: `
+    none
+    no
+  `,
+  justSo: `
+    just
+    simply
+    rather
+  `,
+  priceNow: 'now',
+  anotherItem: `
+    other
+    another
+  `,
   besideGarment: `
     with
     for
@@ -334,7 +373,20 @@ export const cues: Cues = {
     under
     over
   `,
+  vagueKind: `
+    top
+    tops
+    knit
+    knitwear
+    body
+    set
+    flannel
+    fleece
+    smock
+  `,
   kindInPassing: `
+    flannel
+    tuxedo
     top
     tops
     knit
@@ -365,6 +417,153 @@ export const cues: Cues = {
     my
     other
     favourite
+  `,
+  goesWith: `
+    matching
+    matches
+    match
+    coordinating
+    complements
+    alongside
+    instead
+    teamed
+    paired
+    photographed
+    pictured
+  `,
+  likeGarment: `
+    like
+    as
+    resembles
+    similar
+  `,
+  sale: `
+    sale
+    women
+    men
+    womens
+    mens
+    ladies
+    her
+    him
+    girls
+    boys
+    ebay
+  `,
+  notItself: `
+    style
+    styled
+    weight
+    type
+    inspired
+    collar
+    collars
+    lapel
+    lapels
+    shaped
+    shape
+    pattern
+    patterns
+    effect
+    look
+    pocket
+    pockets
+    season
+    rail
+    hook
+    hooks
+    rack
+    stand
+    brush
+    hanger
+    hangers
+    buttons
+    tails
+    print
+    fabric
+    cloth
+    material
+    form
+    clip
+    clips
+    guard
+    shopping
+    code
+  `,
+  thingInPassing: `
+    belt
+    ring
+    rings
+    watch
+    frame
+    crown
+    throw
+    book
+    screen
+    sole
+    heel
+    heels
+    shaft
+    material
+    fabric
+    cap
+    caps
+    mirror
+    phone
+    bottle
+    hanger
+    brim
+    hat
+    hats
+    glasses
+    poster
+    doll
+    scarf
+    scarves
+    tie
+    ties
+    monitor
+    tv
+    towel
+    socks
+    bracelet
+    gloves
+    cushion
+    curtain
+    curtains
+    pillow
+    trainers
+    boot
+    boots
+    sandals
+    shoe
+    shoes
+    sneakers
+    umbrella
+    teddy
+    laptop
+    remnant
+    headband
+  `,
+  thisOne: `
+    this
+    these
+    selling
+    lovely
+    beautiful
+    gorgeous
+    stunning
+  `,
+  itemHead: `
+    item
+    category
+    type
+    garment
+    style
+    product
+    piece
+    what
+    department
   `,
   traitInProse: `
     check
@@ -563,7 +762,10 @@ export const cues: Cues = {
     dollars
     bucks
   `,
-  priceName: 'price',
+  priceName: `
+    price
+    asking
+  `,
   haggled: `
     ono
     obo

@@ -92,6 +92,8 @@ export const cut: CutWords = {
       slim fit
     `,
     straight: `
+      straight up and down
+      straight up and down leg
       straight leg
       straight-leg
       straight cut
@@ -137,6 +139,8 @@ export const cut: CutWords = {
     `,
     bootcut: `
       bootcut
+      bootcuts
+      boot cuts
       boot cut
       boot-cut
       boot leg
@@ -159,6 +163,11 @@ export const cut: CutWords = {
       flare
     `,
     wide: `
+      wide cord
+      wide linen
+      wide cotton
+      wide wool
+      wide denim
       wide leg
       wide-leg
       wide legged
@@ -715,6 +724,7 @@ export const cut: CutWords = {
       classic fit
       regular fit
       standard fit
+      normal fit
       traditional fit
       full cut
       full fit

@@ -28,11 +28,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
       phrases: `
         trousers
         trouser
-        pants
-        pant
         slacks
-        chinos
-        chino
         khakis
         joggers
         jogging bottoms
@@ -42,7 +38,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         leggings
         cords
         corduroys
-        culottes
         palazzos
         dress pants
         flares
@@ -56,6 +51,9 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         pajama pants
         pajama bottoms
         pyjama pants
+        pyjamas
+        pajamas
+        pjs
         ski pants
         suit trousers
         suit pants
@@ -73,9 +71,17 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         overtrousers
         work pants
         cargo trousers
-        pyjamas
-        pajamas
-        pjs
+      `
+    },
+    {
+      kind: 'trousers',
+      or: 'shorts',
+      phrases: `
+        pants
+        pant
+        culottes
+        chinos
+        chino
       `
     },
     {
@@ -121,7 +127,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
       kind: 'dress',
       phrases: `
         dress
-        maxi
+        dresses
         gown
         frock
         sundress
@@ -144,9 +150,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         jacket dress
         caftan
         kaftan
-        nightgown
-        nightdress
-        nightie
         housedress
         house dress
         blazer dress
@@ -192,7 +195,23 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         all in one
         bodysuit
         leotard
-        swimsuit
+        dungers
+        dungaree shorts
+        ski suit
+        snow suit
+        flying suit
+        jump suit
+        play suit
+        cat suit
+        overall shorts
+        short dungarees
+        bib overalls
+        sleepsuit
+        onesie pyjamas
+        sleepsuit onesie pyjamas
+        rompers
+        body suit
+        snowsuit
       `
     },
     {
@@ -205,6 +224,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         steel boned corset
         bustier
         blouse
+        blouses
         bustier top
         button up
         button down
@@ -248,10 +268,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         baby tees
         tee shirt
         t-shirt
-        top
         crop top
-        tank top
-        tank
         vest top
         camisole
         cami
@@ -277,15 +294,39 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         baseball jersey
         hockey jersey
         rugby top
-        crop
+        cycling jersey
+        cycle jersey
+        sports jersey
+        basketball jersey
+        soccer jersey
         ringer
         bralette
       `
     },
     {
+      kind: 'knit-top',
+      or: 'jumper',
+      phrases: `
+        tank top
+        tank
+      `
+    },
+    {
+      kind: 'knit-top',
+      or: 'shirt',
+      phrases: `
+        top
+        crop
+      `
+    },
+    {
+      kind: 'jumper',
+      or: 'dress',
+      phrases: 'jumper'
+    },
+    {
       kind: 'jumper',
       phrases: `
-        jumper
         sweater
         pullover
         merino crew neck
@@ -377,10 +418,20 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     },
     {
       kind: 'jacket',
+      or: 'coat',
       phrases: `
         jacket
         jkt
         jckt
+      `,
+      made: { tailored: false }
+    },
+    {
+      kind: 'jacket',
+      phrases: `
+        blouson
+        chore
+        shrug
         jean jacket
         denim jacket
         leather jacket
@@ -410,12 +461,10 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         bomber
         biker
         trucker
-        kimono jacket
         military jacket
         tracksuit top
         track top
         tracksuit jacket
-        haori
         tweed jacket
         velvet jacket
         wool jacket
@@ -429,8 +478,15 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     },
     {
       kind: 'coat',
+      or: 'jacket',
+      phrases: 'coat'
+    },
+    {
+      kind: 'coat',
       phrases: `
-        coat
+        kagoul
+        kagoule
+        pac a mac
         overcoat
         topcoat
         top coat
@@ -453,9 +509,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         duffle coat
         duffel coat
         duster
-        cape
-        cloak
-        poncho
         windbreaker
         wind breaker
         windcheater
@@ -480,12 +533,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         opera coat
         greatcoat
         afghan coat
-        dressing gown
-        robe
-        bathrobe
         house coat
         housecoat
-        kimono
         car coat
         barn coat
         barn jacket
@@ -506,7 +555,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
       phrases: `
         waistcoat
         gilet
-        vest
         suit vest
         bodywarmer
         body warmer
@@ -514,14 +562,75 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         down vest
         denim vest
         leather vest
+        fleece vest
+        wool vest
+        quilted vest
+        suede vest
+        biker vest
+        fur vest
+        utility vest
+        fishing vest
+        tweed vest
+        padded vest
         wescot
         sleeveless jacket
         tactical vest
+        waist coat
+      `
+    },
+    {
+      kind: 'waistcoat',
+      or: 'knit-top',
+      phrases: `
+        vest
       `
     },
     {
       kind: 'other',
       phrases: `
+        swimsuit
+        swimming costume
+        bathing suit
+        one piece swimsuit
+        tankini
+        cape
+        capes
+        cloak
+        poncho
+        capelet
+        kimono
+        kimono robe
+        haori
+        haori jacket
+        haori kimono
+        kimono cardigan
+        haori kimono jacket
+        haori kimono cardigan jacket
+        kimono cardigan jacket
+        kimono jacket
+        yukata
+        robe
+        bathrobe
+        bath robe
+        dressing gown
+        negligee
+        peignoir
+        nightgown
+        nightdress
+        nightie
+        night dress
+        night shirt
+        nightshirt
+        pyjama set
+        pajama set
+        pyjamas set
+        pajamas set
+        sarong
+        sarong wrap
+        basque
+        girdle
+        body shaper
+        nightwear
         wetsuit
         wet suit
         underbust corset

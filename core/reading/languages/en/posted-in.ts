@@ -24,6 +24,9 @@ const POSTED_TO: Phrases = `
   post in
   posted to
   posted in
+  shipping in
+  shipping to
+  shipped in
   postage to
   postage in
 `
@@ -49,6 +52,7 @@ export const postedIn: Record<string, Phrases> = {
     ${asOne(everyPairOf('nz', WIDE))}
   `,
   CA: `
+    ${everyPairOf(POSTED_TO, CANADA)}
     ${everyPairOf(WITHIN, CANADA)}
     ${everyPairOf(CANADA, WIDE)}
     ${asOne(everyPairOf(CANADA, WIDE))}

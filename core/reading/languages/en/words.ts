@@ -765,6 +765,10 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     haven't
     lacks
     lacking
+    isnt
+    aren't
+    arent
+    weren't
   `,
   partLined: `
     // half, part, quarter
@@ -875,6 +879,13 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     retail price
     fee
     per
+    bid
+    bids
+    current bid
+    starting bid
+    store credit
+    credit
+    voucher
   `,
   price: `
     price
@@ -1011,6 +1022,14 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     sleepwear
     nightwear
     babygrow
+    pyjama set
+    pajama set
+    pyjamas set
+    pajamas set
+    onesie pyjamas
+    sleepsuit onesie pyjamas
+    night dress
+    night shirt
   `,
   backPockets: `
     back pockets

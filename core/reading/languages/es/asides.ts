@@ -54,6 +54,16 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     suela
     caña
     cartera
+    velo
+    velo de novia
+    patrón de costura
+    pendientes
+    broche
+    guantes
+    corbata
+    maniquí
+    collar de perlas
+    tela por metros
   `,
   height: `
     de altura

@@ -86,10 +86,92 @@ export const cues: Cues = {
     doble
   `,
   // garment and cloth
+  goesWith: `
+    combina
+    combinar
+    combinado
+    juego
+  `,
+  anyGarment: `
+    un
+    una
+    cualquier
+    tu
+    mi
+    unos
+  `,
+  likeGarment: 'como',
+  sale: `
+    venta
+    mujer
+    hombre
+    niña
+    niño
+    vestir
+  `,
+  notItself: `
+    estilo
+    tipo
+    efecto
+  `,
+  thingInPassing: `
+    pañuelo
+    tela
+    sombrero
+    gorro
+    bufanda
+    botas
+    botines
+    zapatos
+    cojín
+  `,
+  thisOne: `
+    este
+    esta
+    vendo
+    preciosa
+    precioso
+    bonita
+    bonito
+  `,
+  itemHead: `
+    artículo
+    categoría
+    prenda
+  `,
+  otherPart: `
+    enagua
+    cremallera
+    ribete
+    cuello
+    puños
+    relleno
+    cinturón
+    encaje
+    hombreras
+    canalé
+  `,
+  noneOfIt: `
+    ninguno
+    sin
+    no
+  `,
+  justSo: `
+    sino
+    simplemente
+    solo
+  `,
+  priceNow: 'ahora',
+  anotherItem: `
+    otro
+    otra
+  `,
   besideGarment: `
     en
     con
     para
+    sobre
+    debajo
   `,
   liningName: 'forro',
   ofCloth: 'de',

@@ -45,6 +45,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'skirt',
       phrases: `
+        faldas
         falda
         minifalda
         falda de tubo
@@ -58,6 +59,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'dress',
       phrases: `
+        vestidos
         vestido
         vestido de novia
         vestido camisero
@@ -65,7 +67,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         vestido corto
         vestido de fiesta
         vestido midi
-        camisón
         túnica vestido
         vestido de verano
       `
@@ -82,6 +83,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'shirt',
       phrases: `
+        camisas
         camisa
         blusa
         sobrecamisa
@@ -120,6 +122,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'jacket',
       phrases: `
+        chaquetas
         americana
         blazer
         traje
@@ -152,22 +155,20 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'coat',
       phrases: `
+        abrigo largo
+        abrigos
         abrigo
         gabardina
         parka
         plumífero
         anorak
         chubasquero
-        poncho
-        capa
-        bata
         trenca
         plumas
         abrigo de lana
         impermeable
         abrigo de piel
         chaquetón
-        albornoz
         chaqueta alta visibilidad
         chaqueta de moto
       `
@@ -178,6 +179,20 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         chaleco
         chaleco de traje
         chaleco acolchado
+      `
+    },
+    {
+      kind: 'other',
+      phrases: `
+        poncho
+        capa
+        bata
+        albornoz
+        camisón
+        bañador
+        bikini
+        kimono
+        pijama
       `
     }
   ],

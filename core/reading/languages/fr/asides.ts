@@ -64,6 +64,21 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     semelle
     tige
     portefeuille
+    voile de mariée
+    voile de mariage
+    patron de couture
+    patron couture
+    bijou
+    bijoux
+    bague
+    collier
+    boucles d oreilles
+    broche
+    gants
+    cravate
+    mannequin de couture
+    métrage
+    coupon de tissu
   `,
   height: `
     de haut

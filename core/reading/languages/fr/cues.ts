@@ -81,10 +81,98 @@ export const cues: Cues = {
     doublée
   `,
   // garment and cloth
+  goesWith: `
+    assorti
+    assortie
+    assortis
+    assorties
+    accompagné
+  `,
+  anyGarment: `
+    un
+    une
+    votre
+    mon
+    ma
+    ton
+  `,
+  likeGarment: 'comme',
+  sale: `
+    vente
+    femme
+    homme
+    fille
+    garçon
+    femmes
+    hommes
+  `,
+  notItself: `
+    style
+    façon
+    effet
+    forme
+  `,
+  thingInPassing: `
+    écharpe
+    foulard
+    tissu
+    semelle
+    tige
+    sac
+    chapeau
+    coussin
+    rideau
+    escarpins
+    bottines
+    bottes
+  `,
+  thisOne: `
+    cette
+    cet
+    vends
+    superbe
+    belle
+    jolie
+    joli
+    magnifique
+  `,
+  itemHead: `
+    article
+    catégorie
+    produit
+  `,
+  otherPart: `
+    jupon
+    zip
+    garniture
+    garnitures
+    col
+    bord
+    bords
+    rembourrage
+    garnissage
+    ceinture
+    dentelle
+    épaulettes
+  `,
+  noneOfIt: `
+    aucune
+    non
+    sans
+  `,
+  justSo: `
+    juste
+    simplement
+    plutôt
+  `,
+  priceNow: 'maintenant',
+  anotherItem: 'autre',
   besideGarment: `
     en
     avec
     pour
+    sous
+    sur
   `,
   liningName: 'doublure',
   ofCloth: `

@@ -17,6 +17,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'trousers',
       phrases: `
+        pantalon palazzo
         pantalon
         pantalons
         chino
@@ -64,6 +65,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'dress',
       phrases: `
+        robe chemisier
+        robes
         robe
         robe longue
         robe de mariée
@@ -74,8 +77,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         robe d été
         robe droite
         robe en jean
-        chemise de nuit
-        nuisette
         robe midi
         robe tunique
         robe trapèze
@@ -97,6 +98,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'shirt',
       phrases: `
+        chemises
         chemise
         chemisier
         blouse
@@ -146,6 +148,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'jacket',
       phrases: `
+        surveste
         blazer
         veste de costume
         costume
@@ -182,6 +185,8 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'coat',
       phrases: `
+        imper
+        ciré
         manteau
         trench
         parka
@@ -189,17 +194,12 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         imperméable
         caban
         duffle coat
-        cape
-        poncho
         anorak
         coupe vent
-        peignoir
         pardessus
-        kimono
         manteau en laine
         veste de ski
         gilet haute visibilité
-        robe de chambre
         trench coat
         manteau long
         veste imperméable
@@ -215,6 +215,21 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         gilet de costume
         doudoune sans manches
         veste sans manches
+      `
+    },
+    {
+      kind: 'other',
+      phrases: `
+        cape
+        poncho
+        peignoir
+        kimono
+        robe de chambre
+        chemise de nuit
+        nuisette
+        maillot de bain
+        bikini
+        pyjama
       `
     }
   ],

@@ -56,6 +56,15 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     suola
     gambale
     portafoglio
+    velo
+    velo da sposa
+    cartamodello
+    collana
+    orecchini
+    spilla
+    guanti
+    cravatta
+    manichino
   `,
   height: `
     di altezza

@@ -75,9 +75,97 @@ export const cues: Cues = {
   leadsOn: 'a',
   doubled: 'raddoppiato',
   // garment and cloth
+  goesWith: `
+    abbinato
+    abbinata
+    abbinare
+    abbinabile
+    coordinato
+    coordinata
+  `,
+  anyGarment: `
+    un
+    una
+    qualsiasi
+    tuo
+    tua
+    mio
+    mia
+  `,
+  likeGarment: 'come',
+  sale: `
+    vendita
+    donna
+    uomo
+    bambina
+    bambino
+  `,
+  notItself: `
+    stile
+    tipo
+    effetto
+  `,
+  thingInPassing: `
+    foulard
+    sciarpa
+    tessuto
+    cappello
+    stivali
+    scarpe
+    cuscino
+  `,
+  thisOne: `
+    questa
+    questo
+    vendo
+    bella
+    bello
+    bellissima
+    bellissimo
+    splendido
+    splendida
+  `,
+  itemHead: `
+    articolo
+    categoria
+    capo
+  `,
+  otherPart: `
+    sottogonna
+    zip
+    cerniera
+    bordo
+    bordi
+    colletto
+    polsini
+    imbottitura
+    cintura
+    pizzo
+    spalline
+  `,
+  noneOfIt: `
+    nessuna
+    no
+    senza
+  `,
+  justSo: `
+    solo
+    semplicemente
+    bensì
+  `,
+  priceNow: `
+    ora
+    adesso
+  `,
+  anotherItem: `
+    altro
+    altra
+  `,
   besideGarment: `
     con
     per
+    sotto
+    sopra
   `,
   liningName: 'fodera',
   ofCloth: `

@@ -39,6 +39,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'skirt',
       phrases: `
+        gonne
         gonna
         minigonna
         gonna a tubino
@@ -53,13 +54,14 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'dress',
       phrases: `
+        chemisier
+        abiti
         vestito
         abito
         abito da sposa
         abito da sera
         tubino
         vestitino
-        camicia da notte
         abito lungo
         vestito lungo
         vestito estivo
@@ -81,6 +83,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'shirt',
       phrases: `
+        camicie
         camicia
         camicetta
         blusa
@@ -124,6 +127,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'jacket',
       phrases: `
+        giacche
         blazer
         giacca elegante
         completo
@@ -157,17 +161,15 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'coat',
       phrases: `
+        cappotto lungo
+        cappotti
         cappotto
         trench
         parka
         piumino
         impermeabile
         giacca a vento
-        poncho
-        mantella
         montgomery
-        vestaglia
-        accappatoio
         soprabito
         pelliccia
         giaccone
@@ -182,6 +184,20 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         gilet
         panciotto
         smanicato
+      `
+    },
+    {
+      kind: 'other',
+      phrases: `
+        poncho
+        mantella
+        vestaglia
+        accappatoio
+        camicia da notte
+        costume da bagno
+        bikini
+        kimono
+        pigiama
       `
     }
   ],

@@ -74,9 +74,7 @@ export const cues: Cues = {
     との
   `,
   kindInPassing: `
-    ニット
     デニム
-    スウェット
     トップス
     ボトムス
     アウター

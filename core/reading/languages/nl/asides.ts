@@ -56,6 +56,14 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     zool
     schacht
     portemonnee
+    sluier
+    naaipatroon
+    ketting
+    oorbellen
+    broche
+    handschoenen
+    stropdas
+    paspop
   `,
   height: 'lichaamslengte',
   model: `

@@ -52,10 +52,85 @@ export const cues: Cues = {
   leadsOn: 'tot',
   doubled: 'dubbel',
   // garment and cloth
+  goesWith: `
+    bijpassend
+    bijpassende
+    combineren
+  `,
+  anyGarment: `
+    een
+    elke
+    je
+    mijn
+  `,
+  likeGarment: `
+    als
+    zoals
+  `,
+  sale: `
+    koop
+    dames
+    heren
+    meisjes
+    jongens
+    vrouwen
+    mannen
+  `,
+  notItself: `
+    stijl
+    model
+  `,
+  thingInPassing: `
+    riem
+    stof
+    sjaal
+    hoed
+    muts
+    laarzen
+    schoenen
+    kussen
+  `,
+  thisOne: `
+    deze
+    verkoop
+    mooie
+    leuke
+    prachtige
+  `,
+  itemHead: `
+    artikel
+    categorie
+    kledingstuk
+  `,
+  otherPart: `
+    onderrok
+    rits
+    bies
+    kraag
+    boorden
+    vulling
+    riem
+    kant
+    schoudervulling
+  `,
+  noneOfIt: `
+    geen
+    nee
+  `,
+  justSo: `
+    gewoon
+    maar
+    juist
+  `,
+  priceNow: 'nu',
+  anotherItem: 'andere',
   besideGarment: `
     in
     met
     voor
+    bij
+    onder
+    over
   `,
   liningName: 'voering',
   ofCloth: 'van',

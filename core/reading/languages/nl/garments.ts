@@ -15,6 +15,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'trousers',
       phrases: `
+        broeken
         broek
         pantalon
         legging
@@ -43,6 +44,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'skirt',
       phrases: `
+        rokken
         rok
         minirok
         kokerrok
@@ -58,6 +60,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'dress',
       phrases: `
+        jurken
         jurk
         jurkje
         trouwjurk
@@ -114,6 +117,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'jumper',
       phrases: `
+        truien
         trui
         vest gebreid
         sweater
@@ -139,6 +143,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         smoking
         kostuum
         mantelpak
+        broekpak
         driedelig pak
         jasje colbert
       `,
@@ -164,6 +169,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'coat',
       phrases: `
+        jassen
         jas
         damesjas
         herenjas
@@ -173,10 +179,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         regenjas
         winterjas
         donsjas
-        poncho
-        cape
-        badjas
-        kamerjas
         wollen jas
         lange jas
         ski jas
@@ -195,6 +197,19 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         gilet
         bodywarmer
         mouwloos vest
+      `
+    },
+    {
+      kind: 'other',
+      phrases: `
+        poncho
+        cape
+        badjas
+        kamerjas
+        nachthemd
+        badpak
+        bikini
+        kimono
       `
     }
   ],

@@ -55,6 +55,16 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     cholewka
     portfel
     obcasy
+    welon
+    wykrój
+    naszyjnik
+    kolczyki
+    broszka
+    rękawiczki
+    krawat
+    manekin krawiecki
+    materiał
+    kupon materiału
   `,
   height: `
     wzrost

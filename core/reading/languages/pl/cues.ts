@@ -42,10 +42,86 @@ export const cues: Cues = {
     podwójony
   `,
   // garment and cloth
+  goesWith: `
+    pasuje
+    pasująca
+    pasujący
+    pasujące
+  `,
+  anyGarment: `
+    każdej
+    każdego
+    twojej
+    mojej
+  `,
+  likeGarment: `
+    jak
+    jako
+  `,
+  sale: `
+    sprzedaż
+    sprzedania
+    kobiet
+    mężczyzn
+    dziewczynki
+    chłopca
+    pracy
+    szkoły
+  `,
+  notItself: 'styl',
+  thingInPassing: `
+    materiał
+    tkanina
+    szalik
+    kapelusz
+    czapka
+    obcasy
+    buty
+    kozaki
+  `,
+  thisOne: `
+    sprzedam
+    piękna
+    piękny
+    śliczna
+    śliczny
+  `,
+  itemHead: `
+    przedmiot
+    kategoria
+    rodzaj
+  `,
+  otherPart: `
+    halka
+    zamek
+    wykończenie
+    kołnierz
+    ściągacze
+    wypełnienie
+    pasek
+    koronka
+  `,
+  noneOfIt: `
+    brak
+    bez
+    nie
+  `,
+  justSo: `
+    tylko
+    lecz
+  `,
+  priceNow: 'teraz',
+  anotherItem: `
+    inna
+    inny
+    drugi
+  `,
   besideGarment: `
     w
     z
     do
+    na
+    pod
   `,
   liningName: 'podszewka',
   ofCloth: 'z',

@@ -56,11 +56,11 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'dress',
       phrases: `
+        sukienki
         sukienka
         suknia
         suknia ślubna
         sukienka wieczorowa
-        koszula nocna
         suknia wieczorowa
         sukienka maxi
         sukienka midi
@@ -108,6 +108,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'jumper',
       phrases: `
+        swetry
         sweter
         bluza
         kardigan
@@ -152,6 +153,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'coat',
       phrases: `
+        prochowiec męski
         płaszcz
         kurtka
         parka
@@ -160,9 +162,6 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         kurtka puchowa
         kożuch
         prochowiec
-        poncho
-        peleryna
-        szlafrok
         futro
         płaszcz wełniany
         kurtka narciarska
@@ -178,6 +177,19 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         kamizelka
         bezrękawnik
         kamizelka garniturowa
+      `
+    },
+    {
+      kind: 'other',
+      phrases: `
+        poncho
+        peleryna
+        szlafrok
+        koszula nocna
+        strój kąpielowy
+        bikini
+        kimono
+        piżama
       `
     }
   ],

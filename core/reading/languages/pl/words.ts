@@ -223,6 +223,10 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     kosztowała
     przesyłka
     kosztowały
+    było
+    był
+    była
+    kosztował
   `,
   price: `
     cena

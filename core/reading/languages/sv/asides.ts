@@ -58,6 +58,15 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     skaft
     plånbok
     klackar
+    slöja
+    brudslöja
+    symönster
+    halsband
+    örhängen
+    brosch
+    handskar
+    slips
+    provdocka
   `,
   height: `
     lång person

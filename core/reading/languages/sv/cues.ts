@@ -43,9 +43,85 @@ export const cues: Cues = {
   leadsOn: 'till',
   doubled: 'dubbelt',
   // garment and cloth
+  goesWith: `
+    matchande
+    matchar
+    passar
+  `,
+  anyGarment: `
+    en
+    ett
+    valfri
+    din
+    min
+  `,
+  likeGarment: 'som',
+  sale: `
+    salu
+    dam
+    herr
+    flickor
+    pojkar
+  `,
+  notItself: `
+    stil
+    modell
+  `,
+  thingInPassing: `
+    tyg
+    sjal
+    halsduk
+    hatt
+    mössa
+    stövlar
+    skor
+    kudde
+  `,
+  thisOne: `
+    denna
+    detta
+    säljer
+    fin
+    fint
+    snygg
+    vacker
+  `,
+  itemHead: `
+    artikel
+    kategori
+    plagg
+  `,
+  otherPart: `
+    underkjol
+    dragkedja
+    kant
+    krage
+    muddar
+    fyllning
+    stoppning
+    skärp
+    spets
+  `,
+  noneOfIt: `
+    inget
+    ingen
+    nej
+  `,
+  justSo: `
+    utan
+    bara
+  `,
+  priceNow: 'nu',
+  anotherItem: `
+    annan
+    andra
+  `,
   besideGarment: `
     med
     för
+    till
+    över
+    under
   `,
   liningName: 'foder',
   ofCloth: 'av',

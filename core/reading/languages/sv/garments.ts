@@ -40,6 +40,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'skirt',
       phrases: `
+        kjolar
         kjol
         minikjol
         pennkjol
@@ -54,11 +55,11 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'dress',
       phrases: `
+        klänningar
         klänning
         brudklänning
         aftonklänning
         skjortklänning
-        nattlinne
         omlottklänning
         sommarklänning
         festklänning
@@ -108,6 +109,7 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
     {
       kind: 'jumper',
       phrases: `
+        tröjor
         tröja
         stickad tröja
         kofta
@@ -161,14 +163,10 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         dunjacka
         regnjacka
         vinterjacka
-        poncho
-        cape
-        morgonrock
         päls
         ullkappa
         regnrock
         skidjacka
-        badrock
         varseljacka
         mc jacka
         täckjacka
@@ -185,6 +183,19 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         väst
         kostymväst
         dunväst
+      `
+    },
+    {
+      kind: 'other',
+      phrases: `
+        poncho
+        cape
+        morgonrock
+        badrock
+        nattlinne
+        baddräkt
+        bikini
+        kimono
       `
     }
   ],

@@ -38,6 +38,18 @@ describe('a garment as it is thought of', () => {
     expect(both?.of('hip')?.sdMm).toBeLessThan(waist?.of('hip')?.sdMm ?? 0)
     expect(both?.of('hip')?.sdMm).toBeGreaterThanOrEqual(47)
   })
+  it('a pencil’s hip follows its waist closely, a skirt’s of any cut loosely', () => {
+    const hip = (cut: Described['cut']) => believed('skirt', { waist: 720 }, { cut })?.of('hip')
+    expect(hip({ silhouette: 'pencil' })?.sdMm).toBeLessThan(0.6 * (hip({})?.sdMm ?? 0))
+    // the body of its size, 254 over the waist, and 30 more ease
+    expect(hip({ silhouette: 'pencil' })?.mm).toBeCloseTo(
+      284 + (believed('skirt', { waist: 720 }, { cut: { silhouette: 'pencil' } })?.of('waist')?.mm ?? 0),
+      6
+    )
+  })
+  it('a sleeve that is told short is thought short, however long such a shirt’s sleeves are', () => {
+    expect(believed('shirt', { chest: 1060 }, { cut: { sleeve: 'short' } })?.of('sleeveLength')?.mm).toBeCloseTo(225, 0)
+  })
   it('the cut that is told shifts it and says where its points lie', () => {
     const opening = (leg: 'skinny' | 'straight' | 'wide') => believed('jeans', { waist: 800 }, { cut: { leg } })?.of('legOpening')?.mm ?? 0
     expect(opening('skinny')).toBeLessThan(opening('straight'))

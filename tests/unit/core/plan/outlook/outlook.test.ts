@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest'
 import { alterationsFor } from '../../../../../core/alterations/alterations-for.ts'
 import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
 import type { GarmentInput } from '../../../../../core/garment/garment-input.ts'
+import type { PointId } from '../../../../../core/ids/points.ts'
 import type { Means } from '../../../../../core/plan/means.ts'
 import { outlookOf } from '../../../../../core/plan/outlook/outlook.ts'
 import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
@@ -34,6 +35,22 @@ describe('how sure', () => {
   })
   it('without a tailor there is no such chance, and what is likely is one’s own', () => {
     expect(outlook(garment('trousers', trousers))).toMatchObject({ tailor: null, likely: outlook(garment('trousers', trousers)).own })
+  })
+})
+
+describe('what no table speaks of', () => {
+  it('leaves no chance at 0 or 1: in one draw of eight it is even', () => {
+    const hopeless = outlook(garment('trousers', { waist: 500, hip: 620 }))
+    expect([hopeless.asItIs, hopeless.own]).toEqual([1 / 16, 1 / 16])
+    // nothing left to go wrong in the others
+    const { own } = outlook(garment('trousers', trousers)).ifTheyHold(
+      ['waist', 'hip', 'thigh', 'knee', 'calf', 'legOpening', 'inseam', 'outseam', 'frontRise', 'backRise', 'crotchLength'].map(
+        (point) => ({
+          point: point as PointId
+        })
+      )
+    )
+    expect(own).toBe(15 / 16)
   })
 })
 

@@ -1,0 +1,107 @@
+/** What the measured points of a listing and their magnitudes say of its kind. */
+import { GARMENT_KINDS, type GarmentKind, SHAPE, type Shape } from '../../ids/kinds.ts'
+import { POINTS_OF, type PointId } from '../../ids/points.ts'
+import type { PointName } from '../languages/lexicon.ts'
+import { type Evidence, MOST, WEIGHT } from './kind-evidence.ts'
+import { evidenceOfKinds, type Told } from './likely-kinds.ts'
+import { pointOf, pointOn, shapeOfPoints } from './points-by-kind.ts'
+
+/** By which points figures were found for, before their amounts are known. */
+export function pointEvidence(names: readonly PointName[]): Evidence[] {
+  const told = [...new Set(names)]
+  return [...shapeEvidence(shapeOfPoints(names)), ...missingEvidence((kind) => told.filter((name) => !hasPoint(kind, name)))]
+}
+
+const hasPoint = (kind: GarmentKind, name: PointName): boolean => {
+  const point = pointOf(name, kind)
+  return point !== null && POINTS_OF[kind].includes(point)
+}
+
+/** Half the body that the points are of. */
+export const halfEvidence = (names: readonly PointName[]): Evidence[] => shapeEvidence(shapeOfPoints(names))
+
+/** By the points and their amounts; those of one garment only. */
+export function figureEvidence(told: Told): Evidence[] {
+  const points = [...new Set(told.measures.map(({ point }) => point))]
+  const likely = evidenceOfKinds(told)
+  const most = Math.max(...likely.values())
+  // figures that go together on no garment were misread or mistyped
+  const trusted = most / points.length < NO_GARMENT ? HARDLY : TRUSTED
+  return [
+    ...withoutBust(told),
+    ...bothHalves(points),
+    ...clearFigures(likely, most),
+    ...(points.length >= 2 ? [{ for: 'thing', weight: -WEIGHT.points.missing, because: 'points' } as const] : []),
+    ...missingEvidence((kind) => points.filter((point) => !POINTS_OF[kind].includes(pointOn(kind, point)))),
+    ...[...likely].flatMap(([kind, log]): Evidence[] => {
+      const weight = Math.max(-(kind === 'jumpsuit' ? MOST.ofJumpsuit : MOST.figures), (log - most) * trusted)
+      return weight === 0 ? [] : [{ for: kind, weight, because: 'figures' }]
+    })
+  ]
+}
+/** Figures hang together less well than their model thinks: makers differ, and sellers measure as they like (from memory). */
+const TRUSTED = 0.5
+const HARDLY = 0.15
+/** So unlikely a figure is on the average, where none of the kinds suits them (an sd of 60 mm has −5 at its middle). */
+const NO_GARMENT = -12
+
+const OF_TOPS: readonly PointId[] = [
+  'chest',
+  'shoulderWidth',
+  'sleeveLength',
+  'sleeveFromCentreBack',
+  'sleeveUnderarm',
+  'underbust',
+  'strap'
+]
+/** Who measures the waist and the length of a dress measures its bust too. */
+function withoutBust({ measures }: Told): Evidence[] {
+  const has = (points: readonly PointId[]) => measures.some(({ point }) => points.includes(point))
+  if (measures.length < 2 || !has(['waist']) || has(OF_TOPS)) return []
+  return GARMENT_KINDS.filter((kind) => SHAPE[kind] === 'upper' || kind === 'dress').map((kind) => ({
+    for: kind,
+    weight: -WEIGHT.points.noBust,
+    because: 'points'
+  }))
+}
+
+/** Figures that only one kind is likely to have tell it by themselves: a bust and a metre of length. */
+function clearFigures(likely: ReadonlyMap<GarmentKind, number>, most: number): Evidence[] {
+  const all = [...likely.values()].reduce((sum, log) => sum + Math.exp(log - most), 0)
+  return [...likely].flatMap(([kind, log]): Evidence[] =>
+    Math.exp(log - most) / all < CLEAR_SHARE ? [] : [{ for: kind, weight: WEIGHT.points.clear, because: 'figures' }]
+  )
+}
+const CLEAR_SHARE = 0.8
+
+/** A bust and an inside leg on one garment. */
+const bothHalves = (points: readonly PointId[]): Evidence[] =>
+  points.includes('chest') && points.includes('inseam') ? [{ for: 'jumpsuit', weight: WEIGHT.points.bothHalves, because: 'points' }] : []
+
+/** What a kind has not cannot have been measured on it: a bust rules out a skirt. */
+function missingEvidence(missing: (kind: GarmentKind) => readonly PointName[]): Evidence[] {
+  const { bust, missing: first, further } = WEIGHT.points
+  return GARMENT_KINDS.flatMap((kind): Evidence[] => {
+    const names = missing(kind)
+    if (names.length === 0) return []
+    const weight = (names.includes('chest') ? bust : first) + (names.length - 1) * further
+    return [{ for: kind, weight: -Math.min(MOST.missing, weight), because: 'points' }]
+  })
+}
+
+/** Which kinds have what was measured as their own; dungarees have legs too, and a dress an upper half. */
+function shapeEvidence(shape: Shape | null): Evidence[] {
+  const { shape: legs, skirt, whole, upper } = WEIGHT.points
+  const BY_SHAPE: Record<Shape, Partial<Record<Shape | 'jumpsuit', number>>> = {
+    legs: { legs, jumpsuit: legs / 2 },
+    skirt: { skirt },
+    whole: { whole, jumpsuit: whole / 2 },
+    upper: { upper, whole: upper / 2 },
+    none: {}
+  }
+  if (shape === null) return []
+  return GARMENT_KINDS.flatMap((kind): Evidence[] => {
+    const weight = BY_SHAPE[shape][kind === 'jumpsuit' ? kind : SHAPE[kind]]
+    return weight === undefined ? [] : [{ for: kind, weight, because: 'points' }]
+  })
+}

@@ -27,7 +27,8 @@ import type { ListingText, Reading } from './reading.ts'
 import { readSizes } from './sizes/read-sizes.ts'
 import type { TextRead } from './text/text.ts'
 
-export interface FiguresRead extends Pick<Reading, 'measures' | 'allowances' | 'leftAside' | 'issues' | 'sizeLabels' | 'sizeChart'> {
+export interface FiguresRead
+  extends Pick<Reading, 'measures' | 'seconds' | 'allowances' | 'leftAside' | 'issues' | 'sizeLabels' | 'sizeChart'> {
   kind: KindRead
   made: Partial<Made>
 }
@@ -97,6 +98,7 @@ function figuresAs(text: TextRead, title: TextRead | null, { listing, language }
     names: links.names,
     readAs: garments.kind,
     measures,
+    ...(measured.seconds.length > 0 ? { seconds: measured.seconds } : {}),
     made: make.made,
     allowances: make.allowances,
     leftAside,

@@ -61,6 +61,7 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
   return {
     garment: { kind, sureness: many ? 0 : read.kind.sureness },
     measures: read.measures,
+    ...(read.seconds ? { seconds: read.seconds } : {}),
     cloth,
     made: { ...read.kind.made, ...madeOf(texts, kind), ...read.made },
     cut: cutOf(texts, title, kind),

@@ -28,6 +28,16 @@ export interface MeasureReading {
   size?: string
 }
 
+/** A second figure of a point that has a measure: stretched, cuffed, laid open, with the collar; told, and no measure. */
+export interface SecondReading {
+  point: PointId
+  /** Around for a girth, as the measure is. */
+  mm: number
+  /** In which state it was taken; null: told otherwise. */
+  how: 'stretched' | 'relaxed' | 'cuffed' | 'uncuffed' | 'opened' | 'closed' | 'front' | 'back' | 'inner' | 'measured' | null
+  stated: Stated
+}
+
 export type AsideReason = 'model' | 'size-label' | 'parcel' | 'fits-advice' | 'size-chart' | 'detail' | 'pulled-out' | 'unknown'
 
 /** A body that a size is cut for, as its maker says: evidence of the label, never the garment’s measure. */
@@ -46,6 +56,8 @@ export interface Reading {
   measures: MeasureReading[]
   /** Older figures that a later answer gave anew (mergeReadings); those that are near enough still count. */
   superseded?: MeasureReading[]
+  /** What else was told of points that have a measure; absent where nothing was. */
+  seconds?: SecondReading[]
   cloth: {
     fibres: { fibre: string; percent: number | null }[]
     traits: Trait[]

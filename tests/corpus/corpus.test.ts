@@ -90,7 +90,8 @@ function expected({ listing, expect: e }: Case) {
 }
 
 function actual({ listing }: Case) {
-  const { garment, cloth, ...reading } = readListing(listing)
+  // what is told twice stands aside too, and is asked about below
+  const { garment, cloth, seconds: _, ...reading } = readListing(listing)
   return {
     kind: garment.kind,
     ...cloth,
@@ -124,6 +125,10 @@ describe.each(Object.entries(cases))('%s', (_, group) => {
     const source = one.listing.text + (reading.added ?? '')
     for (const { stated } of [...reading.measures, ...reading.allowances, ...reading.leftAside])
       expect(source.slice(stated.start, stated.end)).toBe(stated.text)
+    for (const { point, stated } of reading.seconds ?? []) {
+      expect(reading.measures.map((measure) => measure.point)).toContain(point)
+      expect(reading.leftAside.map((left) => left.stated.start)).toContain(stated.start)
+    }
     for (const issue of reading.issues) {
       expect(hasMessage(issue.code), issue.code).toBe(true)
       expect(issue.text).toBe(say(issue, { units: 'cm' }))

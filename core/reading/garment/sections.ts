@@ -3,6 +3,8 @@ import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import type { Section } from './sections-in-prose.ts'
+import { sectionsInProse } from './sections-in-prose.ts'
 
 export interface Garments {
   /** The garment whose heading a token stands under: its kind, and `of` where the text has several. */
@@ -11,7 +13,7 @@ export interface Garments {
 
 /** By headings that name kinds of different halves of the body, or a waistcoat and a jacket; with one kind only, every figure is of it. */
 export function garmentsOf(text: TextRead, kind: GarmentKind | null): Garments {
-  const sections = sectionsOf(text)
+  const sections = withTheFirst(sectionsInProse(text, sectionsOf(text)), kind)
   const shapes = new Set(sections.map((section) => SHAPE[section.kind]))
   const kinds = new Set(sections.map((section) => section.kind))
   // a waistcoat beside a jacket is a garment of its own
@@ -82,4 +84,14 @@ function sectionsOf(text: TextRead): { from: number; kind: GarmentKind }[] {
     if (starts && heads && last?.kind !== kind) sections.push({ from: term.from, kind })
   }
   return sections
+}
+
+/** “Chest 40, length 29. Trousers: waist 34”: what stands before the first heading is of the garment itself. */
+function withTheFirst(sections: Section[], kind: GarmentKind | null): Section[] {
+  const [first] = sections
+  if (first === undefined || first.from === 0 || kind === null) return sections
+  const [own, its] = [SHAPE[kind], SHAPE[first.kind]]
+  const isVest = first.kind === 'waistcoat' && (kind === 'jacket' || kind === 'coat')
+  const isBelow = own === 'upper' ? its === 'legs' || its === 'skirt' : own === 'whole' && its === 'legs' && kind !== 'jumpsuit'
+  return isVest || isBelow ? [{ from: 0, kind }, ...sections] : sections
 }

@@ -62,7 +62,7 @@ export type CueRole =
   | 'at'
   /** steps over to the place: “from under the arm” */
   | 'under'
-  /** where a sleeve is not measured from, but in the middle of the back */
+  /** the edge or the side of the neck, from which no sleeve that is kept is measured */
   | 'neck'
   /** where a sleeve is measured from the neck */
   | 'middleOfBack'
@@ -117,6 +117,10 @@ export type CueRole =
   | 'waistband'
   /** “I measure …”: what a seller does */
   | 'measureVerb'
+  /** “bust 40" max”: behind a figure, that it is the most */
+  | 'limit'
+  /** “my measurements”: the last word of what heads a list, of a body or of the garment */
+  | 'measurements'
   /** “but I measure 4.75"” */
   | 'butFirst'
   /** “oversized on me” */

@@ -73,6 +73,13 @@ export type WordRole =
   | 'light'
   /** “measures”: begins what is measured */
   | 'measures'
+  /** “I measured”, “my own tape”: what the seller took, which counts before what a shop says */
+  | 'ownTape'
+  /** “the website says”, “from the brand”: figures that a shop or a maker gives */
+  | 'shopCopy'
+  /** a wrap or a front as it is worn, and laid open */
+  | 'closed'
+  | 'opened'
   /** “to”, between two landmarks or two ends of a range */
   | 'to'
   /** “between … and …” */

@@ -137,7 +137,15 @@ function scopesOf(text: TextRead): Scope[] {
   const scopes: Scope[] = []
   let reached = 0
   for (const term of termsAs(terms, 'model', 'fits', 'cutFor', 'parcel')) {
-    if (term.from < reached || measuresCloth(text, term) || isAtOnMe(text, term) || isDoing(text, term)) continue
+    if (
+      term.from < reached ||
+      measuresCloth(text, term) ||
+      measuresIt(text, term) ||
+      isBehindFigure(text, term) ||
+      isAtOnMe(text, term) ||
+      isDoing(text, term)
+    )
+      continue
     const because: AsideReason | null = means(term, 'model')
       ? 'model'
       : means(term, 'fits', 'cutFor')
@@ -170,6 +178,44 @@ const measuresCloth = ({ tokens }: TextRead, { to }: Term): boolean =>
   (tokens[to]?.kind === 'word' || BUT.test(tokens[to - 3]?.text ?? '') || Number(tokens[to]?.text) < LEAST_BODY)
 /** “but I measure 4.75"”: no height and no girth of a body, in inches or cm. */
 const LEAST_BODY = 20
+
+/** “My measurements for this: pit to pit 53”, “I measure: chest 20, length 24”: a list of names that only a garment has. */
+function measuresIt(text: TextRead, term: Term): boolean {
+  const { tokens, terms, layout } = text
+  const last = tokens[term.to - 1]?.text ?? ''
+  if (!means(term, 'model') || !(MEASUREMENTS.test(last) || MEASURE.test(last))) return false
+  for (let at = term.to; at < term.to + AHEAD && layout.paragraph[at] === layout.paragraph[term.from]; at++) {
+    const its = termAt(terms, at)
+    if (its?.from !== at) continue
+    if (means(its, 'height')) return false
+    const point = meaning(its, 'point')
+    if (point && (point.basis === 'flat' || GARMENT_ONLY.has(point.point))) return true
+  }
+  return false
+}
+/** “bust 40" max, waist 32" tied”: a word of advice right behind its figure leads on to no other. */
+const isBehindFigure = ({ tokens, terms }: TextRead, { from, to }: Term): boolean =>
+  to === from + 1 &&
+  LIMIT.test(tokens[from]?.text ?? '') &&
+  (tokens[from - 1]?.text === '"' ||
+    tokens[from - 1]?.kind === 'digits' ||
+    (tokens[from - 2]?.kind === 'digits' && means(termAt(terms, from - 1), 'unit')))
+const LIMIT = cue('limit')
+const MEASUREMENTS = cue('measurements')
+const AHEAD = 30
+const GARMENT_ONLY = new Set([
+  'length',
+  'bodyLength',
+  'skirtLength',
+  'hem',
+  'bottomEdge',
+  'sweep',
+  'legOpening',
+  'rise',
+  'frontRise',
+  'cuff',
+  'width'
+])
 
 const I_AM = cue('iAm')
 

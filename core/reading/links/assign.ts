@@ -6,6 +6,7 @@
 
 import { isFamily } from '../names/families.ts'
 import type { Label } from '../names/label.ts'
+import { WITH } from '../names/not-a-name.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 
 import { cue } from '../text/cues.ts'
@@ -64,12 +65,26 @@ function costOfSecond(text: TextRead, { from, spanTo }: Quantity, left: number):
   const ahead = termAt(terms, from - 1)
   // what stands between tells of the first figure: “5" as per the name but I measure 4.75"”
   if (isMeasured(text, from) && left < ANOTHER) return 0.1 + Math.min(Math.max(left, 0), 1)
-  const isSaid = means(ahead, 'stretched', 'relaxed', 'cuffed', 'uncuffed', 'inner') || (meansAny(behind, SIDES) && !means(behind, 'point'))
+  // “43 with collar”, “(29.5 with the two turn ups)”, “without collar 61”
+  const counted = WITH.test(text.tokens[spanTo]?.text ?? '') && isCountedIn(text, spanTo + 1)
+  const isOut = ahead !== undefined && means(ahead, 'point', 'lining') && means(termAt(terms, ahead.from - 1), 'not', 'including')
+  const isSaid =
+    counted || isOut || (meansAny(ahead, SIDES) && !means(ahead, 'front', 'back')) || (meansAny(behind, SIDES) && !means(behind, 'point'))
   return (isSaid ? 0.1 : 1.2) + Math.max(left, 0)
+}
+/** A name or a detail, articles and numbers stepped over, with no figure of its own. */
+function isCountedIn({ tokens, terms }: TextRead, from: number): boolean {
+  for (let at = from; at < from + 3; at++) {
+    const term = termAt(terms, at)
+    if (tokens[at]?.kind !== 'word') return false
+    if (term && means(term, 'point', 'lining', 'detail')) return tokens[term.to]?.kind !== 'digits'
+    if (term && !means(term, 'light', 'number')) return false
+  }
+  return false
 }
 /** From here on other sentences stand between. */
 const ANOTHER = 3
-const SIDES: Parameters<typeof meansAny>[1] = ['front', 'back', 'inner', 'relaxed', 'stretched', 'cuffed', 'uncuffed']
+const SIDES: Parameters<typeof meansAny>[1] = ['front', 'back', 'inner', 'relaxed', 'stretched', 'cuffed', 'uncuffed', 'closed', 'opened']
 
 type Row = Record<State, Step | null>
 

@@ -13,7 +13,8 @@ import type { Token } from '../text/tokens.ts'
 export interface Shared {
   quantity: Quantity
   label: Label
-  point: PointName
+  /** null: a letter, settled by what its figure can be. */
+  point: PointName | null
   size: string | null
 }
 export interface Joint {
@@ -39,13 +40,15 @@ export function jointOf(around: Around): Joint {
     const chain = chainFrom(around, first)
     const last = chain[chain.length - 1] as Label
     while (quantities[quantity] && (quantities[quantity] as Quantity).from < last.to) quantity++
-    const names = chain.flatMap((label) => label.points.map((point) => ({ label, point })))
+    const names = chain.flatMap((label): Name[] =>
+      label.letter && label.points.length === 0 ? [{ label, point: null }] : label.points.map((point) => ({ label, point }))
+    )
     if (names.length >= 2 && chain.every((label) => label.role === 'point' && !label.weak)) {
       const next = first + chain.length
       const done =
+        figuresBefore(around, names, chain[0] as Label, quantity, labels[first - 1], joint) ||
         rows(around, names, last, quantity, next, joint) ||
-        figures(around, names, last, quantity, next, standsClose(chain), joint) ||
-        figuresBefore(around, names, chain[0] as Label, quantity, labels[first - 1], joint)
+        figures(around, names, last, quantity, next, standsClose(chain), joint)
       if (done) for (const label of chain) joint.labels.add(label)
     }
     first += chain.length
@@ -54,7 +57,7 @@ export function jointOf(around: Around): Joint {
 }
 interface Name {
   label: Label
-  point: PointName
+  point: PointName | null
 }
 
 /** Labels one after another with nothing but commas, slashes, bars and “and” between. */
@@ -63,12 +66,13 @@ function chainFrom({ tokens, terms, labels }: Around, first: number): Label[] {
   for (let next = first + 1; next < labels.length && chain.length < LONGEST; next++) {
     const before = chain[chain.length - 1] as Label
     const label = labels[next] as Label
-    if (label.from - before.to > 6 || before.letter || label.letter) break
+    // a letter and a name in full make no list
+    if (label.from - before.to > 6 || (before.letter === null) !== (label.letter === null)) break
     let joins = true
     for (let at = before.to; at < label.from && joins; at++) {
       const token = tokens[at] as Token
       const term = termAt(terms, at)
-      if (token.kind === 'mark' ? !/^[,/|&+()\][-]$/.test(token.text) : token.text !== 'x' && !means(term, 'and', 'unit')) joins = false
+      if (token.kind === 'mark' ? !/^[,/|&+()\][·•~-]$/.test(token.text) : token.text !== 'x' && !means(term, 'and', 'unit')) joins = false
     }
     if (!joins) break
     chain.push(label)
@@ -151,7 +155,7 @@ function figuresBefore(
 
 function share(joint: Joint, { label, point }: Name, quantity: Quantity, size: string | null): void {
   joint.quantities.add(quantity)
-  joint.shared.push({ quantity, label: { ...label, points: [point] }, point, size })
+  joint.shared.push({ quantity, label: { ...label, points: point === null ? [] : [point] }, point, size })
 }
 
 function joins({ tokens, terms }: TextRead, from: number, to: number, head: boolean): boolean {

@@ -1,6 +1,7 @@
 /** What it costs that a figure is of a name. */
 import { landmarkFrom } from '../names/from-landmark.ts'
 import type { Label } from '../names/label.ts'
+import { numberAt } from '../quantities/numbers.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
@@ -11,6 +12,8 @@ import type { Token } from '../text/tokens.ts'
 /** Costs from here on are no link at all. */
 export const NEVER = 1e9
 const FURTHEST = 40
+
+const NO_HALVES: ReadonlySet<string> = new Set()
 
 const COMMA = 0.7
 const SOFT: Record<string, number> = {
@@ -44,6 +47,8 @@ const SMALL: Parameters<typeof meansAny>[1] = [
   'to',
   'cuffed',
   'uncuffed',
+  'closed',
+  'opened',
   'landmark',
   'or',
   'all',
@@ -61,7 +66,9 @@ export function linkCost(text: TextRead, label: Label, quantity: Quantity, befor
   if (to - from > FURTHEST) return NEVER
   let cost = before ? 0 : 0.35
   let joint = false
-  for (let at = from; at < to; at++) {
+  const start = before ? pastOwnBracket(text, label, to) : from
+  if (start > from) cost += 0.2
+  for (let at = start; at < to; at++) {
     const token = tokens[at] as Token
     if (token.kind === 'break') {
       cost += lineEnd(text, at, label, quantity, before)
@@ -76,13 +83,26 @@ export function linkCost(text: TextRead, label: Label, quantity: Quantity, befor
           continue
         }
       }
+      // “24.5 + 1.5 sleeves”: cloth to spare, told with the figure
+      if (token.text === '+' && !before && at === from && tokens[at + 1]?.kind === 'digits') {
+        cost += 0.1
+        at = numberAt(tokens, at + 1, NO_HALVES)?.next ?? at + 2
+        at--
+        continue
+      }
       if (endsSentence(tokens, at)) cost += 2
       else if (token.text === ',' && before && (isWholePart(text, at, label, quantity) || isFromItsTop(text, label, quantity))) cost += 0.2
       else if (token.text === ',' && before && at === label.to) {
         const end = asideEnds(text, at, to)
         cost += end > at ? 0.3 : COMMA
         at = end
-      } else if (token.text === ';' && before && at === label.to && at + 1 === quantity.from && startsLine(text, label.from)) {
+      } else if (
+        token.text === ';' &&
+        before &&
+        at === label.to &&
+        at + 1 === quantity.from &&
+        (startsLine(text, label.from) || isGlued(text, at))
+      ) {
         cost -= 0.15
         joint = true
       } else if (/^[:=]$/.test(token.text)) {
@@ -116,6 +136,23 @@ export function linkCost(text: TextRead, label: Label, quantity: Quantity, befor
   if (label.role === 'fault' || label.role === 'thing') cost += before ? 0.6 : 0
   return cost
 }
+
+/** “chest (armpit to armpit, buttoned up) 58”: a name that ends in brackets of its own goes on to their end. */
+function pastOwnBracket({ tokens }: TextRead, label: Label, to: number): number {
+  let open = false
+  for (let at = label.from + 1; at < label.to; at++) {
+    const { kind, text } = tokens[at] as Token
+    if (kind !== 'mark') continue
+    if (text === '(' || text === '[') open = true
+    else if (text === ')' || text === ']') open = false
+  }
+  if (!open) return label.to
+  for (let at = label.to; at < to; at++) if (tokens[at]?.text === ')' || tokens[at]?.text === ']') return at + 1
+  return label.to
+}
+
+/** “waist;15 hip;20” */
+const isGlued = ({ tokens }: TextRead, at: number): boolean => tokens[at]?.spaced === false && tokens[at + 1]?.spaced === false
 
 /** “the bust, tied the normal way, is 37”: the comma that ends an aside before the name’s own verb, else the same token. */
 function asideEnds({ tokens, terms }: TextRead, at: number, to: number): number {

@@ -27,7 +27,7 @@ export function topPair(
     const [width, length] = [quantities[index - 1] as Quantity, quantities[index] as Quantity]
     if (tokens[width.to]?.text !== 'x' || length.from !== width.to + 1) continue
     if (found || tokens[length.to]?.text === 'x' || tokens[width.from - 1]?.text === 'x' || !isTop(width, length)) return null
-    if (isOfThing(text, width.from, length.to)) return null
+    if (isOfThing(text, width.from, length.to, width.unit === null && length.unit === null)) return null
     found = [width, length]
   }
   return found
@@ -44,8 +44,8 @@ function isTop(width: Quantity, length: Quantity): boolean {
 }
 
 /** A pocket of 12 x 14, a parcel, a print: what stands beside the pair names it. */
-function isOfThing({ tokens, terms }: TextRead, from: number, to: number): boolean {
+function isOfThing({ tokens, terms }: TextRead, from: number, to: number, bare: boolean): boolean {
   for (let at = from - 1; at >= Math.max(0, from - BEFORE) && tokens[at]?.kind !== 'break' && !endsSentence(tokens, at); at--)
-    if (means(termAt(terms, at), 'detail', 'thing', 'parcel', 'fits', 'model', 'size')) return true
+    if (means(termAt(terms, at), 'detail', 'thing', 'parcel', 'fits', 'model') || (bare && means(termAt(terms, at), 'size'))) return true
   return means(termAt(terms, to), 'detail', 'thing', 'parcel') || means(termAt(terms, to + 1), 'detail', 'thing', 'parcel')
 }

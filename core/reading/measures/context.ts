@@ -9,8 +9,18 @@ import { meaning, means, meansAny, type Term, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Evidence } from './basis.ts'
 
-export type Qualifier = 'relaxed' | 'stretched' | 'cuffed' | 'uncuffed' | 'front' | 'back' | 'inner' | 'measured'
-const QUALIFIERS: Exclude<Qualifier, 'measured'>[] = ['uncuffed', 'cuffed', 'relaxed', 'stretched', 'inner', 'front', 'back']
+export type Qualifier = 'relaxed' | 'stretched' | 'cuffed' | 'uncuffed' | 'closed' | 'opened' | 'front' | 'back' | 'inner' | 'measured'
+const QUALIFIERS: Exclude<Qualifier, 'measured'>[] = [
+  'uncuffed',
+  'cuffed',
+  'relaxed',
+  'stretched',
+  'closed',
+  'opened',
+  'inner',
+  'front',
+  'back'
+]
 /** Where the words about a figure end, and what they step over. */
 const ENDS: Parameters<typeof meansAny>[1] = ['point', 'detail', 'letDown', 'letOut', 'heading', 'all', 'kind']
 const STEPPED: Parameters<typeof meansAny>[1] = [
@@ -50,12 +60,15 @@ const LEADS_ON = cue('leadsOn')
 function scan(text: TextRead, from: number, step: 1 | -1, reach: number, see: (term: Term) => void, comma: boolean): void {
   const { tokens, terms } = text
   let at = from
+  let qualified = false
   for (let steps = 0; steps < reach; steps++) {
     const token = tokens[at]
     if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return
     if (token.kind === 'mark') {
       if (endsSentence(tokens, at) || /^[;|•·*/]$/.test(token.text)) return
       if (token.text === ',' && !(comma && step === 1 && onlyBasisFollows(text, at + 1))) return
+      // “38 luźno - rozciągnięty 52”: each has its own state
+      if (qualified && (step === -1 || isOfNext(text, at + 1))) return
       at += step
       continue
     }
@@ -64,9 +77,16 @@ function scan(text: TextRead, from: number, step: 1 | -1, reach: number, see: (t
     // “(stretches to 21)” is of the figure behind it
     if (step === 1 && means(term, 'stretched') && tokens[term.to]?.kind === 'digits' && leadsOn(text, term)) return
     see(term)
+    qualified ||= meansAny(term, QUALIFIERS)
     if (!meansAny(term, STEPPED)) return
     at = step === 1 ? term.to : term.from - 1
   }
+}
+
+/** A state right before a figure of its own. */
+const isOfNext = ({ tokens, terms }: TextRead, at: number): boolean => {
+  const term = termAt(terms, at)
+  return term?.from === at && meansAny(term, QUALIFIERS) && !means(term, 'point') && tokens[term.to]?.kind === 'digits'
 }
 
 /** “stretches to 21”, “(stretched 90)”: said of the figure to come. */
@@ -122,7 +142,10 @@ export function wordsOf(text: TextRead, links: readonly Link[]): { words: Map<Li
     }
     if (link.before && !link.again) besideName(text, label.to, quantity.from, take(inside))
     scan(text, quantity.from - 1, -1, 6, take(ahead), false)
-    if (link.before && !link.again) rightBefore(text, label.from, take(inside))
+    if (link.before && !link.again) {
+      rightBefore(text, label.from, take(inside))
+      openBefore(text, label.from, take(inside))
+    }
     scan(text, quantity.spanTo, 1, 7, take(after), true)
     if (!link.before && label.from >= quantity.spanTo) scan(text, label.to, 1, 4, take(after), false)
     if (!link.again) behind = ahead.length === 0
@@ -138,7 +161,9 @@ export function wordsOf(text: TextRead, links: readonly Link[]): { words: Map<Li
       if (label.points[0] !== undefined && NARROW.has(label.points[0]) && !evidence.has('word-around')) evidence.add('word-flat')
     }
     // “front rise 27, back 36”: a side right before a second figure is its own
-    const own = link.again && ahead.some((side) => side === 'front' || side === 'back' || side === 'inner') ? ahead : behind ? after : ahead
+    const sided = (list: readonly Qualifier[]) => list.some((side) => side === 'front' || side === 'back' || side === 'inner')
+    const own =
+      link.again && sided(ahead) && !(behind && sided(after)) ? ahead : behind && !(link.again && after.length === 0) ? after : ahead
     if (link.again && isMeasured(text, quantity.from)) inside.push('measured')
     words.set(link, { evidence: [...evidence], qualifiers: new Set([...inside, ...own]), across })
   }
@@ -159,6 +184,15 @@ function besideName({ tokens, terms }: TextRead, at: number, figure: number, see
 function rightBefore({ tokens, terms }: TextRead, from: number, see: (term: Term) => void): void {
   const term = termAt(terms, from - 1)
   if (term && tokens[from - 1]?.kind === 'word' && term.to - term.from === 1 && !means(term, 'heading', 'point')) see(term)
+}
+
+/** “Laid open the waist is 54"”: how it lay, told before the name. */
+function openBefore({ tokens, terms }: TextRead, from: number, see: (term: Term) => void): void {
+  let at = from - 1
+  while (at > from - 4 && tokens[at]?.kind === 'word' && means(termAt(terms, at), 'light') && !means(termAt(terms, at), 'opened', 'closed'))
+    at--
+  const term = termAt(terms, at)
+  if (term && tokens[at]?.kind === 'word' && means(term, 'opened') && !means(term, 'point')) see(term)
 }
 
 export interface ListBasis {

@@ -15,9 +15,11 @@ import { isWearable } from '../quantities/plausible.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { quantityInches, quantityMm, type Sized } from '../quantities/quantity-mm.ts'
 import type { AsideReason } from '../reading.ts'
+import { cue } from '../text/cues.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Evidence } from './basis.ts'
 import type { Qualifier, Words } from './context.ts'
+import type { Source } from './sources.ts'
 
 export interface Figure {
   quantity: Quantity
@@ -31,11 +33,16 @@ export interface Figure {
   qualifiers: ReadonlySet<Qualifier>
   again: boolean
   cost: number
+  /** Who took it, where the text says so. */
+  source?: Source | null
 }
 export type Aside = { quantity: Quantity; because: AsideReason }
 
 /** “W 34" L 31"”: long trousers are hardly so short outside; beside a W such an L is the inside leg, as on their labels. Common practice, no source. */
 const LONGEST_INSIDE_IN = 34.5
+
+/** No hip is so small, flat or around. */
+const SMALLEST_HIP_IN = 13
 
 /** One-letter names, by the garment and by what the figure can be; `chested`: the chest has a name of its own. Common practice, no source. */
 export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: number, chested = false): PointId | null {
@@ -46,7 +53,9 @@ export function pointOfLetter(letter: string, kind: GarmentKind | null, inches: 
     case 'w':
       return kind !== null && SHAPE[kind] === 'upper' && !chested ? 'chest' : 'waist'
     case 'h':
-      return 'hip'
+      // H of a leg's hem, and of the hem of what has no hips
+      if (legs && inches < SMALLEST_HIP_IN) return 'legOpening'
+      return kind !== null && SHAPE[kind] === 'upper' ? 'hem' : 'hip'
     case 'r':
       return 'frontRise'
     case 'i':
@@ -125,10 +134,14 @@ const bySides = (point: PointId | null, back: Sized, shoulders: Sized | null): P
 /** Two bare figures of one list are in one unit, whichever it is. */
 const ratioOf = (a: Sized, b: Sized): number => (a.unit === b.unit ? a.value / b.value : quantityMm(a) / quantityMm(b))
 
+const OPENING = cue('opening')
+
 export interface LinkedFigures {
   figures: Figure[]
   /** Pulled out as far as it goes. */
   stretched: Figure[]
+  /** The other figure of a name that has two: stretched, cuffed, laid open, with the collar. */
+  seconds: Figure[]
   asides: Aside[]
 }
 
@@ -140,6 +153,8 @@ export interface FiguresGiven {
   sizeOf: (quantity: Quantity) => string | null
   /** The unit that the text tells for a figure, beside it or for its list. */
   unitOf: (link: Link) => LengthUnit | null
+  /** The seller's own tape, or a shop's words. */
+  sourceOf?: (token: number) => Source | null
 }
 
 /** Every linked figure, or its reason to stand aside. */
@@ -161,11 +176,12 @@ export function figuresOf(text: TextRead, given: FiguresGiven): LinkedFigures {
       const point = pointMeant(name, meant, given.unitOf(link))
       if (point === null || seen.has(point)) continue
       seen.add(point)
-      figures.push({ quantity, label, point, name, kind, of, size: sizeOf(quantity), evidence, qualifiers, again, cost })
+      const source = given.sourceOf?.(quantity.from) ?? null
+      figures.push({ quantity, label, point, name, kind, of, size: sizeOf(quantity), evidence, qualifiers, again, cost, source })
     }
     if (seen.size === 0) asides.push({ quantity, because: 'detail' })
   }
-  return relaxedFirst(figures, asides)
+  return relaxedFirst(text, ownFirst(figures, asides), asides)
 }
 
 /** What else is measured, as far as it tells what a name means. */
@@ -174,13 +190,16 @@ interface Beside {
   shoulders: Sized | null
   /** The chest has a name of its own: a width is the waist. */
   chested: boolean
+  /** A sleeve is measured: an opening of the arm is where it ends. */
+  sleeved: boolean
 }
 function besideOf({ links, unitOf }: FiguresGiven): Beside {
   const shoulders = links.find(({ label: { points } }) => points[0] === 'shoulderWidth')
   return {
     links,
     shoulders: shoulders ? { value: shoulders.quantity.value, unit: unitOf(shoulders) } : null,
-    chested: links.some(({ label: { letter, points } }) => letter === 'b' || letter === 'c' || points[0] === 'chest')
+    chested: links.some(({ label: { letter, points } }) => letter === 'b' || letter === 'c' || points[0] === 'chest'),
+    sleeved: links.some(({ label: { points } }) => points[0] === 'sleeveLength')
   }
 }
 
@@ -211,9 +230,31 @@ function pointWith(name: PointName | null, { text, link, kind, qualifiers, acros
   }
   const named =
     (isBottomBand(text, label, kind, beside.links) ? 'hem' : null) ??
+    (name === 'armhole' && beside.sleeved && OPENING.test(text.tokens[label.to - 1]?.text ?? '') ? pointOf('cuff', kind) : null) ??
     (acrossIs === null ? null : acrossOf(name, sized, kind, acrossIs === 'around')) ??
     resolve(name, kind, qualifiers)
   return bySize(named, sized, kind, label.weak)
+}
+
+/**
+ * Of what the seller measured, a shop's figures count no more, nor any that were told before of the same point; of a garment that the
+ * seller measured, nothing that the shop says.
+ */
+function ownFirst(figures: readonly Figure[], asides: Aside[]): Figure[] {
+  const own = figures.filter(({ source }) => source === 'own')
+  if (own.length === 0) return [...figures]
+  const at = (one: Figure) => `${one.of ?? ''} ${one.size ?? ''} ${one.point}`
+  const measured = new Map(own.map((one) => [at(one), one]))
+  const gives = (one: Figure): boolean => {
+    if (one.source === 'shop') return true
+    const better = one.source === 'own' ? undefined : measured.get(at(one))
+    return better !== undefined && better.label !== one.label && one.quantity.from < better.quantity.from
+  }
+  return figures.filter((one) => {
+    if (!gives(one)) return true
+    asides.push({ quantity: one.quantity, because: 'size-chart' })
+    return false
+  })
 }
 
 /** What a label or a name tells of a point that was measured too. */
@@ -230,20 +271,31 @@ const isTwice = (a: Quantity, b: Quantity): boolean =>
 
 /** “27in to 33in stretched”: the range ends where it is pulled to. */
 const asItGoes = (one: Figure): Figure => (one.quantity.range ? { ...one, quantity: { ...one.quantity, value: one.quantity.high } } : one)
+/** “Waist 32 to 50”: no range of one garment at rest is so wide; it is elastic, from where it lies to where it goes. */
+const givesFar = ({ point, quantity }: Figure): boolean =>
+  ELASTIC.has(point) && quantity.range && quantity.high > quantity.low * LARGEST_AT_REST
+const ELASTIC = new Set<PointId>(['waist', 'cuff'])
+const LARGEST_AT_REST = 1.4
+
 /** And it begins where it lies. */
 function asItLies(one: Figure): Figure {
   const { quantity, qualifiers } = one
-  if (!quantity.range || !qualifiers.has('stretched')) return one
+  if (!quantity.range || !(qualifiers.has('stretched') || givesFar(one))) return one
   const relaxed = { ...quantity, value: quantity.low, high: quantity.low, range: false }
   return { ...one, quantity: relaxed, qualifiers: new Set([...qualifiers].filter((word) => word !== 'stretched')) }
 }
 
 /** Of two figures of one name the garment as it lies is kept: relaxed before stretched, let down before cuffed, the first before others. */
-function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigures {
+function relaxedFirst(text: TextRead, figures: readonly Figure[], asides: Aside[]): LinkedFigures {
   const kept: Figure[] = []
-  const stretched = figures.filter(({ qualifiers }) => qualifiers.has('stretched')).map(asItGoes)
+  const seconds: Figure[] = []
+  const second = (one: Figure, because: AsideReason) => {
+    asides.push({ quantity: one.quantity, because })
+    seconds.push(one)
+  }
+  const stretched = figures.filter((one) => one.qualifiers.has('stretched') || givesFar(one)).map(asItGoes)
   const groups = new Map<Label, Figure[]>()
-  for (const one of figures.map(asItLies)) {
+  for (const one of closedFirst(figures.map(asItLies), second)) {
     const group = groups.get(one.label)
     if (group) group.push(one)
     else groups.set(one.label, [one])
@@ -251,16 +303,14 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
   for (const group of groups.values()) {
     const joint = group.every(({ again }) => !again)
     const live = group.filter((one) => !one.qualifiers.has('stretched'))
-    for (const one of group) if (one.qualifiers.has('stretched')) asides.push({ quantity: one.quantity, because: 'detail' })
-    const down = live.some(({ qualifiers }) => qualifiers.has('uncuffed'))
+    for (const one of group) if (one.qualifiers.has('stretched')) second(one, 'detail')
+    const down = live.some((one) => one.qualifiers.has('uncuffed') && !isRemarked(text, one))
     const taken = live.find((one) => one.qualifiers.has('measured') && live.some((other) => isToldOf(other, one)))
     const seen = new Set<PointId>()
     for (const one of live) {
-      if (down && one.qualifiers.has('cuffed') && !one.qualifiers.has('uncuffed'))
-        asides.push({ quantity: one.quantity, because: 'detail' })
+      if (down && one.qualifiers.has('cuffed') && !one.qualifiers.has('uncuffed')) second(one, 'detail')
       else if (taken && one !== taken && isToldOf(one, taken)) asides.push({ quantity: one.quantity, because: 'unknown' })
-      else if (!joint && seen.has(one.point))
-        asides.push({ quantity: one.quantity, because: one.qualifiers.size > 0 ? 'detail' : 'unknown' })
+      else if (!joint && seen.has(one.point)) second(one, one.qualifiers.size > 0 ? 'detail' : 'unknown')
       else {
         kept.push(one)
         seen.add(one.point)
@@ -268,5 +318,25 @@ function relaxedFirst(figures: readonly Figure[], asides: Aside[]): LinkedFigure
     }
   }
   kept.sort((a, b) => a.quantity.from - b.quantity.from)
-  return { figures: kept, stretched, asides }
+  return { figures: kept, stretched, seconds, asides }
+}
+
+/** “inside leg 70 as cuffed (78 uncuffed)”: what stands in brackets behind a figure is the second of two. */
+const isRemarked = ({ tokens }: TextRead, { quantity, again }: Figure): boolean => {
+  if (!again) return false
+  for (let at = quantity.from - 1; at > quantity.from - 4 && tokens[at]?.text !== ')'; at--) if (tokens[at]?.text === '(') return true
+  return false
+}
+
+/** A wrap or a front that is measured laid open too counts as it is worn. */
+function closedFirst(figures: readonly Figure[], second: (one: Figure, because: AsideReason) => void): Figure[] {
+  if (!figures.some(({ qualifiers }) => qualifiers.has('opened'))) return [...figures]
+  const at = ({ of, size, point }: Figure) => `${of ?? ''} ${size ?? ''} ${point}`
+  const isOpen = ({ qualifiers }: Figure) => qualifiers.has('opened') && !qualifiers.has('closed')
+  const worn = new Set(figures.filter((one) => !isOpen(one)).map(at))
+  return figures.filter((one) => {
+    const opened = isOpen(one) && worn.has(at(one))
+    if (opened) second(one, 'detail')
+    return !opened
+  })
 }

@@ -25,7 +25,8 @@ export interface MeasuresRead {
 /** Bare figures far from their name are prose. */
 const BARE_REACH = 1.05
 
-export function measuresOf(figures: readonly Figure[], list: ListContext): MeasuresRead {
+/** `beside`: what is told of figures without being one, see BesideFigures. */
+export function measuresOf(figures: readonly Figure[], list: ListContext, beside: BesideFigures = NOTHING_BESIDE): MeasuresRead {
   const read: MeasuresRead = { measures: [], asides: [], issues: [], repeats: [], hemDepthMm: null }
   const sound = figures.filter((one) => isSound(one, list, read))
   const settled = withUnits(sound, list, read)
@@ -37,7 +38,7 @@ export function measuresOf(figures: readonly Figure[], list: ListContext): Measu
     if (group) group.push(one)
     else groups.set(key, [one])
   }
-  for (const group of groups.values()) measureGroup(group, list, read)
+  for (const group of groups.values()) measureGroup(group, list, beside, read)
   return read
 }
 
@@ -94,12 +95,42 @@ function evidenceOf(one: WithUnit, list: ListContext): Evidence[] {
   return basis === null ? one.evidence : [...one.evidence, basis === 'flat' ? 'list-flat' : 'list-around']
 }
 
+/** What is told beside figures: how far they give, and the bodies that they are meant for. */
+export interface BesideFigures {
+  stretchedOf: (one: Figure) => Quantity | null
+  /** The figure of advice that stands right behind a figure in its line, where one does. */
+  adviceOn: (one: Figure) => Quantity | null
+}
+const NOTHING_BESIDE: BesideFigures = { stretchedOf: () => null, adviceOn: () => null }
+
+function stretchedMm(one: WithUnit, { stretchedOf }: BesideFigures): { stretchedMm?: number } {
+  const its = stretchedOf(one)
+  const mm = its === null ? 0 : toMm(its.value, its.unit ?? one.unit)
+  return mm > toMm(one.quantity.value, one.unit) ? { stretchedMm: mm } : {}
+}
+
+/** A body is a little less than its garment; in inches or in centimetres, as its size tells. */
+function advisedAs(one: WithUnit, { adviceOn }: BesideFigures): Evidence[] {
+  const advice = BODY_GIRTHS.has(one.point) ? adviceOn(one) : null
+  if (advice === null) return []
+  const unit = advice.unit ?? (advice.value > LARGEST_IN ? 'cm' : 'in')
+  const ratio = toMm(advice.value, unit) / toMm(one.quantity.value, one.unit)
+  return ratio > 0.8 && ratio < 1.1 ? ['advised-around'] : ratio > 1.6 && ratio < 2.2 ? ['advised-flat'] : []
+}
+const BODY_GIRTHS = new Set(['chest', 'waist', 'hip'])
+const LARGEST_IN = 62
+
 /** One garment, one size: girths judged together, the same point once. */
-function measureGroup(group: readonly WithUnit[], list: ListContext, read: MeasuresRead): void {
+function measureGroup(group: readonly WithUnit[], list: ListContext, beside: BesideFigures, read: MeasuresRead): void {
   const girths = group.filter(({ point }) => isGirth(point))
   const kind: GarmentKind | null = group[0]?.kind ?? null
   const verdicts = judgeBasis(
-    girths.map((one) => ({ point: one.point, mm: toMm(one.quantity.value, one.unit), evidence: evidenceOf(one, list) })),
+    girths.map((one) => ({
+      point: one.point,
+      mm: toMm(one.quantity.value, one.unit),
+      ...stretchedMm(one, beside),
+      evidence: [...evidenceOf(one, list), ...advisedAs(one, beside)]
+    })),
     kind
   )
   const judgedOf = new Map<WithUnit, BasisJudged>(girths.map((one, index) => [one, verdicts[index] as BasisJudged]))

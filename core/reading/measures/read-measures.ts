@@ -5,14 +5,17 @@ import { ofThisPiece } from '../links/another-piece.ts'
 import type { Link } from '../links/assign.ts'
 import type { LinksRead } from '../links/read-links.ts'
 import type { Quantity } from '../quantities/quantities.ts'
-import type { AsideReason, Asked } from '../reading.ts'
+import type { AsideReason, Asked, SecondReading } from '../reading.ts'
 import type { SizesRead } from '../sizes/read-sizes.ts'
 import { sizeHeadedAt } from '../sizes/size-heads.ts'
+import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import { listBasis, wordsOf } from './context.ts'
 import { type Figure, figuresOf } from './figures.ts'
 import { type MeasuresRead, measuresOf } from './measures.ts'
+import { secondsOf } from './seconds.ts'
 import { commonest, type ListContext } from './settle-unit.ts'
+import { sourcesIn } from './sources.ts'
 import { listUnit, toldUnits } from './unit.ts'
 
 export interface MeasuresGiven {
@@ -29,6 +32,8 @@ export interface FiguresMeasured extends MeasuresRead {
   links: Link[]
   /** Figures of an elastic waist pulled out as far as it goes. */
   stretched: Figure[]
+  /** The second of two figures of one name. */
+  seconds: SecondReading[]
   list: ListContext
 }
 
@@ -52,10 +57,12 @@ export function readMeasures(text: TextRead, given: MeasuresGiven): FiguresMeasu
     words,
     garmentAt: garments.garmentAt,
     sizeOf: sizeOfFigure(given),
-    unitOf: ({ label, quantity }) => quantity.unit ?? listUnit(list.units, label, quantity) ?? common
+    unitOf: ({ label, quantity }) => quantity.unit ?? listUnit(list.units, label, quantity) ?? common,
+    sourceOf: sourcesIn(text)
   })
-  const read = measuresOf(linked.figures, list)
-  return { ...read, asides: [...linked.asides, ...read.asides], links, stretched: linked.stretched, list }
+  const read = measuresOf(linked.figures, list, { stretchedOf: stretchedBy(linked.stretched), adviceOn: adviceBehind(text, asides) })
+  const seconds = secondsOf(text, linked.seconds, read.measures, list.common)
+  return { ...read, asides: [...linked.asides, ...read.asides], links, stretched: linked.stretched, seconds, list }
 }
 
 /** The size that heads a figure's row in a table, or the lines it stands in. */
@@ -64,6 +71,36 @@ function sizeOfFigure({ links, sizes }: MeasuresGiven): (quantity: Quantity) => 
   const headedAt = sizeHeadedAt(sizes.heads)
   return (one) => rows.get(one) ?? headedAt(one.from)
 }
+
+/** Of each name how far it gives. */
+function stretchedBy(stretched: readonly Figure[]): (one: Figure) => Quantity | null {
+  const by = new Map(stretched.map(({ label, quantity }) => [label, quantity]))
+  return ({ label, quantity }) => {
+    const its = by.get(label)
+    return its === undefined || its.from === quantity.from ? null : its
+  }
+}
+
+/** “Bust 35”, best on a 34”: advice right behind a figure, in its line and before any other name. */
+function adviceBehind({ terms, layout }: TextRead, asides: MeasuresGiven['asides']): (one: Figure) => Quantity | null {
+  const advised = [...asides]
+    .flatMap(([one, because]) => (because === 'fits-advice' && one.problem === null ? [one] : []))
+    .sort((a, b) => a.from - b.from)
+  return ({ quantity }) => {
+    let low = 0
+    let high = advised.length
+    while (low < high) {
+      const middle = (low + high) >> 1
+      if ((advised[middle] as Quantity).from < quantity.spanTo) low = middle + 1
+      else high = middle
+    }
+    const next = advised[low]
+    if (next === undefined || next.from - quantity.spanTo > NEAR || layout.line[next.from] !== layout.line[quantity.from]) return null
+    for (let at = quantity.spanTo; at < next.from; at++) if (means(termAt(terms, at), 'point')) return null
+    return next
+  }
+}
+const NEAR = 8
 
 function commonUnit(quantities: readonly Quantity[]): LengthUnit | null {
   const counts = new Map<LengthUnit, number>()

@@ -69,18 +69,34 @@ export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; 
       continue
     }
     // “sleeve 25", length (from the collar) 42"”: the next name's own start
+    const under = isUnderNeck(text, at)
+    if (!term && under) {
+      seen = true
+      at++
+      continue
+    }
     if (!term || (parted && !seen && means(term, 'point'))) return null
     const landmark = meaning(term, 'landmark')
     // 総丈(脇から): where verbs stand last, “from” stands behind the place
     const from = text.trie.verbLast && landmark ? termAt(terms, term.to) : undefined
     if (from && means(from, 'to') && landmark) return { landmark: landmark.landmark, to: from.to }
+    // “sleeve from the shoulder 60, from the armpit 46”: the start of the figure behind it
+    if (seen && landmark && parted && isFigure(tokens, term.to)) return null
     if (seen && landmark) return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: endOfPlace(text, term.to) }
-    if (means(term, 'from') || (means(term, 'inner') && landmark)) seen = true
+    if (means(term, 'from') || (means(term, 'inner') && landmark) || under) seen = true
     else if (!means(term, 'light', 'measures', 'inner') && !UNDER.test(token.text)) return null
     at = term.to
   }
   return null
 }
+
+const isFigure = (tokens: TextRead['tokens'], at: number): boolean =>
+  tokens[/^[:=-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at]?.kind === 'digits'
+
+/** “longueur dos sous col”, “back length under collar”: right below the neck a length starts, told without a “from”. */
+const isUnderNeck = ({ tokens, terms }: TextRead, at: number): boolean =>
+  UNDER.test(tokens[at]?.text ?? '') &&
+  [at + 1, at + 2].some((next) => tokens[next]?.kind === 'word' && meaning(termAt(terms, next), 'landmark')?.landmark === 'neck')
 
 /** “centre back collar”, “centre back of the neck”: a place told by two landmarks. */
 function endOfPlace({ tokens, terms }: TextRead, to: number): number {

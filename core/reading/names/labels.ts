@@ -13,9 +13,11 @@ import { GENERIC, isFamily, moreExact } from './families.ts'
 import { fromLandmark } from './from-landmark.ts'
 import { fromNames } from './from-names.ts'
 import type { Label, LabelRole } from './label.ts'
+import { letterHeads } from './letter-heads.ts'
 import { namesNothing, WITH } from './not-a-name.ts'
 import { bothRises, RISES } from './rises.ts'
 import { shorthand } from './shorthand.ts'
+import { isEnd, ofSleeve, toLandmark } from './to-landmark.ts'
 
 /** Words that may stand between two names of one thing. */
 const BETWEEN: Parameters<typeof meansAny>[1] = ['light', 'basis', 'front', 'back', 'inner', 'landmark', 'unit', 'position']
@@ -35,6 +37,7 @@ export function labelsOf(text: TextRead, quantities: readonly Quantity[]): Label
     if (label) single.push(label)
   }
   for (const label of shorthand(text, quantities)) single.push(label)
+  for (const label of letterHeads(text, quantities)) single.push(label)
   for (const label of fromNames(text, quantities)) single.push(label)
   single.sort((a, b) => a.from - b.from)
   const joined: Label[] = []
@@ -42,9 +45,21 @@ export function labelsOf(text: TextRead, quantities: readonly Quantity[]): Label
     const last = joined[joined.length - 1]
     if (last && label.from < last.to) continue // where it starts is part of the name
     fromLandmark(text, label)
+    toLandmark(text, label)
+    const apart = last !== undefined && figures(last.to, label.from)
+    const sleeve = last ? ofSleeve(text, last, label, apart) : null
+    if (last && sleeve && !apart) {
+      joined[joined.length - 1] = { ...last, to: label.to, points: [sleeve] }
+      continue
+    }
+    if (sleeve) Object.assign(label, { role: 'point', points: [sleeve] })
+    if (last && !apart && isEnd(text, last, label)) {
+      last.to = label.to
+      continue
+    }
     // 23" long and the shoulders 17": what has its figure before it begins no joint name
     const ended = last && isBehindFigure(text, last.from, behind) && tokens[last.to]?.text !== '/'
-    const one = last && !figures(last.to, label.from) ? together(text, last, label, ended === true) : null
+    const one = last && !apart ? together(text, last, label, ended === true) : null
     if (one === 'drop') continue
     if (one) joined[joined.length - 1] = one
     else if (!isStart(text, label) && !(last && isRemark(text, last, label, figures))) joined.push(label)
@@ -76,16 +91,45 @@ function isStart({ tokens, terms }: TextRead, label: Label): boolean {
 }
 
 /** “Chest (button to button) 42"”: what stands in brackets behind a name, with no figure of its own, only says how. */
-function isRemark({ tokens, terms }: TextRead, last: Label, label: Label, figures: (from: number, to: number) => boolean): boolean {
-  if (last.role !== 'point' || (label.role !== 'detail' && label.role !== 'point') || tokens[last.to]?.text !== '(') return false
-  for (let at = last.to + 1; at < last.to + 10; at++) {
+function isRemark(text: TextRead, last: Label, label: Label, figures: (from: number, to: number) => boolean): boolean {
+  const { tokens, terms } = text
+  let open = last.to
+  // “back width at its narrowest (sleeve to sleeve) 17”
+  while (open < last.to + REMARKED && tokens[open]?.kind === 'word') open++
+  if (last.role !== 'point' || (label.role !== 'detail' && label.role !== 'point') || tokens[open]?.text !== '(') return false
+  for (let at = open + 1; at < open + LONGEST_REMARK; at++) {
     if (tokens[at]?.text !== ')') continue
     // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
-    if (label.role === 'point' && !means(termAt(terms, label.to), 'to') && !means(termAt(terms, at - 1), 'to')) return false
+    const said = means(termAt(terms, label.to), 'to') || means(termAt(terms, at - 1), 'to')
+    if (label.role === 'point' && !said && !isWhole(text, open, label) && !figureBehind(text, open, figures)) return false
     return at >= label.to && !figures(last.to, at)
   }
   return false
 }
+
+const REMARKED = 4
+const LONGEST_REMARK = 16
+
+/** “Thigh (from the crotch to the outside of the leg): 12”: the figure stands right behind the brackets, and none in them. */
+function figureBehind({ tokens }: TextRead, open: number, figures: (from: number, to: number) => boolean): boolean {
+  for (let at = open + 1; at < open + LONGEST_REMARK; at++) {
+    const token = tokens[at]
+    if (token === undefined || token.kind === 'break') return false
+    if (token.text !== ')') continue
+    let behind = at + 1
+    while (behind < at + 3 && /^[:=~-]$/.test(tokens[behind]?.text ?? '')) behind++
+    return !figures(open, at) && /^(?:digits|fraction)$/.test(tokens[behind]?.kind ?? '')
+  }
+  return false
+}
+
+/** “(sleeve to sleeve)”: from one to the other, and nothing more in the brackets. */
+function isWhole({ tokens, terms }: TextRead, open: number, { from, to }: Label): boolean {
+  if (from !== open + 1 || tokens[to]?.text !== ')') return false
+  for (let at = from + 1; at < to - 1; at++) if (TO.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'to')) return true
+  return false
+}
+const TO = cue('leadsOn')
 
 /** Does a figure begin between two tokens? Asked in rising order. */
 function figureStarts(size: number, quantities: readonly Quantity[]) {
@@ -107,7 +151,9 @@ function labelOf(text: TextRead, term: Term): Label | null {
   const rises = point && RISES.has(point.point) ? bothRises(text, term, point.point) : null
   if (rises) return { ...rises, role: 'point', basis: null, weak: false, letter: null }
   if (namesNothing(text, term)) return null
-  const before = termAt(terms, tokens[term.from - 1]?.text === '.' ? term.from - 2 : term.from - 1)
+  // “inkl. Bund”; “Filling none. Shoulder 46” is another sentence
+  const dot = tokens[term.from - 1]?.text === '.'
+  const before = termAt(terms, dot && !endsSentence(tokens, term.from - 1) ? term.from - 2 : term.from - 1)
   if (role === 'detail' && before && means(before, 'including')) return null
   // “including waistband”, “inkl. Bund”, “without cuffs”, “no collar”: no label of its own
   if (
@@ -179,6 +225,9 @@ function together(text: TextRead, a: Label, b: Label, ended: boolean): Label | '
   // “sleeve outside 25, inside 19”
   if (first === 'sleeveLength' && a.points.length === 1 && between === 'close' && (second === 'inseam' || second === 'outseam'))
     return { ...a, to: b.to, points: [second === 'inseam' ? 'sleeveUnderarm' : first] }
+  // “back shoulder width (armhole to armhole)”
+  if (first === 'shoulderWidth' && second === 'chest' && a.points.length === 1 && text.tokens[a.to]?.text === '(')
+    return { ...a, to: b.to, points: ['backWidth'] }
   const from = means(termAt(terms, b.from - 1), 'from') || means(termAt(terms, b.from - 2), 'from')
   // “28" long and the sleeves are 19"”: its figure stands before it, so another name begins
   if (ended && isParted(text, a.to, b.from)) return null

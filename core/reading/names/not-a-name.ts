@@ -10,6 +10,8 @@ import type { TextRead } from '../text/text.ts'
 export const namesNothing = (text: TextRead, term: Term): boolean =>
   isWithout(text, term.from) ||
   (means(term, 'detail') && isWithIt(text, term)) ||
+  isFastenedWith(text, term) ||
+  (means(term, 'point', 'detail') && isCountedIn(text, term)) ||
   (means(term, 'point') &&
     (isIncluded(text, term.to) ||
       isWithIt(text, term) ||
@@ -32,7 +34,27 @@ function isWithIt({ tokens, terms }: TextRead, { from }: Term): boolean {
   const name = meaning(termAt(terms, from - 2), 'point')?.point
   return name !== undefined && LENGTHS_WITH.has(name) && WITH.test(tokens[from - 1]?.text ?? '')
 }
+
+/** “Sleeve with cuff zip closed 24.5”: what was closed while a length was taken. */
+function isFastenedWith({ tokens, terms }: TextRead, { from, to }: Term): boolean {
+  if (!CLOSED.test(tokens[to]?.text ?? '')) return false
+  let at = from - 1
+  while (at > from - WORDS_WITH && tokens[at]?.kind === 'word' && !WITH.test(tokens[at]?.text ?? '')) at--
+  const name = WITH.test(tokens[at]?.text ?? '') ? meaning(termAt(terms, at - 1), 'point')?.point : undefined
+  return name === 'sleeveLength' || (name !== undefined && LENGTHS_WITH.has(name))
+}
+const WORDS_WITH = 4
 const LENGTHS_WITH = new Set<PointName>(['length', 'outseam', 'inseam', 'rise', 'frontRise', 'backRise', 'skirtLength', 'legLength'])
+
+/** “43" with collar”, “29.5 with the two turn ups”: behind a figure, and with none of its own, what was counted in. */
+function isCountedIn({ tokens, terms }: TextRead, { from, to }: Term): boolean {
+  let at = from - 1
+  while (at > from - 3 && (THE.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'number'))) at--
+  if (!WITH.test(tokens[at]?.text ?? '')) return false
+  const before = tokens[at - 1]
+  const figure = before?.kind === 'digits' || before?.text === '"' || (before?.kind === 'word' && tokens[at - 2]?.kind === 'digits')
+  return figure && tokens[/^[:=~-]$/.test(tokens[to]?.text ?? '') ? to + 1 : to]?.kind !== 'digits'
+}
 
 const THE = cue('the')
 /** “Chest across (1" below armhole): 22"”: in brackets, behind a figure of its own, a name says where. */

@@ -5,9 +5,10 @@ import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import type { Token } from '../text/tokens.ts'
 import type { Label } from './label.ts'
 
-const LETTERS = cue('letterName')
+export const LETTERS = cue('letterName')
 const GAP = 8
 /** On one line names in full may stand between: “B 38 / W open / SHDR 15 / L 20”. */
 const GAP_IN_LINE = 16
@@ -30,7 +31,9 @@ export function shorthand(text: TextRead, quantities: readonly Quantity[]): Labe
     run = []
   }
   for (const [place, one] of quantities.entries()) {
-    const label = letterBefore(text, one) ?? letterAfter(text, one)
+    const after = letterAfter(text, one)
+    // “L: 22W x 28L”: the letter that is glued to its figure
+    const label = after && isGlued(text, after.from) && !isGlued(text, one.from) ? after : (letterBefore(text, one) ?? after)
     if (!label) continue
     const before = quantities[place - 1]
     const alone =
@@ -44,21 +47,29 @@ export function shorthand(text: TextRead, quantities: readonly Quantity[]): Labe
   return found
 }
 
-/** Is it a W or an L at the start of a line, with a length behind it that fills the line but for brackets? */
+const isGlued = ({ tokens }: TextRead, at: number): boolean => tokens[at]?.spaced === false
+
+/** Is it a W or an L at the start of a line, with a length behind it that fills the line but for brackets and signs? */
 function headsLine({ tokens, terms }: TextRead, { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {
   if (!(letter === 'w' || letter === 'l') || from > figure || unit === null) return false
-  const after = tokens[to]
-  const fills = after === undefined || after.kind === 'break' || after.text === '(' || meaning(termAt(terms, to), 'basis') !== undefined
-  return fills && (from === 0 || tokens[from - 1]?.kind === 'break')
+  const behind = /^[↔→•]$/.test(tokens[to]?.text ?? '') ? to + 1 : to
+  const after = tokens[behind]
+  const fills = after === undefined || after.kind === 'break' || after.text === '(' || meaning(termAt(terms, behind), 'basis') !== undefined
+  return fills && startsLine(tokens, from)
 }
+
+/** At the beginning of a line, or behind the one sign it begins with. */
+const startsLine = (tokens: readonly Token[], at: number): boolean =>
+  at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && (at === 1 || tokens[at - 2]?.kind === 'break'))
 
 const BEFORE_L = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength', 'waist', 'hip'])
 /** Has this figure one of the names that a length is set beside, and does it stand right before the letter? */
 function isWidthBefore({ tokens, terms }: TextRead, { from, spanTo }: Quantity, letter: number): boolean {
-  for (let at = spanTo; at < letter; at++) if (tokens[at]?.kind !== 'mark' && tokens[at]?.kind !== 'break') return false
+  for (let at = spanTo; at < letter; at++)
+    if (tokens[at]?.kind !== 'mark' && tokens[at]?.kind !== 'break' && !meaning(termAt(terms, at), 'basis')) return false
   const named = termAt(terms, /^[:=~-]$/.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1)
   const name = meaning(named, 'point')?.point
-  return letter - spanTo <= 3 && name !== undefined && BEFORE_L.has(name)
+  return letter - spanTo <= 4 && name !== undefined && BEFORE_L.has(name)
 }
 
 function isOneLine({ tokens }: TextRead, from: number, to: number): boolean {
@@ -67,7 +78,7 @@ function isOneLine({ tokens }: TextRead, from: number, to: number): boolean {
   return true
 }
 
-const letterLabel = (at: number, letter: string, name: PointName | undefined): Label => ({
+export const letterLabel = (at: number, letter: string, name: PointName | undefined): Label => ({
   from: at,
   to: at + 1,
   role: 'point',
@@ -77,9 +88,13 @@ const letterLabel = (at: number, letter: string, name: PointName | undefined): L
   letter
 })
 
+/** What stands between a letter and its figure: W: 16 · W-16 · w;16 · W~16 · W → 16. */
+const BETWEEN = /^[:=./;~>→⇒↔_-]$/
+const MOST_MARKS = 2
+
 function letterBefore({ tokens, trie }: TextRead, one: Quantity): Label | null {
   let at = one.from - 1
-  if (/^[:=./-]$/.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark') at--
+  for (let marks = 0; marks < MOST_MARKS && BETWEEN.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark'; marks++) at--
   const word = tokens[at]
   if (word?.kind !== 'word' || !(LETTERS.test(word.text) || trie.letters[word.text])) return null
   const glued = tokens[at - 1]

@@ -73,6 +73,7 @@ export function isNoLength(text: TextRead, from: number, to: number, unit: boole
   if (!after.spaced && after.kind === 'word' && !standsGlued(after) && !SHORTHAND.test(after.text) && !means(termAt(terms, to), 'point'))
     return true
   if (AFTER.has(after.text)) return true
+  if (isCompound(text, to)) return true
   if (after.text === '+' && !after.spaced) return true
   if (after.text === ':' && !after.spaced && isDigits(tokens[to + 1]) && !tokens[to + 1]?.spaced) return true
   if (after.text === '/' && !after.spaced && /^(?:10|5|100)$/.test(tokens[to + 1]?.text ?? '') && value <= 10) return true
@@ -89,6 +90,13 @@ export function isNoLength(text: TextRead, from: number, to: number, unit: boole
 
 /** 約52, 着丈70袖丈60: in scripts without spaces any word may stand glued to a figure. */
 const standsGlued = ({ text }: Token): boolean => isUnspaced(text.charCodeAt(0))
+
+/** “3-snap cuffs”, “5-pocket”: a count in front of what is counted. */
+const isCompound = ({ tokens, terms }: TextRead, at: number): boolean => {
+  const [hyphen, word] = [tokens[at], tokens[at + 1]]
+  if (hyphen?.text !== '-' || hyphen.spaced || word?.kind !== 'word' || word.spaced) return false
+  return !SHORTHAND.test(word.text) && !means(termAt(terms, at + 1), 'unit', 'point', 'landmark', 'basis', 'front', 'back')
+}
 
 const isLetterName = ({ tokens }: TextRead, at: number): boolean =>
   SHORTHAND.test(tokens[at]?.text ?? '') && /^[:=-]$/.test(tokens[at + 1]?.text ?? '')

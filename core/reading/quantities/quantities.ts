@@ -6,6 +6,7 @@ import type { Token } from '../text/tokens.ts'
 import { inchWordsAt, mayBeginInches } from './inch-words.ts'
 import { inIsUnit, isNoLength } from './not-a-length.ts'
 import { type NumberProblem, numberAt, partInWords } from './numbers.ts'
+import { partedDecimal } from './parted-decimal.ts'
 
 export interface Quantity {
   /** Its tokens. */
@@ -77,8 +78,9 @@ function quantityAt(text: TextRead, at: number): Quantity | 'skip' | null {
   if (term) return null // p2p, 3/4 sleeve, x2
   const height = heightAt(text, at)
   if (height) return height
-  const number = numberAt(tokens, at, trie.halves)
-  if (number === null) return 'skip'
+  const whole = numberAt(tokens, at, trie.halves)
+  if (whole === null) return 'skip'
+  const number = partedDecimal(text, at, whole) ?? whole
   const unit = unitAt(text, number.next, at, number.value)
   if (isNoLength(text, at, number.next, unit.unit !== null, number.value)) return 'skip'
   const one = make(at, unit.to, number.value * unit.times, unit.unit)
@@ -210,6 +212,7 @@ function heightAt(text: TextRead, at: number): Quantity | null {
 }
 
 const WIDEST_RANGE = 1.75
+const JOINTS = new Set(['-', '~'])
 
 /** 28-30" · 28" - 30" · 28 to 30 in · between 28 and 30 · 28/30": low end first, both in one unit. */
 function rangeFrom(text: TextRead, low: Quantity): Quantity | null {
@@ -236,7 +239,8 @@ function rangeFrom(text: TextRead, low: Quantity): Quantity | null {
   if (slash && (low.unit !== null || high - low.value > (unit.unit === null ? 1 : 4))) return null
   // 36-28-38 and 30-34-32: three numbers in a row are no range
   const third = tokens[unit.to]
-  if (third && third.text === join.text && tokens[unit.to + 1]?.kind === 'digits' && (join.text === '-' || slash)) return null
+  const goesOn = third && (third.text === join.text || (third.kind === 'mark' && JOINTS.has(third.text) && JOINTS.has(join.text)))
+  if (goesOn && tokens[unit.to + 1]?.kind === 'digits' && (JOINTS.has(join.text) || slash)) return null
   if (tokens[low.from - 1]?.text === join.text && tokens[low.from - 2]?.kind === 'digits' && !tokens[low.from]?.spaced) return null
   return {
     ...low,

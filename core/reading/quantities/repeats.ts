@@ -5,7 +5,18 @@ import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import type { Quantity } from './quantities.ts'
 
-const PARTS: Parameters<typeof meansAny>[1] = ['stretched', 'relaxed', 'point', 'detail', 'to', 'front', 'back', 'cuffed', 'uncuffed']
+const PARTS: Parameters<typeof meansAny>[1] = [
+  'stretched',
+  'relaxed',
+  'point',
+  'detail',
+  'to',
+  'front',
+  'back',
+  'cuffed',
+  'uncuffed',
+  'opened'
+]
 const SMALL: Parameters<typeof meansAny>[1] = ['light', 'basis', 'or', 'and', 'unit', 'measures', 'all']
 
 const FURTHEST = 8

@@ -20,7 +20,8 @@ export function readSizes(
   { kind, language }: { kind: GarmentKind | null; language: string }
 ): SizesRead {
   const legs = kind !== null && SHAPE[kind] === 'legs'
-  const sizes = sizeLabelsOf({ ...text, quantities: found, legs, title: false, language })
+  const upper = kind !== null && SHAPE[kind] === 'upper'
+  const sizes = sizeLabelsOf({ ...text, quantities: found, legs, upper, title: false, language })
   const titleLabels = title ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title), legs, title: true, language }).labels : []
   const lengths = withoutRepeats(
     text,

@@ -5,7 +5,7 @@ import { meaning, means, type Term, termAt } from '../text/terms.ts'
 import { slice, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import type { SizeHead } from './size-heads.ts'
-import { type Around, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
+import { type Around, isOtherThanLabel, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
 import { agesFrom, isMark, isShort40, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
 
 export interface SizeLabels {
@@ -43,7 +43,8 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     const quantity = byFrom.get(at)
     if (quantity && found.taken.has(quantity)) continue
     const pair = quantity || token.text === 'w' || WAIST_WORD.test(token.text) ? pairAt(around, byFrom, at) : null
-    if (pair?.measured) found.pairs.push([pair.waist, pair.leg])
+    if (pair && (pair.measured || (around.legs && !around.title && isOtherThanLabel(around, pair, found.labels))))
+      found.pairs.push([pair.waist, pair.leg])
     else if (pair) add({ label: `W${pair.waist.value} L${pair.leg.value}`, taken: [pair.waist, pair.leg] }, at)
     const whole = pair ? null : sizeAt(around, byFrom, at)
     if (whole) add(whole, at)

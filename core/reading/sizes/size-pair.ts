@@ -9,6 +9,8 @@ export interface Around extends TextRead {
   quantities: readonly Quantity[]
   /** A pair of bare numbers can only be a size on a garment with legs. */
   legs: boolean
+  /** What is worn above the waist has no waist and leg on its label. */
+  upper?: boolean
   /** A title: a letter alone is a size. */
   title: boolean
   language: string
@@ -35,7 +37,7 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
     if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
     const leg = byFrom.get(next + 1)
     if (wordAt(around, next) === 'l' && leg && leg.unit === null && within(leg.value, LEG) && !moreShorthand(around, leg.to))
-      return { waist, leg, measured: false }
+      return { waist, leg, measured: around.legs && saidBefore(around, at) === 'measures' }
     return null
   }
   const first = byFrom.get(at)
@@ -43,8 +45,8 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
   const measured = measuredPair(around, first, byFrom)
   if (measured !== null) return measured
   if (!within(first.value, WAIST)) return null
-  // 32W 34L
-  if (wordAt(around, first.to) === 'w' && !tokens[first.to]?.spaced) {
+  // 32W 34L; of a top 22W x 28L is how wide and how long
+  if (!around.upper && wordAt(around, first.to) === 'w' && !tokens[first.to]?.spaced) {
     let next = first.to + 1
     if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
     const leg = byFrom.get(next)
@@ -73,11 +75,35 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
 function measuredPair(around: Around, waist: Quantity, byFrom: Map<number, Quantity>) {
   const { tokens } = around
   const leg = tokens[waist.to]?.text === 'x' ? byFrom.get(waist.to + 1) : undefined
-  if (!around.legs || !leg || leg.range || leg.problem || saidBefore(around, waist.from) !== 'measures') return null
+  if (!around.legs || !leg || leg.range || leg.problem || !isMeasured(around, waist, leg)) return null
   if (waist.unit === 'cm' || leg.unit === 'cm' || !between(waist.value, WAIST) || !between(leg.value, LEG)) return null
   if (tokens[leg.to]?.text === 'x' || labelled(around, waist.from, leg.to)) return null
   return { waist, leg, measured: true }
 }
+/** Told as measured before it or behind it; with a half a pair is no size. */
+const isMeasured = (around: Around, waist: Quantity, leg: Quantity): boolean => {
+  const said = saidBefore(around, waist.from)
+  if (said === 'measures') return true
+  const halved = !Number.isInteger(waist.value) || !Number.isInteger(leg.value)
+  const behind = MEASURES.test(around.tokens[leg.to]?.text ?? '') && !isFigure(around, leg.to + 1)
+  return said !== 'size' && !isAdvised(around, waist.from) && (halved || behind)
+}
+const isFigure = ({ tokens }: TextRead, at: number): boolean => tokens[at]?.kind === 'digits' || tokens[at + 1]?.kind === 'digits'
+
+/** “fits like a 33 x 30”. */
+export function isAdvised({ tokens, terms }: TextRead, from: number): boolean {
+  for (let at = from - 1; at >= Math.max(0, from - 5) && tokens[at]?.kind === 'word'; at--)
+    if (means(termAt(terms, at), 'fits')) return true
+  return false
+}
+
+/** “tag says 34x32 but they’ve shrunk, I get 33 x 30”: a pair behind that of the label, and not told as a size. */
+export const isOtherThanLabel = (around: Around, { waist, leg }: { waist: Quantity; leg: Quantity }, labels: readonly string[]): boolean =>
+  labels.some((label) => /^W\d+ L\d+$/.test(label) && label !== `W${waist.value} L${leg.value}`) &&
+  around.tokens[waist.to]?.text === 'x' &&
+  saidBefore(around, waist.from) !== 'size' &&
+  !isAdvised(around, waist.from)
+
 const between = (value: number, { least, most }: { least: number; most: number }) => value >= least && value <= most
 
 /** A name right before the pair or right behind it claims it: waist/length 32/34. */
@@ -100,6 +126,8 @@ function saidBefore({ tokens, terms }: Around, from: number): 'size' | 'measures
     if (tokens[at]?.kind === 'break') return null
     const term = termAt(terms, at)
     const text = tokens[at]?.text ?? ''
+    // “label says 34x32 (33 x 31 actual)”: of the pair before
+    if (text === '(' && tokens[at - 1]?.kind === 'digits') return null
     if (MEASURES.test(text)) return 'measures'
     if (means(term, 'size')) return 'size'
   }

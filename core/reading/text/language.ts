@@ -45,6 +45,9 @@ function byScript(text: string, scores: number[]): void {
     for (const script of scripts) scores[place] = (scores[place] as number) + (lexicon.scripts?.[script] ?? 0)
 }
 
+/** So many words of the language that was told, beside more of English, are a text in both. */
+const BESIDE_ENGLISH = { least: 6, share: 0.4 }
+
 /** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
 export function languageOf(texts: readonly (readonly Token[])[], given: string | undefined): string {
   const words = commonWords()
@@ -63,5 +66,9 @@ export function languageOf(texts: readonly (readonly Token[])[], given: string |
   }
   let best = LEXICONS.findIndex(({ language }) => language === 'en')
   for (const [place, score] of scores.entries()) if (score > (scores[best] as number)) best = place
+  // a text in two languages is read as the other: English is read beside each
+  const english = LEXICONS.findIndex(({ language }) => language === 'en')
+  const told = hinted >= 0 ? (scores[hinted] as number) : 0
+  if (best === english && told >= BESIDE_ENGLISH.least && told > (scores[english] as number) * BESIDE_ENGLISH.share) best = hinted
   return LEXICONS[best]?.language ?? 'en'
 }

@@ -1,7 +1,6 @@
 /** The words of a text that mean something, longest phrase first, each with its place and all it can mean. */
 
 import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
-import { isUnspaced } from '../languages/scripts.ts'
 import { compoundWord, INNER } from './compound-word.ts'
 import { cue } from './cues.ts'
 import { type Meaning, meaningOf, type Node, type PhraseTrie, SAYS_MORE, type Sense } from './phrase-trie.ts'
@@ -68,9 +67,10 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
   const list: Term[] = []
   for (let from = 0; from < tokens.length; ) {
     // 12in leg: glued to its figure, “in” is the unit and begins no phrase
-    const word = tokens[from] as Token
-    const glued = word.spaced === false && tokens[from - 1]?.kind === 'digits' && word.kind === 'word'
-    const unit = glued && word.text !== 'x' && !isUnspaced(word.text.charCodeAt(0))
+    const unit =
+      tokens[from]?.spaced === false &&
+      tokens[from - 1]?.kind === 'digits' &&
+      trie.root.next.get(tokens[from]?.text ?? '')?.meaning?.roles.has('unit') === true
     const found = longest(tokens, from, trie.root, unit ? from + 1 : undefined)
     if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie.root) : found)
     else if (trie.heads.size > 0) {
@@ -184,25 +184,49 @@ const PAIRS: Partial<Record<`${Landmark} ${Landmark}`, { point: PointName; basis
 const pairOf = (a: Landmark, b: Landmark) => PAIRS[`${a} ${b}`] ?? PAIRS[`${b} ${a}`] ?? null
 
 const pairMeanings = new Map<string, Meaning>()
+const endsOfPairs = new WeakMap<Meaning, readonly [Landmark, Landmark]>()
 function pairMeaning(a: Landmark, b: Landmark): Meaning {
   const known = pairMeanings.get(`${a} ${b}`)
   if (known) return known
   const pair = pairOf(a, b)
   const its = meaningOf(pair === null ? [{ role: 'detail' }] : [{ role: 'point', ...pair, weak: false }])
   pairMeanings.set(`${a} ${b}`, its)
+  endsOfPairs.set(its, [a, b])
   return its
+}
+/** Where a term that two landmarks make begins and ends, or null. */
+export const endsOf = (term: Term | undefined): readonly [Landmark, Landmark] | null => (term && endsOfPairs.get(term.meaning)) ?? null
+
+/** Names of edges say where a length ends, too. */
+const ENDS: Partial<Record<PointName, Landmark>> = {
+  bottomEdge: 'hem',
+  hem: 'hem',
+  sweep: 'hem',
+  legOpening: 'hem',
+  cuff: 'cuff',
+  cuffEdge: 'cuff'
+}
+/** The place that a term names as the end of a length: “to the bottom rib”. */
+export function endAt(term: Term | undefined): Landmark | undefined {
+  const landmark = meaning(term, 'landmark')?.landmark
+  if (landmark !== undefined) return landmark
+  const point = meaning(term, 'point')
+  return point && !point.basis ? ENDS[point.point] : undefined
 }
 
 const OF = cue('of')
 const STEPPED: WordRole[] = ['light', 'front', 'back', 'from']
 const FURTHEST = 5
+/** Words that mean nothing here, between “to” and where it ends. */
+const MOST_UNKNOWN = 2
 
 /** “from the shoulder down to the bottom hem”: landmark, small words, to, small words, landmark. */
 function withLandmarkPairs(tokens: readonly Token[], list: readonly Term[]): Term[] {
   const joined: Term[] = []
   for (let index = 0; index < list.length; index++) {
     const first = list[index] as Term
-    const start = meaning(first, 'landmark')
+    // “sleeve to cuff”: its name, and where it ends
+    const start = meaning(first, 'point')?.point === 'sleeveLength' ? undefined : meaning(first, 'landmark')
     const end = start && secondLandmark(tokens, list, index)
     if (!start || !end) {
       joined.push(first)
@@ -222,12 +246,18 @@ function withLandmarkPairs(tokens: readonly Token[], list: readonly Term[]): Ter
 function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: number) {
   let seenTo = false
   let reached = (list[first] as Term).to
+  let unknown = 0
   for (let index = first + 1; index <= first + FURTHEST; index++) {
     const term = list[index]
     if (term === undefined) return null
     for (let at = reached; at < term.from; at++) {
       const text = tokens[at]?.text ?? ''
-      if (!/^[->.']$/.test(text)) return null
+      // “to the longest part of the hem”
+      if (seenTo && tokens[at]?.kind === 'word' && unknown < MOST_UNKNOWN) {
+        unknown++
+        continue
+      }
+      if (!/^[->.']$/.test(text) || unknown > 0) return null
       // armpit-armpit, shoulder-hem: a glued hyphen is the “to”
       if (text !== '-' || at !== reached || at + 1 !== term.from || index !== first + 1) continue
       if (!tokens[at]?.spaced && !tokens[at + 1]?.spaced) seenTo = true
@@ -239,7 +269,7 @@ function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: 
       seenTo = true
       continue
     }
-    const landmark = meaning(term, 'landmark')
+    const landmark = seenTo ? endAt(term) : meaning(term, 'landmark')?.landmark
     if (seenTo && landmark) {
       // “bottom of the sleeve”, “end of cuff”: the later landmark says more
       const after = list[index + 1]
@@ -247,7 +277,7 @@ function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: 
       const named = meaning(further, 'landmark')
       const glued = further && after && gapless(tokens, term.to, after.from) && gapless(tokens, after.to, further.from)
       if (named && glued && OF.test(tokens[after.from]?.text ?? '')) return { landmark: named.landmark, index: index + 2 }
-      return { landmark: landmark.landmark, index }
+      return { landmark, index }
     }
     if (!STEPPED.some((role) => means(term, role)) && !(!seenTo && landmark)) return null
   }

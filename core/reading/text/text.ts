@@ -1,5 +1,7 @@
 /** A text taken apart once: what every reader of it works on. */
+import { withGluedParted } from './glued-words.ts'
 import { type Layout, layoutOf } from './layout.ts'
+import { withNamesSpelt } from './misspelt.ts'
 import { normalise } from './normalise.ts'
 import { type PhraseTrie, phraseTrieOf } from './phrase-trie.ts'
 import { withRunsCut } from './runs.ts'
@@ -12,7 +14,7 @@ export interface TextTokens {
   original: string
   /** It had tags, which were left out. */
   markup: boolean
-  tokens: Token[]
+  tokens: readonly Token[]
   /** The text made plain, as long as the original. */
   plain: string
 }
@@ -31,7 +33,8 @@ export function tokenise(original: string): TextTokens {
 
 export function readTokens(text: TextTokens, language: string): TextRead {
   const trie = phraseTrieOf(language)
-  const tokens = trie.runs === null ? text.tokens : withRunsCut(text.tokens, text.plain, trie.runs)
+  const parted = withGluedParted(text.original, text.tokens, trie)
+  const tokens = withNamesSpelt(trie.runs === null ? parted : withRunsCut(parted, text.plain, trie.runs), trie)
   return { ...text, tokens, trie, terms: termsOf(tokens, trie), layout: layoutOf(tokens) }
 }
 export const readText = (original: string, language: string): TextRead => readTokens(tokenise(original), language)

@@ -2,6 +2,7 @@
 import type { Cut } from '../../../core/ids/cut.ts'
 import type { GarmentKind } from '../../../core/ids/kinds.ts'
 import type { PointId } from '../../../core/ids/points.ts'
+import { pointOn } from '../../../core/reading/garment/points-by-kind.ts'
 import { readListing } from '../../../core/reading/read-listing.ts'
 import type { Basis, MeasureReading, Reading } from '../../../core/reading/reading.ts'
 
@@ -33,6 +34,8 @@ export interface WrittenCase {
   /** A shop's front or a search page: no single thing for sale. */
   noSingle?: true
   measures: WrittenMeasure[]
+  /** The other figure of a point that has two: stretched, cuffed, laid open. Told, and no measure. */
+  second?: Pick<WrittenMeasure, 'point' | 'text'>[]
   /** Figures that must not be taken for measures. */
   aside?: string[]
   price: { amount: number; currency: string } | null
@@ -59,6 +62,12 @@ export interface Compared {
 export const readWritten = ({ title, text, lang, path }: WrittenCase): Reading =>
   readListing({ text, language: lang, ...(title === undefined ? {} : { title }), ...(path === undefined ? {} : { address: path }) })
 
+/** The bottom edge of a coat is its hem here, of a skirt its sweep, whatever it is called. */
+const pointHere = ({ point, of }: WrittenMeasure, { kind }: WrittenCase): PointId => {
+  const garment = of ?? kind
+  return garment === null ? point : pointOn(garment, point)
+}
+
 /** What was found, missed and wrongly given, each measure once. Of two garments, the one a measure is of is not asked here. */
 export function compare(one: WrittenCase): Compared {
   const reading = readWritten(one)
@@ -73,7 +82,8 @@ export function compare(one: WrittenCase): Compared {
   const missed: WrittenMeasure[] = []
   for (const measure of one.measures) {
     const mm = mmOf(measure)
-    const by = (factor: number) => (read: MeasureReading) => read.point === measure.point && Math.abs(read.mm - mm * factor) < NEAR_MM
+    const by = (factor: number) => (read: MeasureReading) =>
+      read.point === pointHere(measure, one) && Math.abs(read.mm - mm * factor) < NEAR_MM
     if (take(by(1))) found.push(measure)
     else if (take(by(2)) || take(by(0.5))) otherBasis.push(measure)
     else missed.push(measure)
@@ -111,6 +121,9 @@ export function unlike(one: WrittenCase): string[] {
     if (said !== (told ?? false)) faults.push(`${code}: ${said}`)
   }
   for (const { point, text } of missed) faults.push(`missed: ${point} ${text}`)
+  for (const { point, text } of one.second ?? [])
+    if (!reading.seconds?.some((second) => second.point === point && second.stated.text === text))
+      faults.push(`second lost: ${point} ${text}`)
   for (const { point, text } of otherBasis) faults.push(`flat or around: ${point} ${text}`)
   for (const { point, stated } of wrong) faults.push(`wrong: ${point} ${stated.text}`)
   const { price } = reading

@@ -3,6 +3,9 @@ import { czech } from './cs.ts'
 import { danish } from './da.ts'
 import { englishWords } from './english-words.ts'
 import { finnish } from './fi.ts'
+import { figures } from './figures.ts'
+import { figures2 } from './figures-2.ts'
+import { figures3 } from './figures-3.ts'
 import { japanese } from './ja.ts'
 import { kinds } from './kinds.ts'
 import { korean } from './ko.ts'
@@ -27,5 +30,8 @@ export const written: Record<string, WrittenCase[]> = {
   czech,
   'more japanese': moreJapanese,
   'more korean': moreKorean,
-  'more portuguese': morePortuguese
+  'more portuguese': morePortuguese,
+  figures,
+  'figures-2': figures2,
+  'figures-3': figures3
 }

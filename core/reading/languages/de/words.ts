@@ -59,6 +59,57 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     zum herauslassen
   `,
   seamAllowance: 'nahtzugabe',
+  ownTape: `
+    selbst gemessen
+    von mir gemessen
+    ich habe gemessen
+    habe gemessen
+    habe selbst nachgemessen
+    nachgemessen
+    selbst nachgemessen
+    ich messe
+    eigene maße
+    meine messung
+    tatsächlich
+    tatsächliche maße
+    tatsächlich gemessen
+    in echt
+  `,
+  shopCopy: `
+    laut hersteller
+    laut herstellerangabe
+    herstellerangaben
+    herstellerangabe
+    laut website
+    laut webseite
+    laut shop
+    laut onlineshop
+    angaben des herstellers
+    produktbeschreibung
+    artikelbeschreibung
+    originalbeschreibung
+    vom hersteller
+    von der website
+    laut größentabelle
+  `,
+  closed: `
+    gebunden
+    gewickelt
+    geschlossen
+    zugeknöpft
+    zugebunden
+    getragen
+    geknöpft
+  `,
+  opened: `
+    offen
+    geöffnet
+    aufgeklappt
+    ausgebreitet
+    ganz offen
+    ungebunden
+    aufgeknöpft
+  `,
   relaxed: `
     ungedehnt
     entspannt

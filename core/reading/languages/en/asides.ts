@@ -162,9 +162,6 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     godet
     panel
     flounce
-    pit to hem
-    armpit to hem
-    underarm to hem
     hem from floor
     bust to hem
     apron
@@ -207,9 +204,6 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     // distances between other places
     waist to hip
     bust to waist
-    pit to bottom
-    armpit to bottom
-    underarm to bottom
     side length
     underarm to waist
     armpit to waist
@@ -1192,7 +1186,6 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     th
     others
     more
-    left
     previous
     wear
     wears

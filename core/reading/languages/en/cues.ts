@@ -123,10 +123,13 @@ export const cues: Cues = {
   counted: `
     included
     excluded
+    counted
   `,
   closed: `
     buttoned
     fastened
+    closed
+    zipped
   `,
   width: `
     width
@@ -151,8 +154,9 @@ export const cues: Cues = {
     beneath
   `,
   neck: `
-    neck
     neckline
+    edge
+    side
   `,
   middleOfBack: `
     back
@@ -272,6 +276,14 @@ export const cues: Cues = {
   `,
   waistband: 'waistband',
   measureVerb: 'measure',
+  limit: `
+    max
+    maximum
+  `,
+  measurements: `
+    measurements
+    measurement
+  `,
   butFirst: 'but',
   me: 'me',
   on: 'on',

@@ -552,6 +552,12 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       shoulder breadth
       cross shoulder
       back of shoulders
+      across the back shoulders
+      across back shoulders
+      across the back of the shoulders
+      across top of shoulders
+      across top of the shoulders
+      across the top of the shoulders
       back shoulder width
       width across shoulders
       width at shoulders
@@ -681,8 +687,6 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       armpit to cuff
       p2c
       ptc
-      pit to sleeve
-      armpit to sleeve
       pit to wrist
       armpit to wrist
       sleeve pit to cuff
@@ -805,7 +809,6 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       // from the neck, nape or collar
       nape to hem
       collar to hem
-      collar to bottom
       neck to hem
       bottom of collar to hem
       boc
@@ -827,12 +830,10 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       cb neck to hem
       // from the shoulder or its highest point
       shoulder to hem
-      shoulder to bottom
       top of shoulder to hem
       hps to hem
       hsp
       hps length
-      top of shoulder to bottom
       shoulder down
       shoulder seam to hem
       from shoulder to hem
@@ -865,7 +866,6 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       length of skirt
       waistband to hem
       waist down
-      waist to bottom
       top of waist to hem
       skirt part
       skirt portion
@@ -944,7 +944,6 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       insean
       inner leg length
       crotch to hem
-      crotch to bottom
       crotch to ankle
       inner leg seam
       inside legs

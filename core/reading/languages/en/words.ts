@@ -29,6 +29,149 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     item measurements
     taken
   `,
+  ownTape: `
+    // I measure
+    i measure
+    i measured
+    i have measured
+    i've measured
+    i make it
+    i get
+    i got
+    measured by me
+    measured by hand
+    measured myself
+    measured it myself
+    measured with my own tape
+    mine measured
+    mine measures
+    mine measure
+    measured at home
+    // my own figures
+    my tape
+    my own tape
+    by my tape
+    with my own tape
+    my own measurements
+    my measurements of it
+    my measurements for this
+    my measurements of this
+    actual
+    actuals
+    actual measurements
+    actual garment measurements
+    actual garment
+    true measurements
+    real measurements
+    in real life
+    in reality
+  `,
+  shopCopy: `
+    // what a shop or a maker says
+    website says
+    website states
+    website description
+    site says
+    shop says
+    retailer says
+    retailer states
+    brand says
+    brand states
+    maker says
+    manufacturer says
+    manufacturer states
+    listing says
+    listed online as
+    according to the website
+    according to the brand
+    according to the retailer
+    according to the manufacturer
+    per the website
+    per the brand
+    as per website
+    // from where it is taken
+    from the website
+    from the brand
+    from the retailer
+    from the shop
+    from the manufacturer
+    from the product page
+    from the brand's website
+    from the brand's site
+    from their website
+    from their site
+    from the original listing
+    copied from
+    original listing
+    product description
+    product details
+    product info
+    retailer description
+    retailer's description
+    retail description
+    shop description
+    brand description
+    brand's description
+    official description
+    // their figures
+    brand measurements
+    brand's measurements
+    official measurements
+    manufacturer measurements
+    manufacturer's measurements
+    retailer measurements
+    retailer's measurements
+    website measurements
+    stated measurements
+    brand chart
+    brand's chart
+    brand's size chart
+    brand size chart
+    their size chart
+  `,
+  closed: `
+    tied
+    when tied
+    tied closed
+    wrapped
+    wrapped over
+    wrapped and tied
+    wrapped closed
+    when wrapped
+    as worn
+    when worn
+    done up
+    when done up
+    when closed
+    closed
+    buttoned
+    buttoned up
+    when buttoned up
+    fastened
+    zipped
+    zipped up
+  `,
+  opened: `
+    open
+    opened
+    opened out
+    opened right out
+    opened up
+    opened flat
+    all opened out
+    laid open
+    when open
+    fully open
+    wide open
+    open flat
+    unwrapped
+    untied
+    when untied
+    undone
+    unbuttoned
+    unfastened
+    unzipped
+  `,
   position: `
     below
     above
@@ -342,6 +485,13 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     with cuffs down
     with the cuffs down
     with turn ups down
+    with turn ups let down
+    with the turn ups let down
+    with turn ups undone
+    with the turn ups undone
+    turn ups let down
+    turn ups undone
+    left long
     with cuff undone
     without turn ups
     not rolled
@@ -452,6 +602,8 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     it
     and
     on
+    through
+    thru
     for
     with
     to

@@ -45,6 +45,52 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     para agrandar
   `,
   seamAllowance: 'margen de costura',
+  ownTape: `
+    medido por mí
+    medida por mí
+    medidas tomadas por mí
+    mis medidas de la prenda
+    he medido
+    yo mido
+    medidas reales
+    en realidad
+    medido en casa
+  `,
+  shopCopy: `
+    según la web
+    según la marca
+    según el fabricante
+    de la web
+    descripción de la marca
+    descripción de la web
+    medidas de la web
+    medidas de la marca
+    ficha del producto
+  `,
+  closed: `
+    atado
+    atada
+    cerrado
+    cerrada
+    abrochado
+    abrochada
+    anudado
+    anudada
+    cruzado
+    cruzada
+  `,
+  opened: `
+    abierto
+    abierta
+    abierto del todo
+    abierta del todo
+    desatado
+    desatada
+    desabrochado
+    desabrochada
+    extendido
+    extendida
+  `,
   relaxed: `
     sin estirar
     en reposo

@@ -58,6 +58,59 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     marge de couture
     valeur de couture
   `,
+  ownTape: `
+    mesuré par moi
+    mesurée par moi
+    mesurés par moi
+    mesurées par moi
+    prises par moi
+    mes mesures
+    mes propres mesures
+    j'ai mesuré
+    je mesure
+    mesures réelles
+    mesures prises par moi
+    en réalité
+    réellement
+  `,
+  shopCopy: `
+    selon le site
+    d'après le site
+    d'après la marque
+    selon la marque
+    selon le fabricant
+    site de la marque
+    du site
+    description du site
+    description de la marque
+    fiche produit
+    mesures du site
+    mesures de la marque
+  `,
+  closed: `
+    nouée
+    noué
+    attachée
+    attaché
+    fermée
+    fermé
+    boutonnée
+    boutonné
+    croisée
+    une fois nouée
+    une fois fermée
+    portée fermée
+  `,
+  opened: `
+    ouverte
+    ouvert
+    dépliée
+    déplié
+    ouverte à plat
+    dénouée
+    déboutonnée
+    grande ouverte
+  `,
   relaxed: `
     non étiré
     sans étirer

@@ -45,6 +45,52 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     da poter allargare
   `,
   seamAllowance: 'margine di cucitura',
+  ownTape: `
+    misurato da me
+    misurata da me
+    misurate da me
+    prese da me
+    misure prese da me
+    ho misurato
+    le mie misure
+    misure reali
+    in realtà
+    misurato a casa
+  `,
+  shopCopy: `
+    dal sito
+    secondo il sito
+    secondo il marchio
+    del produttore
+    descrizione del sito
+    misure del sito
+    misure del produttore
+    scheda prodotto
+    come da sito
+  `,
+  closed: `
+    allacciato
+    allacciata
+    chiuso
+    chiusa
+    legato
+    legata
+    annodato
+    annodata
+    abbottonato
+    abbottonata
+  `,
+  opened: `
+    aperto
+    aperta
+    aperto in piano
+    slacciato
+    slacciata
+    sbottonato
+    sbottonata
+    disteso
+    distesa
+  `,
   relaxed: `
     non tirato
     a riposo

@@ -76,6 +76,8 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       boord onder
       onderboord
       zoombreedte
+      onderzoom
+      onderrand
       onderkant
       breedte onderkant
       breedte zoom

@@ -41,6 +41,44 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     om uit te nemen
   `,
   seamAllowance: 'naadtoeslag',
+  ownTape: `
+    zelf gemeten
+    zelf opgemeten
+    door mij gemeten
+    ik heb gemeten
+    ik meet
+    eigen maten
+    werkelijke maten
+    in werkelijkheid
+    nagemeten
+  `,
+  shopCopy: `
+    volgens de website
+    volgens het merk
+    volgens de fabrikant
+    van de website
+    productomschrijving
+    maten van de website
+    omschrijving van de winkel
+  `,
+  closed: `
+    gestrikt
+    geknoopt
+    dichtgeknoopt
+    gesloten
+    dichtgebonden
+    vastgeknoopt
+    dicht
+    gewikkeld
+  `,
+  opened: `
+    open
+    opengeslagen
+    helemaal open
+    opengelegd
+    losgeknoopt
+    uitgespreid
+  `,
   relaxed: `
     ongerekt
     niet uitgerekt

@@ -110,6 +110,10 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
     `,
     'sleeveLength weak': `
       długi rękaw
+      rękaw długi
+      rękaw krótki
+      rękawy długie
+      rękawy krótkie
       krótki rękaw
       długie rękawy
       krótkie rękawy

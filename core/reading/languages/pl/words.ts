@@ -45,6 +45,49 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     na poszerzenie
   `,
   seamAllowance: 'zapas szwu',
+  ownTape: `
+    zmierzone przeze mnie
+    mierzone przeze mnie
+    sama zmierzyłam
+    zmierzyłam
+    zmierzyłem
+    moje pomiary
+    mój pomiar
+    rzeczywiste wymiary
+    w rzeczywistości
+  `,
+  shopCopy: `
+    według strony
+    wg strony
+    ze strony
+    według producenta
+    wg producenta
+    opis producenta
+    opis ze strony
+    wymiary producenta
+    opis sklepu
+  `,
+  closed: `
+    zawiązana
+    zawiązany
+    zawiązane
+    zapięta
+    zapięty
+    zapięte
+    po zawiązaniu
+    po zapięciu
+    związana
+  `,
+  opened: `
+    rozłożona
+    rozłożony
+    rozłożone
+    rozpięta
+    rozpięty
+    rozwiązana
+    po rozłożeniu
+    otwarta
+  `,
   relaxed: `
     bez rozciągania
     nierozciągnięty

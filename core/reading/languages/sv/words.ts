@@ -44,6 +44,43 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     att lägga ut i sidorna
   `,
   seamAllowance: 'sömsmån',
+  ownTape: `
+    egna mått
+    mätt själv
+    mätt av mig
+    jag har mätt
+    jag mäter
+    uppmätt av mig
+    verkliga mått
+    i verkligheten
+    själv mätt
+  `,
+  shopCopy: `
+    enligt hemsidan
+    enligt märket
+    enligt tillverkaren
+    från hemsidan
+    produktbeskrivning
+    tillverkarens mått
+    butikens beskrivning
+  `,
+  closed: `
+    knuten
+    knytt
+    stängd
+    knäppt
+    hopknuten
+    omlott knuten
+    ihopknuten
+  `,
+  opened: `
+    öppen
+    utbredd
+    helt öppen
+    oknuten
+    uppknäppt
+    utvikt
+  `,
   relaxed: `
     outsträckt
     ostretchad

@@ -63,3 +63,12 @@ test('how far back pockets lie apart, as told before', () => {
   const one = figureAt(text, '5"')
   expect(asidesOf(text, [], [one], one).get(one)).toBe('detail')
 })
+
+describe('what a seller measured', () => {
+  test('a list of names that only a garment has is no body', () => {
+    expect(aside('My measurements for this: pit to pit 20", length 26"', '26"')).toBeNull()
+    expect(aside('I measure: chest 20", length 24"', '20"')).toBeNull()
+  })
+  test('a list of a body is', () => expect(aside('My measurements: bust 34", waist 26"', '34"')).toBe('model'))
+  test('a word of advice behind its figure leads on to no other', () => expect(aside('bust 40" max, waist 32"', '32"')).toBeNull())
+})

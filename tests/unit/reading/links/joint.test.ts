@@ -74,3 +74,11 @@ describe('tables', () => {
     expect(joint('bust | waist\nbooks | 36 | 28', THREE.slice(0, 2), ['36', '28']).shared).toEqual([])
   })
 })
+
+test('a bracket right behind its figures takes them, whatever stands on the next line', () => {
+  const names: [string, PointName[]][] = [
+    ['width', ['width']],
+    ['length', ['length']]
+  ]
+  expect(joint('20.5 x 27 (width x length)\n50/50 cotton', names, ['20.5', '27', '50', '50']).shared).toEqual(['width 20.5', 'length 27'])
+})

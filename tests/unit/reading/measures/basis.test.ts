@@ -79,3 +79,31 @@ test('a close call stays in the garment as a doubt of 40 mm more', () => {
   // of another figure it is none
   expect(sd([{ ...doubt, stated: { ...about.stated, start: about.stated.start + 1 } }])).toBe(sd([]))
 })
+
+describe('what settles a list', () => {
+  test('one claim is not counted twice', () => {
+    const [bust] = judgeBasis([girth('chest', 889, 'word-flat', 'list-flat'), girth('hip', 990, 'list-flat')], 'dress')
+    expect(bust?.basis).toBe(AROUND)
+  })
+  test('a list that cannot lie flat is taken around as a whole', () => {
+    const sweep = girth('sweep', 1575, 'list-flat')
+    expect(judgeBasis([sweep], 'skirt')[0]?.basis).toBe(FLAT)
+    expect(judgeBasis([girth('waist', 711, 'list-flat'), sweep], 'skirt').map(({ basis }) => basis)).toEqual([AROUND, AROUND])
+  })
+  test('advice as large as the figure, or double', () => {
+    expect(judgeBasis([girth('waist', 700, 'word-flat', 'advised-around')], 'dress')[0]?.basis).toBe(AROUND)
+    expect(judgeBasis([girth('waist', 700, 'advised-flat')], 'dress')[0]?.basis).toBe(FLAT)
+  })
+  test('a small girth goes with a circumference that is told', () => {
+    const cuff = girth('cuff', 165)
+    expect(judgeBasis([cuff], 'jumper')[0]?.basis).toBe(FLAT)
+    const list = [girth('chest', 838, 'word-around'), girth('waist', 635), girth('bicep', 305), cuff]
+    expect(judgeBasis(list, 'jumper')[3]?.basis).toBe(AROUND)
+  })
+  test('what gives is worn between what it lies at and what it goes to', () => {
+    const chest = girth('chest', 1016, 'word-around')
+    const waist = girth('waist', 560)
+    expect(judgeBasis([chest, waist], 'shirt')[1]?.basis).toBe(FLAT)
+    expect(judgeBasis([chest, { ...waist, stretchedMm: 914 }], 'shirt')[1]?.basis).toBe(AROUND)
+  })
+})

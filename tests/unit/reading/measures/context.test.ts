@@ -107,3 +107,14 @@ describe('what is said of a whole list', () => {
     expect(basisOfList({ at: [], of: new Map() }, 1, 'waist')).toBeNull()
   })
 })
+
+describe('how it lay', () => {
+  test('open and tied', () => {
+    expect(around('waist 40" open', 'waist', '40"').qualifiers).toEqual(['opened'])
+    expect(around('waist 28" tied', 'waist', '28"').qualifiers).toEqual(['closed'])
+    expect(around('laid open the waist is 54"', 'waist', '54"').qualifiers).toEqual(['opened'])
+  })
+  test('a state right before the next figure is its own', () => {
+    expect(around('waist 26" relaxed - stretched 36"', 'waist', '26"').qualifiers).toEqual(['relaxed'])
+  })
+})

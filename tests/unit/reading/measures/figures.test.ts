@@ -137,3 +137,51 @@ describe('of two figures of one name', () => {
 test('a name that this kind has no point for is a detail', () => {
   expect(figures('jeans', 'armhole 9"', [['armhole', 'armhole', '9"']])).toMatchObject({ points: [], asides: ['9 detail'] })
 })
+
+describe('one of two', () => {
+  const seconds = (said: Parameters<typeof figures>[2], words: string) => {
+    const { points, asides } = figures('trousers', words, said)
+    return { points, asides }
+  }
+  test('a wrap counts as it is worn', () => {
+    expect(
+      seconds(
+        [
+          ['waist', 'waist', '40"', saying('opened')],
+          ['waist', 'waist', '28"', { ...saying('closed'), again: true }]
+        ],
+        'waist 40" open, 28" tied'
+      )
+    ).toEqual({ points: ['waist 28'], asides: ['40 detail'] })
+  })
+  test('let down before cuffed, but not where it is told in brackets', () => {
+    const said = (second: string): Parameters<typeof figures>[2] => [
+      ['inseam', 'inseam', '27"', saying('cuffed')],
+      ['inseam', 'inseam', second, { ...saying('uncuffed'), again: true }]
+    ]
+    expect(seconds(said('30"'), 'inseam 27" cuffed, 30" uncuffed').points).toEqual(['inseam 30'])
+    expect(seconds(said('30"'), 'inseam 27" as cuffed (30" uncuffed)').points).toEqual(['inseam 27'])
+  })
+  test('a range too wide for rest begins where it lies', () => {
+    const text = textOf('waist 32 to 50 cm')
+    const range = { ...figureAt(text, '32 to 50 cm'), low: 32, high: 50, value: 41, range: true }
+    const link = linkOf(nameAt(text, 'waist', ['waist']), range)
+    const read = figuresOf(text, {
+      links: [link],
+      words: new Map([[link, saying()]]),
+      garmentAt: () => ({ kind: 'trousers', of: null }),
+      sizeOf: () => null,
+      unitOf: () => 'cm'
+    })
+    expect(read.figures.map(({ quantity }) => quantity.value)).toEqual([32])
+    expect(read.stretched.map(({ quantity }) => quantity.value)).toEqual([50])
+  })
+})
+
+test('an H of legs is the hip, or the hem where no hip is so small', () => {
+  expect([pointOfLetter('h', 'trousers', 20), pointOfLetter('h', 'trousers', 9), pointOfLetter('h', 'shirt', 20)]).toEqual([
+    'hip',
+    'legOpening',
+    'hem'
+  ])
+})

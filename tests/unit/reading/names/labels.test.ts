@@ -53,3 +53,35 @@ describe('a back', () => {
   test('alone before its figure it is a name', () => expect(names('sleeve 24", back 25"', '24"', '25"')).toEqual(['sleeveLength', 'back']))
   test('inside a sentence it is none', () => expect(names('a bow at the back 25"', '25"')).not.toContain('back'))
 })
+
+describe('where a length ends', () => {
+  test.each([
+    ['length down to hem 54"', ['length']],
+    ['sleeve to cuff 23"', ['sleeveLength']],
+    ['shoulder to bottom hem 42"', ['bodyLength']],
+    ['back neck to bottom rib 22"', ['bodyLength']],
+    ['collar to the longest part of the hem 30"', ['bodyLength']],
+    ['armpit to sleeve hem 18"', ['sleeveUnderarm']],
+    ['sleeve, seam to frill 25"', ['sleeveLength']]
+  ])('%s', (words, expected) => expect(names(words, words.slice(words.lastIndexOf(' ') + 1))).toEqual(expected))
+  test('behind a sleeve, from the armpit to the hem is the sleeve', () => {
+    expect(names('sleeves from shoulder seam to hem 9", from armpit to hem 5"', '9"', '5"')).toEqual(['sleeveLength', 'sleeveUnderarm'])
+  })
+  test('without one it is none that is kept', () => expect(names('from armpit to hem 17"', '17"')).toEqual(['detail']))
+})
+
+describe('remarks in brackets', () => {
+  test.each([
+    ['thigh (from the crotch to the outside of the leg) 12"', ['thigh']],
+    ['back width at its narrowest (sleeve to sleeve) 17"', ['backWidth flat']],
+    ['back shoulder width (armhole to armhole) 14"', ['backWidth flat']]
+  ])('%s', (words, expected) => expect(names(words, words.slice(words.lastIndexOf(' ') + 1))).toEqual(expected))
+})
+
+describe('letters that head a row', () => {
+  test('as many figures as letters', () => {
+    expect(names('W / H / R\n16 / 20 / 11', '16', '20', '11')).toEqual(['w', 'h', 'r'])
+  })
+  test('none where the figures are fewer', () => expect(names('W / H / R\n16 / 20', '16', '20')).toEqual([]))
+  test('other signs between a letter and its figure', () => expect(names('w;15 h~20', '15', '20')).toEqual(['w', 'h']))
+})

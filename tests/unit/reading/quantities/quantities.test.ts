@@ -84,3 +84,26 @@ describe('quantities', () => {
     expect(one).toMatchObject({ value: 19, doubling: 'flat' })
   })
 })
+
+describe('a decimal with a space in it', () => {
+  const values = (text: string, language = 'en') => quantitiesOf(readText(text, language)).map(({ value }) => value)
+  test.each([
+    ['waist 17. 5 inches', [17.5]],
+    ['waist 42, 5 cm', [42.5]],
+    ['waist 15 . 25"', [15.25]],
+    ['waist 17. 5', [17.5]]
+  ])('%s', (text, expected) => expect(values(text)).toEqual(expected))
+  test.each([
+    ['waist 27, 38 hips', [27, 38]],
+    ['chest 20. 2 long sleeves', [20, 2]],
+    ['waist 27, 5 cm pocket', [27, 5]],
+    ['4, 5, 6', [4, 5, 6]],
+    ['length 29. 50/50 cotton', [29, 50, 50]],
+    ['inseam 29. 12 rise', [29, 12]]
+  ])('%s is no decimal', (text, expected) => expect(values(text)).toEqual(expected))
+})
+
+test('a count before a hyphen is no length', () => expect(quantitiesOf(readText('3-snap cuffs', 'en'))).toEqual([]))
+test('three figures parted by other dashes are a row, no range', () => {
+  expect(quantitiesOf(readText('14.5 - 20 ~ 12.5', 'en')).map(({ value }) => value)).toEqual([14.5, 20, 12.5])
+})

@@ -1,5 +1,6 @@
 /** Figures that are sizes on a label. */
 import { describe, expect, test } from 'vitest'
+import { readListing } from '../../../../core/reading/read-listing.ts'
 import { sizeLabelsOf } from '../../../../core/reading/sizes/size-labels.ts'
 import { figureAt, textOf } from '../given.ts'
 
@@ -101,5 +102,23 @@ describe('letters', () => {
       taken: [10, 12],
       heads: ['10', '12']
     })
+  })
+})
+
+describe('a pair beside the pair of the label', () => {
+  const measured = (text: string) =>
+    readListing({ title: 'Mens jeans', text }).measures.map(({ point, stated }) => `${point} ${stated.text}`)
+  test.each([
+    'Tagged 34 x 32, actual measurements 33 x 31',
+    'Label says 34x32 (33 x 31 actual)',
+    'tag says 34x32 but they have shrunk, I get 33 x 31',
+    'W34 L32 on the tag, measured W33 L31'
+  ])('%s', (text) => expect(measured(text)).toEqual(['waist 33', 'inseam 31']))
+  test('with a half it is no size', () => expect(measured('33 x 31.5')).toEqual(['waist 33', 'inseam 31.5']))
+  test('what they fit like is none', () => expect(measured('34x32 fits like 33x31')).toEqual([]))
+  test('of a top 22W x 28L is a width and a length', () => {
+    const { measures, sizeLabels } = readListing({ title: 'Blank tee', text: '22W x 28L' })
+    expect(measures.map(({ point }) => point)).toEqual(['chest', 'bodyLength'])
+    expect(sizeLabels).toEqual([])
   })
 })

@@ -1,0 +1,45 @@
+/** Who took a figure: the seller's own tape, or a shop whose words the seller copied. */
+import { means, type Term, termAt, termsAs } from '../text/terms.ts'
+import type { TextRead } from '../text/text.ts'
+
+export type Source = 'own' | 'shop'
+interface Span {
+  from: number
+  to: number
+  source: Source
+}
+
+/** Of each token the source that was told last before it; null: none told. Linear. */
+export function sourcesIn(text: TextRead): (token: number) => Source | null {
+  const { terms } = text
+  if (!terms.by.has('ownTape') && !terms.by.has('shopCopy')) return () => null
+  const heads = termsAs(terms, 'ownTape', 'shopCopy', 'sizeChart')
+  const spans = heads.map((term, index): Span => {
+    const source = means(term, 'ownTape') ? 'own' : 'shop'
+    const limit = heads[index + 1]?.from ?? text.tokens.length
+    return { from: term.from, to: source === 'own' ? limit : endOfCopy(text, term, limit), source }
+  })
+  return (token) => {
+    let low = 0
+    let high = spans.length
+    while (low < high) {
+      const middle = (low + high) >> 1
+      if ((spans[middle] as Span).from <= token) low = middle + 1
+      else high = middle
+    }
+    const span = spans[low - 1]
+    return span && token < span.to ? span.source : null
+  }
+}
+
+/** What is copied ends with its paragraph, or where a later line or sentence begins to measure. */
+function endOfCopy({ tokens, terms, layout }: TextRead, head: Term, limit: number): number {
+  const paragraph = layout.paragraph[head.from]
+  let at = head.to
+  for (; at < limit && layout.paragraph[at] === paragraph; at++) {
+    const its = termAt(terms, at)
+    const heads = its?.from === at && means(its, 'heading') && layout.sentence[at] !== layout.sentence[head.from]
+    if (heads && (tokens[at - 1]?.kind === 'break' || means(its, 'measures'))) return at
+  }
+  return at
+}

@@ -1,0 +1,114 @@
+/** “Shouder 17"”, “Lenghth: 26”: a name of a point one slip of the pen away, beside its figure. */
+import type { PhraseTrie, Sense } from './phrase-trie.ts'
+import type { Token } from './tokens.ts'
+import { vocabularyOf } from './vocabulary.ts'
+
+/** Shorter words are too near to too many others. */
+const SHORTEST = 5
+const LONGEST = 14
+const SHORTEST_NAME = 4
+
+/** The same tokens, such words as they are meant. Linear: a word is looked up by what is left without one of its letters. */
+export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie): readonly Token[] {
+  let spelt: Token[] | null = null
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at] as Token
+    if (token.kind !== 'word' || token.text.length < SHORTEST || token.text.length > LONGEST) continue
+    const beside = isBesideFigure(tokens, at, trie)
+    if (!beside && !isBeforeName(tokens[at + 1], trie)) continue
+    if (vocabularyOf(trie).all.has(token.text)) continue
+    const name = meantBy(token.text, trie)
+    if (name === null || !(beside || trie.root.next.get(name)?.next.has(tokens[at + 1]?.text ?? ''))) continue
+    spelt ??= [...tokens]
+    spelt[at] = { ...token, text: name }
+  }
+  return spelt ?? tokens
+}
+
+/** Its figure stands right behind it or right before it. */
+function isBesideFigure(tokens: readonly Token[], at: number, trie: PhraseTrie): boolean {
+  let next = at + 1
+  while (next < at + 3 && tokens[next]?.kind === 'mark' && /^[:=~>.-]$/.test(tokens[next]?.text ?? '')) next++
+  if (isFigure(tokens[next])) return true
+  const before = tokens[at - 1]
+  const unit = before?.text === '"' || (before?.kind === 'word' && vocabularyOf(trie).units.has(before.text))
+  return isFigure(before) || (unit && isFigure(tokens[at - 2]))
+}
+/** It may open a longer name. */
+const isBeforeName = (next: Token | undefined, trie: PhraseTrie): boolean =>
+  next?.kind === 'word' && vocabularyOf(trie).names.has(next.text)
+const isFigure = (token: Token | undefined): boolean => token?.kind === 'digits' || token?.kind === 'fraction'
+
+/** By what is left of a word without one letter, the words that it is left of; each word by itself too. */
+type Index = Map<string, string[]>
+const known = new WeakMap<PhraseTrie, Index>()
+
+function indexOf(trie: PhraseTrie): Index {
+  const before = known.get(trie)
+  if (before) return before
+  const index: Index = new Map()
+  for (const word of vocabularyOf(trie).all) {
+    if (word.length < SHORTEST_NAME || word.length > LONGEST + 1 || /\d/.test(word)) continue
+    for (const rest of leftOf(word)) {
+      const words = index.get(rest)
+      if (words) words.push(word)
+      else index.set(rest, [word])
+    }
+  }
+  known.set(trie, index)
+  return index
+}
+
+function leftOf(word: string): Set<string> {
+  const rests = new Set([word])
+  for (let at = 0; at < word.length; at++) rests.add(word.slice(0, at) + word.slice(at + 1))
+  return rests
+}
+
+/** The word of the trade that is one slip away, where it is in a name of a point and no other word but of the same point is as near. */
+function meantBy(word: string, trie: PhraseTrie): string | null {
+  const index = indexOf(trie)
+  let nearest = 9
+  let near = new Set<string>()
+  for (const rest of leftOf(word))
+    for (const one of index.get(rest) ?? []) {
+      const slip = slipOf(word, one)
+      if (slip === null || slip > nearest) continue
+      if (slip < nearest) near = new Set()
+      nearest = slip
+      near.add(one)
+    }
+  const { names } = vocabularyOf(trie)
+  let meant: string | null = null
+  for (const one of near) {
+    if (!names.has(one)) return null
+    if (meant === null || pointOf(meant, trie) === undefined) meant = one
+    else if (pointOf(one, trie) !== undefined && pointOf(one, trie) !== pointOf(meant, trie)) return null
+  }
+  return meant
+}
+
+const pointOf = (word: string, trie: PhraseTrie): string | undefined =>
+  trie.root.next.get(word)?.meaning?.senses.find((sense): sense is Extract<Sense, { role: 'point' }> => sense.role === 'point')?.point
+
+/**
+ * How far a slip leads from one word to another, or null where it takes more than one: 1 for neighbours in each other's place and for
+ * a letter doubled or not, 2 for a letter too many, missing or another.
+ */
+export function slipOf(a: string, b: string): 1 | 2 | null {
+  if (Math.abs(a.length - b.length) > 1 || a === b) return null
+  let from = 0
+  while (from < a.length && a[from] === b[from]) from++
+  let endA = a.length
+  let endB = b.length
+  while (endA > from && endB > from && a[endA - 1] === b[endB - 1]) {
+    endA--
+    endB--
+  }
+  const [lengthA, lengthB] = [endA - from, endB - from]
+  if (lengthA === 2 && lengthB === 2 && a[from] === b[from + 1] && a[from + 1] === b[from]) return 1
+  if (lengthA > 1 || lengthB > 1) return null
+  const longer = lengthA > lengthB ? a : b
+  const doubled = lengthA !== lengthB && (longer[from] === longer[from - 1] || longer[from] === longer[from + 1])
+  return doubled ? 1 : 2
+}

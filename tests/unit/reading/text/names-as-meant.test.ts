@@ -1,0 +1,45 @@
+/** Words that were run together or misspelt, as they are meant. */
+import { describe, expect, test } from 'vitest'
+import { slipOf } from '../../../../core/reading/text/misspelt.ts'
+import { readText } from '../../../../core/reading/text/text.ts'
+
+const words = (text: string, language = 'en') => readText(text, language).tokens.map((token) => token.text)
+
+describe('words run together', () => {
+  test.each([
+    ['Bust: 20inWaist: 17', 'in waist'],
+    ['20inwaist 17', 'in waist'],
+    ['InchesBust20', 'inches bust'],
+    ['MEASUREMENTSBust 17', 'measurements bust'],
+    ['21inL 28', 'in l']
+  ])('%s', (text, parted) => expect(words(text).join(' ')).toContain(parted))
+  test('in another language too', () => expect(words('50cmLargo 68', 'es').join(' ')).toContain('cm largo'))
+  test.each(['5inseam', '12inch', 'denimJacket', '30inside'])('%s is one word, or no name', (text) =>
+    expect(words(text).join(' ')).not.toMatch(/ in | denim /)
+  )
+  test('each part has its place', () => {
+    const text = '20inWaist 17'
+    for (const { text: word, start, end } of readText(text, 'en').tokens) expect(text.slice(start, end).toLowerCase()).toBe(word)
+  })
+})
+
+describe('names one slip of the pen away', () => {
+  test.each([
+    ['Shouder 17"', 'shoulder'],
+    ['24" sleeeve', 'sleeve'],
+    ['Waits: 14', 'waist'],
+    ['shoullder to shoulder 17', 'shoulder']
+  ])('%s', (text, name) => expect(words(text).some((word) => word.startsWith(name))).toBe(true))
+  test('only beside a figure', () => expect(words('he waits for the post')).toContain('waits'))
+  test('short words are near to too much', () => expect(words('hop 20"')).toContain('hop'))
+  test('not where another word of the trade is as near', () => expect(words('beast 20"')).toContain('beast'))
+  test.each([
+    ['waits', 'waist', 1],
+    ['chesst', 'chest', 1],
+    ['chist', 'chest', 2],
+    ['shouder', 'shoulder', 2],
+    ['chest', 'chest', null],
+    ['chiist', 'chest', null],
+    ['tiger', 'waist', null]
+  ])('%s to %s is a slip of %s', (a, b, slip) => expect(slipOf(a, b)).toBe(slip))
+})

@@ -174,8 +174,8 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
   const found: FibreAt[] = []
   let sentence = -1
   let lining = false
-  let shell: Term | null = null
   let seen = 0
+  let shell: Term | null = null
   for (const term of termsAs(terms, 'fibre', 'shell', 'lining')) {
     if (layout.sentence[term.from] !== sentence) {
       sentence = layout.sentence[term.from] as number
@@ -209,10 +209,6 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
     for (const [fibre, share] of sharesOf(text, found)) fibres.set(fibre, share)
 }
 
-/** “shell/lining: polyester”: what follows is of both. */
-const isJoined = ({ tokens, terms }: TextRead, shell: Term | null, lining: Term): boolean =>
-  shell !== null && shell.to + 1 === lining.from && (/^[/·&+]$/.test(tokens[shell.to]?.text ?? '') || means(termAt(terms, shell.to), 'and'))
-
 const OTHER_PART = cue('otherPart')
 /** A part beside the outer cloth, with its own fibres behind it: “underskirt: …”, “trim 100 %”, “zip polyester”. */
 function opensOtherPart({ tokens, terms }: TextRead, at: number): boolean {
@@ -231,6 +227,9 @@ function sentenceStart({ layout }: TextRead, at: number): number {
 }
 /** So far before the first fibre of a sentence its part may be named. */
 const FARTHEST_PART = 12
+/** “shell/lining: polyester”: what follows is of both. */
+const isJoined = ({ tokens, terms }: TextRead, shell: Term | null, lining: Term): boolean =>
+  shell !== null && shell.to + 1 === lining.from && (/^[/·&+]$/.test(tokens[shell.to]?.text ?? '') || means(termAt(terms, shell.to), 'and'))
 
 const LINING = cue('liningName')
 

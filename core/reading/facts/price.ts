@@ -221,7 +221,11 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
   const told = toldCurrency(text)
   const now = told !== undefined && (PRICE_NOW.test(tokens[sign]?.text ?? '') || POST_PAID.test(after?.text ?? ''))
   const bare =
-    (now || saysPrice(text, at) || HAGGLED.test(after?.text ?? '') || (home !== '' && (isDashed(text, to - 2) || isRound(text, at, to)))) &&
+    (now ||
+      saysPrice(text, at) ||
+      (home !== '' && isDashed(text, to - 2)) ||
+      HAGGLED.test(after?.text ?? '') ||
+      (home !== '' && isRound(text, at, to))) &&
     after?.text !== '"' &&
     !means(termAt(terms, to), 'unit', 'point')
   return bare ? { currency: told ?? home, from: at, to } : null

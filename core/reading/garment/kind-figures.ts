@@ -23,7 +23,7 @@ export const halfEvidence = (names: readonly PointName[]): Evidence[] => shapeEv
 /** By the points and their amounts; those of one garment only. */
 export function figureEvidence(told: Told): Evidence[] {
   const points = [...new Set(told.measures.map(({ point }) => point))]
-  const likely = evidenceOfKinds(told)
+  const likely = evidenceOfKinds({ ...told, measures: told.measures.filter((one) => !isShortSleeve(one)) })
   const most = Math.max(...likely.values())
   // figures that go together on no garment were misread or mistyped
   const trusted = most / points.length < NO_GARMENT ? HARDLY : TRUSTED
@@ -39,6 +39,11 @@ export function figureEvidence(told: Told): Evidence[] {
     })
   ]
 }
+/** Any top may have short sleeves: how long they are says nothing of its kind. */
+const isShortSleeve = ({ point, mm }: Told['measures'][number]): boolean => SLEEVES.includes(point) && mm < LONG_SLEEVE_MM
+const SLEEVES: readonly PointId[] = ['sleeveLength', 'sleeveUnderarm']
+/** From three quarters of an arm on (ANSUR II, arms 600). */
+const LONG_SLEEVE_MM = 450
 /** Figures hang together less well than their model thinks: makers differ, and sellers measure as they like (from memory). */
 const TRUSTED = 0.5
 const HARDLY = 0.15

@@ -1,6 +1,6 @@
 /** The nouns of a text that name garments, or things that are none: each with its place, by which it tells what is for sale or only what is near it. */
 import type { Made } from '../../garment/garment-input.ts'
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { cue } from '../text/cues.ts'
 import { LEXICONS, type Node } from '../text/phrase-trie.ts'
 import { meaning, means, phrasesOf, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
@@ -60,9 +60,7 @@ const FURTHEST = 4000
 const JOINED = new Set(LEXICONS.filter(({ joinedBy }) => joinedBy).map(({ language }) => language))
 
 /** Does the first of several nouns lead? */
-export const isFirstLeading = (language: string): boolean => HEAD_FIRST.has(language) || JOINED.has(language) || UNSPACED.has(language)
-/** Here a space parts names: of nouns written apart the first is the garment, or the first of a set. */
-const UNSPACED = new Set(LEXICONS.filter(({ unspaced }) => unspaced).map(({ language }) => language))
+export const isFirstLeading = (language: string): boolean => HEAD_FIRST.has(language) || JOINED.has(language)
 
 /** Every noun of a text, in order. Linear. */
 export function nounsOf(text: TextRead, language: string): Noun[] {
@@ -130,7 +128,7 @@ function placeOf(text: TextRead, term: Term, { before, after, language, asides }
     if (before && joins(text, before, term) && !isBesideAt(text, before, term)) return 'modifier'
   } else if (after && joins(text, term, after) && (JOINED.has(language) ? isVague(text, term) : !isVague(text, after))) return 'modifier'
   if (JOINED.has(language) && before && joins(text, before, term) && isVague(text, term)) return 'modifier'
-  if (isBesideNoun(text, term.from)) return 'beside'
+  if (isBesideNoun(text, term.from) || (before && isSecondOfSet(text, before, term))) return 'beside'
   if (isDenied(text, term)) return 'beside'
   if (NOT_ITSELF.test(tokens[term.to]?.text ?? '')) return 'part'
   return isName(text, term.to) ? 'name' : 'head'
@@ -143,11 +141,35 @@ function isName({ original, tokens, terms }: TextRead, at: number): boolean {
   return /^\p{Lu}\p{Ll}/u.test(original.slice(token.start, token.end))
 }
 
+/** ジャケット スカート: where a space parts two names, trousers or a skirt right behind what is worn above are a set with it. */
+function isSecondOfSet({ tokens, trie }: TextRead, before: Term, { from, meaning: { senses } }: Term): boolean {
+  if (trie.runs === null || before.to !== from || tokens[from]?.spaced !== true) return false
+  const [first, then] = [before.meaning.senses, senses].map((some) => some.find((one) => one.role === 'kind'))
+  if (first?.role !== 'kind' || then?.role !== 'kind') return false
+  return SHAPE[first.kind] === 'upper' && (SHAPE[then.kind] === 'legs' || SHAPE[then.kind] === 'skirt')
+}
+
+const LED_TO = cue('besideGarmentBehind')
+/** スカートにも, ワンピース風: where verbs stand last, what is set beside the garment, or only looks like one, is told behind its name. */
+function isLedTo({ tokens, terms, trie }: TextRead, { to }: Term): boolean {
+  if (!trie.verbLast) return false
+  let at = to
+  // デニムやスカートにも: so are all that are listed with it
+  for (let listed = 0; listed < MOST_LISTED && tokens[at]?.spaced === false; listed++) {
+    if (LED_TO.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'imitation')) return true
+    const next = termAt(terms, at + 1)
+    if (!means(termAt(terms, at), 'and', 'or', 'light') || next?.from !== at + 1 || !means(next, 'kind')) return false
+    at = next.to
+  }
+  return false
+}
+const MOST_LISTED = 4
+
 const isVague = ({ tokens }: TextRead, { from, to }: Term): boolean => to === from + 1 && VAGUE.test(tokens[from]?.text ?? '')
 
-/** “shirt dress”, “shirt-dress”: two nouns with nothing between them. */
+/** “shirt dress”, “shirt-dress”: two nouns with nothing between them; where words need no spaces, what one parts is another noun. */
 function joins({ tokens, trie }: TextRead, { to }: Term, { from }: Term): boolean {
-  if (to === from) return trie.runs === null || !tokens[from]?.spaced
+  if (to === from) return trie.runs === null || tokens[from]?.spaced !== true
   return from === to + 1 && tokens[to]?.text === '-' && !tokens[to]?.spaced && !tokens[from]?.spaced
 }
 const isBesideAt = ({ tokens }: TextRead, { to }: Term, { from }: Term): boolean =>
@@ -174,7 +196,13 @@ const UNKNOWN = 2
 /** “with jeans, a skirt or tailored trousers”, “to wear over a dress”: set beside what is for sale. */
 export function isBesideNoun(text: TextRead, from: number): boolean {
   const { tokens, terms, layout, trie } = text
-  if (trie.verbLast) return isLedTo(text, termAt(terms, from))
+  // デニムに合うシャツ: where verbs stand last, such a word is of the noun before it (see isLedTo)
+  if (trie.verbLast) {
+    const its = termAt(terms, from)
+    // トップスとスカート: right behind another noun and its “and”
+    const second = BESIDE.test(tokens[from - 1]?.text ?? '') && tokens[from - 1]?.spaced === false && means(termAt(terms, from - 2), 'kind')
+    return second || (its !== undefined && isLedTo(text, its))
+  }
   let unknown = 0
   for (let at = from - 1, steps = 0; steps < REACH && at >= 0; steps++) {
     if (layout.sentence[at] !== layout.sentence[from]) return false
@@ -198,22 +226,6 @@ export function isBesideNoun(text: TextRead, from: number): boolean {
   }
   return false
 }
-
-const LED_TO = cue('besideGarmentBehind')
-/** スカートにも, ワンピース風: where verbs stand last, what is set beside the garment, or only looks like one, is told behind its name. */
-function isLedTo({ tokens, terms }: TextRead, term: Term | undefined): boolean {
-  let at = term?.to ?? tokens.length
-  if (LED_TO.test(tokens[at]?.text ?? '')) return true
-  // デニムやスカートにも: so are all that are listed with it
-  for (let listed = 0; listed < MOST_LISTED && tokens[at]?.spaced === false; listed++) {
-    if (LED_TO.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'imitation')) return true
-    const next = termAt(terms, at + 1)
-    if (!means(termAt(terms, at), 'and', 'or', 'light') || next?.from !== at + 1 || !means(next, 'kind')) return false
-    at = next.to
-  }
-  return false
-}
-const MOST_LISTED = 4
 
 const isDecade = (tokens: readonly Token[], at: number): boolean => {
   const [number, behind] = [tokens[at], tokens[at + 1]]

@@ -77,11 +77,11 @@ export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; 
     }
     if (!term || (parted && !seen && means(term, 'point'))) return null
     const landmark = meaning(term, 'landmark')
+    // “sleeve from the shoulder 60, from the armpit 46”: the start of the figure behind it
+    if (seen && landmark && parted && isFigure(tokens, term.to)) return null
     // 総丈(脇から): where verbs stand last, “from” stands behind the place
     const from = text.trie.verbLast && landmark ? termAt(terms, term.to) : undefined
     if (from && means(from, 'to') && landmark) return { landmark: landmark.landmark, to: from.to }
-    // “sleeve from the shoulder 60, from the armpit 46”: the start of the figure behind it
-    if (seen && landmark && parted && isFigure(tokens, term.to)) return null
     if (seen && landmark) return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: endOfPlace(text, term.to) }
     if (means(term, 'from') || (means(term, 'inner') && landmark) || under) seen = true
     else if (!means(term, 'light', 'measures', 'inner') && !UNDER.test(token.text)) return null

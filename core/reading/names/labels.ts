@@ -97,11 +97,17 @@ function isRemark(text: TextRead, last: Label, label: Label, figures: (from: num
   // “back width at its narrowest (sleeve to sleeve) 17”
   while (open < last.to + REMARKED && tokens[open]?.kind === 'word') open++
   if (last.role !== 'point' || (label.role !== 'detail' && label.role !== 'point') || tokens[open]?.text !== '(') return false
+  // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
+  if (
+    label.role === 'point' &&
+    !means(termAt(terms, label.to), 'to') &&
+    !endsWithTo(text, label) &&
+    !isWhole(text, open, label) &&
+    !figureBehind(text, open, figures)
+  )
+    return false
   for (let at = open + 1; at < open + LONGEST_REMARK; at++) {
     if (tokens[at]?.text !== ')') continue
-    // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
-    const said = means(termAt(terms, label.to), 'to') || means(termAt(terms, at - 1), 'to')
-    if (label.role === 'point' && !said && !isWhole(text, open, label) && !figureBehind(text, open, figures)) return false
     return at >= label.to && !figures(last.to, at)
   }
   return false
@@ -109,6 +115,12 @@ function isRemark(text: TextRead, last: Label, label: Label, figures: (from: num
 
 const REMARKED = 4
 const LONGEST_REMARK = 16
+
+/** (襟から袖口まで): where verbs stand last, “to” stands right before the closing bracket. */
+function endsWithTo({ tokens, terms }: TextRead, label: Label): boolean {
+  for (let at = label.to; at < label.to + LONGEST_REMARK; at++) if (tokens[at]?.text === ')') return means(termAt(terms, at - 1), 'to')
+  return false
+}
 
 /** “Thigh (from the crotch to the outside of the leg): 12”: the figure stands right behind the brackets, and none in them. */
 function figureBehind({ tokens }: TextRead, open: number, figures: (from: number, to: number) => boolean): boolean {

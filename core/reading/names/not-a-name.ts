@@ -9,9 +9,9 @@ import type { TextRead } from '../text/text.ts'
 /** Does this name name nothing here? */
 export const namesNothing = (text: TextRead, term: Term): boolean =>
   isWithout(text, term.from) ||
-  (means(term, 'detail') && isWithIt(text, term)) ||
   isFastenedWith(text, term) ||
   (means(term, 'point', 'detail') && isCountedIn(text, term)) ||
+  (means(term, 'detail') && isWithIt(text, term)) ||
   (means(term, 'point') &&
     (isIncluded(text, term.to) ||
       isWithIt(text, term) ||

@@ -88,15 +88,14 @@ export function isNoLength(text: TextRead, from: number, to: number, unit: boole
   return false
 }
 
-/** 約52, 着丈70袖丈60: in scripts without spaces any word may stand glued to a figure. */
-const standsGlued = ({ text }: Token): boolean => isUnspaced(text.charCodeAt(0))
-
 /** “3-snap cuffs”, “5-pocket”: a count in front of what is counted. */
 const isCompound = ({ tokens, terms }: TextRead, at: number): boolean => {
   const [hyphen, word] = [tokens[at], tokens[at + 1]]
   if (hyphen?.text !== '-' || hyphen.spaced || word?.kind !== 'word' || word.spaced) return false
   return !SHORTHAND.test(word.text) && !means(termAt(terms, at + 1), 'unit', 'point', 'landmark', 'basis', 'front', 'back')
 }
+/** 約52, 着丈70袖丈60: in scripts without spaces any word may stand glued to a figure. */
+const standsGlued = ({ text }: Token): boolean => isUnspaced(text.charCodeAt(0))
 
 const isLetterName = ({ tokens }: TextRead, at: number): boolean =>
   SHORTHAND.test(tokens[at]?.text ?? '') && /^[:=-]$/.test(tokens[at + 1]?.text ?? '')

@@ -34,6 +34,8 @@ function tellingOf({ common, points, kinds, fibres, colours, words, scripts }: L
 /** So many words tell it. */
 const SAMPLE = 400
 
+/** So many words of the language that was told, beside more of English, are a text in both. */
+const BESIDE_ENGLISH = { least: 6, share: 0.4 }
 /** How much the scripts of a word tell each language that has them. */
 function byScript(text: string, scores: number[]): void {
   const scripts = new Set<Script>()
@@ -44,9 +46,6 @@ function byScript(text: string, scores: number[]): void {
   for (const [place, lexicon] of LEXICONS.entries())
     for (const script of scripts) scores[place] = (scores[place] as number) + (lexicon.scripts?.[script] ?? 0)
 }
-
-/** So many words of the language that was told, beside more of English, are a text in both. */
-const BESIDE_ENGLISH = { least: 6, share: 0.4 }
 
 /** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
 export function languageOf(texts: readonly (readonly Token[])[], given: string | undefined): string {

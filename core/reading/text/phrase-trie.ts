@@ -121,13 +121,6 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     for (const [unit, phrases] of Object.entries(lexicon.units)) add(phrases, { role: 'unit', unit: unit as keyof Lexicon['units'] })
     for (const [word, value] of Object.entries(lexicon.numbers)) add(word, { role: 'number', value })
     for (const { kind, or, phrases, made: make } of lexicon.kinds) add(phrases, { role: 'kind', kind, or: or ?? null, made: make ?? null })
-    for (const { kinds, as, phrases } of lexicon.signs ?? []) {
-      const sense: Sense = { role: 'sign', kinds, as }
-      for (const phrase of phrasesIn(phrases)) {
-        if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
-        for (const words of variants(phrase, lexicon.endings)) put(signs, words, sense, rank, null)
-      }
-    }
     for (const [fibre, phrases] of Object.entries(lexicon.fibres)) add(phrases, { role: 'fibre', fibre })
     for (const [structure, phrases] of Object.entries(lexicon.structures))
       add(phrases, { role: 'structure', structure: structure as Structure })
@@ -145,11 +138,7 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
     // they are pockets like others, to be counted or measured
     for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
-    putCuts(cuts, lexicon, lexicon.language === 'en' ? falseFriends : NO_FRIENDS, parts, rank)
-    for (const [key, phrases] of Object.entries(lexicon.whose)) {
-      const sense: Sense = { role: 'whose', whose: WHOSE.find((one) => key.startsWith(one)) ?? 'both', named: key.endsWith(' named') }
-      for (const phrase of phrasesIn(phrases)) for (const words of waysToWrite(phrase, [], parts)) put(whose, words, sense, rank, null)
-    }
+    putApart(lexicon, { cuts, whose, signs }, { rank, parts, falseFriends })
     for (const phrase of phrasesIn(lexicon.words.half)) for (const word of wordsOf(phrase)) halves.add(word)
   })
   return {
@@ -167,17 +156,32 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
   }
 }
 
-const NO_FRIENDS: ReadonlySet<string> = new Set()
-function putCuts(cuts: Node, { cut }: Lexicon, without: ReadonlySet<string>, parts: RunParts, rank: number): void {
+/** What stands among names and kinds without hiding them: words of the cut, whose sizes, and what tells a kind without naming it. */
+function putApart(
+  { language, cut, whose, signs, endings }: Lexicon,
+  to: Pick<PhraseTrie, 'cuts' | 'whose' | 'signs'>,
+  { rank, parts, falseFriends }: { rank: number; parts: RunParts; falseFriends: ReadonlySet<string> }
+): void {
+  const add = (root: Node, phrases: Phrases, sense: Sense, ends: readonly string[], alone: Meaning | null) => {
+    for (const phrase of phrasesIn(phrases)) {
+      if (language === 'en' && falseFriends.has(phrase) && sense.role !== 'whose') continue
+      for (const words of waysToWrite(phrase, ends, parts)) put(root, words, sense, rank, alone)
+    }
+  }
+  for (const { kinds, as, phrases } of signs ?? []) add(to.signs, phrases, { role: 'sign', kinds, as }, endings, null)
   for (const [facet, values] of Object.entries(cut ?? {}) as [Facet, Record<string, Phrases>][])
     for (const [value, phrases] of Object.entries(values)) {
       const sense: Sense = { role: 'cut', facet, value }
-      const alone = meaningOf([sense])
-      for (const phrase of phrasesIn(phrases)) {
-        if (without.has(phrase)) continue
-        for (const words of waysToWrite(phrase, [], parts)) put(cuts, words, sense, rank, alone)
-      }
+      add(to.cuts, phrases, sense, [], meaningOf([sense]))
     }
+  for (const [key, phrases] of Object.entries(whose))
+    add(
+      to.whose,
+      phrases,
+      { role: 'whose', whose: WHOSE.find((one) => key.startsWith(one)) ?? 'both', named: key.endsWith(' named') },
+      [],
+      null
+    )
 }
 
 /** The words of a language that are written without spaces: those of its phrases, its cues and its amounts. */

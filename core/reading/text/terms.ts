@@ -1,6 +1,7 @@
 /** The words of a text that mean something, longest phrase first, each with its place and all it can mean. */
 
 import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
+import { isUnspaced } from '../languages/scripts.ts'
 import { compoundWord, INNER } from './compound-word.ts'
 import { cue } from './cues.ts'
 import { type Meaning, meaningOf, type Node, type PhraseTrie, SAYS_MORE, type Sense } from './phrase-trie.ts'
@@ -70,6 +71,7 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
     const unit =
       tokens[from]?.spaced === false &&
       tokens[from - 1]?.kind === 'digits' &&
+      !isUnspaced((tokens[from] as Token).text.charCodeAt(0)) &&
       trie.root.next.get(tokens[from]?.text ?? '')?.meaning?.roles.has('unit') === true
     const found = longest(tokens, from, trie.root, unit ? from + 1 : undefined)
     if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie.root) : found)

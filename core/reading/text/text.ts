@@ -33,8 +33,8 @@ export function tokenise(original: string): TextTokens {
 
 export function readTokens(text: TextTokens, language: string): TextRead {
   const trie = phraseTrieOf(language)
-  const parted = withGluedParted(text.original, text.tokens, trie)
-  const tokens = withNamesSpelt(trie.runs === null ? parted : withRunsCut(parted, text.plain, trie.runs), trie)
+  const cut = trie.runs === null ? text.tokens : withRunsCut(text.tokens, text.plain, trie.runs)
+  const tokens = withNamesSpelt(withGluedParted(text.original, cut, trie), trie)
   return { ...text, tokens, trie, terms: termsOf(tokens, trie), layout: layoutOf(tokens) }
 }
 export const readText = (original: string, language: string): TextRead => readTokens(tokenise(original), language)

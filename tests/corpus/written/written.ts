@@ -21,6 +21,9 @@ export const written: Record<string, WrittenCase[]> = {
   kinds,
   'english words': englishWords,
   'seven languages': sevenLanguages,
+  figures,
+  'figures-2': figures2,
+  'figures-3': figures3,
   japanese,
   korean,
   portuguese,
@@ -30,8 +33,5 @@ export const written: Record<string, WrittenCase[]> = {
   czech,
   'more japanese': moreJapanese,
   'more korean': moreKorean,
-  'more portuguese': morePortuguese,
-  figures,
-  'figures-2': figures2,
-  'figures-3': figures3
+  'more portuguese': morePortuguese
 }

@@ -74,7 +74,9 @@ export const cues: Cues = {
     との
   `,
   kindInPassing: `
+    ニット
     デニム
+    スウェット
     トップス
     ボトムス
     アウター

@@ -77,10 +77,9 @@ export const cues: Cues = {
     와도
     과도
     하고도
-    느낌
-    스타일
   `,
   kindInPassing: `
+    니트
     데님
     상의
     하의
@@ -91,6 +90,7 @@ export const cues: Cues = {
     트레이닝
     수트
     슈트
+    나시
   `,
   paleLook: '워싱',
   notYet: '필요',

@@ -128,7 +128,7 @@ function placeOf(text: TextRead, term: Term, { before, after, language, asides }
     if (before && joins(text, before, term) && !isBesideAt(text, before, term)) return 'modifier'
   } else if (after && joins(text, term, after) && (JOINED.has(language) ? isVague(text, term) : !isVague(text, after))) return 'modifier'
   if (JOINED.has(language) && before && joins(text, before, term) && isVague(text, term)) return 'modifier'
-  if (isBesideNoun(text, term.from) || isLedTo(text, term) || (before && isSecondOfSet(text, before, term))) return 'beside'
+  if (isBesideNoun(text, term.from) || (before && isSecondOfSet(text, before, term))) return 'beside'
   if (isDenied(text, term)) return 'beside'
   if (NOT_ITSELF.test(tokens[term.to]?.text ?? '')) return 'part'
   return isName(text, term.to) ? 'name' : 'head'
@@ -195,7 +195,14 @@ const UNKNOWN = 2
 
 /** “with jeans, a skirt or tailored trousers”, “to wear over a dress”: set beside what is for sale. */
 export function isBesideNoun(text: TextRead, from: number): boolean {
-  const { tokens, terms, layout } = text
+  const { tokens, terms, layout, trie } = text
+  // デニムに合うシャツ: where verbs stand last, such a word is of the noun before it (see isLedTo)
+  if (trie.verbLast) {
+    const its = termAt(terms, from)
+    // トップスとスカート: right behind another noun and its “and”
+    const second = BESIDE.test(tokens[from - 1]?.text ?? '') && tokens[from - 1]?.spaced === false && means(termAt(terms, from - 2), 'kind')
+    return second || (its !== undefined && isLedTo(text, its))
+  }
   let unknown = 0
   for (let at = from - 1, steps = 0; steps < REACH && at >= 0; steps++) {
     if (layout.sentence[at] !== layout.sentence[from]) return false

@@ -60,6 +60,9 @@ describe('by its title', () => {
   })
   test.each([
     ['ja', 'リブタンク デニムやスカートにも', 'knit-top', 'what it goes with is told behind its name'],
+    ['ja', 'デニムに合うシャツ', 'shirt', 'and not of what follows it'],
+    ['ja', '春に着たいコート', 'coat', 'nor of the noun behind a season'],
+    ['ko', '청바지에 잘 어울리는 셔츠', 'shirt', 'and not of what follows it'],
     ['ja', 'ワンピース風チュニック', 'shirt', 'and what it only looks like'],
     ['ja', 'ジャケット スカート', 'jacket', 'a set is what is named first'],
     ['ja', 'オールインワン デニム', 'jumpsuit', 'a word in passing, parted by a space, tells no other kind'],

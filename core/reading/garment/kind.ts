@@ -54,8 +54,8 @@ export function kindByFigures(words: KindWords, names: readonly PointName[], tol
   if (several || known !== undefined || byPoints.lead >= SETTLED) return byPoints
   return decide(words, [...measured, ...amountEvidence(told)], known)
 }
-/** So far ahead that no amounts change the kind, nor how sure it is: what they can take and give, and the lead at which one is surest. */
-const SETTLED = MOST.figures + WEIGHT.points.clear + 3
+/** So far ahead that no amounts change the kind: what they can take from it and give another, and as much as leaves it sure. */
+const SETTLED = MOST.figures + WEIGHT.points.clear + 1
 
 /** What nothing else parts is the commoner: trousers before jeans, where no cloth is told. */
 const USUAL: Evidence[] = [{ for: 'trousers', weight: WEIGHT.usual, because: 'usual' }]

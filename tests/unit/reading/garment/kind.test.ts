@@ -185,7 +185,13 @@ describe('by its figures', () => {
       ['skirtLength', 600]
     ])
     expect(evidence.find(({ because }) => because === 'title')).toMatchObject({ for: 'skirt' })
-    expect(new Set(evidence.map(({ because }) => because))).toContain('figures')
+    // so clearly named that its amounts are not asked; where nothing names it they are
+    expect(evidence.map(({ because }) => because)).not.toContain('figures')
+    const unnamed = settled('', '', [
+      ['waist', 700],
+      ['hip', 960]
+    ])
+    expect(unnamed.evidence.map(({ because }) => because)).toContain('figures')
   })
   test('on kinds of one half figures mean the same, but for shorts and jumpsuits', () => {
     expect(isReadAlike('jeans', 'trousers')).toBe(true)

@@ -4,6 +4,7 @@ import type { Issue, Stated } from '../../core/garment/issue.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import { chartNotes } from '../../core/reading/request/chart-notes.ts'
 import { say, uncapped } from '../../core/words/say.ts'
+import { noListing } from '../judged.ts'
 import { useWords } from '../words.tsx'
 import { markedParts, piecesOf } from './marked-text.ts'
 import { withReading } from './point-rows.ts'
@@ -25,7 +26,8 @@ export function ListingWords({ text, textCutFrom, reading, corrections, onCorrec
   const used = new Set(marks.map(({ as }) => as))
   const notes = chartNotes(reading, corrections).map((note) => say(note, wording))
   // told at the head, where the size is chosen
-  const issues = reading.issues.filter(({ code }) => code !== 'reading.several-sizes')
+  const odd = noListing(reading)
+  const issues = reading.issues.filter((issue) => issue.code !== 'reading.several-sizes' && issue !== odd)
   return (
     <section class="part" aria-labelledby="words-head">
       <h2 id="words-head">{t('words.head')}</h2>

@@ -136,7 +136,7 @@ function Body(props: PanelProps & { judged: Judged }) {
   return (
     <>
       {judged.kind === null ? (
-        <KindUnknown />
+        <KindUnknown reading={judged.reading} />
       ) : who.people.length === 0 || judged.reckoning === null ? (
         <NobodyYet onWorkroom={props.onWorkroom} />
       ) : (

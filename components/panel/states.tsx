@@ -1,7 +1,7 @@
 /** What a page shows when there is no answer yet: nothing to read, nobody to judge it for, a kind that is not known. Each says what to do next. */
 import { useState } from 'preact/hooks'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
-import type { PageProblem } from '../judged.ts'
+import { type Judged, noListing, type PageProblem } from '../judged.ts'
 import { TypedText } from '../typed-text.tsx'
 import { useWords } from '../words.tsx'
 
@@ -107,14 +107,16 @@ export function KindSelect({ kind, kinds, onKind }: KindSelectProps) {
   )
 }
 
-export function KindUnknown() {
+/** Asked before any answer; what seems to be no garment, or no single listing, is said so. */
+export function KindUnknown({ reading }: Pick<Judged, 'reading'>) {
   const { t } = useWords()
+  const odd = noListing(reading)
   return (
     <section class="answer" aria-labelledby="kind-head">
       <h2 class="plainhead" id="kind-head">
-        {t('kind.head')}
+        {odd === undefined ? t('kind.head') : t(odd.code === 'reading.no-garment' ? 'kind.head.no-garment' : 'kind.head.no-single-listing')}
       </h2>
-      <p class="why">{t('kind.why')}</p>
+      <p class="why">{odd === undefined ? t('kind.why') : odd.text}</p>
     </section>
   )
 }

@@ -98,7 +98,7 @@ function Read(props: PopupProps & { judged: Judged }) {
   if (judged.kind === null) {
     return (
       <>
-        <KindUnknown />
+        <KindUnknown reading={judged.reading} />
         <div class="part">
           <KindSelect kind={null} kinds={judged.kinds} onKind={props.onKind} />
         </div>

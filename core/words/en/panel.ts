@@ -93,6 +93,8 @@ export const panel = {
   'kind.choose': 'What is it?',
   'kind.name': '{kind|kind}',
   'kind.head': 'Which garment is it?',
+  'kind.head.no-garment': 'Not a garment?',
+  'kind.head.no-single-listing': 'Which listing is it?',
   'kind.why': 'The listing does not say what kind of garment this is. Choose it, and it is judged.',
 
   'answer.verdict': '{verdict|verdict}',

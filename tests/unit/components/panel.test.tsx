@@ -158,6 +158,26 @@ describe('the answer', () => {
   })
 })
 
+describe('before any kind is known', () => {
+  const headOf = (listing: { title: string; text: string }) => {
+    show({ ...trousersJudged, kind: null, reckoning: null, reading: readListing(listing), text: listing.text })
+    return shownText()
+  }
+  it('asks which garment it is', () => {
+    expect(headOf({ title: 'Lovely thing', text: 'Worn twice.' })).toContain('Which garment is it?')
+  })
+  it('says what seems to be no garment, once', () => {
+    const said = headOf({ title: 'Brown leather shoulder bag', text: 'Width 30 cm, height 22 cm. £25' })
+    expect(said).toContain('Not a garment?')
+    expect(said.split('does not look like a garment')).toHaveLength(2)
+    expect(said).not.toContain('Which garment is it?')
+  })
+  it('says what seems to be a page of many listings', () => {
+    const text = Array.from({ length: 14 }, (_, i) => `Wool skirt no ${i + 1}, waist ${60 + i} cm. £${12 + i}.00`).join('\n')
+    expect(headOf({ title: 'Vintage skirts', text })).toContain('Which listing is it?')
+  })
+})
+
 describe('an answer about another page', () => {
   it('names its garment and says what to press', () => {
     show({ ...trousersJudged, place: 'elsewhere' })

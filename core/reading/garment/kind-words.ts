@@ -4,7 +4,7 @@ import { GARMENT_KINDS, type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { facetsOf } from '../../wearer/cut/cut-table.ts'
 import type { KindSign } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
-import { means, phrasesOf, termAt } from '../text/terms.ts'
+import { means, phrasesOf, type Term, termAt } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
 import { type Because, type Evidence, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
 import { type Candidate, isFirstLeading, isOfBeside, type Noun, nounsOf } from './nouns.ts'
@@ -127,8 +127,22 @@ function isParted({ tokens, terms }: TextRead, from: number, to: number): boolea
   return false
 }
 
+/** So many kinds in a row are words to be found by. */
+const KEYWORDS = 2
+
+/** What a row of words to be found by names most often, where one is named more often than the others. */
+function mostNamed(group: readonly Noun[]): readonly Noun[] {
+  const times = new Map<Candidate, number>()
+  for (const { kind } of group) times.set(kind, (times.get(kind) ?? 0) + 1)
+  const [first, second] = [...times].sort((a, b) => b[1] - a[1])
+  return times.size < KEYWORDS || first === undefined || first[1] === (second?.[1] ?? 0)
+    ? group
+    : group.filter(({ kind }) => kind === first[0])
+}
+
 /** The last noun in English, the first in French and German; not one in passing, and a dress rather than the skirt of it. */
-function headOf(group: readonly Noun[], language: string): Noun {
+function headOf(all: readonly Noun[], language: string): Noun {
+  const group = mostNamed(all)
   const order = isFirstLeading(language) ? group : [...group].reverse()
   const [first] = order as [Noun]
   const clear = order.filter(({ passing }) => !passing)
@@ -228,8 +242,8 @@ function signEvidence(title: TextRead | null, text: TextRead): Evidence[] {
       if (term.from > FURTHEST) break
       if (isDenied(one, term) || isOfBeside(one, term)) continue
       for (const sense of term.meaning.senses) {
-        // a style right before a noun says of what sort that is
-        if (sense.role !== 'sign' || (sense.as === 'style' && means(termAt(one.terms, term.to), 'kind'))) continue
+        // a style right beside a noun says of what sort that is: “shift dress”, “dungarees wide leg”, “duffle bag”
+        if (sense.role !== 'sign' || (sense.as === 'style' && isOfNoun(one, term))) continue
         const key = `${sense.as} ${sense.kinds.join()}`
         const times = said.get(key) ?? 0
         said.set(key, times + 1)
@@ -243,6 +257,8 @@ function signEvidence(title: TextRead | null, text: TextRead): Evidence[] {
     return { for: kind, weight: Math.min(weight, MOST.construction), because }
   })
 }
+const isOfNoun = ({ terms }: TextRead, { from, to }: Term): boolean =>
+  means(termAt(terms, to), 'kind', 'thing') || means(termAt(terms, from - 1), 'kind')
 const FURTHEST = 4000
 /** A second word of a group counts half. */
 const TWICE = 2

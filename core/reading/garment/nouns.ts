@@ -73,7 +73,7 @@ export function nounsOf(text: TextRead, language: string): Noun[] {
   )
   if (hidden.length > 0) found.push(...hidden.filter(({ from }) => from < FURTHEST))
   found.sort((a, b) => a.from - b.from)
-  return found.map((term, index) => {
+  const nouns = found.map((term, index): Noun => {
     const sense = meaning(term, 'kind')
     const word = tokens[term.from]?.text ?? ''
     const one = term.to === term.from + 1
@@ -89,7 +89,14 @@ export function nounsOf(text: TextRead, language: string): Noun[] {
       fielded: /^[:=]$/.test(tokens[term.from - 1]?.text ?? '') && FIELD.test(tokens[term.from - 2]?.text ?? '')
     }
   })
+  return nouns.map((noun, index) => (isOfJeans(noun, [nouns[index - 1], nouns[index + 1]]) ? { ...noun, kind: 'jeans' } : noun))
 }
+
+/** Trousers right beside a word that only jeans are called by are jeans: 와이드 데님 팬츠. */
+const isOfJeans = ({ kind, place, from, to }: Noun, beside: readonly (Noun | undefined)[]): boolean =>
+  kind === 'trousers' &&
+  place === 'head' &&
+  beside.some((its) => its?.kind === 'jeans' && its.place === 'modifier' && (its.to === from || its.from === to))
 
 /** A thing that is only the name of a cut (“boot cut”), or a word that is nothing here, is no noun. */
 const isNoun = (term: Term, inCut: ReadonlySet<number>): boolean =>

@@ -49,9 +49,9 @@ export function shorthand(text: TextRead, quantities: readonly Quantity[]): Labe
 
 const isGlued = ({ tokens }: TextRead, at: number): boolean => tokens[at]?.spaced === false
 
-/** Is it a W or an L at the start of a line, with a length behind it that fills the line but for brackets and signs? */
+/** Is it a W, an L or a name of more letters at the start of a line, with a length behind it that fills the line but for brackets and signs? */
 function headsLine({ tokens, terms }: TextRead, { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {
-  if (!(letter === 'w' || letter === 'l') || from > figure || unit === null) return false
+  if (!(letter === 'w' || letter === 'l' || (letter?.length ?? 0) > 1) || from > figure || unit === null) return false
   const behind = /^[↔→•]$/.test(tokens[to]?.text ?? '') ? to + 1 : to
   const after = tokens[behind]
   const fills = after === undefined || after.kind === 'break' || after.text === '(' || meaning(termAt(terms, behind), 'basis') !== undefined

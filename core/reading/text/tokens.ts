@@ -33,6 +33,7 @@ function classOf(character: string): Class {
   return FRACTION.test(character) ? 'fraction' : 'mark'
 }
 
+const TIMES = '×'
 const WIDE: Partial<Record<string, string>> = { '、': ',', '。': '.' }
 
 /** The tokens of a plain text, in order. Letters and digits run together with their own kind; a mark stands alone. Linear. */
@@ -72,7 +73,9 @@ export function tokensOf(plain: string): Token[] {
     while (end < plain.length && plain.charCodeAt(end) === 0) end++
     // the marks of Chinese and Japanese have their space within
     const wide = code > 0x3000 && kind === 'mark' ? WIDE[text] : undefined
-    tokens.push({ kind: kind === 'run' ? 'word' : kind, text: wide ?? text, start: at, end, spaced })
+    // “57cm×70cm”: the sign is a word of its own, also right behind a letter
+    if (text === TIMES) tokens.push({ kind: 'word', text: 'x', start: at, end, spaced })
+    else tokens.push({ kind: kind === 'run' ? 'word' : kind, text: wide ?? text, start: at, end, spaced })
     spaced = kind === 'break' || wide !== undefined
     at = end
   }

@@ -1,4 +1,6 @@
 /** The files of texts in the manner of real listings, by name. */
+import { blind1 } from './blind-1.ts'
+import { blind2 } from './blind-2.ts'
 import { czech } from './cs.ts'
 import { danish } from './da.ts'
 import { englishWords } from './english-words.ts'
@@ -33,5 +35,7 @@ export const written: Record<string, WrittenCase[]> = {
   czech,
   'more japanese': moreJapanese,
   'more korean': moreKorean,
-  'more portuguese': morePortuguese
+  'more portuguese': morePortuguese,
+  'blind-1': blind1,
+  'blind-2': blind2
 }

@@ -24,6 +24,8 @@ export const cut: CutWords = {
       sit on the hips
       sits low on the hips
       sits low
+      low on the hip
+      low on the hips
     `,
     mid: `
       mid rise

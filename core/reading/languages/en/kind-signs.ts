@@ -111,6 +111,22 @@ export const kindSigns: KindSign[] = [
     `
   },
   {
+    kinds: ['coat'],
+    as: 'style',
+    phrases: `
+      duffle
+      duffel
+    `
+  },
+  {
+    kinds: ['knit-top'],
+    as: 'style',
+    phrases: `
+      breton
+      bretons
+    `
+  },
+  {
     kinds: ['jacket'],
     as: 'style',
     phrases: `
@@ -486,6 +502,8 @@ export const kindSigns: KindSign[] = [
       stretch cotton
       cotton jersey
       modal
+      stretchy
+      super stretchy
     `
   }
 ]

@@ -434,6 +434,8 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
     legOpening: `
       // the opening
       leg opening
+      leg op
+      leg opg
       leg openings
       ankle opening
       bottom leg opening
@@ -1136,6 +1138,12 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       neckline
       base of neck
       base of collar
+      base of hood
+      base of the hood
+      hood seam
+      mid neck
+      mid neck seam
+      middle neck seam
       bottom of collar
       center back
       centre back
@@ -1308,6 +1316,7 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       across
       straight across
       seam to seam
+      side seam to side seam
       edge to edge
       one way
       one way across

@@ -1005,6 +1005,14 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     retails
     retailed
     originally
+    off the postage
+    off postage
+    off the total
+    works out at
+    works out as
+    works out to
+    i asked
+    was asking
     original price
     cost
     costs
@@ -1049,6 +1057,8 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     or best offer
     o n o
     asking
+    today it is
+    today it's
     now
     for sale
     selling for

@@ -128,6 +128,9 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     着用者
     着画
     私は
+    の私
+    の私が
+    の私で
     当方
     スタッフ
     体重

@@ -70,6 +70,10 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
   `,
   cuffed: `
     折り返し時
+    裾を折り返すと
+    裾を折り返して
+    折り返すと
+    裾を折ると
     ロールアップ時
     ロールアップ
   `,

@@ -54,6 +54,10 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
   cuffed: `
     롤업
     접은
+    접으면
+    밑단 접으면
+    밑단을 접으면
+    밑단 접어서
     접었을 때
     접었을때
   `,
@@ -274,6 +278,9 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
   `,
   lining: `
     안감
+    주머니감
+    주머니 안감
+    포켓 안감
     충전재
     배색
     시보리 부분
@@ -313,6 +320,8 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     리테일
     시세
     반택
+    반값택배
+    반값 택배
     반택비
     정상가
     새제품 가격

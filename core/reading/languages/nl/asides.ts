@@ -38,6 +38,10 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     maillot
     tas
     handtas
+    schoudertas
+    heuptas
+    boodschappentas
+    clutch
     rugzak
     schoenen
     laarzen

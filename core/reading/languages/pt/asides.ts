@@ -43,6 +43,14 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     faixa
   `,
   thing: `
+    corte de tecido
+    retalho de tecido
+    retalho
+    retalhos
+    tecido de fazenda
+    tecido a metro
+    tecido ao metro
+    metros de tecido
     bolsa
     mala
     mochila

@@ -141,7 +141,11 @@ export const cues: Cues = {
     alargar
     soltar
   `,
-  postageApart: 'parte',
+  postageApart: `
+    parte
+    comprador
+    compradora
+  `,
   excluded: `
     parte
     fora

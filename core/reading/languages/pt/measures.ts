@@ -50,6 +50,7 @@ export const measures: Pick<Lexicon, 'points' | 'letters' | 'landmarks' | 'basis
     `,
     waist: `
       cintura
+      cint
       contorno de cintura
       contorno da cintura
       contorno cintura

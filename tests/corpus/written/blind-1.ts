@@ -1052,7 +1052,7 @@ export const blind1: WrittenCase[] = [
     ],
     aside: ['6'],
     price: { amount: 24, currency: 'USD' },
-    fibres: [['polyamide', null]],
+    fibres: [['polyamide', 100]],
     lined: null,
     cut: {}
   },
@@ -1322,7 +1322,7 @@ export const blind1: WrittenCase[] = [
     ],
     aside: ['1,72'],
     price: { amount: 25, currency: 'EUR' },
-    fibres: [['linen', null]],
+    fibres: [['linen', 100]],
     lined: null,
     cut: { leg: 'palazzo', rise: 'high' },
     second: [{ point: 'waist', text: '43 cm' }]

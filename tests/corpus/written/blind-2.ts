@@ -485,7 +485,7 @@ export const blind2: WrittenCase[] = [
     measures: [],
     aside: ['2.4 m', '136 cm', '8.50'],
     price: { amount: 18, currency: 'GBP' },
-    fibres: [],
+    fibres: [['cotton', 100]],
     lined: null,
     cut: {}
   },

@@ -163,10 +163,18 @@ function scopesOf(text: TextRead): Scope[] {
           ? endOfAdvice(text, term)
           : endOf(layout.sentence, term.from)
     const end = Math.min(to, closingBracket(text, term.from))
-    scopes.push({ because, from: term.from, to: end })
+    scopes.push({ because, from: because === 'model' ? modelFrom(text, term) : term.from, to: end })
     reached = end
   }
   return scopes
+}
+
+/** 160cmの私: where verbs stand last, a figure that opens the sentence and is glued to the person is the person's. */
+function modelFrom({ tokens, terms, trie, layout }: TextRead, { from }: Term): number {
+  if (!trie.verbLast || tokens[from]?.spaced !== false) return from
+  const figure = means(termAt(terms, from - 1), 'unit') ? from - 2 : from - 1
+  const opens = figure === 0 || (figure > 0 && layout.sentence[figure - 1] !== layout.sentence[figure])
+  return opens && tokens[figure]?.kind === 'digits' ? figure : from
 }
 
 const MEASURE = cue('measureVerb')

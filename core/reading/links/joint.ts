@@ -63,6 +63,8 @@ interface Name {
 /** Labels one after another with nothing but commas, slashes, bars and “and” between. */
 function chainFrom({ tokens, terms, labels }: Around, first: number): Label[] {
   const chain = [labels[first] as Label]
+  // “55 x 56 (chest x length), sleeve 23”: what opens in brackets ends with them
+  const bracketed = tokens[(labels[first] as Label).from - 1]?.text === '('
   for (let next = first + 1; next < labels.length && chain.length < LONGEST; next++) {
     const before = chain[chain.length - 1] as Label
     const label = labels[next] as Label
@@ -72,6 +74,7 @@ function chainFrom({ tokens, terms, labels }: Around, first: number): Label[] {
     for (let at = before.to; at < label.from && joins; at++) {
       const token = tokens[at] as Token
       const term = termAt(terms, at)
+      if (bracketed && token.text === ')') joins = false
       if (token.kind === 'mark' ? !/^[,/|&+()\][·•~-]$/.test(token.text) : token.text !== 'x' && !means(term, 'and', 'unit')) joins = false
     }
     if (!joins) break

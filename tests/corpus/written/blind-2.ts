@@ -1003,7 +1003,7 @@ export const blind2: WrittenCase[] = [
     text: 'ウエスト総ゴムで楽ちん。160cmの私でくるぶしが見えるくらいです。\n\nウエスト 32〜46cm(平置き・ゴムを伸ばして)\nスカート丈 80cm\n裾幅 92cm(平置き)\n\n表地:ポリエステル100%\n裏地:ポリエステル100%(総裏)\n\nスウェットやニットと合わせてよく着ていました。1,980円、匿名配送。',
     kind: 'skirt',
     measures: [
-      { point: 'waist', text: '32〜46cm', value: 39, unit: 'cm', basis: 'flat', low: 32, high: 46 },
+      { point: 'waist', text: '32〜46cm', value: 32, unit: 'cm', basis: 'flat', low: 32, high: 46 },
       { point: 'skirtLength', text: '80cm', value: 80, unit: 'cm', basis: 'length' },
       { point: 'sweep', text: '92cm', value: 92, unit: 'cm', basis: 'flat' }
     ],
@@ -1314,7 +1314,7 @@ export const blind2: WrittenCase[] = [
     text: '허리 전체 밴딩에 스트링 있어서 사이즈 free예요.\n\n허리 단면 34-48cm (밴딩)\n엉덩이 단면 58cm\n밑위 33cm\n허벅지 단면 35cm\n밑단 단면 32cm\n총장 51cm\n\n하와이안 셔츠랑 입었어요. 12,000원 직거래 가능',
     kind: 'shorts',
     measures: [
-      { point: 'waist', text: '34-48cm', value: 41, unit: 'cm', basis: 'flat', low: 34, high: 48 },
+      { point: 'waist', text: '34-48cm', value: 34, unit: 'cm', basis: 'flat', low: 34, high: 48 },
       { point: 'hip', text: '58cm', value: 58, unit: 'cm', basis: 'flat' },
       { point: 'frontRise', text: '33cm', value: 33, unit: 'cm', basis: 'length' },
       { point: 'thigh', text: '35cm', value: 35, unit: 'cm', basis: 'flat' },

@@ -751,6 +751,8 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
     length: `
       // down the back or front
       back length
+      // “pit to pit x back length”: no width of the back
+      x back length
       length back
       front length
       length front

@@ -133,6 +133,9 @@ export const cut: CutWords = {
     fitted: `
       タイトシルエット
       タイトめ
+      ぴったりめ
+      ぴったり着られ
+      ぴったり着られます
     `,
     slim: 'スリムフィット',
     relaxed: `

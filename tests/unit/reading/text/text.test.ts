@@ -11,7 +11,8 @@ import { tokensOf } from '../../../../core/reading/text/tokens.ts'
 
 describe('normalise', () => {
   test.each([
-    ['30” × 40″', '30" x 40"'],
+    // the sign stays apart from the letters about it (tokens.ts)
+    ['30” ✕ 40″', '30" × 40"'],
     ['Ärmel – Länge', 'armel - lange'],
     ['WAIST', 'waist'],
     ['30½', '30½'],

@@ -21,6 +21,10 @@ describe('of a label, where verbs stand last', () => {
 })
 
 describe('of the model', () => {
+  test('a figure that opens the sentence and is glued to the person, in Japanese', () => {
+    expect(aside('楽ちん。160cmの私でくるぶしが見えます', '160cm', [], 'ja')).toBe('model')
+    expect(aside('着丈70cm。160cmの私で見えます', '70cm', [['着丈', 'length']], 'ja')).toBeNull()
+  })
   test('in her sentence', () => expect(aside('Model is 34" bust.', '34"', [['bust', 'chest']])).toBe('model'))
   test('until something only a garment has is named', () => {
     expect(aside('Model wears S. Inseam 30"', '30"', [['Inseam', 'inseam']])).toBeNull()

@@ -35,6 +35,10 @@ describe('as many figures as names, in their order', () => {
   test('a word for one that nothing bounds keeps its place: 36/free/38', () => {
     expect(joint('bust/waist/hips 36/free/38', THREE, ['36', '38']).shared).toEqual(['chest 36', 'hip 38'])
   })
+  test('what stands behind the bracket is no name of theirs', () => {
+    const names: [string, PointName[]][] = [...THREE.slice(0, 2), ['sleeve', ['sleeveLength']]]
+    expect(joint('36 x 28 (bust x waist), sleeve 23', names, ['36', '28', '23']).shared).toEqual(['chest 36', 'waist 28'])
+  })
   test('the figures first, the names in brackets behind them', () => {
     expect(joint('36 x 28 x 38 (bust x waist x hips)', THREE, ['36', '28', '38']).shared).toEqual(['chest 36', 'waist 28', 'hip 38'])
   })

@@ -96,9 +96,6 @@ export function conditionalReason({
 export const sizeToChoose = ({ reading, corrections }: Pick<Judged, 'reading' | 'corrections'>): string | null =>
   sizeChosen(corrections) === '' ? (severalSizes(reading)?.text ?? null) : null
 export const severalSizes = ({ issues }: Judged['reading']) => issues.find(({ code }) => code === 'reading.several-sizes')
-/** What seems to be no garment, or a page of many things: asked about at the top. */
-export const noListing = ({ issues }: Judged['reading']) =>
-  issues.find(({ code }) => code === 'reading.no-garment' || code === 'reading.no-single-listing')
 /** '': none. */
 export const sizeChosen = (corrections: Judged['corrections']): string => corrections.findLast((one) => 'size' in one)?.size ?? ''
 /** What to ask the seller first; with a size to choose nothing need be asked yet. */

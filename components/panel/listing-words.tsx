@@ -1,10 +1,10 @@
 /** The listing as read: solid chalk what was read, dashed what needs a look, dotted what was left aside. */
 import { useMemo, useState } from 'preact/hooks'
 import type { Issue, Stated } from '../../core/garment/issue.ts'
+import { noListingIn } from '../../core/reading/issues.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import { chartNotes } from '../../core/reading/request/chart-notes.ts'
 import { say, uncapped } from '../../core/words/say.ts'
-import { noListing } from '../judged.ts'
 import { useWords } from '../words.tsx'
 import { markedParts, piecesOf } from './marked-text.ts'
 import { withReading } from './point-rows.ts'
@@ -25,8 +25,8 @@ export function ListingWords({ text, textCutFrom, reading, corrections, onCorrec
   if (text === '') return null
   const used = new Set(marks.map(({ as }) => as))
   const notes = chartNotes(reading, corrections).map((note) => say(note, wording))
-  // told at the head, where the size is chosen
-  const odd = noListing(reading)
+  // told at the head, where the size or the kind is chosen
+  const odd = noListingIn(reading.issues)
   const issues = reading.issues.filter((issue) => issue.code !== 'reading.several-sizes' && issue !== odd)
   return (
     <section class="part" aria-labelledby="words-head">

@@ -1,7 +1,8 @@
 /** What a page shows when there is no answer yet: nothing to read, nobody to judge it for, a kind that is not known. Each says what to do next. */
 import { useState } from 'preact/hooks'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
-import { type Judged, noListing, type PageProblem } from '../judged.ts'
+import { noListingIn } from '../../core/reading/issues.ts'
+import type { Judged, PageProblem } from '../judged.ts'
 import { TypedText } from '../typed-text.tsx'
 import { useWords } from '../words.tsx'
 
@@ -110,7 +111,7 @@ export function KindSelect({ kind, kinds, onKind }: KindSelectProps) {
 /** Asked before any answer; what seems to be no garment, or no single listing, is said so. */
 export function KindUnknown({ reading }: Pick<Judged, 'reading'>) {
   const { t } = useWords()
-  const odd = noListing(reading)
+  const odd = noListingIn(reading.issues)
   return (
     <section class="answer" aria-labelledby="kind-head">
       <h2 class="plainhead" id="kind-head">

@@ -62,16 +62,17 @@ export function garmentAsWorn(input: GarmentInput, wearers?: string): Garment {
   ofTwo(told, belongs)
   const cut = cutAs(input.kind, input.cut, input.made, input.use)
   const { made: plain, assumed } = madeAs(input.kind, input.made)
+  const known = knownCut(cut)
   const described = {
     kind: input.kind,
     elasticWaist: plain.elasticWaist,
     // sleeves that are only said to be short are thought to be as short ones are
-    cut: plain.shortSleeves ? { ...knownCut(cut), sleeve: knownCut(cut).sleeve ?? ('short' as const) } : knownCut(cut),
+    cut: plain.shortSleeves ? { ...known, sleeve: known.sleeve ?? ('short' as const) } : known,
     womens: shareOfWomens(input.kind, input.whose, wearers)
   }
   const belief = observed.length === 0 ? undefined : beliefOf(described, observed)
   const points = withUntold(told, belief, belongs)
-  const cloth = clothTaken(input.kind, input.cloth, knownCut(cut))
+  const cloth = clothTaken(input.kind, input.cloth, known)
   const made = assumed.includes('waistStretchedMm') ? { ...plain, waistStretchedMm: stretchedAs(plain, points.get('waist')) } : plain
   const ordered = new Map<PointId, PointTaken>()
   for (const point of POINTS) {

@@ -26,6 +26,10 @@ export type ReadingIssue =
   | 'reading.markup'
   | 'reading.long-text'
 
+/** What seems to be no garment, or a page of many things: nothing is measured, and it is asked about before any answer. */
+export const noListingIn = (issues: readonly Issue[]): Issue | undefined =>
+  issues.find(({ code }) => code === 'reading.no-garment' || code === 'reading.no-single-listing')
+
 /** Makes an issue; `units` only set its sentence. */
 export function issue(
   code: ReadingIssue,

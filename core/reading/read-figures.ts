@@ -14,6 +14,7 @@ import { readMake } from './facts/read-make.ts'
 import { figureIssues } from './figure-issues.ts'
 import { earlyKind, effectiveKind, isReadAlike, type KindRead, kindByFigures, kindByPoints, wordsOfKind } from './garment/kind.ts'
 import type { PageWords } from './garment/kind-words.ts'
+import type { Told } from './garment/likely-kinds.ts'
 import { readGarments } from './garment/read-garments.ts'
 import type { PointName } from './languages/lexicon.ts'
 import { leftAsideOf } from './left-aside.ts'
@@ -52,9 +53,13 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Figur
     early: earlyKind(words, known).kind,
     byPoints: (names) => kindByPoints(words, names, known)
   })
-  const cloth = clothOf(title ? [title, text] : [text], null)
-  const told = { garment: { kind: null, sureness: 0 }, measures: first.measures, cloth, made: first.made, whose: null }
-  const kind = kindByFigures(words, first.names, told, known)
+  const { measures, made } = first
+  // cloth and make are looked at only where amounts are asked
+  const told = (): Told => {
+    const cloth = clothOf(title ? [title, text] : [text], null)
+    return { garment: { kind: null, sureness: 0 }, measures, cloth, made, whose: null }
+  }
+  const kind = kindByFigures(words, first.names, { measures, told }, known)
   const settled = kind.thing ? null : effectiveKind(kind.kind, first.names)
   if (kind.thing === first.kind.thing && isReadAlike(settled, first.readAs)) return { ...first, kind }
   return figuresAs(text, title, given, { early: kind.kind, byPoints: () => kind })

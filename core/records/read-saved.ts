@@ -1,6 +1,7 @@
 /** What was saved of a listing, read: its text with the corrections' kind, and each answer of the seller's. */
 import type { GarmentKind } from '../ids/kinds.ts'
 import type { Units } from '../length.ts'
+import { noListingIn } from '../reading/issues.ts'
 import { readListing } from '../reading/read-listing.ts'
 import type { Asked, Correction, Reading } from '../reading/reading.ts'
 import { mergeReadings } from '../reading/request/merge-readings.ts'
@@ -31,7 +32,7 @@ export function readSaved({ text, title, structured, address, corrections, answe
   const first = readListing(listing)
   const kind = kindOf(first, corrections)
   // taken for no garment, or for a page of many, nothing was measured: the person knows better
-  const reading = kind !== null && first.issues.some(({ code }) => NOT_MEASURED.includes(code)) ? readListing({ ...listing, kind }) : first
+  const reading = kind !== null && noListingIn(first.issues) !== undefined ? readListing({ ...listing, kind }) : first
   const answers = saved.map(({ id, text: answer, at, asked }) => ({
     id,
     text: answer,
@@ -40,8 +41,6 @@ export function readSaved({ text, title, structured, address, corrections, answe
   }))
   return { reading, answers, whole: answers.reduce((whole, answer) => mergeReadings(whole, answer.reading), reading) }
 }
-
-const NOT_MEASURED: readonly string[] = ['reading.no-garment', 'reading.no-single-listing']
 
 /** Everything that a reading stands on, as one text: while it stays the same, so does the reading. */
 export const readingStandsOn = ({ text, title, structured, address, answers, corrections }: Texts, units: Units): string =>

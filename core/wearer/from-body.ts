@@ -175,7 +175,7 @@ function measureAt(point: PointId, garment: Garment, body: WholeBody, id: BodyMe
   const atWaist = point === 'waist' && (id === 'waistbandGirth' || id === 'waistGirth')
   const band = atWaist && SHAPE[garment.kind] === 'legs' ? girthAtBand(garment, body) : undefined
   if (band !== undefined) return { id: 'waistbandGirth', taken: band, snugMm: band.snugMm, because: band.because }
-  // a child's legs are cut for the waist
+  // a skirt is worn at the waist, or where its wearer is used to wear a band (hungAt); so are a child's legs
   const told = body.get('waistbandGirth')
   const instead =
     atWaist && (garment.kind === 'skirt' || body.sizes === 'children') && (told === undefined || told.basedOn.length > 0)
@@ -192,10 +192,13 @@ function measureAt(point: PointId, garment: Garment, body: WholeBody, id: BodyMe
  */
 function hungAt(id: BodyMeasureId, taken: BodyTaken, garment: Garment, body: WholeBody): Measure {
   const natural = body.get('waistGirth')
-  const hung = { ...taken, sdMm: Math.hypot(taken.sdMm, skirtBandSd(body)) }
-  if (id === 'waistGirth' || natural === undefined || isCut(garment.cut, 'rise', 'low', 'ultra-low'))
-    return { id, taken: hung, snugMm: 0, because: [] }
-  return { id, taken: hung, snugMm: Math.max(0, taken.mm - natural.mm), because: [] }
+  const ridesUp = natural !== undefined && !isCut(garment.cut, 'rise', 'low', 'ultra-low')
+  return {
+    id,
+    taken: { ...taken, sdMm: Math.hypot(taken.sdMm, skirtBandSd(body)) },
+    snugMm: ridesUp ? Math.max(0, taken.mm - natural.mm) : 0,
+    because: []
+  }
 }
 
 /** The band of the cut over a body measure: free beats set; of several the most particular, which stands last. */

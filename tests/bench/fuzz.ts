@@ -4,6 +4,7 @@
  */
 import { readListing } from '../../core/reading/read-listing.ts'
 import { written } from '../corpus/written/written.ts'
+import { randomFrom } from './simulated/chance.ts'
 
 const TEXTS = Number(process.env.TEXTS ?? 100_000)
 const PIECES_OF_TEXT = 5
@@ -11,12 +12,7 @@ const LONGEST_PIECE = 90
 const WITH_A_SIGN = 0.4
 const WITH_A_TITLE = 0.3
 
-let seed = Number(process.env.SEED ?? 20261130)
-/** 0..1, the same row for the same seed (Numerical Recipes' generator). */
-function random(): number {
-  seed = (seed * 1664525 + 1013904223) >>> 0
-  return seed / 2 ** 32
-}
+const random = randomFrom(Number(process.env.SEED ?? 20261130))
 const oneOf = (list: readonly string[]): string => list[Math.floor(random() * list.length)] ?? ''
 
 const PIECES = Object.values(written)

@@ -27,8 +27,9 @@ const scores = new Map<string, Score>()
 const confused = new Map<string, number>()
 
 for (const one of cases) {
-  const { reading, found, otherBasis, missed, wrong } = compare(one)
-  const faults = unlike(one)
+  const compared = compare(one)
+  const { reading, found, otherBasis, missed, wrong } = compared
+  const faults = unlike(one, compared)
   for (const key of [one.lang, 'all']) {
     const score = scores.get(key) ?? none()
     scores.set(key, score)

@@ -110,11 +110,7 @@ function rowsFor({ kind, elasticWaist, cut }: Described, whose: Whose): ModelRow
     if (row.widensBelow && !WIDENING.includes(cut.leg ?? '')) continue
     if (row.silhouettes !== undefined && !row.silhouettes.includes(cut.silhouette ?? '')) continue
     const known = found.get(row.point)
-    if (
-      known === undefined ||
-      (known.whose === undefined && known.elastic === undefined && row.whose !== undefined) ||
-      (known.silhouettes === undefined && row.silhouettes !== undefined)
-    )
+    if (known === undefined || (known.whose === undefined && known.elastic === undefined && row.whose !== undefined))
       found.set(row.point, row)
   }
   return [...found.values()]
@@ -186,21 +182,18 @@ export function beliefOf(described: Described, observed: readonly Observed[]): G
   const told = new Map(observed.map((one) => [one.point, one]))
   // what the cut says of a point that was measured says nothing more
   const figures = CUT_FIGURES.filter(({ facet, value, point }) => described.cut[facet] === value && !told.has(point))
+  const [instead, beside] = [figures.filter((one) => one.instead), figures.filter((one) => !one.instead)]
   const said = new Set(figures.map(({ point }) => point))
   let all: readonly PointId[] = []
   const beliefs = WHOSE.flatMap((whose) => {
     const prior = whose === 'women' ? described.womens : 1 - described.womens
     if (prior <= 0) return []
-    const start = startOf(
-      described,
-      whose,
-      figures.filter(({ instead }) => instead)
-    )
+    const start = startOf(described, whose, instead)
     const { points, belief } = withAlone(start, observed)
     all = points
-    for (const { point, mm, sdMm, instead } of figures) {
+    for (const { point, mm, sdMm } of beside) {
       const place = points.indexOf(point)
-      if (place >= 0 && !instead) belief.observe([[place, 1]], mm, sdMm)
+      if (place >= 0) belief.observe([[place, 1]], mm, sdMm)
     }
     belief.logEvidence = 0
     for (const one of observed) belief.observe(...asObservation(one, points.indexOf(one.point), points.length))

@@ -147,7 +147,7 @@ const SKIRT: ModelRow[] = [
   row('skirtLength', 643.6, {}, 225, 'fair', 'Joint: skirts, 6 sources')
 ]
 const UPPER_ALL = 'Joint: any upper garment'
-const PATTERN_SIZES = 'body sizes of US pattern catalogues: hip 2 in over bust in every size; what makers differ by, from memory'
+const PATTERN_SIZES = `${BODY_OF_PATTERNS}; what makers differ by, from memory`
 const SEWN = 'Joint: shirts'
 const SLEEVES_OF_DRESSES: ModelRow[] = [
   row('shoulderWidth', 199.1, { chest: 0.2153 }, 27, 'borrowed', `${SEWN}, women, 3 sources`),
@@ -156,10 +156,10 @@ const SLEEVES_OF_DRESSES: ModelRow[] = [
 ]
 const DRESS: ModelRow[] = [
   row('chest', 880, {}, 150, 'memory', 'between a shop’s own measuring (805) and pattern houses (990), from memory'),
+  row('waist', -203, { chest: 1 }, 60, 'memory', PATTERN_SIZES, CLOSE_SKIRTS),
   row('waist', -262.7, { chest: 1.1159 }, 112, 'thin', 'Joint: dresses, 4 sources'),
-  row('waist', -203, { chest: 1 }, 60, 'memory', `${BODY_OF_PATTERNS}; what makers differ by, from memory`, CLOSE_SKIRTS),
+  row('hip', 51, { chest: 1 }, 45, 'memory', PATTERN_SIZES, CLOSE_SKIRTS),
   row('hip', 51, { chest: 1 }, 75, 'memory', PATTERN_SIZES),
-  row('hip', 51, { chest: 1 }, 45, 'memory', `${BODY_OF_PATTERNS}; what makers differ by, from memory`, CLOSE_SKIRTS),
   ...SLEEVES_OF_DRESSES,
   row('bodyLength', 908, {}, 198, 'fair', 'Joint: dresses, 6 sources')
 ]

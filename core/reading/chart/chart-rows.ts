@@ -8,10 +8,10 @@ import { statedOf } from '../quantities/stated.ts'
 import type { ChartRow } from '../reading.ts'
 import type { SizeHead } from '../sizes/size-heads.ts'
 import { LETTER, LETTERS } from '../sizes/size-words.ts'
+import { lastBefore, nextFrom } from '../text/in-order.ts'
 import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import { bodyNamed } from './body-names.ts'
-import { lastBefore, nextFrom } from './in-order.ts'
 
 export interface RowsGiven {
   /** Those of the chart, in order. */

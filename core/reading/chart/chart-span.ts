@@ -1,10 +1,10 @@
 /** Where a text tells the bodies that sizes are cut for: “size guide” and what stands below it, or behind it in its line. */
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
+import { between, nextFrom } from '../text/in-order.ts'
 import { meaning, means, type Term, termAt } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
 import { isOfGarment } from './body-names.ts'
-import { between, nextFrom } from './in-order.ts'
 
 export interface ChartSpan {
   head: Term

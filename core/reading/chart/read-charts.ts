@@ -7,12 +7,12 @@ import type { SizesRead } from '../sizes/read-sizes.ts'
 import type { SizeHead } from '../sizes/size-heads.ts'
 import { LETTER, LETTERS } from '../sizes/size-words.ts'
 import { cue } from '../text/cues.ts'
+import { between, lastBefore, type Placed } from '../text/in-order.ts'
 import { means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
 import { bodyInside } from './body-names.ts'
 import { chartRows } from './chart-rows.ts'
 import { type ChartSpan, chartSpan } from './chart-span.ts'
-import { between, lastBefore, type Placed } from './in-order.ts'
 
 export interface ChartsRead {
   rows: ChartRow[]

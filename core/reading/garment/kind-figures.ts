@@ -21,10 +21,10 @@ const hasPoint = (kind: GarmentKind, name: PointName): boolean => {
 export const halfEvidence = (names: readonly PointName[]): Evidence[] => shapeEvidence(shapeOfPoints(names))
 
 /** By the points that were measured; those of one garment only. */
-export function measuredEvidence(told: Told): Evidence[] {
-  const points = [...new Set(told.measures.map(({ point }) => point))]
+export function measuredEvidence(measures: Told['measures']): Evidence[] {
+  const points = [...new Set(measures.map(({ point }) => point))]
   return [
-    ...withoutBust(told),
+    ...withoutBust(measures),
     ...bothHalves(points),
     ...(points.length >= 2 ? [{ for: 'thing', weight: -WEIGHT.points.missing, because: 'points' } as const] : []),
     ...missingEvidence((kind) => points.filter((point) => !POINTS_OF[kind].includes(pointOn(kind, point))))
@@ -68,7 +68,7 @@ const OF_TOPS: readonly PointId[] = [
   'strap'
 ]
 /** Who measures the waist and the length of a dress measures its bust too. */
-function withoutBust({ measures }: Told): Evidence[] {
+function withoutBust(measures: Told['measures']): Evidence[] {
   const has = (points: readonly PointId[]) => measures.some(({ point }) => points.includes(point))
   if (measures.length < 2 || !has(['waist']) || has(OF_TOPS)) return []
   return GARMENT_KINDS.filter((kind) => SHAPE[kind] === 'upper' || kind === 'dress').map((kind) => ({

@@ -1,6 +1,7 @@
 /** What the words of a listing say of its kind: the nouns of title, text and page, how it is made, its style, its cut, its cloth. */
 import type { Made } from '../../garment/garment-input.ts'
-import { GARMENT_KINDS, type GarmentKind, SHAPE } from '../../ids/kinds.ts'
+import type { Facet } from '../../ids/cut.ts'
+import { GARMENT_KINDS, SHAPE } from '../../ids/kinds.ts'
 import { facetsOf } from '../../wearer/cut/cut-table.ts'
 import type { KindSign } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
@@ -271,17 +272,9 @@ const signWeight = (as: KindSign['as'], inTitle: boolean): number =>
         ? WEIGHT.construction
         : 0
 
-/** Which facets a kind has, made once. */
-const FACETS_BY_KIND = new Map<GarmentKind, ReadonlySet<string>>()
-function facetsByKind(kind: GarmentKind): ReadonlySet<string> {
-  const known = FACETS_BY_KIND.get(kind) ?? new Set<string>(facetsOf(kind))
-  FACETS_BY_KIND.set(kind, known)
-  return known
-}
-
 /** A facet that only some kinds have speaks for those: a rise is of legs. */
 function cutEvidence(title: TextRead | null, text: TextRead): Evidence[] {
-  const weights = new Map<string, number>()
+  const weights = new Map<Facet, number>()
   for (const one of title === null ? [text] : [title, text])
     for (const term of phrasesOf(one.tokens, one.trie.cuts)) {
       if (term.from > FURTHEST) break
@@ -291,9 +284,9 @@ function cutEvidence(title: TextRead | null, text: TextRead): Evidence[] {
     }
   if (weights.size === 0) return []
   return GARMENT_KINDS.flatMap((kind): Evidence[] => {
-    const its = facetsByKind(kind)
+    const its = facetsOf(kind)
     let weight = 0
-    for (const [facet, one] of weights) if (its.has(facet)) weight += one
+    for (const [facet, one] of weights) if (its.includes(facet)) weight += one
     return weight === 0 ? [] : [{ for: kind, weight: Math.min(weight, MOST.cut), because: 'cut' }]
   })
 }

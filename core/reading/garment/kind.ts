@@ -47,12 +47,17 @@ export const kindByPoints = (words: KindWords, names: readonly PointName[], know
   decide(words, pointEvidence(names), known)
 
 /** With the points and how large they are. Figures of several garments tell nothing of the one for sale. */
-export function kindByFigures(words: KindWords, names: readonly PointName[], told: Told, known: GarmentKind | undefined): KindRead {
-  const several = new Set(told.measures.map(({ of }) => of)).size > 1
-  const measured = [...halfEvidence(names), ...(several ? [] : measuredEvidence(told))]
+export function kindByFigures(
+  words: KindWords,
+  names: readonly PointName[],
+  { measures, told }: { measures: Told['measures']; told: () => Told },
+  known: GarmentKind | undefined
+): KindRead {
+  const several = new Set(measures.map(({ of }) => of)).size > 1
+  const measured = [...halfEvidence(names), ...(several ? [] : measuredEvidence(measures))]
   const byPoints = decide(words, measured, known)
   if (several || known !== undefined || byPoints.lead >= SETTLED) return byPoints
-  return decide(words, [...measured, ...amountEvidence(told)], known)
+  return decide(words, [...measured, ...amountEvidence(told())], known)
 }
 /** So far ahead that no amounts change the kind: what they can take from it and give another, and as much as leaves it sure. */
 const SETTLED = MOST.figures + WEIGHT.points.clear + 1

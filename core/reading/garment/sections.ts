@@ -1,6 +1,7 @@
 /** Several garments in one text (a suit): which of them a figure is of. */
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { cue } from '../text/cues.ts'
+import { lastFrom } from '../text/in-order.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Section } from './sections-in-prose.ts'
@@ -20,14 +21,7 @@ export function garmentsOf(text: TextRead, kind: GarmentKind | null): Garments {
   if (shapes.size < 2 && !(kinds.has('waistcoat') && kinds.size > 1)) return { garmentAt: () => ({ kind, of: null }) }
   return {
     garmentAt: (token) => {
-      let low = 0
-      let high = sections.length
-      while (low < high) {
-        const middle = (low + high) >> 1
-        if ((sections[middle] as { from: number }).from <= token) low = middle + 1
-        else high = middle
-      }
-      const its = sections[low - 1]?.kind ?? kind
+      const its = lastFrom(sections, token)?.kind ?? kind
       return { kind: its, of: its }
     }
   }

@@ -236,6 +236,9 @@ function pointWith(name: PointName | null, { text, link, kind, qualifiers, acros
   return bySize(named, sized, kind, label.weak)
 }
 
+/** Figures of one point, of one garment and size. */
+const keyOf = ({ of, size, point }: Figure): string => `${of ?? ''} ${size ?? ''} ${point}`
+
 /**
  * Of what the seller measured, a shop's figures count no more, nor any that were told before of the same point; of a garment that the
  * seller measured, nothing that the shop says.
@@ -243,11 +246,10 @@ function pointWith(name: PointName | null, { text, link, kind, qualifiers, acros
 function ownFirst(figures: readonly Figure[], asides: Aside[]): Figure[] {
   const own = figures.filter(({ source }) => source === 'own')
   if (own.length === 0) return [...figures]
-  const at = (one: Figure) => `${one.of ?? ''} ${one.size ?? ''} ${one.point}`
-  const measured = new Map(own.map((one) => [at(one), one]))
+  const measured = new Map(own.map((one) => [keyOf(one), one]))
   const gives = (one: Figure): boolean => {
     if (one.source === 'shop') return true
-    const better = one.source === 'own' ? undefined : measured.get(at(one))
+    const better = one.source === 'own' ? undefined : measured.get(keyOf(one))
     return better !== undefined && better.label !== one.label && one.quantity.from < better.quantity.from
   }
   return figures.filter((one) => {
@@ -331,11 +333,10 @@ const isRemarked = ({ tokens }: TextRead, { quantity, again }: Figure): boolean 
 /** A wrap or a front that is measured laid open too counts as it is worn. */
 function closedFirst(figures: readonly Figure[], second: (one: Figure, because: AsideReason) => void): Figure[] {
   if (!figures.some(({ qualifiers }) => qualifiers.has('opened'))) return [...figures]
-  const at = ({ of, size, point }: Figure) => `${of ?? ''} ${size ?? ''} ${point}`
   const isOpen = ({ qualifiers }: Figure) => qualifiers.has('opened') && !qualifiers.has('closed')
-  const worn = new Set(figures.filter((one) => !isOpen(one)).map(at))
+  const worn = new Set(figures.filter((one) => !isOpen(one)).map(keyOf))
   return figures.filter((one) => {
-    const opened = isOpen(one) && worn.has(at(one))
+    const opened = isOpen(one) && worn.has(keyOf(one))
     if (opened) second(one, 'detail')
     return !opened
   })

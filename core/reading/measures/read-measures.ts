@@ -8,6 +8,7 @@ import type { Quantity } from '../quantities/quantities.ts'
 import type { AsideReason, Asked, SecondReading } from '../reading.ts'
 import type { SizesRead } from '../sizes/read-sizes.ts'
 import { sizeHeadedAt } from '../sizes/size-heads.ts'
+import { nextFrom } from '../text/in-order.ts'
 import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import { listBasis, wordsOf } from './context.ts'
@@ -87,14 +88,7 @@ function adviceBehind({ terms, layout }: TextRead, asides: MeasuresGiven['asides
     .flatMap(([one, because]) => (because === 'fits-advice' && one.problem === null ? [one] : []))
     .sort((a, b) => a.from - b.from)
   return ({ quantity }) => {
-    let low = 0
-    let high = advised.length
-    while (low < high) {
-      const middle = (low + high) >> 1
-      if ((advised[middle] as Quantity).from < quantity.spanTo) low = middle + 1
-      else high = middle
-    }
-    const next = advised[low]
+    const next = nextFrom(advised, quantity.spanTo)
     if (next === undefined || next.from - quantity.spanTo > NEAR || layout.line[next.from] !== layout.line[quantity.from]) return null
     for (let at = quantity.spanTo; at < next.from; at++) if (means(termAt(terms, at), 'point')) return null
     return next

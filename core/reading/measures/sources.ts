@@ -1,4 +1,5 @@
 /** Who took a figure: the seller's own tape, or a shop whose words the seller copied. */
+import { lastFrom } from '../text/in-order.ts'
 import { means, type Term, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 
@@ -20,14 +21,7 @@ export function sourcesIn(text: TextRead): (token: number) => Source | null {
     return { from: term.from, to: source === 'own' ? limit : endOfCopy(text, term, limit), source }
   })
   return (token) => {
-    let low = 0
-    let high = spans.length
-    while (low < high) {
-      const middle = (low + high) >> 1
-      if ((spans[middle] as Span).from <= token) low = middle + 1
-      else high = middle
-    }
-    const span = spans[low - 1]
+    const span = lastFrom(spans, token)
     return span && token < span.to ? span.source : null
   }
 }

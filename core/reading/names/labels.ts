@@ -98,41 +98,32 @@ function isRemark(text: TextRead, last: Label, label: Label, figures: (from: num
   while (open < last.to + REMARKED && tokens[open]?.kind === 'word') open++
   if (last.role !== 'point' || (label.role !== 'detail' && label.role !== 'point') || tokens[open]?.text !== '(') return false
   // “Ärmel innen (Achsel bis Bündchen) 48”: from where to where
-  if (
-    label.role === 'point' &&
-    !means(termAt(terms, label.to), 'to') &&
-    !endsWithTo(text, label) &&
-    !isWhole(text, open, label) &&
-    !figureBehind(text, open, figures)
+  const close = closingOf(text, open)
+  if (close === null || close < label.to || figures(last.to, close)) return false
+  return (
+    label.role !== 'point' ||
+    means(termAt(terms, label.to), 'to') ||
+    // (襟から袖口まで): where verbs stand last, “to” stands right before the closing bracket
+    means(termAt(terms, close - 1), 'to') ||
+    isWhole(text, open, label) ||
+    isFigureBehind(text, open, close)
   )
-    return false
-  for (let at = open + 1; at < open + LONGEST_REMARK; at++) {
-    if (tokens[at]?.text !== ')') continue
-    return at >= label.to && !figures(last.to, at)
-  }
-  return false
 }
 
 const REMARKED = 4
 const LONGEST_REMARK = 16
 
-/** (襟から袖口まで): where verbs stand last, “to” stands right before the closing bracket. */
-function endsWithTo({ tokens, terms }: TextRead, label: Label): boolean {
-  for (let at = label.to; at < label.to + LONGEST_REMARK; at++) if (tokens[at]?.text === ')') return means(termAt(terms, at - 1), 'to')
-  return false
+/** Where a bracket closes that is open at a token; null: not near. */
+function closingOf({ tokens }: TextRead, open: number): number | null {
+  for (let at = open + 1; at < open + LONGEST_REMARK; at++) if (tokens[at]?.text === ')') return at
+  return null
 }
 
-/** “Thigh (from the crotch to the outside of the leg): 12”: the figure stands right behind the brackets, and none in them. */
-function figureBehind({ tokens }: TextRead, open: number, figures: (from: number, to: number) => boolean): boolean {
-  for (let at = open + 1; at < open + LONGEST_REMARK; at++) {
-    const token = tokens[at]
-    if (token === undefined || token.kind === 'break') return false
-    if (token.text !== ')') continue
-    let behind = at + 1
-    while (behind < at + 3 && /^[:=~-]$/.test(tokens[behind]?.text ?? '')) behind++
-    return !figures(open, at) && /^(?:digits|fraction)$/.test(tokens[behind]?.kind ?? '')
-  }
-  return false
+/** “Thigh (from the crotch to the outside of the leg): 12”: the figure stands right behind the brackets, in the same line. */
+function isFigureBehind({ tokens, layout }: TextRead, open: number, close: number): boolean {
+  let behind = close + 1
+  while (behind < close + 3 && /^[:=~-]$/.test(tokens[behind]?.text ?? '')) behind++
+  return layout.line[open] === layout.line[close] && /^(?:digits|fraction)$/.test(tokens[behind]?.kind ?? '')
 }
 
 /** “(sleeve to sleeve)”: from one to the other, and nothing more in the brackets. */

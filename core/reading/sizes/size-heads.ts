@@ -1,4 +1,5 @@
 /** Several sizes in one text, each heading its figures: which of them a figure is of. */
+import { lastFrom } from '../text/in-order.ts'
 
 export interface SizeHead {
   /** The token where it begins. */
@@ -9,14 +10,5 @@ export interface SizeHead {
 /** The size that heads a token; null where the text names but one. */
 export function sizeHeadedAt(heads: readonly SizeHead[]): (token: number) => string | null {
   if (new Set(heads.map(({ label }) => label)).size < 2) return () => null
-  return (token) => {
-    let low = 0
-    let high = heads.length
-    while (low < high) {
-      const middle = (low + high) >> 1
-      if ((heads[middle] as SizeHead).from <= token) low = middle + 1
-      else high = middle
-    }
-    return heads[low - 1]?.label ?? null
-  }
+  return (token) => lastFrom(heads, token)?.label ?? null
 }

@@ -98,7 +98,17 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
 }
 
 /** Every phrase of another trie in a text, the longest at each place, without what they stand on. */
-export function phrasesOf(tokens: readonly Token[], root: Node): Term[] {
+export function phrasesOf(tokens: readonly Token[], root: Node): readonly Term[] {
+  const known = phrases.get(tokens) ?? new Map<Node, readonly Term[]>()
+  phrases.set(tokens, known)
+  const found = known.get(root) ?? phrasesIn(tokens, root)
+  known.set(root, found)
+  return found
+}
+/** Several rules ask for the same phrases of a text: found once. */
+const phrases = new WeakMap<readonly Token[], Map<Node, readonly Term[]>>()
+
+function phrasesIn(tokens: readonly Token[], root: Node): Term[] {
   const found: Term[] = []
   for (let from = 0; from < tokens.length; ) {
     const one = longest(tokens, from, root)

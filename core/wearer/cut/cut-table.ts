@@ -51,9 +51,14 @@ const WITHOUT_ROWS: Partial<Record<Facet, readonly GarmentKind[] | 'all'>> = {
   layers: ['skirt', 'dress'],
   dressLength: ['skirt', 'dress', 'coat']
 }
-/** The facets that mean something on a kind of garment, in the order they are said. */
-export const facetsOf = (kind: GarmentKind): Facet[] =>
-  FACET_IDS.filter((facet) => {
-    const others = WITHOUT_ROWS[facet]
-    return others === 'all' || others?.includes(kind) || CUT_ROWS.some((row) => row.facet === facet && row.kinds.includes(kind))
-  })
+/** The facets that mean something on a kind of garment, in the order they are said; worked out once a kind. */
+export function facetsOf(kind: GarmentKind): readonly Facet[] {
+  const facets = FACETS_OF.get(kind) ?? FACET_IDS.filter((facet) => isOfKind(facet, kind))
+  FACETS_OF.set(kind, facets)
+  return facets
+}
+const FACETS_OF = new Map<GarmentKind, readonly Facet[]>()
+const isOfKind = (facet: Facet, kind: GarmentKind): boolean => {
+  const others = WITHOUT_ROWS[facet]
+  return others === 'all' || others?.includes(kind) === true || CUT_ROWS.some((row) => row.facet === facet && row.kinds.includes(kind))
+}

@@ -109,8 +109,8 @@ function sameFibres(told: WrittenCase['fibres'], { cloth }: Reading): boolean {
 }
 
 /** All in which the reading is not the buyer's. */
-export function unlike(one: WrittenCase): string[] {
-  const { reading, otherBasis, missed, wrong } = compare(one)
+export function unlike(one: WrittenCase, compared = compare(one)): string[] {
+  const { reading, otherBasis, missed, wrong } = compared
   const faults: string[] = []
   if (reading.garment.kind !== one.kind) faults.push(`kind: ${reading.garment.kind}, not ${one.kind}`)
   for (const [told, code] of [

@@ -33,18 +33,20 @@ const figure = ([point, mm]: [PointId, number]): MeasureReading => ({
   unitFrom: 'stated',
   stated: { text: String(mm), start: 0, end: 1, value: mm, unit: 'mm' }
 })
+const NOTHING_OF_CLOTH = { fibres: [], traits: [], stretchPercent: null, washed: null, structure: null }
+/** These measures, and nothing else told. */
+const measured = (measures: MeasureReading[]) => ({
+  measures,
+  told: () => ({ garment: { kind: null, sureness: 0 }, measures, cloth: NOTHING_OF_CLOTH, made: {}, whose: null })
+})
 /** The last decision, with figures in mm, around. */
-function settled(title: string | null, text: string, figures: [PointId, number][]) {
-  const measures = figures.map(figure)
-  const cloth = { fibres: [], traits: [], stretchPercent: null, washed: null, structure: null }
-  const told = { garment: { kind: null, sureness: 0 }, measures, cloth, made: {}, whose: null }
-  return kindByFigures(
+const settled = (title: string | null, text: string, figures: [PointId, number][]) =>
+  kindByFigures(
     words(title, text),
     figures.map(([point]) => point),
-    told,
+    measured(figures.map(figure)),
     undefined
   )
-}
 
 describe('by its title', () => {
   test.each([
@@ -175,9 +177,7 @@ describe('by its figures', () => {
   })
   test('figures of several garments tell nothing of one', () => {
     const measures = [figure(['chest', 1000]), { ...figure(['inseam', 780]), of: 'trousers' as GarmentKind }]
-    const cloth = { fibres: [], traits: [], stretchPercent: null, washed: null, structure: null }
-    const told = { garment: { kind: null, sureness: 0 }, measures, cloth, made: {}, whose: null }
-    expect(kindByFigures(words('Wool suit', ''), ['chest', 'inseam'], told, undefined).kind).toBe('jacket')
+    expect(kindByFigures(words('Wool suit', ''), ['chest', 'inseam'], measured(measures), undefined).kind).toBe('jacket')
   })
   test('the evidence is kept, by what it is because of', () => {
     const { evidence } = settled('Pencil skirt', '', [

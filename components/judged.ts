@@ -2,6 +2,7 @@
 import type { CutRead } from '../core/garment/cut.ts'
 import type { Made } from '../core/garment/garment-input.ts'
 import type { GarmentKind } from '../core/ids/kinds.ts'
+import type { Status } from '../core/ids/listing-statuses.ts'
 import type { Aim, Plan } from '../core/plan/plan.ts'
 import type { Correction, Reading } from '../core/reading/reading.ts'
 import type { Ask, Reckoning } from '../core/reckon.ts'
@@ -54,7 +55,8 @@ export interface Judged {
   level: number
   money: { price: number | null; postage: number | null; worth: number | null }
   notes: string
-  kept: boolean
+  /** How it stands on the wishlist; null: it is not there. */
+  kept: Status | null
   canUndo: boolean
   /** Text typed and not yet taken, by field. */
   drafts: Readonly<Record<string, string>>

@@ -16,6 +16,8 @@ export interface Words {
   length: (mm: number) => string
   /** 28¾ */
   figure: (mm: number) => string
+  /** £24.00; another currency than one's own where it is named. */
+  money: (amount: number, currency?: string | undefined) => string
 }
 
 /** The words for a wording; for code that stands outside a component. */
@@ -25,7 +27,8 @@ export const wordsFor = (wording: Wording): Words => ({
   t: (code, values = {}) => say({ code, values }, wording),
   inner: (code, values = {}) => uncapped(say({ code, values }, wording)),
   length: (mm) => formatLength(mm, wording.units),
-  figure: (mm) => figure(mm, wording.units)
+  figure: (mm) => figure(mm, wording.units),
+  money: (amount, currency = wording.currency) => say({ code: 'listing.price', values: { amount } }, { ...wording, currency })
 })
 
 /** Reasons as one paragraph: each a sentence with its stop. */

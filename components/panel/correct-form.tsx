@@ -19,9 +19,10 @@ export interface CorrectFormProps {
   onNotThis: () => void
   /** null: nothing was set here. */
   onUndo: (() => void) | null
+  onClose: () => void
 }
 
-export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo }: CorrectFormProps) {
+export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo, onClose }: CorrectFormProps) {
   const words = useWords()
   const { t, inner } = words
   const { point, stated } = row
@@ -44,7 +45,17 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo 
     if (parsed.ok) take(parsed.value, parsed.unit, basisNow)
   }
   return (
-    <fieldset class="correct stitched" id={id}>
+    <fieldset
+      class="correct stitched"
+      id={id}
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape') return
+        event.stopPropagation()
+        // the button that opened it is where the hand goes on
+        document.querySelector<HTMLElement>(`[aria-controls="${id}"]`)?.focus()
+        onClose()
+      }}
+    >
       <legend class="sr">{t('correct.group', { point })}</legend>
       <div class="grid">
         <LengthField

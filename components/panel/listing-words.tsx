@@ -17,6 +17,8 @@ export interface ListingWordsProps {
   onCorrections: (corrections: Correction[]) => void
 }
 
+const ASKED_AT_HEAD = new Set(['reading.several-sizes', 'reading.several-garments'])
+
 export function ListingWords({ text, textCutFrom, reading, corrections, onCorrections }: ListingWordsProps) {
   const { t, wording } = useWords()
   const [whole, setWhole] = useState(false)
@@ -27,51 +29,56 @@ export function ListingWords({ text, textCutFrom, reading, corrections, onCorrec
   const notes = chartNotes(reading, corrections).map((note) => say(note, wording))
   // told at the head, where the size or the kind is chosen
   const odd = noListingIn(reading.issues)
-  const issues = reading.issues.filter((issue) => issue.code !== 'reading.several-sizes' && issue !== odd)
+  const issues = reading.issues.filter((issue) => !ASKED_AT_HEAD.has(issue.code) && issue !== odd)
   return (
-    <section class="part" aria-labelledby="words-head">
-      <h2 id="words-head">{t('words.head')}</h2>
-      <MarkedText pieces={pieces} language={reading.language} />
-      {pieces.some(({ text: shown }) => shown === null) && (
-        <button type="button" class="btn small" onClick={() => setWhole(true)}>
-          {t('words.all')}
-        </button>
-      )}
-      {textCutFrom !== null && <p class="note">{t('words.cut', { kept: text.length, length: textCutFrom })}</p>}
-      <ul class="key">
-        {used.has('read') && (
-          <li>
-            <u aria-hidden="true" />
-            {t('words.key.read')}
-          </li>
+    <details class="part" open={issues.length > 0}>
+      <summary>
+        <h2>{t('words.head')}</h2>
+        {issues.length > 0 && <span class="note">{t('words.doubts', { n: issues.length })}</span>}
+      </summary>
+      <div>
+        <MarkedText pieces={pieces} language={reading.language} />
+        {pieces.some(({ text: shown }) => shown === null) && (
+          <button type="button" class="btn small" onClick={() => setWhole(true)}>
+            {t('words.all')}
+          </button>
         )}
-        {used.has('doubt') && (
-          <li>
-            <u class="d" aria-hidden="true" />
-            {t('words.key.doubt')}
-          </li>
-        )}
-        {used.has('aside') && (
-          <li>
-            <u class="a" aria-hidden="true" />
-            {t('words.key.aside')}
-          </li>
-        )}
-      </ul>
-      {issues.length + notes.length > 0 && (
-        <ul class="bullets issues">
-          {notes.map((note) => (
-            <li key={note}>{note}</li>
-          ))}
-          {issues.map((issue) => (
-            <li key={`${issue.code} ${issue.stated?.start}`}>
-              {issue.text}
-              <Readings issue={issue} onTake={(stated, taken) => onCorrections(withReading({ corrections }, stated, taken))} />
+        {textCutFrom !== null && <p class="note">{t('words.cut', { kept: text.length, length: textCutFrom })}</p>}
+        <ul class="key">
+          {used.has('read') && (
+            <li>
+              <u aria-hidden="true" />
+              {t('words.key.read')}
             </li>
-          ))}
+          )}
+          {used.has('doubt') && (
+            <li>
+              <u class="d" aria-hidden="true" />
+              {t('words.key.doubt')}
+            </li>
+          )}
+          {used.has('aside') && (
+            <li>
+              <u class="a" aria-hidden="true" />
+              {t('words.key.aside')}
+            </li>
+          )}
         </ul>
-      )}
-    </section>
+        {issues.length + notes.length > 0 && (
+          <ul class="bullets issues">
+            {notes.map((note) => (
+              <li key={note}>{note}</li>
+            ))}
+            {issues.map((issue) => (
+              <li key={`${issue.code} ${issue.stated?.start}`}>
+                {issue.text}
+                <Readings issue={issue} onTake={(stated, taken) => onCorrections(withReading({ corrections }, stated, taken))} />
+              </li>
+            ))}
+          </ul>
+        )}
+      </div>
+    </details>
   )
 }
 

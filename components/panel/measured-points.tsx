@@ -17,20 +17,25 @@ export interface MeasuredPointsProps {
   onDraft: (field: string, typed: string | null) => void
 }
 
+/** Where a point stands: outside what is wanted or moved by the plan, inside, or not measured. */
+type Place = 'misses' | 'fits' | 'unknown'
+const placeOf = ({ shown, whole, folded }: PointRow): Place => (shown.garmentMm === null || folded ? 'unknown' : whole ? 'misses' : 'fits')
+
 export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPointsProps) {
   const words = useWords()
   const { t } = words
-  const [open, setOpen] = useState<ReadonlySet<PointId>>(() => new Set(draftedPoints(judged)))
-  const [added, setAdded] = useState<readonly PointId[]>([])
   const known = pointRows(judged, words.units)
+  // a point that is open stays where it was opened, whatever is typed, until it is closed
+  const [open, setOpen] = useState<ReadonlyMap<PointId, Place>>(
+    () => new Map(draftedPoints(judged).map((point) => [point, placeOf(known.find((row) => row.point === point) ?? emptyRow(point))]))
+  )
+  const [added, setAdded] = useState<readonly PointId[]>([])
   const rows = [...known, ...added.filter((point) => known.every((row) => row.point !== point)).map(emptyRow)]
-  const toggle = (point: PointId) => setOpen((was) => new Set(was.has(point) ? [...was].filter((one) => one !== point) : [...was, point]))
-  // a figure that is typed there makes it one that was told: its row stays where it is until it is closed
-  const [opened, setOpened] = useState<ReadonlySet<PointId>>(new Set())
-  const isFolded = ({ point, folded }: PointRow) => folded || (opened.has(point) && open.has(point))
-  const toggleFolded = (point: PointId) => {
-    setOpened(new Set(open.has(point) ? [...opened].filter((one) => one !== point) : [...opened, point]))
-    toggle(point)
+  const standsIn = (row: PointRow): Place => open.get(row.point) ?? placeOf(row)
+  const toggle = (row: PointRow) => {
+    const next = new Map(open)
+    if (!next.delete(row.point)) next.set(row.point, placeOf(row))
+    setOpen(next)
   }
   const form = (row: PointRow, id: string) =>
     open.has(row.point) && (
@@ -42,57 +47,67 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
         onDraft={(typed) => onDraft(draftOf(row.point), typed)}
         onNotThis={() => onCorrections(withPoint(judged, row, 'not-this-point'))}
         onUndo={row.correction === null ? null : () => onCorrections(withoutPoint(judged, row))}
+        onClose={() => toggle(row)}
       />
     )
-  const folded = rows.filter(isFolded)
-  const whole = rows.filter((row) => row.whole && !isFolded(row))
-  const quiet = rows.filter((row) => !row.whole && !isFolded(row))
+  const of = (place: Place) => rows.filter((row) => standsIn(row) === place)
+  const isDrafted = (some: readonly PointRow[]) => some.some(({ point }) => judged.drafts[draftOf(point)] !== undefined)
+  const table = (some: readonly PointRow[], label: string) => (
+    <table class="quiet" aria-label={label}>
+      <tbody>
+        {some.map((row) => (
+          <QuietPoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row)} form={form} />
+        ))}
+      </tbody>
+    </table>
+  )
+  const [misses, fits, unknown] = [of('misses'), of('fits'), of('unknown')]
   const addable = judged.kind === null ? [] : POINTS_OF[judged.kind].filter((point) => rows.every((row) => row.point !== point))
   return (
-    <section class="part" aria-labelledby="points-head">
-      <div class="parthead">
-        <h2 id="points-head">{t('points.head')}</h2>
-        <span class="note">{t(`points.in.${words.units}`)}</span>
-      </div>
-      {whole.map((row) => (
-        <WholePoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row.point)} form={form} />
-      ))}
-      {quiet.length > 0 && (
-        <table class="quiet">
-          <caption>{t(quiet.every(isInside) ? 'points.inside' : 'points.rest')}</caption>
-          <tbody>
-            {quiet.map((row) => (
-              <QuietPoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row.point)} form={form} />
-            ))}
-          </tbody>
-        </table>
+    <>
+      {misses.length > 0 && (
+        <section class="part" aria-labelledby="points-head">
+          <div class="parthead">
+            <h2 id="points-head">{t('points.misses')}</h2>
+            <span class="note">{t(`points.in.${words.units}`)}</span>
+          </div>
+          {misses.map((row) => (
+            <WholePoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row)} form={form} />
+          ))}
+        </section>
       )}
-      {folded.length > 0 && (
-        <details class="fold stitched" open={folded.some(({ point }) => judged.drafts[draftOf(point)] !== undefined)}>
+      {fits.length > 0 && (
+        <details class="part" open={misses.length === 0 || isDrafted(fits)}>
           <summary>
-            {t('points.worked-out')}
-            <span class="note">{t('points.worked-out.count', { n: folded.length })}</span>
+            <h2>{t(fits.every(isInside) ? 'points.fits' : 'points.rest')}</h2>
+            <span class="note">{t('points.count', { n: fits.length })}</span>
           </summary>
-          <table class="quiet" aria-label={t('points.worked-out')}>
-            <tbody>
-              {folded.map((row) => (
-                <QuietPoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggleFolded(row.point)} form={form} />
-              ))}
-            </tbody>
-          </table>
+          <div>
+            {table(fits, t('points.fits'))}
+            <p class="note">{t(`points.in.${words.units}`)}</p>
+          </div>
         </details>
       )}
-      {addable.length > 0 && (
-        <AddPoint
-          points={addable}
-          onAdd={(point) => {
-            setAdded([...added, point])
-            setOpen(new Set([...open, point]))
-          }}
-        />
-      )}
-      <SizeLabel judged={judged} onCorrections={onCorrections} onDraft={onDraft} />
-    </section>
+      <details class="part" open={isDrafted(unknown)}>
+        <summary>
+          <h2>{t('points.unknown')}</h2>
+          {unknown.length > 0 && <span class="note">{t('points.count', { n: unknown.length })}</span>}
+        </summary>
+        <div>
+          {unknown.length > 0 && table(unknown, t('points.unknown'))}
+          {addable.length > 0 && (
+            <AddPoint
+              points={addable}
+              onAdd={(point) => {
+                setAdded([...added, point])
+                setOpen(new Map([...open, [point, 'unknown']]))
+              }}
+            />
+          )}
+          <SizeLabel judged={judged} onCorrections={onCorrections} onDraft={onDraft} />
+        </div>
+      </details>
+    </>
   )
 }
 
@@ -194,12 +209,18 @@ function Said({ row }: { row: PointRow }) {
           {(set || i > 0) && '; '}
           {(set || i > 0 ? inner : t)(from === 'answer' ? 'points.answered' : 'points.stated')}{' '}
           {set || !counts ? <s>{quoteOf(reading)}</s> : <b>{quoteOf(reading)}</b>}
-          {i === 0 && !set && reading.basisFrom === 'judged' && reading.basis !== 'length' && ` ${t(`points.taken-as.${reading.basis}`)}`}
+          {i === 0 && !set && aroundWords(reading, words)}
         </span>
       ))}
       {!set && said.filter(({ counts }) => counts).length > 1 && `; ${inner('points.mean')}`}
     </>
   )
+}
+/** What a figure laid flat is all around, and whether flat was only taken for granted. */
+function aroundWords({ basis, basisFrom, mm }: MeasureReading, { inner, length }: Words): string {
+  if (basis === 'length') return ''
+  const judgedWord = basisFrom === 'judged' ? `, ${inner(`points.taken-as.${basis}`)}` : ''
+  return basis === 'flat' ? `${judgedWord} = ${inner('points.around', { length: length(mm) })}` : judgedWord
 }
 const quoteOf = ({ stated }: MeasureReading): string => stated.text.replace(/\s+/g, ' ')
 const asStated = (typed: string, unit: string, basis: string, words: Words): string =>
@@ -233,7 +254,7 @@ function QuietPoint({ row, open, onToggle, form }: RowProps) {
           {t('points.point', { point })}
           {row.ends !== null && <span class="note ends">{row.ends}</span>}
         </th>
-        <td class="drawn">{(shown.garmentMm !== null || shown.band !== null) && <TapeLine shown={shown} afterMm={afterMm} />}</td>
+        <td class="drawn">{shown.garmentMm !== null && <TapeLine shown={shown} afterMm={afterMm} />}</td>
         <td class="v">{value}</td>
         <td class="do">
           <Toggle row={row} open={open} onToggle={onToggle} controls={id} />

@@ -1,6 +1,6 @@
 /** The person's own figures for one listing: price, postage, what it is worth to them. Nothing is looked up. */
 import { useId, useState } from 'preact/hooks'
-import type { Judged } from '../judged.ts'
+import { type Judged, moneyReasons } from '../judged.ts'
 import { useWords } from '../words.tsx'
 
 export interface MoneyActions {
@@ -10,27 +10,46 @@ export interface MoneyActions {
 
 const MONEY = ['price', 'postage', 'worth'] as const
 
-export function Money({ money, drafts, onMoney, onDraft }: Pick<Judged, 'money' | 'drafts'> & MoneyActions) {
+export function Money({ judged, onMoney, onDraft }: { judged: Judged } & MoneyActions) {
   const { t } = useWords()
+  const { money, drafts, reckoning } = judged
+  if (judged.kind === null) return null
+  const worth = reckoning?.worth ?? null
+  const missing = reckoning === null ? [] : moneyReasons(reckoning)
+  const typing = MONEY.some((field) => drafts[`money.${field}`] !== undefined)
   return (
-    <fieldset class="money">
-      <legend class="label">{t('money.head')}</legend>
-      <div class="row">
-        {MONEY.map((field) => (
-          <MoneyField
-            key={field}
-            label={t(`money.${field}`)}
-            amount={money[field]}
-            draft={drafts[`money.${field}`]}
-            onDraft={(typed) => onDraft(`money.${field}`, typed)}
-            onAmount={(amount) => {
-              onMoney({ ...money, [field]: amount })
-              onDraft(`money.${field}`, null)
-            }}
-          />
-        ))}
+    <details class="part" open={typing}>
+      <summary>
+        <h2>{t('money.head')}</h2>
+      </summary>
+      <div>
+        <div class="row money">
+          {MONEY.map((field) => (
+            <MoneyField
+              key={field}
+              label={t(`money.${field}`)}
+              amount={money[field]}
+              draft={drafts[`money.${field}`]}
+              onDraft={(typed) => onDraft(`money.${field}`, typed)}
+              onAmount={(amount) => {
+                onMoney({ ...money, [field]: amount })
+                onDraft(`money.${field}`, null)
+              }}
+            />
+          ))}
+        </div>
+        <ul class="bullets note">
+          {judged.price !== null && money.price === null && <li>{t('money.from-page')}</li>}
+          {worth !== null && <li>{t('facts.in-all', { spend: worth.spend })}</li>}
+          {worth !== null && worth.risk !== null && (
+            <li>{t(worth.riskOrAltered ? 'facts.risk-or-altered' : 'facts.risk', { risk: worth.risk })}</li>
+          )}
+          {missing.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
       </div>
-    </fieldset>
+    </details>
   )
 }
 

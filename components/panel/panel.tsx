@@ -1,30 +1,30 @@
 /** The panel beside a page: the answer first, then everything it stands on, in one column. */
 import { useEffect, useRef, useState } from 'preact/hooks'
-import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Verdict } from '../../core/ids/verdicts.ts'
 import type { Correction } from '../../core/reading/reading.ts'
 import type { Fit } from '../../core/wearer/body.ts'
-import { say } from '../../core/words/say.ts'
-import { conditionsSaid } from '../condition-line.tsx'
+import { Answer } from '../answer/answer.tsx'
+import { conditionsSaid } from '../answer/condition-line.tsx'
+import type { KeepActions } from '../answer/keep-acts.tsx'
 import { type Judged, type PlanChoice, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
 import { TypedText } from '../typed-text.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, useWords, type Words } from '../words.tsx'
-import { Answer } from './answer.tsx'
 import { CutLine } from './cut-line.tsx'
+import { ListingHead } from './listing-head.tsx'
 import { ListingWords } from './listing-words.tsx'
 import { MeasuredPoints } from './measured-points.tsx'
+import { Money } from './money.tsx'
 import { OtherWays } from './other-ways.tsx'
 import { Plans } from './plans.tsx'
 import { SellerAnswers } from './seller-answer.tsx'
-import { SizeForSale } from './size-for-sale.tsx'
-import { KindSelect, KindUnknown, NobodyYet, NothingRead, PASTE_DRAFT } from './states.tsx'
+import { KindUnknown, NobodyYet, NothingRead, PASTE_DRAFT } from './states.tsx'
 import { TakenAsGiven } from './taken-as-given.tsx'
 import { WhatMoves } from './what-moves.tsx'
 
 /** Everything a person can do in the panel. */
-export interface PanelActions {
+export interface PanelActions extends KeepActions {
   onWho: (personId: string, fit: Fit) => void
   onFavourite: (favouriteId: string | null) => void
   onCorrections: (corrections: Correction[]) => void
@@ -34,11 +34,9 @@ export interface PanelActions {
   onPaste: (text: string) => void
   onAnswer: (text: string) => void
   onNotes: (notes: string) => void
-  onKeep: () => void
-  onPass: () => void
   onUndo: () => void
   onCopy: (text: string) => Promise<boolean>
-  onWorkroom: (part?: 'body' | 'garments') => void
+  onWorkroom: (part?: 'body' | 'garments' | 'wishlist') => void
 }
 export interface PanelProps extends PanelActions {
   who: Who
@@ -98,29 +96,8 @@ function Elsewhere({ judged: { place, title } }: { judged: Judged }) {
   )
 }
 
-function ListingHead({ judged, onCorrections }: { judged: Judged; onCorrections: PanelActions['onCorrections'] }) {
-  const { t, wording } = useWords()
-  const { title, site, price, kind, text, corrections } = judged
-  const setKind = (chosen: GarmentKind) => onCorrections([...corrections.filter((one) => !('kind' in one)), { kind: chosen }])
-  const where = [
-    site,
-    price === null
-      ? ''
-      : say({ code: 'listing.price', values: { amount: price.amount } }, { ...wording, currency: price.currency || undefined })
-  ].filter(Boolean)
-  return (
-    <div class="listing">
-      <h1>{title === '' ? t('listing.nameless') : title}</h1>
-      <div class="row">
-        {where.length > 0 && <p class="where grow">{where.join(', ')}</p>}
-        {text !== '' && <KindSelect kind={kind} kinds={judged.kinds} onKind={setKind} />}
-      </div>
-      <SizeForSale reading={judged.reading} corrections={corrections} onCorrections={onCorrections} />
-    </div>
-  )
-}
-
 function Body(props: PanelProps & { judged: Judged }) {
+  const { t } = useWords()
   const { judged, who } = props
   const [asked, setAsked] = useState(0)
   if (judged.text === '' && judged.answers.length === 0) {
@@ -133,6 +110,7 @@ function Body(props: PanelProps & { judged: Judged }) {
       />
     )
   }
+  const leave = judged.reckoning?.verdict === 'leave-it'
   return (
     <>
       {judged.kind === null ? (
@@ -145,17 +123,28 @@ function Body(props: PanelProps & { judged: Judged }) {
           onCopy={props.onCopy}
           onKeep={props.onKeep}
           onPass={props.onPass}
+          onTakeBack={props.onTakeBack}
+          onWishlist={props.onWishlist}
           onEnterAnswer={() => setAsked(asked + 1)}
           onBody={() => props.onWorkroom('body')}
         />
       )}
       <CutLine judged={judged} onCorrections={props.onCorrections} />
+      <div class="ways-on">
+        <button type="button" class="btn bare" onClick={props.onWishlist}>
+          {t('keep.wishlist')}
+        </button>
+        <button type="button" class="btn bare" onClick={() => props.onWorkroom()}>
+          {t('popup.workroom')}
+        </button>
+      </div>
       <MeasuredPoints judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />
-      <Plans judged={judged} onAim={props.onAim} />
-      <WhatMoves judged={judged} />
+      {!leave && <WhatMoves judged={judged} />}
+      {!leave && <Plans judged={judged} onAim={props.onAim} />}
+      <TakenAsGiven judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />
+      <Money judged={judged} onMoney={props.onMoney} onDraft={props.onDraft} />
       <OtherWays judged={judged} />
-      <TakenAsGiven judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} onMoney={props.onMoney} />
-      <Cautions cautions={judged.reckoning?.cautions ?? []} />
+      {!leave && <Cautions cautions={judged.reckoning?.cautions ?? []} />}
       <ListingWords
         text={judged.text}
         textCutFrom={judged.textCutFrom}
@@ -164,7 +153,7 @@ function Body(props: PanelProps & { judged: Judged }) {
         onCorrections={props.onCorrections}
       />
       <SellerAnswers judged={judged} asked={asked} onAnswer={props.onAnswer} onDraft={props.onDraft} />
-      <KeepWithNotes judged={judged} onNotes={props.onNotes} onDraft={props.onDraft} onKeep={props.onKeep} />
+      <Notes judged={judged} onNotes={props.onNotes} onDraft={props.onDraft} />
     </>
   )
 }
@@ -173,40 +162,43 @@ function Cautions({ cautions }: { cautions: readonly string[] }) {
   const { t } = useWords()
   if (cautions.length === 0) return null
   return (
-    <section class="part" aria-labelledby="cautions-head">
-      <h2 id="cautions-head">{t('cautions.head')}</h2>
+    <details class="part">
+      <summary>
+        <h2>{t('cautions.head')}</h2>
+        <span class="note">{cautions.length}</span>
+      </summary>
       <ul class="bullets">
         {cautions.map((caution) => (
           <li key={caution}>{caution}</li>
         ))}
       </ul>
-    </section>
+    </details>
   )
 }
 
 const NOTES_DRAFT = 'notes'
 
-function KeepWithNotes({ judged, onNotes, onDraft, onKeep }: { judged: Judged } & Pick<PanelActions, 'onNotes' | 'onDraft' | 'onKeep'>) {
+function Notes({ judged, onNotes, onDraft }: { judged: Judged } & Pick<PanelActions, 'onNotes' | 'onDraft'>) {
   const { t } = useWords()
+  const text = judged.drafts[NOTES_DRAFT] ?? judged.notes
   return (
-    <section class="part" aria-labelledby="keep-head">
-      <h2 id="keep-head">{t('keep.head')}</h2>
-      <TypedText
-        label={t('keep.notes')}
-        value={judged.drafts[NOTES_DRAFT] ?? judged.notes}
-        onTyped={(typed) => onDraft(NOTES_DRAFT, typed)}
-        onDone={(notes) => {
-          onNotes(notes)
-          onDraft(NOTES_DRAFT, null)
-        }}
-      />
-      <div class="acts">
-        <button type="button" class="btn" onClick={onKeep}>
-          {t(judged.kept ? 'keep.again' : 'keep.with-notes')}
-        </button>
+    <details class="part" open={text !== ''}>
+      <summary>
+        <h2>{t('keep.head')}</h2>
+      </summary>
+      <div>
+        <TypedText
+          label={t('keep.notes')}
+          value={text}
+          onTyped={(typed) => onDraft(NOTES_DRAFT, typed)}
+          onDone={(notes) => {
+            onNotes(notes)
+            onDraft(NOTES_DRAFT, null)
+          }}
+        />
+        <p class="note">{t(judged.kept === null ? 'keep.notes-with' : 'keep.notes-kept')}</p>
       </div>
-      {judged.kept && <p class="note">{t('keep.is-kept')}</p>}
-    </section>
+    </details>
   )
 }
 

@@ -30,21 +30,27 @@ const jobsOf = ({ alterations }: Plan): string =>
     .join(';')
 const whoseWork = ({ aim }: Plan): string => (aim === 'tailor' ? 'tailor' : 'own')
 
+/** Only where there is a choice: one plan alone is told by the answer and by what moves. */
 export function Plans({ judged, onAim }: { judged: Judged; onAim: (aim: PlanChoice) => void }) {
   const { t, units } = useWords()
   const { reckoning } = judged
-  if (reckoning === null || reckoning.plans.length === 0) return null
+  if (reckoning === null) return null
+  const count = planColumns(reckoning.plans).length
+  if (count < 2) return null
   return (
-    <section class="part" aria-labelledby="plans-head">
-      <div class="parthead">
+    <details class="part">
+      <summary>
         <h2 id="plans-head">{t('plans.head')}</h2>
-        <span class="note">{t(`plans.after.${units}`)}</span>
+        <span class="note">{t('plans.count', { n: count })}</span>
+      </summary>
+      <div>
+        <div class="scrolls">
+          <PlanTable judged={judged} reckoning={reckoning} onAim={onAim} />
+        </div>
+        <p class="note">{t(`plans.after.${units}`)}</p>
+        <AsItIs judged={judged} />
       </div>
-      <div class="scrolls">
-        <PlanTable judged={judged} reckoning={reckoning} onAim={onAim} />
-      </div>
-      <AsItIs judged={judged} />
-    </section>
+    </details>
   )
 }
 
@@ -106,7 +112,7 @@ function PlanTable({ judged, reckoning, onAim }: { judged: Judged; reckoning: Re
 
 function Hardest({ plan }: { plan: Plan }) {
   const { t } = useWords()
-  if (plan.aim === 'tailor') return <>{t('facts.handed-over')}</>
+  if (plan.aim === 'tailor') return <>{t('facts.by-tailor')}</>
   return (
     <>
       {t('facts.level', { level: plan.level })}

@@ -36,7 +36,7 @@ export interface PointRow {
   ends: string | null
   /** What made the band what it is, each as a sentence. */
   why: string[]
-  /** Outside, unsure or not told: it gets a whole tape. */
+  /** Measured and outside, or moved by the plan: it gets a whole tape. */
   whole: boolean
   /** Only worked out, and nothing hangs on it. */
   folded: boolean
@@ -90,11 +90,13 @@ const whyWanted = (gap: GapShown | undefined): Pick<PointRow, 'ends' | 'why'> =>
   why: (gap?.because ?? []).filter(({ code }) => code !== 'target.ends-at').map(({ text }) => text)
 })
 
-/** Outside first, then not told, then unsure, then the rest: what was measured, then what was worked out; alike in the garment's own order. */
+/** Outside first, then unsure, then not told, then the rest: what was measured, then what was worked out; alike in the garment's own order. */
 function urgency({ shown, whole }: PointRow): number {
-  if (!whole) return isMeasured(shown.from) ? 3 : 4
   const state = gapState(shown)
-  return state === 'over' || state === 'under' ? 0 : state === 'not-told' ? 1 : 2
+  if (whole) return 0
+  if (state === 'over' || state === 'under') return 1
+  if (state === 'not-told') return 3
+  return isMeasured(shown.from) ? (state === 'inside' || state === 'not-judged' ? 4 : 2) : 5
 }
 
 /** What is not told takes room only where it would change the answer; every other point can be added by hand. */
@@ -112,7 +114,7 @@ function isAside(shown: PointShown): boolean {
 
 function needsWholeTape(shown: PointShown, moved: boolean): boolean {
   const state = gapState(shown)
-  return shown.band !== null && (moved || (state !== 'inside' && state !== 'not-judged'))
+  return shown.band !== null && (moved || (isMeasured(shown.from) && (state === 'over' || state === 'under')))
 }
 
 /** Where a text tells of several garments (a suit), the figures of this one. */

@@ -7,14 +7,14 @@ import { LengthField } from '../length-field.tsx'
 import { Pick } from '../pick.tsx'
 import { useWords, type Words } from '../words.tsx'
 import { depthOf, HEM_KINDS, isDepth, isSo, isYesNo, partsOf, type Shown } from './made-parts.ts'
-import { Money, type MoneyActions } from './money.tsx'
 
-export interface TakenAsGivenProps extends MoneyActions {
+export interface TakenAsGivenProps {
   judged: Judged
   onCorrections: (corrections: Correction[]) => void
+  onDraft: (field: string, typed: string | null) => void
 }
 
-export function TakenAsGiven({ judged, onCorrections, onDraft, onMoney }: TakenAsGivenProps) {
+export function TakenAsGiven({ judged, onCorrections, onDraft }: TakenAsGivenProps) {
   const { t } = useWords()
   const { kind, assumed, corrections } = judged
   if (kind === null) return null
@@ -51,7 +51,6 @@ export function TakenAsGiven({ judged, onCorrections, onDraft, onMoney }: TakenA
           ))}
         </ul>
       )}
-      <Money money={judged.money} drafts={judged.drafts} onMoney={onMoney} onDraft={onDraft} />
     </details>
   )
 }

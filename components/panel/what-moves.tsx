@@ -14,7 +14,7 @@ import { misfitWords } from './plans.tsx'
 const FULL_FROM = 560
 
 export function WhatMoves({ judged }: { judged: Judged }) {
-  const { ref, width } = useWidth<HTMLElement>(320)
+  const { ref, width } = useWidth<HTMLDivElement>(320)
   const { t, inner } = useWords()
   const { kind, reckoning, made } = judged
   const plan = chosenPlan(judged)
@@ -22,33 +22,38 @@ export function WhatMoves({ judged }: { judged: Judged }) {
   const points = pointsOf(judged)
   const guessed = outlineOf(kind, { points, jobs: [], made }, 'front')?.guessed ?? []
   return (
-    <section class="part" aria-labelledby="moves-head" ref={ref}>
-      <h2 id="moves-head">{t('moves.head')}</h2>
-      <div class="seams">
-        {viewsOf(plan.alterations).map((view) => (
-          <Outline
-            key={view}
-            kind={kind}
-            points={points}
-            plan={plan}
-            made={made}
-            view={view}
-            size={width >= FULL_FROM ? 'full' : 'small'}
-          />
-        ))}
-        <dl class="told">
-          {plan.alterations.map((job) => (
-            <JobWords key={`${job.id} ${job.direction}`} job={job} lines={movesOf({ ...plan, alterations: [job] }, points)} />
+    <details class="part">
+      <summary>
+        <h2>{t('moves.head')}</h2>
+        <span class="note">{t('moves.count', { n: plan.alterations.length })}</span>
+      </summary>
+      <div ref={ref}>
+        <div class="seams">
+          {viewsOf(plan.alterations).map((view) => (
+            <Outline
+              key={view}
+              kind={kind}
+              points={points}
+              plan={plan}
+              made={made}
+              view={view}
+              size={width >= FULL_FROM ? 'full' : 'small'}
+            />
           ))}
-        </dl>
+          <dl class="told">
+            {plan.alterations.map((job) => (
+              <JobWords key={`${job.id} ${job.direction}`} job={job} lines={movesOf({ ...plan, alterations: [job] }, points)} />
+            ))}
+          </dl>
+        </div>
+        <MovesTable plan={plan} points={points} />
+        {guessed.length > 0 && (
+          <p class="note">
+            {t('moves.guessed')} {guessed.map((point) => inner('moves.point', { point })).join(', ')}.
+          </p>
+        )}
       </div>
-      <MovesTable plan={plan} points={points} />
-      {guessed.length > 0 && (
-        <p class="note">
-          {t('moves.guessed')} {guessed.map((point) => inner('moves.point', { point })).join(', ')}.
-        </p>
-      )}
-    </section>
+    </details>
   )
 }
 

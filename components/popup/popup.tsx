@@ -1,19 +1,20 @@
-/** The popup: what was read here, the verdict, one sentence, four facts, one-line tapes, two actions. */
+/** The popup: the answer in one screen, as many one-line tapes as there is room for, and the ways on. */
+import { useLayoutEffect, useRef, useState } from 'preact/hooks'
+import type { Correction } from '../../core/reading/reading.ts'
 import type { Fit } from '../../core/wearer/body.ts'
-import { uncapped } from '../../core/words/say.ts'
-import { ConditionLine } from '../condition-line.tsx'
+import { Answer } from '../answer/answer.tsx'
+import type { KeepActions } from '../answer/keep-acts.tsx'
 import { cutWords } from '../cut/cut-words.ts'
-import { FourFacts } from '../facts.tsx'
-import { conditionalReason, type Judged, verdictReasons } from '../judged.ts'
-import { pointRows } from '../panel/point-rows.ts'
-import { KindSelect, KindUnknown, NobodyYet } from '../panel/states.tsx'
+import type { Judged } from '../judged.ts'
+import { ListingHead } from '../panel/listing-head.tsx'
+import { type PointRow, pointRows } from '../panel/point-rows.ts'
+import { KindUnknown, NobodyYet } from '../panel/states.tsx'
 import { TapeLine } from '../tape/tape-line.tsx'
 import { gapWords, isMeasured } from '../tape/tape-words.ts'
-import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
-import { asSentences, useWords } from '../words.tsx'
+import { useWords } from '../words.tsx'
 
-export interface PopupProps {
+export interface PopupProps extends KeepActions {
   who: Who
   /** null: the page is being read. */
   judged: Judged | null
@@ -21,16 +22,17 @@ export interface PopupProps {
   failed?: boolean
   onWho: (personId: string, fit: Fit) => void
   onFavourite: (favouriteId: string | null) => void
-  onKind: Parameters<typeof KindSelect>[0]['onKind']
+  onCorrections: (corrections: Correction[]) => void
+  onCopy: (text: string) => Promise<boolean>
   onOpenBeside: () => void
-  onKeep: () => void
-  onWorkroom: (part?: 'body' | 'garments') => void
+  onWorkroom: (part?: 'body' | 'garments' | 'wishlist') => void
 }
 
+/** Browsers give a popup no more height than this, px. */
+const TALLEST = 600
 const MOST_ROWS = 5
 /** Leaves room for the words beside it in one line. */
 const TAPE_WIDTH = 96
-const MOST_REASONS = 2
 
 export function Popup(props: PopupProps) {
   const { t } = useWords()
@@ -46,33 +48,21 @@ export function Popup(props: PopupProps) {
           </p>
         ) : (
           <>
-            <div class="listing">
-              <h1>{judged.title === '' ? t('listing.nameless') : judged.title}</h1>
-              {!unread && <p class="where">{readHere(judged, t)}</p>}
-            </div>
+            <ListingHead judged={judged} isUnread={unread} onCorrections={props.onCorrections} />
             {unread ? <Unread judged={judged} /> : <Read {...props} judged={judged} />}
-            <div class="acts popup-acts">
-              <button type="button" class="btn main" onClick={props.onOpenBeside}>
+            <div class="ways-on">
+              <button type="button" class="btn bare" onClick={props.onOpenBeside}>
                 {t(unread ? 'popup.paste-beside' : 'popup.open-beside')}
               </button>
-              {!unread && (
-                <button type="button" class="btn" onClick={props.onKeep}>
-                  {t(judged.kept ? 'answer.kept' : 'answer.keep')}
-                </button>
-              )}
+              <button type="button" class="btn bare" onClick={() => props.onWorkroom()}>
+                {t('popup.workroom')}
+              </button>
             </div>
           </>
         )}
       </main>
     </div>
   )
-}
-
-/** As many as there is room for. Where it seems right as far as told, the line above says as much. */
-function reasonsHere(judged: Judged): string[] {
-  const conditional = conditionalReason(judged) !== null
-  if (conditional && judged.reckoning?.verdict === 'wears-as-is') return []
-  return verdictReasons(judged).slice(0, conditional ? MOST_REASONS - 1 : MOST_REASONS)
 }
 
 function Unread({ judged }: { judged: Judged }) {
@@ -87,80 +77,71 @@ function Unread({ judged }: { judged: Judged }) {
 
 function Read(props: PopupProps & { judged: Judged }) {
   const words = useWords()
-  const { t } = words
   const { judged, who } = props
-  const { reckoning } = judged
-  const all = pointRows(judged, words.units).filter(({ folded }) => !folded)
-  const rows = all.slice(0, MOST_ROWS)
-  const why = reasonsHere(judged)
-  // in words only, and only where the window has room for a line more
-  const cut = judged.kind === null ? '' : cutWords(judged.kind, judged.cut, words)
-  if (judged.kind === null) {
-    return (
-      <>
-        <KindUnknown reading={judged.reading} />
-        <div class="part">
-          <KindSelect kind={null} kinds={judged.kinds} onKind={props.onKind} />
-        </div>
-      </>
-    )
-  }
+  if (judged.kind === null) return <KindUnknown reading={judged.reading} />
+  const cut = cutWords(judged.kind, judged.cut, words)
   return (
     <>
-      {who.people.length === 0 || reckoning === null ? (
+      {who.people.length === 0 || judged.reckoning === null ? (
         <NobodyYet onWorkroom={props.onWorkroom} />
       ) : (
-        <section class="answer" aria-labelledby="verdict-head" aria-live="polite">
-          <h2 class="verdict" id="verdict-head">
-            <VerdictMark verdict={reckoning.verdict} large />
-            {t('answer.verdict', { verdict: reckoning.verdict })}
-          </h2>
-          <ConditionLine judged={judged} />
-          {why.length > 0 && <p class="why">{asSentences(why)}</p>}
-          {reckoning.verdict !== 'too-little-told' && <FourFacts judged={judged} />}
-          {cut !== '' && all.length < MOST_ROWS && <p class="note cut-told">{t('popup.cut', { cut: uncapped(cut) })}</p>}
-        </section>
+        <Answer
+          judged={judged}
+          short
+          onCopy={props.onCopy}
+          onBody={() => props.onWorkroom('body')}
+          onKeep={props.onKeep}
+          onPass={props.onPass}
+          onTakeBack={props.onTakeBack}
+          onWishlist={props.onWishlist}
+        />
       )}
-      {rows.length > 0 && (
-        <section class="part" aria-label={t('points.head')}>
-          <div class="scrolls">
-            <table class="read">
-              <tbody>
-                {rows.map(({ point, shown, afterMm }) => (
-                  <tr key={point}>
-                    <th scope="row">{t('points.point', { point })}</th>
-                    <td class="drawn">
-                      {(shown.garmentMm !== null || shown.band !== null) && <TapeLine shown={shown} afterMm={afterMm} width={TAPE_WIDTH} />}
-                    </td>
-                    <td class="v">
-                      {shown.garmentMm === null ? '–' : `${words.figure(shown.garmentMm)}${isMeasured(shown.from) ? '' : '?'}`}
-                    </td>
-                    <td class="w">{gapWords(shown, words)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
-          </div>
-          <p class="note">
-            {t(
-              `popup.note.${words.units}${rows.some(({ shown }) => !isMeasured(shown.from) && shown.garmentMm !== null) ? '.hollow' : ''}`
-            )}
-            {all.length > rows.length && ` ${t('popup.note.more', { n: all.length - rows.length })}`}
-          </p>
-        </section>
-      )}
+      {cut !== '' && <p class="note cut-told">{words.t('popup.cut', { cut })}</p>}
+      <Points rows={pointRows(judged, words.units).filter(({ folded, shown }) => !folded && shown.garmentMm !== null)} />
     </>
   )
 }
 
-/** `Read here: 4 measures, cloth, price, 1 fault. 1 doubtful.` */
-function readHere({ reading }: Judged, t: ReturnType<typeof useWords>['t']): string {
-  const parts = [
-    t('popup.read.measures', { n: reading.measures.length }),
-    reading.cloth.fibres.length > 0 ? t('popup.read.cloth') : '',
-    reading.price !== null ? t('popup.read.price') : '',
-    reading.faults.length > 0 ? t('popup.read.faults', { n: reading.faults.length }) : ''
-  ].filter(Boolean)
-  const doubts = reading.issues.length > 0 ? ` ${t('popup.read.doubts', { n: reading.issues.length })}` : ''
-  return `${t('popup.read.head', { parts: parts.map(uncapped).join(', ') })}${doubts}`
+/** As many points as the window has room for, the most telling first; the rest are counted. */
+function Points({ rows }: { rows: readonly PointRow[] }) {
+  const words = useWords()
+  const { t } = words
+  const part = useRef<HTMLElement>(null)
+  const [most, setMost] = useState(MOST_ROWS)
+  const standsOn = rows.map(({ point, shown }) => `${point} ${shown.garmentMm}`).join()
+  // the rows are drawn, measured and taken away one by one before anything is painted
+  useLayoutEffect(() => setMost(MOST_ROWS), [standsOn])
+  useLayoutEffect(() => {
+    const popup = part.current?.closest('.popup')
+    if (popup && most > 0 && popup.scrollHeight > TALLEST) setMost(most - 1)
+  })
+  const shownRows = rows.slice(0, most)
+  // where there is room for none, the way to all of them is enough
+  if (rows.length === 0) return null
+  return (
+    <section class={shownRows.length > 0 ? 'part' : undefined} aria-label={t('points.head')} ref={part}>
+      {shownRows.length > 0 && (
+        <table class="read">
+          <tbody>
+            {shownRows.map(({ point, shown, afterMm }) => (
+              <tr key={point}>
+                <th scope="row">{t('points.point', { point })}</th>
+                <td class="drawn">
+                  <TapeLine shown={shown} afterMm={afterMm} width={TAPE_WIDTH} />
+                </td>
+                <td class="v">{shown.garmentMm === null ? '–' : `${words.figure(shown.garmentMm)}${isMeasured(shown.from) ? '' : '?'}`}</td>
+                <td class="w">{gapWords(shown, words)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      )}
+      {shownRows.length > 0 && (
+        <p class="note">
+          {t(`popup.note.${words.units}`)}
+          {rows.length > shownRows.length && ` ${t('popup.note.more', { n: rows.length - shownRows.length })}`}
+        </p>
+      )}
+    </section>
+  )
 }

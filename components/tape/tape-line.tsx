@@ -9,9 +9,11 @@ export interface TapeLineProps {
   shown: PointShown
   afterMm?: number | null | undefined
   width?: number
+  /** A sign in the middle of the band, where the garment is not known: a question. */
+  wanted?: string
 }
 
-export function TapeLine({ shown, afterMm = null, width = 112 }: TapeLineProps) {
+export function TapeLine({ shown, afterMm = null, width = 112, wanted = '' }: TapeLineProps) {
   const words = useWords()
   const { band, now, after } = drawTape(tapeInput(shown, afterMm), words.units, width)
   return (
@@ -21,6 +23,11 @@ export function TapeLine({ shown, afterMm = null, width = 112 }: TapeLineProps) 
       <path class="tp-tick tp-faint" d={unitTicks(shown, afterMm, words.units, width)} />
       <path class="tp-rim" d={`M0 6H${width}M0 16H${width}`} />
       {band && <path class="tp-edge tp-2" d={bracketsOf(band, 6, 16, 3)} />}
+      {band && wanted !== '' && (
+        <text class="tp-ask" x={px((band.from + band.to) / 2)} y={14.5} text-anchor="middle">
+          {wanted}
+        </text>
+      )}
       {now?.told && (
         <>
           <path class="tp-now tp-2" d={`M${px(now.x)} 6V16`} />

@@ -38,6 +38,9 @@ const pluralRules = onceEach((language) => new Intl.PluralRules(language))
 /** Is there a message with this code? (For tests and for tables that must be complete.) */
 export const hasMessage = (code: string, language = 'en'): boolean => Object.hasOwn(messagesIn(language), code)
 
+/** Can sentences be made in this language (its first two letters count)? */
+export const isSpoken = (language: string): boolean => Object.hasOwn(LANGUAGES, language.slice(0, 2).toLowerCase())
+
 /** The sentence for a saying, in the person's units and language. Throws on an unknown code or a missing value. */
 export function say(saying: Saying, wording: Wording): string {
   const messages = messagesIn(wording.language)

@@ -8,7 +8,7 @@ import { whoOf } from '../view/judge-look.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { panelActions } from '../view/panel-actions.ts'
 import { useJudged } from '../view/use-judged.ts'
-import { allLooks, useSaved, wholeWardrobe } from '../view/use-records.ts'
+import { allLooks, useKept, useSaved, wholeWardrobe } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
 import { wordingFor } from '../view/wording-for.ts'
 
@@ -33,7 +33,8 @@ export function ReadHere({ records, stamp }: PageProps) {
   const look = looks?.find(({ id }) => id === lookId) ?? null
   const { units, language, currency } = wordingFor(look, wardrobe)
   const wording = useMemo(() => ({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
-  const judgedLook = useJudged(look, wardrobe, wording, 'here')
+  const kept = useKept(records, look, setFailure)
+  const judgedLook = useJudged(look, wardrobe, wording, { place: 'here', kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
   const actions = panelActions({ records, stamp, look, judgedLook, windowId })
   return (
@@ -42,11 +43,7 @@ export function ReadHere({ records, stamp }: PageProps) {
         who={whoOf(look, kind, wardrobe ?? { people: [], measures: [], garments: [], settings: { theme: 'system', personId: null } })}
         judged={judgedLook?.judged ?? null}
         failed={failure !== null}
-        onWho={actions.onWho}
-        onFavourite={actions.onFavourite}
-        onKind={(chosen) => actions.onCorrections([...(look?.corrections ?? []).filter((one) => !('kind' in one)), { kind: chosen }])}
-        onKeep={actions.onKeep}
-        onWorkroom={actions.onWorkroom}
+        {...actions}
         onOpenBeside={() => {
           if (windowId === null) return
           openPanel(windowId)

@@ -40,7 +40,7 @@ export function judgedOf(
   read: SavedRead,
   wardrobe: Wardrobe,
   answer: Pick<Judged, 'reckoning' | 'settled' | 'wouldChange'>,
-  place: Judged['place']
+  { place, kept }: Pick<Judged, 'place' | 'kept'>
 ): Judged {
   const kind = kindOf(read.whole, look.corrections)
   const person = personFor(wardrobe.people, look.personId, wardrobe.settings.personId)
@@ -69,7 +69,7 @@ export function judgedOf(
     level: person?.means.level ?? 3,
     money: look.money,
     notes: look.notes,
-    kept: look.keptId !== null,
+    kept,
     canUndo: look.undo.length > 0,
     drafts: look.drafts
   }

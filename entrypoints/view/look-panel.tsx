@@ -11,6 +11,7 @@ import type { PageProps } from './page-start.tsx'
 import { panelActions } from './panel-actions.ts'
 import { pasteDraft } from './paste-draft.ts'
 import { useJudged } from './use-judged.ts'
+import { useKept } from './use-records.ts'
 import { wordingFor } from './wording-for.ts'
 
 export interface LookPanelProps extends PageProps {
@@ -23,7 +24,8 @@ export interface LookPanelProps extends PageProps {
 export function LookPanel({ records, stamp, look, wardrobe, place, windowId }: LookPanelProps) {
   const { units, language, currency } = wordingFor(look, wardrobe)
   const wording = useMemo(() => ({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
-  const judgedLook = useJudged(look, wardrobe, wording, place)
+  const kept = useKept(records, look, console.error)
+  const judgedLook = useJudged(look, wardrobe, wording, { place, kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
   return (
     <WordsOf.Provider value={wording}>

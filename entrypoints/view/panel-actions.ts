@@ -1,5 +1,7 @@
 /** What a person does to a look, saved at once. Every choice can be taken back; what is only typed is kept as it stands. */
 import type { PanelActions } from '../../components/panel/panel.tsx'
+import type { Status } from '../../core/ids/listing-statuses.ts'
+import { remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
 import { addAnswer, choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
@@ -29,6 +31,9 @@ export function panelActions({ records, stamp, look, judgedLook, windowId }: Loo
   const keep = async (): Promise<string | null> => {
     if (look === null) return null
     return (await keepLook(records, look.id, answerKept(judgedLook), stamp()))?.after.id ?? null
+  }
+  const setStatus = async (id: string, status: Status): Promise<void> => {
+    await changeListing(records, id, stamp(), () => ({ status }))
   }
   return {
     onWho: (personId, fit) => {
@@ -60,11 +65,21 @@ export function panelActions({ records, stamp, look, judgedLook, windowId }: Loo
       const read = readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
       void addAnswer(records, look.id, answer, read, now)
     },
-    onKeep: () => void keep(),
-    onPass: () =>
-      void keep().then(async (id) => {
-        if (id !== null) await changeListing(records, id, stamp(), () => ({ status: 'passed' }))
-      }),
+    onKeep: async () => {
+      const id = await keep()
+      if (id !== null && judgedLook?.judged.kept === 'passed') await setStatus(id, 'watching')
+    },
+    onPass: async () => {
+      const id = await keep()
+      if (id !== null) await setStatus(id, 'passed')
+    },
+    onTakeBack: async (before) => {
+      const keptId = look?.keptId ?? null
+      if (keptId === null) return
+      if (before === null) await remove(records, 'listingsKept', keptId, stamp())
+      else await setStatus(keptId, before)
+    },
+    onWishlist: () => void platform.openWorkroom('wishlist'),
     onCopy: async (text) => {
       try {
         await navigator.clipboard.writeText(text)

@@ -17,13 +17,19 @@ export interface JudgedLook {
   read: SavedRead
 }
 
-export function useJudged(look: Look | null, wardrobe: Wardrobe | null, wording: Wording, place: Judged['place']): JudgedLook | null {
+/** `stands`: where the page of the look is, and how the find stands on the wishlist. */
+export function useJudged(
+  look: Look | null,
+  wardrobe: Wardrobe | null,
+  wording: Wording,
+  stands: Pick<Judged, 'place' | 'kept'>
+): JudgedLook | null {
   const texts = look === null ? '' : readingStandsOn(look, wording.units)
   const read = useMemo(() => (look === null ? null : readSaved(look, wording.units)), [texts])
   const request = look === null || read === null || wardrobe === null ? null : listingRequest(look, read, wardrobe)
   const answer = useReckoning(request, wording)
   if (look === null || read === null || wardrobe === null) return null
-  return { judged: judgedOf(look, read, wardrobe, answer, place), request, units: wording.units, read }
+  return { judged: judgedOf(look, read, wardrobe, answer, stands), request, units: wording.units, read }
 }
 
 function useReckoning(

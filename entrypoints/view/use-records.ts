@@ -1,7 +1,8 @@
 /** Follows what is saved, also when another page changes it. */
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useMemo, useState } from 'preact/hooks'
+import type { Status } from '../../core/ids/listing-statuses.ts'
 import { type Records, watch } from '../../core/records/database.ts'
-import { all } from '../../core/records/find.ts'
+import { all, one } from '../../core/records/find.ts'
 import { looksNow } from '../../core/records/kept.ts'
 import { settingsOf } from '../../core/records/owned.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
@@ -12,6 +13,17 @@ export function useSaved<T>(records: Records, query: (records: Records) => Promi
   const [value, setValue] = useState<T | null>(null)
   useEffect(() => watch(() => query(records), setValue, onError), [records, query])
   return value
+}
+
+/** How the listing that a look is kept as stands on the wishlist; null: it is not there. */
+export function useKept(records: Records, look: Look | null, onError: (error: unknown) => void): Status | null {
+  const keptId = look?.keptId ?? null
+  const query = useMemo(
+    () => async (from: Records) => (keptId === null ? null : ((await one(from, 'listingsKept', keptId))?.status ?? null)),
+    [keptId]
+  )
+  const status = useSaved(records, query, onError)
+  return keptId === null ? null : status
 }
 
 export const allLooks = (records: Records): Promise<Look[]> => looksNow(records)

@@ -145,7 +145,8 @@ function inTheBalance(likely: number, { gain, loss, unit }: Stakes): Stakes {
   return { gain: (1 - likely) * (gain + loss), loss: likely * (gain + loss), unit }
 }
 
-function questionOf(what: Answerable['what'], wording: Wording): string {
+type Asked = { point: PointId; again?: true | undefined } | { about: NonNullable<Ask['about']> } | { body: BodyMeasureId }
+export function questionOf(what: Asked, wording: Wording): string {
   if ('point' in what) {
     const question = questionFor(what.point, wording)
     return what.again === true ? say({ code: 'ask.again', values: { question } }, wording) : question

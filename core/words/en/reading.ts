@@ -1,11 +1,11 @@
 /** English: what the reader of listings found doubtful, and what to do about it. */
 export const reading: Record<string, string> = {
-  'reading.no-name': '“{stated}” stands without a name. Say what it measures, or set it aside.',
+  'reading.no-name': '“{stated}” does not say what it measures. Say what it is, or set it aside.',
   'reading.no-unit':
     '“{stated}” for the {point|point} has no unit: as inches it would be {inches|length}, as centimetres ' +
     '{centimetres|length}. Choose one; until then it is not counted.',
   'reading.unit-judged':
-    '“{stated}” has no unit; {unit|unit-word} were taken, since nothing else could be worn. Change the unit if that is wrong.',
+    '“{stated}” has no unit; {unit|unit-word} were taken, as nobody could wear it otherwise. Change the unit if that is wrong.',
   'reading.divided-by-zero': '“{stated}” for the {point|point} divides by zero. Type the figure that was meant.',
   'reading.unclear-number': '“{stated}” for the {point|point} could be several numbers. Type the one that was meant.',
   'reading.negative': '“{stated}” for the {point|point} is below zero. Type the figure without its minus, or set it aside.',
@@ -14,7 +14,7 @@ export const reading: Record<string, string> = {
   'reading.too-small':
     '“{stated}” for the {point|point} would be {mm|length}, less than a garment can have. Check the unit or type the figure again.',
   'reading.contradiction':
-    'The {point|point} is told twice: {first|length} and {second|length}. The first is used; ask the seller, or choose the other.',
+    'The {point|point} is given twice: {first|length} and {second|length}. The first is used; ask the seller, or choose the other.',
   'reading.basis-doubt':
     '“{stated}” for the {point|point} was read as {basis|basis-word}, {mm|length} around; it could also be {other|length} ' +
     'around. Choose the one that is meant.',
@@ -25,7 +25,7 @@ export const reading: Record<string, string> = {
   'reading.no-single-listing':
     'This looks like a page of many things for sale, not like one listing. Open the listing that you mean and read that.',
   'reading.several-garments':
-    'The text measures {n} garments. The figures of the {kind|kind} are used; choose another kind to use the others.',
+    'The listing measures {n} garments. The figures of the {kind|kind} are used; choose another kind to use the others.',
   'reading.several-sizes':
     'The text gives figures for several sizes: {sizes}. Choose the one for sale; until then none of them is counted.',
   'reading.size-chart': 'Size {size} is cut for {body|chart-body} {low|figure} to {high|length}.',

@@ -2,7 +2,7 @@
 /** What the untold must be, as panel and popup say it. */
 import { act, within } from '@testing-library/preact'
 import { afterEach, describe, expect, it, vi } from 'vitest'
-import { chanceIfOf } from '../../../components/facts.tsx'
+import { chanceIfOf } from '../../../components/answer/facts.tsx'
 import type { Judged } from '../../../components/judged.ts'
 import { Panel } from '../../../components/panel/panel.tsx'
 import { pointRows } from '../../../components/panel/point-rows.ts'
@@ -22,8 +22,10 @@ const actions = {
   onPaste: vi.fn(),
   onAnswer: vi.fn(),
   onNotes: vi.fn(),
-  onKeep: vi.fn(),
-  onPass: vi.fn(),
+  onKeep: vi.fn(async () => {}),
+  onPass: vi.fn(async () => {}),
+  onTakeBack: vi.fn(async () => {}),
+  onWishlist: vi.fn(),
   onUndo: vi.fn(),
   onCopy: vi.fn(async () => true),
   onWorkroom: vi.fn(),

@@ -347,7 +347,7 @@ export const trousersJudged: Judged = {
   level: 3,
   money: { price: null, postage: null, worth: null },
   notes: '',
-  kept: false,
+  kept: null,
   canUndo: false,
   drafts: {}
 }

@@ -19,8 +19,10 @@ const nothing = (): PanelActions => ({
   onPaste: vi.fn(),
   onAnswer: vi.fn(),
   onNotes: vi.fn(),
-  onKeep: vi.fn(),
-  onPass: vi.fn(),
+  onKeep: vi.fn(async () => {}),
+  onPass: vi.fn(async () => {}),
+  onTakeBack: vi.fn(async () => {}),
+  onWishlist: vi.fn(),
   onUndo: vi.fn(),
   onCopy: vi.fn(async () => true),
   onWorkroom: vi.fn()

@@ -1,10 +1,12 @@
 /** What the untold must be, so that it works out: the second line of an answer, right under the verdict. */
-import { capped, listed } from '../core/words/say.ts'
-import { conditionalReason, type Judged } from './judged.ts'
-import { useWords, type Words } from './words.tsx'
+import { capped, listed } from '../../core/words/say.ts'
+import { conditionalReason, type Judged } from '../judged.ts'
+import { TapeLine } from '../tape/tape-line.tsx'
+import { useWords, type Words } from '../words.tsx'
 
 /** More than these are a list, and no sentence. */
 const MOST_NAMED = 3
+const TAPE_WIDTH = 96
 
 export interface ConditionsSaid {
   text: string
@@ -30,7 +32,10 @@ export function ConditionLine({ judged, whole = false }: { judged: Judged; whole
   if (said === null) return null
   return (
     <>
-      <p class="if-told">{said.text}</p>
+      <div class="if-told">
+        <ConditionTape judged={judged} />
+        <p>{said.text}</p>
+      </div>
       {whole && said.rest.length > 0 && (
         <details class="fold stitched">
           <summary>{words.t('answer.conditions-rest')}</summary>
@@ -42,5 +47,15 @@ export function ConditionLine({ judged, whole = false }: { judged: Judged; whole
         </details>
       )}
     </>
+  )
+}
+
+/** One point that decides: what it must be, as an empty band on the tape. */
+function ConditionTape({ judged: { reckoning } }: { judged: Judged }) {
+  const [first, ...others] = reckoning?.conditions ?? []
+  if (first?.point === undefined || others.length > 0) return null
+  const band = { least: first.least, ideal: null, most: first.most }
+  return (
+    <TapeLine shown={{ point: first.point, garmentMm: null, from: 'inferred', sdMm: 0, band, gapMm: 0 }} width={TAPE_WIDTH} wanted="?" />
   )
 }

@@ -1,0 +1,69 @@
+/** The answer first, in one screen: verdict, condition, one sentence, three facts, the one question, two actions. Popup and panel show the same. */
+import type { Ask } from '../../core/reckon.ts'
+import { type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
+import { VerdictMark } from '../tape/verdict-mark.tsx'
+import { asSentences, useWords } from '../words.tsx'
+import { ConditionLine } from './condition-line.tsx'
+import { Facts } from './facts.tsx'
+import { type KeepActions, KeepActs } from './keep-acts.tsx'
+import { SellerMessage } from './seller-message.tsx'
+import { WouldFit } from './would-fit.tsx'
+
+export interface AnswerProps extends KeepActions {
+  judged: Judged
+  onCopy: (text: string) => Promise<boolean>
+  /** Leads to the person's own measures. */
+  onBody: () => void
+  /** In a small window: the same words, and nothing to open. */
+  short?: boolean
+  /** Brings "what the seller answered" into view; not there: it can't be entered here. */
+  onEnterAnswer?: () => void
+}
+
+/** More sentences than these are read by nobody in a small window. */
+const MOST_SHORT = 2
+
+export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, ...acts }: AnswerProps) {
+  const { t } = useWords()
+  const { reckoning } = judged
+  if (reckoning === null) return null
+  const { verdict, ask } = reckoning
+  const own = ask.find(isOwn)
+  const why = short ? verdictReasons(judged).slice(0, MOST_SHORT) : verdictReasons(judged)
+  return (
+    <section class="answer" aria-labelledby="verdict-head">
+      <h2 class="verdict" id="verdict-head">
+        <VerdictMark verdict={verdict} large />
+        {t('answer.verdict', { verdict })}
+      </h2>
+      {reckoning.asFarAsTold && verdict !== 'too-little-told' && <p class="as-far">{t('answer.as-far-as-told')}</p>}
+      <p class="why">{asSentences(why)}</p>
+      <ConditionLine judged={judged} whole={!short} />
+      {verdict !== 'too-little-told' && <Facts judged={judged} />}
+      {verdict !== 'wears-as-is' && verdict !== 'alters-to-fit' && <WouldFit judged={judged} short={short} />}
+      {own !== undefined && (
+        <p class="note">
+          {own.question}{' '}
+          <button type="button" class="btn bare" onClick={onBody}>
+            {t('ask.enter-own')}
+          </button>
+        </p>
+      )}
+      {sizeToChoose(judged) === null && verdict !== 'leave-it' && (
+        <SellerMessage
+          title={judged.title}
+          ask={ask}
+          conditions={reckoning.conditions}
+          language={judged.reading.language}
+          short={short}
+          onCopy={onCopy}
+          {...(onEnterAnswer === undefined ? {} : { onEnterAnswer })}
+        />
+      )}
+      <KeepActs judged={judged} {...acts} />
+    </section>
+  )
+}
+
+/** A measure of the person's own that comes first, or that the answer hangs on. */
+const isOwn = ({ body, suits }: Ask, place: number): boolean => body !== undefined && (place === 0 || suits !== undefined)

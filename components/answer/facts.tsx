@@ -1,0 +1,82 @@
+/** Work, cost and chance: the figure first, then the same as a small drawing. */
+import type { Judged } from '../judged.ts'
+import { ChanceTicks, sameInTens } from '../tape/chance-ticks.tsx'
+import { LevelStitches } from '../tape/level-stitches.tsx'
+import { useWords } from '../words.tsx'
+import { costOf, planOf } from './cost.ts'
+
+export function chanceOf(judged: Judged): number | null {
+  const plan = planOf(judged)
+  return plan === null ? (judged.reckoning?.chance ?? null) : plan.chance
+}
+
+/** The chance if all that is not told lies as it must, by the same hands; null: there is nothing it hangs on, or it makes no difference in tens. */
+export function chanceIfOf(judged: Judged): number | null {
+  const { reckoning } = judged
+  const chance = chanceOf(judged)
+  if (reckoning === null || chance === null || reckoning.chanceIf === null) return null
+  const plan = planOf(judged)
+  const [advised] = reckoning.plans
+  const otherHands = plan !== null && advised !== undefined && (plan.aim === 'tailor') !== (advised.aim === 'tailor')
+  return otherHands || sameInTens(chance, reckoning.chanceIf) ? null : reckoning.chanceIf
+}
+
+/** Three facts in one ruled line. What is to be left has no work to it: its chance is that of doing nothing. */
+export function Facts({ judged }: { judged: Judged }) {
+  const words = useWords()
+  const { t } = words
+  const leave = judged.reckoning?.verdict === 'leave-it'
+  const cost = costOf(judged, words)
+  return (
+    <dl class={leave ? 'facts two' : 'facts'}>
+      {!leave && (
+        <div>
+          <dt>{t('facts.work')}</dt>
+          <Work judged={judged} />
+        </div>
+      )}
+      <div>
+        <dt>{t('facts.cost')}</dt>
+        <dd>
+          {cost.figure}
+          {cost.note !== '' && <small>{cost.note}</small>}
+        </dd>
+      </div>
+      <div>
+        <dt>{t('facts.chance-name')}</dt>
+        <dd>
+          <Chance judged={judged} />
+        </dd>
+      </div>
+    </dl>
+  )
+}
+
+function Work({ judged }: { judged: Judged }) {
+  const { t } = useWords()
+  const plan = planOf(judged)
+  if (plan === null || plan.alterations.length === 0) return <dd>{t('facts.no-work')}</dd>
+  const byTailor = plan.aim === 'tailor'
+  return (
+    <dd>
+      {byTailor ? t('facts.by-tailor') : t('facts.minutes', { minutes: plan.minutes })}
+      <LevelStitches level={plan.level} />
+      <small>{t('facts.level-of', { level: plan.level })}</small>
+    </dd>
+  )
+}
+
+/** The chance, and beside it the chance if so. */
+function Chance({ judged }: { judged: Judged }) {
+  const { t } = useWords()
+  const chance = chanceOf(judged)
+  if (chance === null) return <>{t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending')}</>
+  const chanceIf = chanceIfOf(judged)
+  return (
+    <>
+      <span>{t('facts.chance', { chance })}</span>
+      <ChanceTicks chance={chance} chanceIf={chanceIf} />
+      {chanceIf !== null && <small>{t('facts.chance-if', { chance: chanceIf })}</small>}
+    </>
+  )
+}

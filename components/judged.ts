@@ -48,7 +48,7 @@ export interface Judged {
   /** false while the chances are still being worked out. */
   settled: boolean
   /** What would better the verdict, once settled. */
-  wouldChange: readonly string[]
+  wouldChange: readonly Reason[]
   /** The plan chosen; null: the advised one. */
   aim: PlanChoice | null
   /** The hardest level of work that the person does alone, 1 to 5. */
@@ -80,10 +80,18 @@ export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>
 const aboutMoney = ({ code }: { code: string }): boolean => code.startsWith('worth.')
 const CONDITIONAL = 'verdict.if'
 const standsUnderVerdict = (reason: { code: string }): boolean => !aboutMoney(reason) && reason.code !== CONDITIONAL
-export function verdictReasons({ reckoning, reading, corrections }: Pick<Judged, 'reckoning' | 'reading' | 'corrections'>): string[] {
+export function verdictReasons({
+  reckoning,
+  reading,
+  corrections,
+  wouldChange
+}: Pick<Judged, 'reckoning' | 'reading' | 'corrections' | 'wouldChange'>): string[] {
   const sizes = sizeToChoose({ reading, corrections })
   if (sizes !== null) return [sizes]
-  return reckoning === null ? [] : reckoning.because.filter(standsUnderVerdict).map(({ text }) => text)
+  // that a tailor could make it fit stands among what would better it, and says more
+  const tailorFits = wouldChange.some(({ code }) => code === 'change.tailor')
+  const isSaid = (reason: Reason) => standsUnderVerdict(reason) && !(tailorFits && reason.code === 'verdict.tailor-could')
+  return reckoning === null ? [] : reckoning.because.filter(isSaid).map(({ text }) => text)
 }
 /** The reason that says what the untold must be; null: nothing hangs on it, or a size is still to be chosen. */
 export function conditionalReason({

@@ -4,7 +4,7 @@
  */
 import { alterationsFor } from './alterations/alterations-for.ts'
 import { garmentAsWorn } from './garment/garment-as-worn.ts'
-import { answerFrom, type Reckoning, type ReckoningInProgress, verdictFrom } from './plan/answer/answer.ts'
+import { answerFrom, type Reckoning, type ReckoningInProgress, standingFrom } from './plan/answer/answer.ts'
 import { wouldChange } from './plan/answer/would-change.ts'
 import { clothAnswers, type Ways } from './plan/ask/cloth-answers.ts'
 import { conditionsOf } from './plan/conditions/conditions-of.ts'
@@ -42,13 +42,13 @@ export function reckon(request: ReckonRequest, { outlook = true, units = 'cm', l
   return answerFrom(computePlans(request, outlook, wording), wording)
 }
 
-/** What would better the verdict: a level more, more cloth at the seams, another fit. Empty where nothing would, or nothing need be better. */
+/** What would better the verdict: a level more, a tailor, another figure, more cloth at the seams, another fit. Empty where nothing would, or nothing need be better. */
 export function whatWouldChange(
   request: ReckonRequest,
   { units = 'cm', language = 'en', currency }: Omit<ReckonOptions, 'outlook'> = {}
 ): Reason[] {
   const wording = { units, language, currency }
-  return wouldChange(request, (changed) => verdictFrom(computePlans(changed, false, wording)), wording)
+  return wouldChange(request, (changed) => standingFrom(computePlans(changed, false, wording)), wording)
 }
 
 function computePlans(request: ReckonRequest, withOutlook: boolean, wording: Wording): ReckoningInProgress {

@@ -13,8 +13,8 @@ export function WouldFit({ judged, short }: { judged: Judged; short: boolean }) 
     <div class="would-fit">
       <h3>{t(leave ? 'answer.would-fit' : 'answer.would-better')}</h3>
       <ul class="bullets">
-        {wouldChange.slice(0, short ? MOST.short : MOST.whole).map((text) => (
-          <li key={text}>{text}</li>
+        {wouldChange.slice(0, short ? MOST.short : MOST.whole).map(({ code, text }) => (
+          <li key={`${code} ${text}`}>{text}</li>
         ))}
       </ul>
     </div>

@@ -6,6 +6,7 @@ import { type Reckoning, type ReckonOptions, type ReckonRequest, reckon, whatWou
 import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
 import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
+import type { Reason } from '../../core/words/reason.ts'
 import type { Wording } from '../../core/words/say.ts'
 import { judgedOf } from './judge-look.ts'
 
@@ -39,7 +40,7 @@ function useReckoning(
   const options = { units, ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) }
   const key = request === null ? '' : JSON.stringify([request, options])
   const quick = useMemo(() => (request === null ? null : reckon(request, { ...options, outlook: false })), [key])
-  const [whole, setWhole] = useState<{ key: string; reckoning: Reckoning; wouldChange: string[] } | null>(null)
+  const [whole, setWhole] = useState<{ key: string; reckoning: Reckoning; wouldChange: Reason[] } | null>(null)
   useEffect(() => {
     if (request === null) return
     const timer = setTimeout(() => setWhole({ key, ...wholeAnswer(request, options) }))
@@ -51,7 +52,7 @@ function useReckoning(
 }
 
 /** With the chances, and what would better it: other means or wishes, then changes of kind, which are offered apart. */
-function wholeAnswer(request: ReckonRequest, options: ReckonOptions): { reckoning: Reckoning; wouldChange: string[] } {
+function wholeAnswer(request: ReckonRequest, options: ReckonOptions): { reckoning: Reckoning; wouldChange: Reason[] } {
   const reckoning = reckon(request, options)
-  return { reckoning, wouldChange: [...whatWouldChange(request, options), ...reckoning.conversions].map(({ text }) => text) }
+  return { reckoning, wouldChange: [...whatWouldChange(request, options), ...reckoning.conversions] }
 }

@@ -30,6 +30,7 @@ import { type NotTaken, notTaken } from './not-taken.ts'
 import { reasonsFor } from './reasons.ts'
 import { type Judged, judge, misfitAsItIs } from './verdict.ts'
 import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
+import type { Standing } from './would-change.ts'
 
 /** What is wanted at a point. A null edge: the cut is free there; a null ideal: nothing is aimed for. */
 export interface BandShown {
@@ -101,8 +102,11 @@ export interface ReckoningInProgress {
   wearsAs: () => Wish | null
 }
 
-/** The verdict alone. */
-export const verdictFrom = (computed: ReckoningInProgress): Verdict => judge(judgedFrom(computed)).verdict
+/** The verdict alone, and what the advised plan would leave wrong. */
+export function standingFrom(computed: ReckoningInProgress): Standing {
+  const { verdict, advised } = judge(judgedFrom(computed))
+  return { verdict, wrong: advised?.misfit ?? [] }
+}
 
 /** What the verdict looks at. */
 function judgedFrom({ garment, gaps, plans, means, markMm, outlook, conditions, wearsAs }: ReckoningInProgress): Judged {

@@ -1,23 +1,36 @@
-/** What would change the verdict: a level more, more cloth at the seams, another fit. Each is tried; only what betters it is said. */
+/** What would change the verdict: a level more, a tailor, another figure, more cloth at the seams, another fit. Each is tried; only what betters it is said. */
 import { allowanceAt, madeAs } from '../../garment/construction.ts'
 import type { GarmentInput, Made } from '../../garment/garment-input.ts'
 import { SEAMS, type SeamId } from '../../ids/seams.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
 import { FITS } from '../../wearer/body.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
-import { said, type Wording } from '../../words/say.ts'
+import { listed, said, type Wording } from '../../words/say.ts'
 import type { Level } from '../means.ts'
+import type { Misfit } from '../plan.ts'
 import type { ReckonRequest } from '../request.ts'
+import { conditionShown, onTape } from './conditions-said.ts'
 import { rankOf } from './verdict.ts'
 
 /** So much more cloth at every seam is tried, mm. */
 const MORE_CLOTH_MM = 10
 
-export function wouldChange(request: ReckonRequest, verdictOf: (request: ReckonRequest) => Verdict, wording: Wording): Reason[] {
-  const now = rankOf(verdictOf(request))
+/** Further off than this it is another garment, mm; and of more points than these nobody goes looking (settings). */
+const MOST_OFF_MM = 60
+const MOST_POINTS = 2
+
+/** How a request stands: its verdict, and what the advised plan leaves wrong. */
+export interface Standing {
+  verdict: Verdict
+  wrong: readonly Misfit[]
+}
+
+export function wouldChange(request: ReckonRequest, standingOf: (request: ReckonRequest) => Standing, wording: Wording): Reason[] {
+  const { verdict: verdictNow, wrong } = standingOf(request)
+  const now = rankOf(verdictNow)
   if (now === undefined || now >= BETTERED) return []
-  return trials(request).flatMap(({ saying, changed }) => {
-    const verdict = verdictOf(changed)
+  return [...trials(request), ...otherFigures(request, wrong, wording)].flatMap(({ saying, changed }) => {
+    const { verdict } = standingOf(changed)
     return (rankOf(verdict) ?? -1) > now ? [said({ ...saying, values: { ...saying.values, verdict } }, wording)] : []
   })
 }
@@ -25,13 +38,19 @@ export function wouldChange(request: ReckonRequest, verdictOf: (request: ReckonR
 /** Nothing needs bettering that the person can do alone. */
 const BETTERED = rankOf('alters-to-fit') ?? 0
 
-function trials(request: ReckonRequest): { saying: Saying; changed: ReckonRequest }[] {
+interface Trial {
+  saying: Saying
+  changed: ReckonRequest
+}
+
+function trials(request: ReckonRequest): Trial[] {
   const { garment, means, wearer } = request
-  const all: { saying: Saying; changed: ReckonRequest }[] = []
+  const all: Trial[] = []
   if (means.level < 5) {
     const level = (means.level + 1) as Level
     all.push({ saying: { code: 'change.level', values: { level } }, changed: { ...request, means: { ...means, level } } })
   }
+  if (!means.tailor) all.push({ saying: { code: 'change.tailor', values: {} }, changed: { ...request, means: { ...means, tailor: true } } })
   all.push({
     saying: { code: 'change.cloth', values: { mm: MORE_CLOTH_MM } },
     changed: { ...request, garment: { ...garment, made: { ...garment.made, ...withMoreCloth(garment) } } }
@@ -41,6 +60,25 @@ function trials(request: ReckonRequest): { saying: Saying; changed: ReckonReques
       all.push({ saying: { code: 'change.fit', values: { fit } }, changed: { ...request, wearer: { ...wearer, fit } } })
   }
   return all
+}
+
+/** The figures at which nothing would stay wrong, on the seller's tape: what to look for in another garment of the kind, or in a slip of the tape. */
+function otherFigures(request: ReckonRequest, wrong: readonly Misfit[], wording: Wording): Trial[] {
+  if (wrong.length === 0 || wrong.length > MOST_POINTS || wrong.some(({ mm }) => Math.abs(mm) > MOST_OFF_MM)) return []
+  let { measures } = request.garment
+  const clauses: string[] = []
+  for (const { point, mm } of wrong) {
+    const told = measures.find((one) => one.point === point)
+    if (told === undefined) return []
+    const bound = told.mm - mm
+    const edges = { point, least: mm < 0 ? bound : null, most: mm > 0 ? bound : null }
+    const tape = onTape(edges, wording.units)
+    const to = (tape.least ?? tape.most ?? 0) * (tape.flat ? 2 : 1)
+    measures = measures.map((one) => (one.point === point ? { ...one, mm: to } : one))
+    clauses.push(conditionShown({ ...edges, chance: null }, wording).text)
+  }
+  const saying = { code: 'change.figure', values: { condition: listed(clauses, wording) } }
+  return [{ saying, changed: { ...request, garment: { ...request.garment, measures } } }]
 }
 
 /** Every allowance with more than is told of it, or else assumed of the kind; the back seam by its outlet where that is what counts. */

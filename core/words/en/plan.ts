@@ -247,7 +247,7 @@ export const plan: Record<string, string> = {
   'suits.least': '{least|length} or more would suit.',
   'suits.most': '{most|length} or less would suit.',
   'place.point': 'the {point|point}',
-  'verdict.wears-as': 'It is not the fit you asked for; it wears as a {fit|fit}.',
+  'verdict.wears-as': 'It is not the fit you asked for ({fit|fit} is what it gives).',
   'verdict.do': '{sentence}.',
   'verdict.inside': 'Every measure given fits as you want it.',
   'verdict.stays': 'The {point|point} stays {mm|length} too {way|way}.',
@@ -279,8 +279,10 @@ export const plan: Record<string, string> = {
 
   // what would change the verdict
   'change.level': 'If you sewed to level {level}: {verdict|verdict}.',
+  'change.tailor': 'A tailor could make it fit.',
+  'change.figure': 'If {condition}: {verdict|verdict}.',
   'change.cloth': 'If the seams have {mm|length} more spare cloth than usual: {verdict|verdict}. Ask the seller, or look inside.',
-  'change.fit': 'Worn as a {fit|fit}: {verdict|verdict}.',
+  'change.fit': 'In another fit ({fit|fit}): {verdict|verdict}.',
 
   // changes of kind, offered apart
   'convert.to-shorts': 'Cut down to shorts, the legs would no longer matter. That makes another garment of it and cannot be undone.',

@@ -44,7 +44,7 @@ function Message(props: SellerMessageProps & { questions: readonly Ask[] }) {
     setTicked(new Set(questions.map(questionId).filter((its) => (its === questionId(one) ? on : ticked.has(its)))))
     setCopied(null)
   }
-  const about = (chosen.length === 0 ? questions : chosen).map((one) => nameOf(one, words))
+  const about = namesOf(chosen.length === 0 ? questions : chosen, words)
   return (
     <section class="ask" aria-labelledby={id}>
       <div class="ask-row">
@@ -123,6 +123,14 @@ function Tick({ label, on, onTick }: { label: string; on: boolean; onTick: (on: 
       {label}
     </label>
   )
+}
+
+/** Two are named; what else the message asks is counted. */
+const MOST_NAMED = 2
+function namesOf(questions: readonly Ask[], words: Words): string[] {
+  const named = questions.slice(0, MOST_NAMED).map((one) => nameOf(one, words))
+  const rest = questions.length - named.length
+  return rest === 0 ? named : [...named, words.inner('answer.conditions-more', { n: rest })]
 }
 
 /** A question in a word or two. */

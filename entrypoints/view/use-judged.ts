@@ -1,14 +1,15 @@
-/** The answer for a look, anew with every change: at once without its chances, a moment later with them. */
+/** The answer for a look, anew with every change: at once without its chances, a moment later with them, from a worker. */
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Judged } from '../../components/judged.ts'
 import type { Units } from '../../core/length.ts'
-import { type Reckoning, type ReckonOptions, type ReckonRequest, reckon, whatWouldChange } from '../../core/reckon.ts'
+import { type ReckonRequest, reckon } from '../../core/reckon.ts'
 import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
 import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
-import type { Reason } from '../../core/words/reason.ts'
 import type { Wording } from '../../core/words/say.ts'
+import { AnswersApart } from './answers-apart.ts'
 import { judgedOf } from './judge-look.ts'
+import type { WholeAnswer } from './whole-answer.ts'
 
 export interface JudgedLook {
   judged: Judged
@@ -33,6 +34,9 @@ export function useJudged(
   return { judged: judgedOf(look, read, wardrobe, answer, stands), request, units: wording.units, read }
 }
 
+/** One for the page: every look it shows is asked of the same worker. */
+const apart = new AnswersApart()
+
 function useReckoning(
   request: ReckonRequest | null,
   { units, language, currency }: Wording
@@ -40,19 +44,24 @@ function useReckoning(
   const options = { units, ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) }
   const key = request === null ? '' : JSON.stringify([request, options])
   const quick = useMemo(() => (request === null ? null : reckon(request, { ...options, outlook: false })), [key])
-  const [whole, setWhole] = useState<{ key: string; reckoning: Reckoning; wouldChange: Reason[] } | null>(null)
+  const [whole, setWhole] = useState<({ key: string } & WholeAnswer) | null>(null)
+  const [failure, setFailure] = useState<{ error: unknown } | null>(null)
   useEffect(() => {
     if (request === null) return
-    const timer = setTimeout(() => setWhole({ key, ...wholeAnswer(request, options) }))
-    return () => clearTimeout(timer)
+    let isWanted = true
+    apart.ask(request, options).then(
+      (answer) => {
+        if (isWanted && answer !== null) setWhole({ key, ...answer })
+      },
+      (error) => setFailure({ error })
+    )
+    return () => {
+      isWanted = false
+    }
   }, [key])
+  // a mistake of our own is said by the page, wherever it was made
+  if (failure !== null) throw failure.error
   return whole !== null && whole.key === key
     ? { reckoning: whole.reckoning, settled: true, wouldChange: whole.wouldChange }
     : { reckoning: quick, settled: quick === null, wouldChange: [] }
-}
-
-/** With the chances, and what would better it: other means or wishes, then changes of kind, which are offered apart. */
-function wholeAnswer(request: ReckonRequest, options: ReckonOptions): { reckoning: Reckoning; wouldChange: Reason[] } {
-  const reckoning = reckon(request, options)
-  return { reckoning, wouldChange: [...whatWouldChange(request, options), ...reckoning.conversions] }
 }

@@ -8,7 +8,7 @@ export const HELP_TOPICS = ['steps', 'tape', 'answers', 'levels', 'measure-a-gar
 export type HelpTopic = (typeof HELP_TOPICS)[number]
 
 /** The address of the page that has the help; '' where it is this one. */
-export const HelpPlace = createContext('workroom.html')
+export const HelpPlace = createContext('/workroom.html')
 
 export const helpAddress = (place: string, topic?: HelpTopic): string => `${place}#help${topic === undefined ? '' : `/${topic}`}`
 

@@ -1,5 +1,6 @@
 /** The outline of a garment with the lines of a plan, to scale, in mm. Pure. */
 import type { GarmentKind } from '../../core/ids/kinds.ts'
+import type { PointId } from '../../core/ids/points.ts'
 import type { Job } from '../../core/plan/plan.ts'
 import type { Line, Spot } from './curve.ts'
 import { legsOutline } from './legs-outline.ts'
@@ -14,8 +15,7 @@ const upper =
   (input, view) =>
     upperOutline(input, cut, view)
 
-/** Kinds with no outline of their own yet are told in the table alone. */
-const OUTLINES: Partial<Record<GarmentKind, Draw>> = {
+const OUTLINES: Record<Exclude<GarmentKind, 'other'>, Draw> = {
   trousers: legsOutline,
   jeans: legsOutline,
   shorts: legsOutline,
@@ -25,7 +25,18 @@ const OUTLINES: Partial<Record<GarmentKind, Draw>> = {
   jumper: upper('shirt'),
   jacket: upper('jacket'),
   coat: upper('jacket'),
-  waistcoat: upper('sleeveless')
+  waistcoat: upper('sleeveless'),
+  dress: upper('dress'),
+  jumpsuit: upper('jumpsuit')
+}
+
+/** Something else is drawn as the kind whose points it was measured at; with none as a top. */
+function likeKind({ points }: OutlineInput): Exclude<GarmentKind, 'other'> {
+  const has = (...some: PointId[]) => some.some((point) => points[point] !== undefined)
+  const isUpper = has('chest', 'shoulderWidth', 'sleeveLength', 'bodyLength')
+  if (has('inseam', 'thigh', 'legOpening', 'frontRise', 'outseam')) return isUpper ? 'jumpsuit' : 'trousers'
+  if (has('sweep', 'skirtLength')) return isUpper ? 'dress' : 'skirt'
+  return isUpper || !has('hip') ? 'shirt' : 'skirt'
 }
 
 /** Lines that one side of the garment alone shows. */
@@ -44,10 +55,9 @@ export function viewsOf(jobs: readonly Job[]): View[] {
   return views
 }
 
-/** The drawing of a garment from one side; null for a kind that has none of its own. */
-export function outlineOf(kind: GarmentKind, input: OutlineInput, view: View): OutlineDrawing | null {
-  return OUTLINES[kind]?.(input, view) ?? null
-}
+/** The drawing of a garment from one side. */
+export const outlineOf = (kind: GarmentKind, input: OutlineInput, view: View): OutlineDrawing =>
+  OUTLINES[kind === 'other' ? likeKind(input) : kind](input, view)
 
 export interface Box {
   left: number

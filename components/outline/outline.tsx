@@ -27,7 +27,6 @@ export function Outline({ kind, points, plan, made = {}, view, size }: OutlinePr
   const { ref, width } = useWidth<HTMLDivElement>(size === 'small' ? SMALL_WIDTH : 320)
   const after: Measures = Object.fromEntries(plan?.after.map(({ point, mm }) => [point, mm]) ?? [])
   const drawing = outlineOf(kind, { points, jobs: plan?.alterations ?? [], made, after }, view)
-  if (drawing === null) return null
   const moves = plan === null ? [] : movesOf(plan, points)
   const label = outlineWords(kind, drawing, moves, words)
   const box = boxOf(drawing)

@@ -1,4 +1,5 @@
 /** Shirt and jacket laid flat, one sleeve whole; the second is begun and cut with a wave. Chest, waist, bottom edge, shoulders and sleeve are true. */
+import type { PointId } from '../../core/ids/points.ts'
 import type { Job } from '../../core/plan/plan.ts'
 import { type Anchor, type Line, mirrored, offsetAt, part, type Spot, smooth, xAt } from './curve.ts'
 import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, sideEffect, type View } from './outline-drawing.ts'
@@ -14,11 +15,12 @@ export function upperOutline(input: OutlineInput, cut: UpperCut, view: View): Ou
     { x: neckX, y: 0 }
   ])
   const edge: Line = [...neckline, shoulder, ...armhole, ...side]
-  const half: Line = [...edge, { x: 0, y: hemY }]
-  const sleeved = cut !== 'sleeveless'
+  const half: Line = [...edge, ...(frame.inner === null ? [{ x: 0, y: hemY }] : [...frame.inner].reverse())]
+  const sleeved = frame.sleeve > 0
+  const legs = frame.inner === null ? [] : [frame.inner, mirrored(frame.inner)]
   const body = {
     cloth: [...half, ...mirrored(half).reverse()],
-    edges: [[...mirrored(edge).reverse(), ...edge], hem(frame, hemY), mirrored(hem(frame, hemY))]
+    edges: [[...mirrored(edge).reverse(), ...edge], hem(frame, hemY), mirrored(hem(frame, hemY)), ...legs]
   }
   const sleeve = { cloth: frame.sleeveShape, edges: [[shoulder, ...frame.sleeveShape.slice(armhole.length)]] }
   return {
@@ -31,9 +33,9 @@ export function upperOutline(input: OutlineInput, cut: UpperCut, view: View): Ou
   }
 }
 
-const hem = ({ side }: UpperFrame, y: number): Line => [
-  { x: 0, y },
-  { x: side.at(-1)?.x ?? 0, y }
+const hem = ({ side, inner, hemY }: UpperFrame, y: number): Line => [
+  { x: inner === null ? 0 : xAt(inner, Math.min(y, hemY)), y },
+  { x: inner === null ? (side.at(-1)?.x ?? 0) : xAt(side, Math.min(y, hemY)), y }
 ]
 
 /** The second sleeve: its two edges begun, and a wave where the drawing stops. */
@@ -52,12 +54,25 @@ function cutSleeve(frame: UpperFrame): OutlineDrawing['layers'][number] {
   return { cloth: mirrored(cloth), edges: [mirrored([shoulder, top]), mirrored(wave), mirrored([under, underarm])] }
 }
 
-function details({ cut, hemY, neckX, shoulder, armhole, sleeve, cuff, along, across }: UpperFrame, view: View, neckDrop: number): Line[] {
+function details(frame: UpperFrame, view: View, neckDrop: number): Line[] {
+  const { cut, hemY, waistY, side, inner, neckX, shoulder, armhole, sleeve, cuff, along, across } = frame
   const onSleeve = (distance: number, side: number): Spot => ({
     x: shoulder.x + along.x * distance + across.x * side,
     y: shoulder.y + along.y * distance + across.y * side
   })
   const lines: Line[] = [armhole, mirrored(armhole)]
+  if (cut === 'dress' || cut === 'jumpsuit') {
+    lines.push([
+      { x: -xAt(side, waistY), y: waistY },
+      { x: xAt(side, waistY), y: waistY }
+    ])
+  }
+  if (inner !== null) {
+    lines.push([
+      { x: 0, y: waistY },
+      { x: 0, y: inner[0]?.y ?? waistY }
+    ])
+  }
   if (cut === 'shirt') lines.push([onSleeve(sleeve - 60, 0), onSleeve(sleeve - 60, cuff / 2 + 6)])
   if (view === 'back') {
     if (cut === 'jacket') {
@@ -122,8 +137,7 @@ function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job[
     }
     case 'hem':
     case 'cuff':
-      if (sleeveEnd)
-        return frame.cut === 'sleeveless' ? [] : [{ ...base, goes: acrossSleeve(frame, 0), comes: acrossSleeve(frame, offsetMm) }]
+      if (sleeveEnd) return frame.sleeve === 0 ? [] : [{ ...base, goes: acrossSleeve(frame, 0), comes: acrossSleeve(frame, offsetMm) }]
       return seam === 'hem' ? both(hem(frame, frame.hemY), hem(frame, frame.hemY - offsetMm)) : []
     case 'armhole':
       if (sleeveEnd && job.amounts.shoulderWidth === undefined) return []
@@ -132,7 +146,7 @@ function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job[
         frame.armhole.map((spot, i) => ({ x: spot.x - offsetMm * (1 - i / (frame.armhole.length - 1)), y: spot.y }))
       )
     case 'underarm':
-      return frame.cut === 'sleeveless' ? [] : [{ ...base, goes: frame.underside, comes: undersideMoved(frame, job, offsetMm) }]
+      return frame.sleeve === 0 ? [] : [{ ...base, goes: frame.underside, comes: undersideMoved(frame, job, offsetMm) }]
     case 'centre-back': {
       if (view === 'front') return []
       const anchors = middleAnchors(frame, input, job, offsetMm)
@@ -152,6 +166,17 @@ function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job[
         { ...base, goes: null, comes: mirrored(comes) }
       ]
     }
+    case 'waist-seam':
+      return both(
+        [
+          { x: 0, y: frame.waistY },
+          { x: xAt(frame.side, frame.waistY), y: frame.waistY }
+        ],
+        [
+          { x: 0, y: frame.waistY - offsetMm },
+          { x: xAt(frame.side, frame.waistY - offsetMm), y: frame.waistY - offsetMm }
+        ]
+      )
     case 'dart': {
       const bust = job.amounts.chest !== undefined && job.amounts.waist === undefined
       if (bust !== (view === 'front')) return []
@@ -188,23 +213,13 @@ function backDart({ underarm, waistY, hemY }: UpperFrame, offsetMm: number): Lin
 
 /** The middle seam: what it takes at the chest and the bottom edge comes with what it is meant to take at the waist. */
 function middleAnchors(frame: UpperFrame, input: OutlineInput, job: Job, offsetMm: number): Anchor[] {
-  const at = (point: 'chest' | 'waist' | 'hem'): number => offsetAtPoint(job, offsetMm, point) ?? Math.abs(sideEffect(input, point)) / 2
-  return [
-    { y: frame.underarm.y, offset: at('chest') },
-    { y: frame.waistY, offset: at('waist') },
-    { y: frame.hemY, offset: at('hem') }
-  ]
+  const at = (point: PointId): number => offsetAtPoint(job, offsetMm, point) ?? Math.abs(sideEffect(input, point)) / 2
+  return frame.levels.map(({ point, y }) => ({ y, offset: at(point) }))
 }
 
-/** What the line moves at the chest, the waist and the bottom edge; a point the job does not name stays where it is. */
-function bodyAnchors(frame: UpperFrame, job: Job, offsetMm: number): Anchor[] {
-  const at = (point: 'chest' | 'waist' | 'hem'): number => offsetAtPoint(job, offsetMm, point) ?? 0
-  return [
-    { y: frame.underarm.y, offset: at('chest') },
-    { y: frame.waistY, offset: at('waist') },
-    { y: frame.hemY, offset: at('hem') }
-  ]
-}
+/** What the line moves at each point of the side, from the chest to the bottom edge; one the job does not name stays where it is. */
+const bodyAnchors = (frame: UpperFrame, job: Job, offsetMm: number): Anchor[] =>
+  frame.levels.map(({ point, y }) => ({ y, offset: offsetAtPoint(job, offsetMm, point) ?? 0 }))
 
 /** The line across the sleeve, so far up from its end. */
 function acrossSleeve({ shoulder, along, across, sleeve, cuff }: UpperFrame, up: number): Line {
@@ -224,13 +239,17 @@ function undersideMoved({ underside, across }: UpperFrame, job: Job, offsetMm: n
   })
 }
 
-function dimensions({ shoulder, underarm, hemY, side }: UpperFrame, { points }: OutlineInput): OutlineDrawing['dimensions'] {
+function dimensions({ shoulder, underarm, hemY, side, inner }: UpperFrame, { points }: OutlineInput): OutlineDrawing['dimensions'] {
   const found: OutlineDrawing['dimensions'] = []
   if (points.shoulderWidth !== undefined) {
     const y = Math.min(0, shoulder.y)
     found.push({ point: 'shoulderWidth', mm: points.shoulderWidth, flat: true, from: { x: -shoulder.x, y }, to: { x: shoulder.x, y } })
   }
-  if (points.bodyLength !== undefined) {
+  if (points.inseam !== undefined && inner !== null) {
+    const x = -xAt(side, hemY)
+    found.push({ point: 'inseam', mm: points.inseam, flat: false, from: { x, y: inner[0]?.y ?? 0 }, to: { x, y: hemY } })
+  }
+  if (points.bodyLength !== undefined && inner === null) {
     const x = -(side.at(-1)?.x ?? underarm.x)
     found.push({ point: 'bodyLength', mm: points.bodyLength, flat: false, from: { x, y: 0 }, to: { x, y: hemY } })
   }

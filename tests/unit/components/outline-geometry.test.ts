@@ -5,6 +5,7 @@
 import { describe, expect, it } from 'vitest'
 import type { Measures, OutlineDrawing } from '../../../components/outline/outline-drawing.ts'
 import { boxOf, outlineOf, viewsOf } from '../../../components/outline/outline-geometry.ts'
+import { GARMENT_KINDS } from '../../../core/ids/kinds.ts'
 import type { Job } from '../../../core/plan/plan.ts'
 import { inch, legsUp, waistIn } from './fixtures.ts'
 
@@ -207,15 +208,41 @@ describe('a shirt and a jacket', () => {
 })
 
 describe('every kind', () => {
-  it('either has an outline or says so', () => {
-    expect(outlineOf('dress', { points: {}, jobs: [], made: {} }, 'front')).toBeNull()
+  it.each(GARMENT_KINDS)('draws %s from nothing at all with finite lines, and names what it drew', (kind) => {
+    const drawing = draw(kind, {}, [])
+    for (const { x, y } of drawing.layers.flatMap(({ cloth }) => cloth)) expect(Number.isFinite(x) && Number.isFinite(y)).toBe(true)
+    expect(drawing.guessed.length).toBeGreaterThan(2)
   })
-  it.each(['trousers', 'jeans', 'shorts', 'skirt', 'shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'waistcoat'] as const)(
-    'draws %s from nothing at all with finite lines, and names what it drew',
-    (kind) => {
-      const drawing = draw(kind, {}, [])
-      for (const { x, y } of drawing.layers.flatMap(({ cloth }) => cloth)) expect(Number.isFinite(x) && Number.isFinite(y)).toBe(true)
-      expect(drawing.guessed.length).toBeGreaterThan(2)
-    }
-  )
+  it('draws a dress true at the chest, waist and hem, and as long as it is told', () => {
+    const drawing = draw('dress', { chest: 960, waist: 780, hip: 1020, sweep: 1400, bodyLength: 1050, napeToWaist: 400 }, [])
+    const body = clothOf(drawing)
+    const round = (y: number) => 2 * (Math.max(...crossings(body, y)) - Math.min(...crossings(body, y)))
+    expect(round(400)).toBeCloseTo(780, 0)
+    expect(round(600)).toBeCloseTo(1020, 0)
+    expect(round(1049.99)).toBeCloseTo(1400, 0)
+    expect(Math.max(...body.map(({ y }) => y))).toBe(1050)
+    // no sleeve is drawn where none was told
+    expect(drawing.layers).toHaveLength(1)
+    expect(draw('dress', { sleeveLength: 580 }, []).layers).toHaveLength(3)
+  })
+  it('takes a dress in at every point that the job names, and nowhere else', () => {
+    const sides = job('sides-in', 60, { chest: -20, waist: -60, hip: -40 }, [{ seam: 'side', offsetMm: 15 }])
+    const told = { chest: 960, waist: 780, hip: 1020, sweep: 1400, bodyLength: 1050, napeToWaist: 400 }
+    const line = comes(draw('dress', told, [sides]), 'side')
+    const at = (y: number) => 4 * (crossings(line, y)[0] ?? 0)
+    expect(Math.abs(at(400) - 720)).toBeLessThan(2)
+    expect(Math.abs(at(600) - 980)).toBeLessThan(2)
+    expect(Math.abs(at(1049.99) - 1400)).toBeLessThan(2)
+  })
+  it('draws a jumpsuit with two legs of their own opening', () => {
+    const drawing = draw('jumpsuit', { legOpening: 400, inseam: 740, napeToWaist: 400, frontRise: 300 }, [])
+    const right = crossings(clothOf(drawing), 400 + 300 + 740 - 0.01).filter((x) => x > 0)
+    expect(Math.max(...right) - Math.min(...right)).toBeCloseTo(200, 0)
+    expect(Math.min(...right)).toBeGreaterThan(0)
+  })
+  it('draws something else as the kind whose points were measured', () => {
+    expect(draw('other', { inseam: 760 }, []).layers[0]?.cloth).toEqual(draw('trousers', { inseam: 760 }, []).layers[0]?.cloth)
+    expect(draw('other', { skirtLength: 600 }, []).layers[0]?.cloth).toEqual(draw('skirt', { skirtLength: 600 }, []).layers[0]?.cloth)
+    expect(draw('other', { chest: 960, sweep: 1400 }, []).layers.length).toBe(1)
+  })
 })

@@ -52,6 +52,14 @@ export const MIGRATIONS: readonly Migration[] = [
       'wear, and the plan chosen may be a rescue. No row changes: but a version before this one could not read a row that has any of it, ' +
       'and would show nobody there. It is told that it is too old instead.',
     stores: {}
+  },
+  {
+    number: 4,
+    title: 'A picture of a listing, and the language of the pages',
+    why:
+      'A kept listing may have a picture that the person chose, and the settings a language. No row changes; a version before this one would ' +
+      'keep both but show neither, so it is told that it is too old.',
+    stores: {}
   }
 ]
 

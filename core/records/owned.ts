@@ -34,7 +34,7 @@ const SETTINGS_ID = 'settings'
 const FIRST_SETTINGS: Fields<'settings'> = { theme: 'system', personId: null }
 
 /** The settings, or the first ones. */
-export const settingsOf = async (records: Records): Promise<Pick<Settings, 'theme' | 'personId'>> =>
+export const settingsOf = async (records: Records): Promise<Pick<Settings, 'theme' | 'personId' | 'language'>> =>
   (await one(records, 'settings', SETTINGS_ID)) ?? FIRST_SETTINGS
 
 /** Sets some settings. */

@@ -138,9 +138,15 @@ const condition = z.object({
   chance: z.nullable(z.number())
 })
 
+/** A picture that the person gave a listing, made small before: JPEG, PNG or WebP as a data address. It is never fetched from anywhere. */
+export const PICTURE_MOST_CHARACTERS = 120_000
+const picture = z.string().check(z.maxLength(PICTURE_MOST_CHARACTERS), z.regex(/^data:image\/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+=*$/))
+
 export const listingKept = z.object({
   ...base,
   ...listing,
+  /** null or left out: none. */
+  picture: maybe(z.nullable(picture)),
   /** The host of its address, or ''. */
   site: z.string(),
   status: z.enum(STATUSES),
@@ -242,7 +248,9 @@ export const settings = z.object({
   ...base,
   theme: z.enum(['system', 'light', 'dark']),
   /** Whose body is used where nothing says another. */
-  personId: z.nullable(id)
+  personId: z.nullable(id),
+  /** The language of the pages (BCP 47); null or left out: as the browser says. */
+  language: maybe(z.nullable(z.string()))
 })
 
 export const SCHEMAS = {

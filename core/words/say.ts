@@ -2,12 +2,12 @@
  * The one place where sentences are made. A message is a template in a message module (en/…); a placeholder is
  * `{name}` or `{name|form}`, and a value that is missing is a programming error and throws.
  *
- * Forms: length (28¾ in, 73 cm) · figure (28¾, 73) · time (1 h 40) · tens (8 in 10) · money · percent ·
+ * Forms: length (28¾ in, 73 cm) · figure (28¾, 73) · time (1 h 40) · tens (8 in 10) · money · percent · day (12 Oct) · date (12 Oct 2026) ·
  * point, kind, alteration, seam, body, fit, level, condition… (any name of a table: looked up as `form.value`) ·
  * plural: `{n|one:seam|other:seams}` chooses by Intl.PluralRules and writes the word alone.
  */
 import { figure, formatLength, type Units } from '../length.ts'
-import { en } from './en/index.ts'
+import { languageRow } from './languages.ts'
 import type { Reason, Saying, Values } from './reason.ts'
 
 export interface Wording {
@@ -17,7 +17,6 @@ export interface Wording {
   currency?: string | undefined
 }
 
-const LANGUAGES: Record<string, Record<string, string>> = { en }
 const PLACEHOLDER = /\{(\w+)(?:\|([^{}]+))?\}/g
 
 /** Made once for each key: making one takes longer than a whole sentence. */
@@ -73,7 +72,7 @@ export const listed = (words: readonly string[], { language = 'en' }: Wording): 
 /** A saying with its sentence. */
 export const said = (saying: Saying, wording: Wording): Reason => ({ ...saying, text: say(saying, wording) })
 
-const messagesOf = onceEach((language): Record<string, string> => LANGUAGES[language.slice(0, 2).toLowerCase()] ?? en)
+const messagesOf = onceEach((language): Record<string, string> => languageRow(language).messages)
 const messagesIn = (language = 'en'): Record<string, string> => messagesOf(language)
 
 function write(messages: Record<string, string>, code: string, values: Values, wording: Wording): string {
@@ -121,6 +120,10 @@ function shape(messages: Record<string, string>, value: number | string, form: s
       return `${Math.round(Number(value))} %`
     case 'money':
       return money(Number(value), wording)
+    case 'day':
+      return dayWords(String(value), wording, false)
+    case 'date':
+      return dayWords(String(value), wording, true)
     case 'unit':
       return wording.units
     default: {
@@ -160,8 +163,21 @@ function time(minutes: number): string {
 function money(amount: number, wording: Wording): string {
   if (wording.currency === undefined) return amount.toFixed(2)
   try {
-    return new Intl.NumberFormat('en-GB', { style: 'currency', currency: wording.currency }).format(amount)
+    return new Intl.NumberFormat(localeOf(wording), { style: 'currency', currency: wording.currency }).format(amount)
   } catch {
     return `${amount.toFixed(2)} ${wording.currency}`
   }
 }
+
+/** A day that was given as ISO date (2026-10-12), as it is written: 12 Oct, 12 Oct 2026. What is no date stays as it is. */
+function dayWords(iso: string, wording: Wording, withYear: boolean): string {
+  const time = Date.parse(`${iso.slice(0, 10)}T00:00:00Z`)
+  if (Number.isNaN(time)) return iso
+  return dayFormat(`${localeOf(wording)} ${withYear}`).format(time)
+}
+const dayFormat = onceEach((key) => {
+  const [locale, withYear] = key.split(' ')
+  const year = withYear === 'true' ? ({ year: 'numeric' } as const) : {}
+  return new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', ...year, timeZone: 'UTC' })
+})
+const localeOf = ({ language }: Wording): string => languageRow(language).locale

@@ -4,7 +4,7 @@ import { en, parts } from '../../core/words/en/index.ts'
 import { codesIn, likeCodesIn } from './codes.ts'
 import { sourcesIn } from './project.ts'
 
-const FORMS = new Set(['length', 'figure', 'time', 'tens', 'percent', 'money', 'unit'])
+const FORMS = new Set(['length', 'figure', 'time', 'tens', 'percent', 'money', 'unit', 'day', 'date'])
 const messages = Object.entries(en)
 /** `verdict.` of `verdict.leave-it`: the tables a placeholder may look a word up in. */
 const tables = new Set(messages.map(([code]) => code.slice(0, code.lastIndexOf('.'))))

@@ -2,6 +2,9 @@
 export const workroom = {
   'menu.read': 'Read these measurements',
 
+  'day.is': '{day|day}',
+  'day.in-year': '{day|date}',
+
   'workroom.skip': 'To the page',
   'workroom.parts': 'Parts of the workroom',
   'workroom.whose': 'Whose body',

@@ -1,7 +1,5 @@
-/** English: the workroom, and the browser's own menu. */
+/** English: the workroom. */
 export const workroom = {
-  'menu.read': 'Read these measurements',
-
   'day.is': '{day|day}',
   'day.in-year': '{day|date}',
 

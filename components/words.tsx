@@ -1,9 +1,9 @@
 /** The words of a page: say() with the person's units, language and currency already in it. */
 import { createContext } from 'preact'
 import { useContext, useMemo } from 'preact/hooks'
-import { figure, formatLength, type Units } from '../core/length.ts'
+import type { Units } from '../core/length.ts'
 import type { Values } from '../core/words/reason.ts'
-import { say, uncapped, type Wording } from '../core/words/say.ts'
+import { figureIn, lengthIn, say, sayInside, unitSign, type Wording } from '../core/words/say.ts'
 
 export interface Words {
   wording: Wording
@@ -16,6 +16,12 @@ export interface Words {
   length: (mm: number) => string
   /** 28¾ */
   figure: (mm: number) => string
+  /** A figure in another unit than one's own, as it is typed into a field. */
+  figureAs: (mm: number, units: Units) => string
+  /** 73 cm, in another unit than one's own. */
+  lengthAs: (mm: number, units: Units) => string
+  /** in, cm: the unit as it stands behind a figure. */
+  unitSign: (units: Units) => string
   /** £24.00; another currency than one's own where it is named. */
   money: (amount: number, currency?: string | undefined) => string
 }
@@ -25,9 +31,12 @@ export const wordsFor = (wording: Wording): Words => ({
   wording,
   units: wording.units,
   t: (code, values = {}) => say({ code, values }, wording),
-  inner: (code, values = {}) => uncapped(say({ code, values }, wording)),
-  length: (mm) => formatLength(mm, wording.units),
-  figure: (mm) => figure(mm, wording.units),
+  inner: (code, values = {}) => sayInside({ code, values }, wording),
+  length: (mm) => lengthIn(mm, wording),
+  figure: (mm) => figureIn(mm, wording),
+  figureAs: (mm, units) => figureIn(mm, { ...wording, units }),
+  lengthAs: (mm, units) => lengthIn(mm, { ...wording, units }),
+  unitSign: (units) => unitSign({ ...wording, units }),
   money: (amount, currency = wording.currency) => say({ code: 'listing.price', values: { amount } }, { ...wording, currency })
 })
 

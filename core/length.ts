@@ -49,7 +49,7 @@ export const isLength = (mm: number): boolean => Number.isFinite(mm) && mm > 0 &
 export const isDepth = (mm: number): boolean => mm === 0 || isLength(mm)
 
 const UNIT_WORDS: [RegExp, LengthUnit][] = [
-  [/(?:"|”|“|″|''|’’|′′|\binch(?:es)?|\bins?\b\.?)$/i, 'in'],
+  [/(?:"|”|“|″|''|’’|′′|\binch(?:es)?|\bins?\b\.?|\bzoll)$/i, 'in'],
   [/\bmms?\b\.?$|millimet(?:re|er)s?$/i, 'mm'],
   [/\bcms?\b\.?$|centimet(?:re|er)s?$/i, 'cm']
 ]

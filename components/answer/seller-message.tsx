@@ -3,7 +3,8 @@ import { useId, useState } from 'preact/hooks'
 import { asksIn } from '../../core/plan/answer/asks-in-language.ts'
 import { askedAtOnce, messageToSeller, questionId, sellersQuestions } from '../../core/plan/ask/message.ts'
 import type { Ask, Reckoning } from '../../core/reckon.ts'
-import { isSpoken, listed } from '../../core/words/say.ts'
+import { listed } from '../../core/words/say.ts'
+import { useSpoken } from '../use-spoken.ts'
 import { useWords, type Words } from '../words.tsx'
 
 export interface SellerMessageProps {
@@ -32,8 +33,8 @@ function Message(props: SellerMessageProps & { questions: readonly Ask[] }) {
   const id = useId()
   const [ticked, setTicked] = useState<ReadonlySet<string>>(() => new Set(askedAtOnce(questions).map(questionId)))
   const [suits, setSuits] = useState(true)
-  const isForeign = isSpoken(language) && language.slice(0, 2) !== (wording.language ?? 'en').slice(0, 2)
-  const [theirs, setTheirs] = useState(isForeign)
+  const isForeign = useSpoken(language) && language.slice(0, 2) !== (wording.language ?? 'en').slice(0, 2)
+  const [theirs, setTheirs] = useState(true)
   const inTheirs = theirs && isForeign
   const [copied, setCopied] = useState<'copied' | 'not-copied' | null>(null)
   const chosen = questions.filter((one) => ticked.has(questionId(one)))

@@ -3,7 +3,6 @@ import { useState } from 'preact/hooks'
 import { isGirth, type PointId } from '../../core/ids/points.ts'
 import { type LengthUnit, parseLength } from '../../core/length.ts'
 import type { Basis } from '../../core/reading/reading.ts'
-import { uncapped } from '../../core/words/say.ts'
 import { LengthField } from '../length-field.tsx'
 import { Pick } from '../pick.tsx'
 import { gapWords } from '../tape/tape-words.ts'
@@ -143,12 +142,12 @@ function BothWays({ row, basis }: { row: PointRow; basis: Basis }) {
   if (shown.garmentMm === null) return null
   const flat = basis === 'flat'
   const other = flat ? shown.garmentMm / 2 : shown.garmentMm * 2
-  const otherWords = shown.band === null ? null : gapWords({ ...shown, garmentMm: other }, words)
+  const otherWords = shown.band === null ? null : gapWords({ ...shown, garmentMm: other }, words, 'inside')
   return (
     <p class="sum">
       {words.t(flat ? 'correct.sum.flat' : 'correct.sum.around', { around: shown.garmentMm, flat: shown.garmentMm / 2 })}{' '}
       {otherWords !== null && (
-        <span class="note">{words.t(flat ? 'correct.other.around' : 'correct.other.flat', { point, gap: uncapped(otherWords) })}</span>
+        <span class="note">{words.t(flat ? 'correct.other.around' : 'correct.other.flat', { point, gap: otherWords })}</span>
       )}
     </p>
   )

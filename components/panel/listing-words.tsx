@@ -4,7 +4,7 @@ import type { Issue, Stated } from '../../core/garment/issue.ts'
 import { noListingIn } from '../../core/reading/issues.ts'
 import type { Correction, Reading } from '../../core/reading/reading.ts'
 import { chartNotes } from '../../core/reading/request/chart-notes.ts'
-import { say, uncapped } from '../../core/words/say.ts'
+import { say, sayInside } from '../../core/words/say.ts'
 import { useWords } from '../words.tsx'
 import { markedParts, piecesOf } from './marked-text.ts'
 import { withReading } from './point-rows.ts'
@@ -105,10 +105,7 @@ function Readings({
 
 function MarkedText({ pieces, language }: { pieces: ReturnType<typeof piecesOf>; language: string }) {
   const { wording } = useWords()
-  const small = (says: Parameters<typeof say>[0]) => {
-    const text = say(says, wording)
-    return uncapped(text)
-  }
+  const small = (says: Parameters<typeof sayInside>[0]) => sayInside(says, wording)
   return (
     <p class="words" lang={language}>
       {pieces.map(({ start, text, mark }) =>

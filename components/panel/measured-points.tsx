@@ -24,7 +24,7 @@ const placeOf = ({ shown, whole, folded }: PointRow): Place => (shown.garmentMm 
 export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPointsProps) {
   const words = useWords()
   const { t } = words
-  const known = pointRows(judged, words.units)
+  const known = pointRows(judged, words.units, words.figureAs)
   // a point that is open stays where it was opened, whatever is typed, until it is closed
   const [open, setOpen] = useState<ReadonlyMap<PointId, Place>>(
     () => new Map(draftedPoints(judged).map((point) => [point, placeOf(known.find((row) => row.point === point) ?? emptyRow(point))]))
@@ -223,8 +223,10 @@ function aroundWords({ basis, basisFrom, mm }: MeasureReading, { inner, length }
   return basis === 'flat' ? `${judgedWord} = ${inner('points.around', { length: length(mm) })}` : judgedWord
 }
 const quoteOf = ({ stated }: MeasureReading): string => stated.text.replace(/\s+/g, ' ')
-const asStated = (typed: string, unit: string, basis: string, words: Words): string =>
-  basis === 'flat' ? words.t('points.flat', { figure: typed, unit }) : `${typed} ${unit}`
+function asStated(typed: string, unit: 'in' | 'cm', basis: string, words: Words): string {
+  const sign = words.unitSign(unit)
+  return basis === 'flat' ? words.t('points.flat', { figure: typed, unit: sign }) : `${typed} ${sign}`
+}
 
 function Toggle({
   row: { point, shown, said, correction },

@@ -42,12 +42,14 @@ export interface PointRow {
   folded: boolean
 }
 
+type FigureAs = (mm: number, units: Units) => string
 type Quoted = Extract<Correction, { quote: string }>
 export const isQuoted = (correction: Correction): correction is Quoted => 'quote' in correction
 
 const LEAST_MOVE_MM = 0.5
 
-export function pointRows(judged: Judged, units: Units): PointRow[] {
+/** `figureAs`: how a figure is typed, in a language with its own sign for decimals. */
+export function pointRows(judged: Judged, units: Units, figureAs: FigureAs = figure): PointRow[] {
   const { reckoning, kind } = judged
   const gaps = new Map(reckoning?.gaps.map((gap) => [gap.point, gap]))
   const untold = new Map(reckoning?.untold.filter(({ point }) => matters(reckoning, point)).map(({ point, band }) => [point, band]))
@@ -62,7 +64,7 @@ export function pointRows(judged: Judged, units: Units): PointRow[] {
     const correction = correctionOf(judged.corrections, point, sayings[0]?.reading ?? null)
     const band = gap?.band ?? untold.get(point) ?? null
     if (gap === undefined && sayings.length === 0 && correction === null && band === null) continue
-    const stated = statedNow(point, correction, sayings[0]?.reading ?? null, units)
+    const stated = statedNow(point, correction, sayings[0]?.reading ?? null, units, figureAs)
     // before anything is reckoned the figures stand as they were told, judged by nothing
     const toldMm = reckoning === null && stated !== null ? toldLength(correction, sayings[0]?.reading ?? null) : null
     const shown: PointShown = gap ?? { point, garmentMm: toldMm, from: toldMm === null ? 'inferred' : 'seller', sdMm: 0, band, gapMm: 0 }
@@ -147,9 +149,15 @@ export function correctionOf(corrections: readonly Correction[], point: PointId,
 const isAbout = (correction: Quoted, { stated }: MeasureReading): boolean =>
   correction.quote === stated.text && correction.start === stated.start && correction.end === stated.end
 
-function statedNow(point: PointId, correction: Correction | null, reading: MeasureReading | null, units: Units): StatedNow | null {
+function statedNow(
+  point: PointId,
+  correction: Correction | null,
+  reading: MeasureReading | null,
+  units: Units,
+  figureAs: FigureAs
+): StatedNow | null {
   if (correction !== null && 'add' in correction) {
-    return { typed: figure(correction.mm, units), unit: units, basis: isGirth(point) ? 'around' : 'length' }
+    return { typed: figureAs(correction.mm, units), unit: units, basis: isGirth(point) ? 'around' : 'length' }
   }
   if (correction !== null && isQuoted(correction)) {
     if (correction.point === null) return null
@@ -157,12 +165,12 @@ function statedNow(point: PointId, correction: Correction | null, reading: Measu
     if (mm === undefined) return null
     const basis = correction.basis ?? reading?.basis ?? (isGirth(point) ? 'around' : 'length')
     const unit = fieldUnit(correction.unit ?? reading?.stated.unit ?? 'cm')
-    return { typed: figure(basis === 'flat' ? mm / 2 : mm, unit), unit, basis }
+    return { typed: figureAs(basis === 'flat' ? mm / 2 : mm, unit), unit, basis }
   }
   if (reading === null) return null
   const unit = fieldUnit(reading.stated.unit ?? 'cm')
   const value = reading.basis === 'flat' ? reading.mm / 2 : reading.mm
-  return { typed: figure(value, unit), unit, basis: reading.basis }
+  return { typed: figureAs(value, unit), unit, basis: reading.basis }
 }
 const toldLength = (correction: Correction | null, reading: MeasureReading | null): number | null =>
   correction !== null && 'mm' in correction && correction.mm !== undefined ? correction.mm : (reading?.mm ?? null)

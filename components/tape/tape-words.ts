@@ -1,7 +1,6 @@
 /** A tape in words: the aria-label of the drawing, the gap's words beside a point, and the table cell. */
 import { isGirth, type PointId } from '../../core/ids/points.ts'
 import type { BandShown, GapShown } from '../../core/reckon.ts'
-import { uncapped } from '../../core/words/say.ts'
 import type { Words } from '../words.tsx'
 import { NINE_IN_TEN } from './tape-geometry.ts'
 
@@ -59,17 +58,18 @@ const WIDE: ReadonlySet<PointId> = new Set(['shoulderWidth', 'backWidth'])
 /** Which pair of words a point takes: a girth is too big or too small, a length too long or too short, a width too wide or too narrow. */
 export const gapKind = (point: PointId): 'girth' | 'length' | 'width' => (isGirth(point) ? 'girth' : WIDE.has(point) ? 'width' : 'length')
 
-/** `1½ in too big`, `Probably inside`. */
-export function gapWords(shown: PointShown, words: Words): string {
+/** `1½ in too big`, `Probably inside`; `inside` another sentence without the capital. */
+export function gapWords(shown: PointShown, words: Words, where: 'alone' | 'inside' = 'alone'): string {
+  const t = where === 'alone' ? words.t : words.inner
   const state = gapState(shown)
   const { garmentMm, band, point } = shown
   if (garmentMm !== null && band !== null && (state === 'over' || state === 'under')) {
     const { least, most } = edgesOf(band)
     const mm = state === 'over' ? garmentMm - most : least - garmentMm
-    if (words.figure(mm) === '0') return words.t('tape.on-the-edge')
-    return words.t(`tape.${state}.${gapKind(point)}`, { mm })
+    if (words.figure(mm) === '0') return t('tape.on-the-edge')
+    return t(`tape.${state}.${gapKind(point)}`, { mm })
   }
-  return words.t(state === 'inside' && band !== null && isFree(band) ? 'tape.any' : `tape.${state}`)
+  return t(state === 'inside' && band !== null && isFree(band) ? 'tape.any' : `tape.${state}`)
 }
 
 /** The whole tape as sentences. */
@@ -93,7 +93,7 @@ export function tapeWords(shown: PointShown, afterMm: number | null, words: Word
     const state = gapState(after)
     parts.push(
       state === 'over' || state === 'under'
-        ? words.t('tape.says.after-outside', { mm: afterMm, gap: uncapped(gapWords(after, words)) })
+        ? words.t('tape.says.after-outside', { mm: afterMm, gap: gapWords(after, words, 'inside') })
         : words.t('tape.says.after-inside', { mm: afterMm })
     )
   }

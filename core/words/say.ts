@@ -6,8 +6,8 @@
  * point, kind, alteration, seam, body, fit, level, condition… (any name of a table: looked up as `form.value`) ·
  * plural: `{n|one:seam|other:seams}` chooses by Intl.PluralRules and writes the word alone.
  */
-import { figure, formatLength, type Units } from '../length.ts'
-import { languageRow } from './languages.ts'
+import { figure, type Units } from '../length.ts'
+import { type Messages, messagesIn, spokenRow } from './languages.ts'
 import type { Reason, Saying, Values } from './reason.ts'
 
 export interface Wording {
@@ -37,13 +37,13 @@ const pluralRules = onceEach((language) => new Intl.PluralRules(language))
 /** Is there a message with this code? (For tests and for tables that must be complete.) */
 export const hasMessage = (code: string, language = 'en'): boolean => Object.hasOwn(messagesIn(language), code)
 
-/** Can sentences be made in this language (its first two letters count)? */
-export const isSpoken = (language: string): boolean => Object.hasOwn(LANGUAGES, language.slice(0, 2).toLowerCase())
-
 /** The sentence for a saying, in the person's units and language. Throws on an unknown code or a missing value. */
-export function say(saying: Saying, wording: Wording): string {
-  const messages = messagesIn(wording.language)
-  return write(messages, saying.code, valuesOf(saying), wording)
+export const say = (saying: Saying, wording: Wording): string => capped(write(saying, wording))
+
+/** The same as it stands inside another sentence: "the hip", "Hüfte". */
+export function sayInside(saying: Saying, wording: Wording): string {
+  const text = write(saying, wording)
+  return spokenRow(wording.language).keepsCapitals ? text : uncapped(text)
 }
 
 /** Its point and its alteration are values too, where no others stand for them. */
@@ -57,25 +57,30 @@ function valuesOf({ values, point, alteration }: Saying): Values {
 
 /** Several phrases as one, "a, b and c", with a capital at its head. */
 export function sayTogether(sayings: readonly Saying[], wording: Wording): string {
-  const phrases = sayings.map((saying) => uncapped(say(saying, wording)))
-  return capped(listed(phrases, wording))
+  return capped(sayTogetherInside(sayings, wording))
 }
+/** The same as it stands inside another sentence. */
+export const sayTogetherInside = (sayings: readonly Saying[], wording: Wording): string =>
+  listed(
+    sayings.map((saying) => sayInside(saying, wording)),
+    wording
+  )
 
 /** A phrase at the head of a sentence. */
 export const capped = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
-/** say() puts a capital at the head of every sentence; inside another sentence it is taken off. A letter that is a shape keeps it: A-line, T-shirt. */
-export const uncapped = (text: string): string => (/^\p{Lu}-/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1))
+/** Inside another sentence the capital at its head is taken off. A letter that is a shape keeps it: A-line, T-shirt. */
+const uncapped = (text: string): string => (/^\p{Lu}-/u.test(text) ? text : text.charAt(0).toLowerCase() + text.slice(1))
 
 /** Words in a row: "a, b and c". */
-export const listed = (words: readonly string[], { language = 'en' }: Wording): string => listFormat(language).format(words)
+export const listed = (words: readonly string[], { language }: Wording): string => listFormat(spokenRow(language).locale).format(words)
 
 /** A saying with its sentence. */
 export const said = (saying: Saying, wording: Wording): Reason => ({ ...saying, text: say(saying, wording) })
 
-const messagesOf = onceEach((language): Record<string, string> => languageRow(language).messages)
-const messagesIn = (language = 'en'): Record<string, string> => messagesOf(language)
-
-function write(messages: Record<string, string>, code: string, values: Values, wording: Wording): string {
+function write(saying: Saying, wording: Wording): string {
+  const { code } = saying
+  const messages = messagesIn(wording.language)
+  const values = valuesOf(saying)
   const template = messages[code]
   if (template === undefined) throw new Error(`no message has the code "${code}"`)
   let text = ''
@@ -88,7 +93,7 @@ function write(messages: Record<string, string>, code: string, values: Values, w
     if (value === undefined) throw new Error(`message "${code}" needs a value for "${part.name}"`)
     text += part.form === undefined ? String(value) : shape(messages, value, part.form, values, wording)
   }
-  return capped(text)
+  return text
 }
 
 /** A template taken apart once: plain text, and what stands in its braces. */
@@ -105,15 +110,15 @@ const partsOf = onceEach((template): Part[] => {
   return parts.filter((part) => part !== '')
 })
 
-function shape(messages: Record<string, string>, value: number | string, form: string, values: Values, wording: Wording): string {
+function shape(messages: Messages, value: number | string, form: string, values: Values, wording: Wording): string {
   if (form.includes(':')) return plural(Number(value), form, wording)
   switch (form) {
     case 'length':
-      return formatLength(Number(value), wording.units)
+      return lengthIn(Number(value), wording)
     case 'figure':
-      return figure(Number(value), wording.units)
+      return figureIn(Number(value), wording)
     case 'time':
-      return time(Number(value))
+      return time(messages, Number(value))
     case 'tens':
       return tens(messages, Number(value))
     case 'percent':
@@ -125,7 +130,7 @@ function shape(messages: Record<string, string>, value: number | string, form: s
     case 'date':
       return dayWords(String(value), wording, true)
     case 'unit':
-      return wording.units
+      return unitSign(wording)
     default: {
       // a word from a table: the table's own messages may not begin with a capital inside a sentence
       const word = messages[`${form}.${value}`]
@@ -140,32 +145,42 @@ function shape(messages: Record<string, string>, value: number | string, form: s
 }
 
 /** Nothing is ever certain: the ends have words of their own. */
-function tens(messages: Record<string, string>, chance: number): string {
+function tens(messages: Messages, chance: number): string {
   const whole = Math.round(chance * 10)
-  return whole <= 0 ? (messages['tens.hardly'] ?? '') : whole >= 10 ? (messages['tens.nearly'] ?? '') : `${whole} in 10`
+  return whole <= 0 ? worded(messages, 'tens.hardly', {}) : whole >= 10 ? worded(messages, 'tens.nearly', {}) : worded(messages, 'tens.of', { n: whole })
 }
 
 function plural(count: number, form: string, wording: Wording): string {
   const words = new Map(form.split('|').map((part) => part.split(':') as [string, string]))
-  const word = words.get(pluralRules(wording.language ?? 'en').select(count)) ?? words.get('other')
+  const word = words.get(pluralRules(spokenRow(wording.language).locale).select(count)) ?? words.get('other')
   if (word === undefined) throw new Error(`a plural needs the form "other": "${form}"`)
   return word
 }
 
-function time(minutes: number): string {
+function time(messages: Messages, minutes: number): string {
   const whole = Math.round(minutes)
-  const hours = Math.floor(whole / 60)
-  const rest = whole % 60
-  if (hours === 0) return `${rest} min`
-  return rest === 0 ? `${hours} h` : `${hours} h ${String(rest).padStart(2, '0')}`
+  const values = { hours: Math.floor(whole / 60), minutes: whole % 60, padded: String(whole % 60).padStart(2, '0') }
+  const { hours, minutes: rest } = values
+  return worded(messages, hours === 0 ? 'time.minutes' : rest === 0 ? 'time.hours' : 'time.hours-and-minutes', values)
 }
 
+/** A message of plain values. */
+const worded = (messages: Messages, code: string, values: Values): string =>
+  (messages[code] ?? '').replace(PLACEHOLDER, (_, name: string) => String(values[name] ?? ''))
+
+/** 28¾ in, 73.5 cm; in German 28¾ Zoll, 73,5 cm. */
+export const lengthIn = (mm: number, wording: Wording): string => `${figureIn(mm, wording)} ${unitSign(wording)}`
+/** 28¾, 73.5; in German 73,5. */
+export const figureIn = (mm: number, { units, language }: Wording): string => figure(mm, units).replace('.', spokenRow(language).decimal)
+/** The unit as it stands behind a figure. */
+export const unitSign = ({ units, language }: Wording): string => worded(messagesIn(language), `unit-sign.${units}`, {})
+
 function money(amount: number, wording: Wording): string {
-  if (wording.currency === undefined) return amount.toFixed(2)
+  if (wording.currency === undefined) return plainAmount(amount, wording)
   try {
     return new Intl.NumberFormat(localeOf(wording), { style: 'currency', currency: wording.currency }).format(amount)
   } catch {
-    return `${amount.toFixed(2)} ${wording.currency}`
+    return `${plainAmount(amount, wording)} ${wording.currency}`
   }
 }
 
@@ -180,4 +195,5 @@ const dayFormat = onceEach((key) => {
   const year = withYear === 'true' ? ({ year: 'numeric' } as const) : {}
   return new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', ...year, timeZone: 'UTC' })
 })
-const localeOf = ({ language }: Wording): string => languageRow(language).locale
+const plainAmount = (amount: number, { language }: Wording): string => amount.toFixed(2).replace('.', spokenRow(language).decimal)
+const localeOf = ({ language }: Wording): string => spokenRow(language).locale

@@ -1,7 +1,6 @@
 import { type Browser, browser } from 'wxt/browser'
 import { defineBackground } from 'wxt/utils/define-background'
 import { browserStarted, tabCameForward, tabClosed, tabMoved, tabShows } from '../../core/records/look-pages.ts'
-import { say } from '../../core/words/say.ts'
 import { captureTab, type Picked } from '../capture/capture-tab.ts'
 import { pageMessage } from '../capture/page-message.ts'
 import { inTurn, type Work } from './in-turn.ts'
@@ -64,7 +63,7 @@ const started: Work = (records, stamp) => {
 
 async function makeMenu(): Promise<void> {
   await browser.contextMenus.removeAll()
-  browser.contextMenus.create({ id: MENU_READ, contexts: ['selection'], title: say({ code: 'menu.read', values: {} }, { units: 'cm' }) })
+  browser.contextMenus.create({ id: MENU_READ, contexts: ['selection'], title: browser.i18n.getMessage('readTheseMeasurements') })
 }
 
 /** Reads and shows. The panel is opened first: the browser allows it only while it handles the person's own act. */

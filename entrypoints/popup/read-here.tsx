@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { Popup } from '../../components/popup/popup.tsx'
 import { WordsOf } from '../../components/words.tsx'
 import { kindOf } from '../../core/records/read-saved.ts'
@@ -10,7 +10,7 @@ import { panelActions } from '../view/panel-actions.ts'
 import { useJudged } from '../view/use-judged.ts'
 import { allLooks, useKept, useSaved, wholeWardrobe } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
-import { wordingFor } from '../view/wording-for.ts'
+import { useWording } from '../view/wording-for.ts'
 
 /** Reads the page in front, which the click on the button allows, and shows what came of it. */
 export function ReadHere({ records, stamp }: PageProps) {
@@ -31,8 +31,7 @@ export function ReadHere({ records, stamp }: PageProps) {
   }, [records, stamp])
 
   const look = looks?.find(({ id }) => id === lookId) ?? null
-  const { units, language, currency } = wordingFor(look, wardrobe)
-  const wording = useMemo(() => ({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
+  const wording = useWording(look, wardrobe)
   const kept = useKept(records, look, setFailure)
   const judgedLook = useJudged(look, wardrobe, wording, { place: 'here', kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)

@@ -1,5 +1,4 @@
 /** The panel over what is saved: one look, whoever it is judged for, and where its page is. Used beside pages and in the workroom. */
-import { useMemo } from 'preact/hooks'
 import type { Place } from '../../components/judged.ts'
 import { Panel } from '../../components/panel/panel.tsx'
 import { WordsOf } from '../../components/words.tsx'
@@ -12,7 +11,7 @@ import { panelActions } from './panel-actions.ts'
 import { pasteDraft } from './paste-draft.ts'
 import { useJudged } from './use-judged.ts'
 import { useKept } from './use-records.ts'
-import { wordingFor } from './wording-for.ts'
+import { useWording } from './wording-for.ts'
 
 export interface LookPanelProps extends PageProps {
   look: Look | null
@@ -22,8 +21,7 @@ export interface LookPanelProps extends PageProps {
 }
 
 export function LookPanel({ records, stamp, look, wardrobe, place, windowId }: LookPanelProps) {
-  const { units, language, currency } = wordingFor(look, wardrobe)
-  const wording = useMemo(() => ({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
+  const wording = useWording(look, wardrobe)
   const kept = useKept(records, look, console.error)
   const judgedLook = useJudged(look, wardrobe, wording, { place, kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)

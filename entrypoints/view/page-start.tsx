@@ -2,9 +2,12 @@
 import { type ComponentChildren, type ComponentType, render } from 'preact'
 import { useErrorBoundary } from 'preact/hooks'
 import { openRecords, type Records } from '../../core/records/database.ts'
+import { settingsOf } from '../../core/records/owned.ts'
 import type { Stamp } from '../../core/records/schemas.ts'
+import { loadWords, spokenRow } from '../../core/words/languages.ts'
 import { say } from '../../core/words/say.ts'
 import { stampsOf } from '../platform/stamp.ts'
+import { languageHere } from './wording-for.ts'
 
 export interface PageProps {
   records: Records
@@ -12,11 +15,16 @@ export interface PageProps {
 }
 
 export async function startPage(Page: ComponentType<PageProps>, titleCode: string): Promise<void> {
-  const sentence = (code: string) => say({ code, values: {} }, { units: 'cm' })
   const root = document.getElementById('page')
   if (root === null) throw new Error('the page has no place to be drawn in')
-  document.title = sentence(titleCode)
   const opened = await openRecords()
+  const language = languageHere(opened.ok ? (await settingsOf(opened.records)).language : null)
+  // where the file of its words can't be had, the page comes in English
+  await loadWords(language).catch(console.error)
+  const { locale } = spokenRow(language)
+  document.documentElement.lang = locale
+  const sentence = (code: string) => say({ code, values: {} }, { units: 'cm', language: locale })
+  document.title = sentence(titleCode)
   if (opened.ok) {
     const stamp = await stampsOf(opened.records)
     render(
@@ -44,7 +52,7 @@ function Guarded({ children }: { children: ComponentChildren }) {
   return (
     <main class="sheet answer">
       <p class="why" role="alert">
-        {say({ code: 'saved.broken', values: { detail } }, { units: 'cm' })}
+        {say({ code: 'saved.broken', values: { detail } }, { units: 'cm', language: document.documentElement.lang })}
       </p>
     </main>
   )

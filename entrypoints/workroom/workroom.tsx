@@ -7,14 +7,14 @@ import { DraftsHeld } from '../../components/workroom/drafts.tsx'
 import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
 import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
-import type { Units } from '../../core/length.ts'
 import { personFor, setSettings } from '../../core/records/owned.ts'
 import type { Person } from '../../core/records/schemas.ts'
-import { say } from '../../core/words/say.ts'
+import { say, type Wording } from '../../core/words/say.ts'
 import { platform } from '../platform/extension.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { allLooks, useSaved } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
+import { useWording } from '../view/wording-for.ts'
 import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
 import { type Everything, everything } from './everything.ts'
@@ -34,10 +34,7 @@ export function Workroom({ records, stamp }: PageProps) {
   const kept = useSaved(records, everything, setFailure)
   const route = useRoute()
   const person = kept === null ? null : personFor(kept.people, null, kept.settings.personId)
-  const wording = useMemo(
-    () => ({ units: person?.units ?? ('cm' as const), currency: person?.currency || undefined }),
-    [person?.units, person?.currency]
-  )
+  const wording = useWording(null, kept)
   const actions = useMemo(() => workroomActions(records, stamp, setDone), [records, stamp])
   const t = (code: string, values = {}) => say({ code, values }, wording)
 
@@ -46,7 +43,7 @@ export function Workroom({ records, stamp }: PageProps) {
     document.title = t('workroom.title', { page: t(`workroom.page.${route.page}`) })
     // what can be taken back stays in reach; a mere message belongs to the page it was said on
     setDone((said) => (said?.undo == null ? null : said))
-  }, [route.page])
+  }, [route.page, wording.language])
 
   if (failure !== null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
   if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
@@ -82,7 +79,7 @@ interface PartProps extends PageProps {
   /** Whose things are shown; null: there is nobody yet. */
   person: Person | null
   route: Route
-  wording: { units: Units; currency: string | undefined }
+  wording: Wording
   actions: WorkroomActions
   onDone: (done: Done) => void
   onError: (error: unknown) => void

@@ -1,7 +1,7 @@
 /** Help: what can be altered, on which kinds, by how much, how hard and how long, as the reckoning itself has it. */
 import { useState } from 'preact/hooks'
 import { GARMENT_KINDS, type GarmentKind } from '../../../core/ids/kinds.ts'
-import { say } from '../../../core/words/say.ts'
+import { listed, say } from '../../../core/words/say.ts'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { gapKind } from '../../tape/tape-words.ts'
 import { useWords, type Words } from '../../words.tsx'
@@ -123,12 +123,12 @@ function effectWords({ points, direction }: JobShown, { t, inner, wording }: Wor
   const [first] = points
   if (first === undefined) return ''
   const [head = '', ...rest] = points.map((point, i) => (i === 0 ? t : inner)('points.point', { point }))
-  const list = new Intl.ListFormat(wording.language ?? 'en', { type: 'conjunction' }).format([head, ...rest])
+  const list = listed([head, ...rest], wording)
   return t(`jobs.effect.${direction}.${gapKind(first)}`, { points: list })
 }
 function kindWords({ kinds }: JobShown, { t, inner, wording }: Words): string {
   const names = kinds.map((kind, i) => (i === 0 ? t : inner)('jobs.kind.is', { kind }))
-  return new Intl.ListFormat(wording.language ?? 'en', { type: 'conjunction' }).format(names)
+  return listed(names, wording)
 }
 
 /** Has a row every word that is looked for? */

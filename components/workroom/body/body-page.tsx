@@ -1,6 +1,6 @@
 /** A body: the figure with its numbered tapes, and a field for each. A figure is kept when its field is left. */
 import { useState } from 'preact/hooks'
-import { figure, type Units } from '../../../core/length.ts'
+import type { Units } from '../../../core/length.ts'
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
 import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
@@ -34,7 +34,7 @@ const SAME_MM = 0.5
 
 export function BodyPage(props: BodyPageProps) {
   const { name, measures, today, drafts, onDrafts, onUnits, onRemove } = props
-  const { t, units } = useWords()
+  const { t, units, figureAs } = useWords()
   const [active, setActive] = useState<BodyMeasureId | null>(null)
   const [side, setSide] = useState<Side>('front')
   const [date, setDate] = useState(today)
@@ -49,7 +49,7 @@ export function BodyPage(props: BodyPageProps) {
         key={measure}
         place={place}
         history={measures.filter((one) => one.measure === measure)}
-        typed={drafts[measure] ?? (mm === undefined ? '' : figure(mm, units))}
+        typed={drafts[measure] ?? (mm === undefined ? '' : figureAs(mm, units))}
         problem={problems[measure] ?? null}
         doubts={doubtsOf(measure, latest, units)}
         open={active === measure}
@@ -61,7 +61,7 @@ export function BodyPage(props: BodyPageProps) {
         onDone={() => {
           if (drafts[measure] !== undefined) take(measure, drafts[measure])
         }}
-        onPress={(pressed) => take(measure, figure(pressed, 'in'))}
+        onPress={(pressed) => take(measure, figureAs(pressed, 'in'))}
         onRemove={onRemove}
       />
     )

@@ -1,6 +1,5 @@
 /** One measure of a body: its field, and while it is being entered how to take it, the eighths, and what was measured before. */
 import { useId } from 'preact/hooks'
-import { formatLength } from '../../../core/length.ts'
 import { useWords } from '../../words.tsx'
 import type { MeasureShown } from '../shown.ts'
 import { typedLength } from '../typed.ts'
@@ -29,7 +28,7 @@ export interface MeasureRowProps {
 
 export function MeasureRow(props: MeasureRowProps) {
   const { place, history, typed, problem, doubts, open } = props
-  const { t, units } = useWords()
+  const { t, units, unitSign } = useWords()
   const id = useId()
   const name = t('body.name', { measure: place.measure })
   const latest = history[0]
@@ -59,7 +58,7 @@ export function MeasureRow(props: MeasureRowProps) {
             if (event.key === 'Enter') props.onDone()
           }}
         />
-        <span class="wr-unit">{units}</span>
+        <span class="wr-unit">{unitSign(units)}</span>
       </span>
       <span class="note wr-when">
         {latest === undefined ? t(`body.for.${place.measure}`) : <time dateTime={latest.takenOn}>{latest.takenOn}</time>}
@@ -82,7 +81,7 @@ export function MeasureRow(props: MeasureRowProps) {
 }
 
 function Opened({ place, history, typed, howId, name, onPress, onRemove }: MeasureRowProps & { howId: string; name: string }) {
-  const { t, units } = useWords()
+  const { t, units, lengthAs } = useWords()
   const now = typedLength(typed, units)
   const mm = now.ok ? now.value : null
   const changed = mm === null ? null : change(mm, history)
@@ -92,7 +91,7 @@ function Opened({ place, history, typed, howId, name, onPress, onRemove }: Measu
       {units === 'in' && <Eighths label={name} mm={mm} startMm={history[0]?.mm ?? startMm(place.measure)} onPress={onPress} />}
       {mm !== null && (
         <p>
-          {t('body.is-also', { length: formatLength(mm, units), other: formatLength(mm, units === 'in' ? 'cm' : 'in') })}{' '}
+          {t('body.is-also', { length: lengthAs(mm, units), other: lengthAs(mm, units === 'in' ? 'cm' : 'in') })}{' '}
           {changed !== null && t(...changed)}
         </p>
       )}
@@ -101,7 +100,7 @@ function Opened({ place, history, typed, howId, name, onPress, onRemove }: Measu
           {history.map((one, i) => (
             <li key={one.id}>
               <span>
-                <b>{formatLength(one.mm, units)}</b> <time dateTime={one.takenOn}>{one.takenOn}</time>
+                <b>{lengthAs(one.mm, units)}</b> <time dateTime={one.takenOn}>{one.takenOn}</time>
                 {i === 0 && <span class="note"> {t('body.counts')}</span>}
               </span>
               <button

@@ -1,6 +1,5 @@
 /** A figure of the person's own beside the usual one: kept when its field is left, taken away by one press. Empty: the usual one stands. */
 import { useId, useState } from 'preact/hooks'
-import { figure } from '../../../core/length.ts'
 import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
 import { Field } from '../field.tsx'
@@ -23,11 +22,11 @@ export interface OwnFigureProps {
 const SAME_MM = 0.5
 
 export function OwnFigure({ draft, name, label, ownMm, read, onOwn, children }: OwnFigureProps) {
-  const { t, units } = useWords()
+  const { t, units, figure, unitSign } = useWords()
   const id = useId()
   const held = useDraft<string | null>(draft, null)
   const [left, setLeft] = useState(false)
-  const shown = held.typed ?? (ownMm === null ? '' : figure(ownMm, units))
+  const shown = held.typed ?? (ownMm === null ? '' : figure(ownMm))
   const taken = read(shown)
   const keep = () => {
     setLeft(true)
@@ -48,7 +47,7 @@ export function OwnFigure({ draft, name, label, ownMm, read, onOwn, children }: 
           label={label}
           labelledBy={`${id}-name`}
           typed={shown}
-          unit={units}
+          unit={unitSign(units)}
           onTyped={(typed) => {
             setLeft(false)
             held.type(typed)

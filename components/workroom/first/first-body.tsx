@@ -1,6 +1,5 @@
 /** The few measures that matter for what is shopped for: each with where it is taken, how, and its field. */
 import { useState } from 'preact/hooks'
-import { figure } from '../../../core/length.ts'
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
 import { useWords } from '../../words.tsx'
 import { BodyFigure } from '../body/body-figure.tsx'
@@ -17,7 +16,7 @@ import { fewestFor, ifLikedFor } from './shops-for.ts'
 
 export function FirstBody(props: FirstVisitProps) {
   const { draft, onDraft, onBody } = props
-  const { t } = useWords()
+  const { t, unitSign } = useWords()
   /** Nothing on the page moves while fields are gone through, so that no touch misses. */
   const isTouched = useMedia('(pointer: coarse)')
   const isNarrow = useMedia('(max-width: 720px)')
@@ -55,7 +54,7 @@ export function FirstBody(props: FirstVisitProps) {
                 <Field
                   label={t('body.name', { measure })}
                   typed={draft.body[measure] ?? ''}
-                  unit={draft.units}
+                  unit={unitSign(draft.units)}
                   onTyped={(typed) => type(measure, typed)}
                   problem={problem !== undefined && (tried || !isActive) ? t(problem, { units: draft.units }) : null}
                   note={how(measure, ifLiked.includes(measure))}
@@ -98,14 +97,14 @@ interface PressedProps {
 
 /** The eighths of an inch to press, for anyone without keys for fractions. */
 function Pressed({ measure, typed, onTyped }: PressedProps) {
-  const { t } = useWords()
+  const { t, figureAs } = useWords()
   const length = typedLength(typed, 'in')
   return (
     <Eighths
       label={t('body.name', { measure })}
       mm={length.ok ? length.value : null}
       startMm={startMm(measure)}
-      onPress={(mm) => onTyped(measure, figure(mm, 'in'))}
+      onPress={(mm) => onTyped(measure, figureAs(mm, 'in'))}
     />
   )
 }

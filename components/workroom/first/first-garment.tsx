@@ -12,7 +12,7 @@ import { LIKED_KINDS, LIKED_POINTS } from './shops-for.ts'
 
 export function FirstGarment(props: FirstVisitProps) {
   const { draft, onDraft, onGarment } = props
-  const { t } = useWords()
+  const { t, unitSign } = useWords()
   const [tried, setTried] = useState(false)
   const [active, setActive] = useState<string | null>(null)
   const points = LIKED_POINTS[draft.kind] ?? []
@@ -63,7 +63,7 @@ export function FirstGarment(props: FirstVisitProps) {
                 <Field
                   label={t('points.point', { point })}
                   typed={draft.garment[point] ?? ''}
-                  unit={draft.units}
+                  unit={unitSign(draft.units)}
                   onTyped={(text) => onDraft({ ...draft, garment: { ...draft.garment, [point]: text } })}
                   problem={problem !== undefined && (tried || active !== point) ? t(problem, { units: draft.units }) : null}
                   note={t(`first.how.${point}`)}

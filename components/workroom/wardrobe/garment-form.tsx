@@ -115,7 +115,7 @@ interface PointFieldProps {
 
 /** A bad figure is told once the field is left, not while it is being typed. */
 function PointField({ point, text, laid, problem, told, onChange }: PointFieldProps) {
-  const { t, units } = useWords()
+  const { t, units, unitSign } = useWords()
   const [left, setLeft] = useState(false)
   return (
     <div class="wr-point">
@@ -124,7 +124,7 @@ function PointField({ point, text, laid, problem, told, onChange }: PointFieldPr
         typed={text}
         onTyped={(typed) => onChange(typed, laid)}
         onDone={() => setLeft(true)}
-        unit={units}
+        unit={unitSign(units)}
         problem={(left || told) && problem !== null ? t(problem, { units }) : null}
       />
       {isGirth(point) && (

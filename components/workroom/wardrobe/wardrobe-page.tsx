@@ -1,5 +1,4 @@
 /** The garments a person owns, and the one of each kind that others are set beside. */
-import { formatLength } from '../../../core/length.ts'
 import { Outline } from '../../outline/outline.tsx'
 import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
@@ -94,7 +93,7 @@ interface GarmentRowProps {
 }
 
 function GarmentRow({ garment, onEdit, onRemove, onFavourite }: GarmentRowProps) {
-  const { t, units } = useWords()
+  const { t, units, lengthAs } = useWords()
   const points = Object.fromEntries(garment.measures.map(({ point, mm }) => [point, mm]))
   return (
     <>
@@ -114,7 +113,7 @@ function GarmentRow({ garment, onEdit, onRemove, onFavourite }: GarmentRowProps)
             {garment.measures.map(({ point, mm, stated }) => (
               <div key={point}>
                 <dt>{t('garment.point', { point })}</dt>
-                <dd title={stated}>{formatLength(mm, units)}</dd>
+                <dd title={stated}>{lengthAs(mm, units)}</dd>
               </div>
             ))}
           </dl>

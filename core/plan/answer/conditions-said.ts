@@ -2,7 +2,7 @@
 import { isGirth } from '../../ids/points.ts'
 import { INCH_MM, type Units } from '../../length.ts'
 import type { Saying } from '../../words/reason.ts'
-import { listed, say, uncapped, type Wording } from '../../words/say.ts'
+import { listed, say, sayInside, type Wording } from '../../words/say.ts'
 import type { Condition } from '../conditions/conditions-of.ts'
 import { ROUNDING } from '../rounding.ts'
 
@@ -54,7 +54,7 @@ export function conditionShown(condition: Condition, wording: Wording): Conditio
     values: body === undefined ? values : { ...values, body },
     ...(point === undefined ? {} : { point })
   }
-  return { ...condition, text: uncapped(say(saying, wording)) }
+  return { ...condition, text: sayInside(saying, wording) }
 }
 
 /** "49 to 54 cm would suit." */

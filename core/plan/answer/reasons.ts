@@ -5,7 +5,7 @@ import type { PointId } from '../../ids/points.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
-import { listed, said, say, sayTogether, uncapped, type Wording } from '../../words/say.ts'
+import { listed, said, say, sayInside, sayTogether, sayTogetherInside, type Wording } from '../../words/say.ts'
 import { LIKELY, missingFor } from '../keys.ts'
 import type { Means } from '../means.ts'
 import type { Job, Plan } from '../plan.ts'
@@ -60,18 +60,15 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
 function asFarAsTold({ untoldKey, conditions }: Judgement, wording: Wording): Reason[] {
   if (conditions.length > 0) return [said({ code: 'verdict.if', values: { conditions: conditionsTogether(conditions, wording) } }, wording)]
   if (untoldKey.length === 0) return []
-  const names = untoldKey.map((point) => uncapped(say({ code: 'place.point', values: {}, point }, wording)))
+  const names = untoldKey.map((point) => sayInside({ code: 'place.point', values: {}, point }, wording))
   return [said({ code: 'verdict.as-far-as-told', values: { points: listed(names, wording), n: untoldKey.length } }, wording)]
 }
 
 /** All the jobs in one sentence: do, amount, place. */
 function toDo(code: 'verdict.do' | 'verdict.rescue', jobs: readonly Job[], wording: Wording): Reason[] {
   if (jobs.length === 0) return []
-  const together = sayTogether(
-    jobs.map((job) => doing(job, wording)),
-    wording
-  )
-  const sentence = code === 'verdict.do' ? together : uncapped(together)
+  const does = jobs.map((job) => doing(job, wording))
+  const sentence = code === 'verdict.do' ? sayTogether(does, wording) : sayTogetherInside(does, wording)
   return [{ code, values: { jobs: jobs.length }, text: say({ code, values: { sentence } }, wording) }]
 }
 

@@ -1,5 +1,11 @@
 /** English: the names of things, as they stand inside a sentence (say() puts the capital at its head). */
 export const names: Record<string, string> = {
+  'unit-sign.in': 'in',
+  'unit-sign.cm': 'cm',
+  'time.minutes': '{minutes} min',
+  'time.hours': '{hours} h',
+  'time.hours-and-minutes': '{hours} h {padded}',
+
   'kind.trousers': 'trousers',
   'kind.jeans': 'jeans',
   'kind.shorts': 'shorts',

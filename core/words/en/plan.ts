@@ -231,6 +231,7 @@ export const plan: Record<string, string> = {
   // the verdict’s reasons
   'verdict.rescue': 'As a last resort: {sentence}, and it shows.',
   'verdict.as-far-as-told': 'The listing leaves out {points}; the rest is judged without {n|one:it|other:them}.',
+  'tens.of': '{n} in 10',
   'tens.hardly': 'hardly 1 in 10',
   'tens.nearly': 'more than 9 in 10',
   'verdict.if': 'It works out if {conditions}.',

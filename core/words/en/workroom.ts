@@ -1,6 +1,7 @@
-/** English: the workroom, and the browser's own menu. */
+/** English: the workroom. */
 export const workroom = {
-  'menu.read': 'Read these measurements',
+  'day.is': '{day|day}',
+  'day.in-year': '{day|date}',
 
   'day.is': '{day|day}',
   'day.in-year': '{day|date}',

@@ -1,0 +1,1 @@
+export const de: Record<string,string> = {}

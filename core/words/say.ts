@@ -147,7 +147,11 @@ function shape(messages: Messages, value: number | string, form: string, values:
 /** Nothing is ever certain: the ends have words of their own. */
 function tens(messages: Messages, chance: number): string {
   const whole = Math.round(chance * 10)
-  return whole <= 0 ? worded(messages, 'tens.hardly', {}) : whole >= 10 ? worded(messages, 'tens.nearly', {}) : worded(messages, 'tens.of', { n: whole })
+  return whole <= 0
+    ? worded(messages, 'tens.hardly', {})
+    : whole >= 10
+      ? worded(messages, 'tens.nearly', {})
+      : worded(messages, 'tens.of', { n: whole })
 }
 
 function plural(count: number, form: string, wording: Wording): string {

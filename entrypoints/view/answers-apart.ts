@@ -3,7 +3,7 @@
  * overtaken is told as null. Where there are no workers, or theirs fails, the page works it out itself, after it has been painted.
  */
 import type { ReckonOptions, ReckonRequest } from '../../core/reckon.ts'
-import type { AskedApart } from './answer-worker.ts'
+import type { AnsweredApart, AskedApart } from './answer-worker.ts'
 import { type WholeAnswer, wholeAnswer } from './whole-answer.ts'
 
 interface Asked {
@@ -53,9 +53,10 @@ export class AnswersApart {
   private kept(): Beside | null {
     if (this.worker === undefined) {
       this.worker = this.makeWorker()
-      this.worker?.addEventListener('message', ({ data }: MessageEvent<{ id: number; answer: WholeAnswer }>) =>
-        this.take(data.id, () => data.answer)
-      )
+      this.worker?.addEventListener('message', ({ data: { id, answer } }: MessageEvent<AnsweredApart>) => {
+        const asked = this.working?.asked
+        if (asked !== undefined) this.take(id, answer === null ? workedOutHere(asked) : () => answer)
+      })
       this.worker?.addEventListener('error', () => this.withoutWorker())
     }
     return this.worker

@@ -38,10 +38,7 @@ const KNOWN_MOST = 1000
  * The answers of the kept listings, reckoned one after another between other work, and again only when something they
  * stand on has changed.
  */
-export function useAnswers(
-  kept: Everything | null,
-  wording: Wording
-): ReadonlyMap<string, AnswerNow> {
+export function useAnswers(kept: Everything | null, wording: Wording): ReadonlyMap<string, AnswerNow> {
   const [answers, setAnswers] = useState<ReadonlyMap<string, AnswerNow>>(new Map())
   const { units, currency, language } = wording
   useEffect(() => {
@@ -57,7 +54,11 @@ export function useAnswers(
         if (reckoning === undefined) {
           await new Promise((rested) => setTimeout(rested))
           if (stopped) return
-          reckoning = reckon(request, { units, ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) })
+          reckoning = reckon(request, {
+            units,
+            ...(language === undefined ? {} : { language }),
+            ...(currency === undefined ? {} : { currency })
+          })
           if (known.size >= KNOWN_MOST) known.clear()
           known.set(key, reckoning)
         }

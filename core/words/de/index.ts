@@ -1,1 +1,1 @@
-export const de: Record<string,string> = {}
+export const de: Record<string, string> = {}

@@ -3,9 +3,6 @@ export const workroom = {
   'day.is': '{day|day}',
   'day.in-year': '{day|date}',
 
-  'day.is': '{day|day}',
-  'day.in-year': '{day|date}',
-
   'workroom.skip': 'To the page',
   'workroom.parts': 'Parts of the workroom',
   'workroom.whose': 'Whose body',

@@ -1,4 +1,5 @@
 /** The answer first, in one screen: verdict, condition, one sentence, three facts, the one question, two actions. Popup and panel show the same. */
+import { sellersQuestions } from '../../core/plan/ask/message.ts'
 import type { Ask } from '../../core/reckon.ts'
 import { type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
@@ -20,6 +21,9 @@ export interface AnswerProps extends KeepActions {
   onEnterAnswer?: () => void
 }
 
+/** From this chance on nobody need ask before they buy (a setting). */
+const SURE_ENOUGH = 0.75
+
 /** More sentences than these are read by nobody in a small window. */
 const MOST_SHORT = 2
 
@@ -29,6 +33,10 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, .
   if (reckoning === null) return null
   const { verdict, ask } = reckoning
   const own = ask.find(isOwn)
+  const asksSeller = sizeToChoose(judged) === null && verdict !== 'leave-it' && sellersQuestions(ask).length > 0
+  const askFirst = asksSeller && (reckoning.chance ?? 1) < SURE_ENOUGH
+  // one thing stands out: what to do next
+  const mainIs = own !== undefined && own === ask[0] ? 'own' : askFirst || (asksSeller && verdict === 'too-little-told') ? 'seller' : 'keep'
   const why = short ? verdictReasons(judged).slice(0, MOST_SHORT) : verdictReasons(judged)
   return (
     <section class="answer" aria-labelledby="verdict-head">
@@ -36,31 +44,36 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, .
         <VerdictMark verdict={verdict} large />
         {t('answer.verdict', { verdict })}
       </h2>
-      {reckoning.asFarAsTold && verdict !== 'too-little-told' && <p class="as-far">{t('answer.as-far-as-told')}</p>}
+      {reckoning.asFarAsTold && verdict !== 'too-little-told' && verdict !== 'leave-it' && (
+        <p class="as-far">{t(askFirst ? 'answer.as-far-ask' : 'answer.as-far-as-told')}</p>
+      )}
       <p class="why">{asSentences(why)}</p>
       <ConditionLine judged={judged} whole={!short} />
-      {verdict !== 'too-little-told' && <Facts judged={judged} />}
+      <Facts judged={judged} />
       {verdict !== 'wears-as-is' && verdict !== 'alters-to-fit' && <WouldFit judged={judged} short={short} />}
       {own !== undefined && (
-        <p class="note">
-          {own.question}{' '}
-          <button type="button" class="btn bare" onClick={onBody}>
-            {t('ask.enter-own')}
-          </button>
-        </p>
+        <div class="ask">
+          <div class="ask-row">
+            <p>{own.question}</p>
+            <button type="button" class={mainIs === 'own' ? 'btn small main' : 'btn small'} onClick={onBody}>
+              {t('ask.enter-own')}
+            </button>
+          </div>
+        </div>
       )}
-      {sizeToChoose(judged) === null && verdict !== 'leave-it' && (
+      {asksSeller && (
         <SellerMessage
           title={judged.title}
           ask={ask}
           conditions={reckoning.conditions}
           language={judged.reading.language}
           short={short}
+          isMain={mainIs === 'seller'}
           onCopy={onCopy}
           {...(onEnterAnswer === undefined ? {} : { onEnterAnswer })}
         />
       )}
-      <KeepActs judged={judged} {...acts} />
+      <KeepActs judged={judged} isMain={mainIs === 'keep'} {...acts} />
     </section>
   )
 }

@@ -1,4 +1,5 @@
 /** What a find costs in all, as far as it can be said: in money where all of it is known, else the price and the work beside it. Pure. */
+import type { Worth } from '../../core/reckon.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import type { Words } from '../words.tsx'
 
@@ -34,16 +35,32 @@ export function costOf(judged: Priced, words: Words): Cost {
   if (worth !== null && price?.isOwn !== false && plan === planCosted(judged)) {
     return {
       figure: t('facts.money-figure', { spend: worth.spend }),
-      note: worth.against === null ? '' : t('facts.worth', { against: worth.against })
+      note: sumOf((price?.amount ?? 0) + (money.postage ?? 0), worth, plan?.aim === 'tailor', words)
     }
   }
   const figure =
     price === null ? t('cost.not-stated') : words.money(price.isOwn ? price.amount + (money.postage ?? 0) : price.amount, price.currency)
   const work = workOf(plan, words)
-  const note = price?.isOwn === false ? t('cost.other-currency') : work === '' || plan?.aim === 'tailor' ? '' : t('cost.your-time')
+  const note =
+    price?.isOwn === false
+      ? t('cost.other-currency')
+      : work === ''
+        ? ''
+        : t(plan?.aim === 'tailor' ? (plan.cost === null ? 'cost.tailor-unpriced' : 'cost.with-tailor') : 'cost.your-time')
   if (work === '') return { figure, note }
   return { figure: t('cost.with-work', { price: price === null ? t('cost.price') : figure, work }), note }
 }
+
+/** What the sum is made of, where it is more than the price; and what such a garment is worth to the person. */
+function sumOf(price: number, { spend, against }: Worth, byTailor: boolean, words: Words): string {
+  const more = spend - price
+  const sum =
+    more < LEAST_SAID ? '' : words.t(byTailor ? 'cost.sum-tailor' : 'cost.sum-work', { price: words.money(price), more: words.money(more) })
+  const worth = against === null ? '' : words.t('facts.worth', { against })
+  return [sum, worth].filter(Boolean).join('; ')
+}
+/** Less than this is no part of a sum. */
+const LEAST_SAID = 0.005
 
 /** The plan that `worth` counts: the advised one. */
 const planCosted = ({ reckoning }: Priced) =>

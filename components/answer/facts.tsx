@@ -25,7 +25,8 @@ export function chanceIfOf(judged: Judged): number | null {
 export function Facts({ judged }: { judged: Judged }) {
   const words = useWords()
   const { t } = words
-  const leave = judged.reckoning?.verdict === 'leave-it'
+  // what can't be judged, or is to be left, has no work to it
+  const leave = judged.reckoning?.verdict === 'leave-it' || judged.reckoning?.verdict === 'too-little-told'
   const cost = costOf(judged, words)
   return (
     <dl class={leave ? 'facts two' : 'facts'}>
@@ -55,7 +56,8 @@ export function Facts({ judged }: { judged: Judged }) {
 function Work({ judged }: { judged: Judged }) {
   const { t } = useWords()
   const plan = planOf(judged)
-  if (plan === null || plan.alterations.length === 0) return <dd>{t('facts.no-work')}</dd>
+  if (plan === null || plan.alterations.length === 0)
+    return <dd>{t(judged.reckoning?.verdict === 'comes-close' ? 'facts.no-work-helps' : 'facts.no-work')}</dd>
   const byTailor = plan.aim === 'tailor'
   return (
     <dd>

@@ -14,6 +14,8 @@ export interface KeepActions {
 }
 export interface KeepActsProps extends KeepActions {
   judged: Pick<Judged, 'kept' | 'reckoning'>
+  /** It is what to do next; else something above is. */
+  isMain: boolean
 }
 
 interface Done {
@@ -22,7 +24,7 @@ interface Done {
   said: 'keep.done' | 'keep.passed' | 'keep.failed' | 'keep.taken-back'
 }
 
-export function KeepActs({ judged, onKeep, onPass, onTakeBack, onWishlist }: KeepActsProps) {
+export function KeepActs({ judged, isMain, onKeep, onPass, onTakeBack, onWishlist }: KeepActsProps) {
   const { t } = useWords()
   const [done, setDone] = useState<Done | null>(null)
   const back = useRef<HTMLButtonElement>(null)
@@ -44,10 +46,13 @@ export function KeepActs({ judged, onKeep, onPass, onTakeBack, onWishlist }: Kee
     }
   }
   const leave = judged.reckoning?.verdict === 'leave-it'
-  const keep = { onClick: () => void doing(onKeep, 'keep.done'), words: leave ? 'answer.keep-anyway' : 'answer.keep' }
-  const pass = { onClick: () => void doing(onPass, 'keep.passed'), words: 'answer.pass' }
-  const order = leave ? [pass, keep] : [keep, pass]
-  const offered = kept === null ? order : kept === 'passed' ? [keep] : [pass]
+  const keep = {
+    onClick: () => void doing(onKeep, 'keep.done'),
+    words: leave ? 'answer.keep-anyway' : 'answer.keep',
+    main: isMain && !leave
+  }
+  const pass = { onClick: () => void doing(onPass, 'keep.passed'), words: 'answer.pass', main: leave }
+  const offered = kept === null ? [keep, pass] : kept === 'passed' ? [keep] : [pass]
   return (
     <div class="acts-place">
       <div class="done" role="status">
@@ -60,12 +65,12 @@ export function KeepActs({ judged, onKeep, onPass, onTakeBack, onWishlist }: Kee
             {t('keep.take-back')}
           </button>
         ) : (
-          offered.map(({ onClick, words }, place) => (
+          offered.map(({ onClick, words, main }, place) => (
             <button
               key={words}
               ref={place === 0 ? first : null}
               type="button"
-              class={place === 0 && kept === null ? 'btn main' : 'btn'}
+              class={main && kept === null ? 'btn main' : 'btn'}
               onClick={onClick}
             >
               {t(words)}

@@ -16,6 +16,8 @@ export interface SellerMessageProps {
   language: string
   /** In a small window: nothing to open. */
   short: boolean
+  /** It is what to do next. */
+  isMain: boolean
   onCopy: (text: string) => Promise<boolean>
   onEnterAnswer?: () => void
 }
@@ -27,7 +29,7 @@ export function SellerMessage(props: SellerMessageProps) {
 }
 
 function Message(props: SellerMessageProps & { questions: readonly Ask[] }) {
-  const { title, language, questions, conditions, short, onCopy, onEnterAnswer } = props
+  const { title, language, questions, conditions, short, isMain, onCopy, onEnterAnswer } = props
   const words = useWords()
   const { t, wording } = words
   const id = useId()
@@ -45,14 +47,14 @@ function Message(props: SellerMessageProps & { questions: readonly Ask[] }) {
     setTicked(new Set(questions.map(questionId).filter((its) => (its === questionId(one) ? on : ticked.has(its)))))
     setCopied(null)
   }
-  const about = namesOf(chosen.length === 0 ? questions : chosen, words)
+  const about = (chosen.length === 0 ? questions : chosen).map((one) => nameOf(one, words))
   return (
     <section class="ask" aria-labelledby={id}>
       <div class="ask-row">
         <h3 id={id}>{t('ask.head', { what: listed(about, wording) })}</h3>
         <button
           type="button"
-          class="btn small"
+          class={isMain ? 'btn small main' : 'btn small'}
           disabled={message === ''}
           onClick={async () => setCopied((await onCopy(message)) ? 'copied' : 'not-copied')}
         >
@@ -124,14 +126,6 @@ function Tick({ label, on, onTick }: { label: string; on: boolean; onTick: (on: 
       {label}
     </label>
   )
-}
-
-/** Two are named; what else the message asks is counted. */
-const MOST_NAMED = 2
-function namesOf(questions: readonly Ask[], words: Words): string[] {
-  const named = questions.slice(0, MOST_NAMED).map((one) => nameOf(one, words))
-  const rest = questions.length - named.length
-  return rest === 0 ? named : [...named, words.inner('answer.conditions-more', { n: rest })]
 }
 
 /** A question in a word or two. */

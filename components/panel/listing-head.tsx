@@ -11,10 +11,12 @@ export interface ListingHeadProps {
   judged: Judged
   /** There is no text: nothing can be chosen of it. */
   isUnread?: boolean
+  /** How it is cut, where nothing else on the page says it; '' says nothing. */
+  cut?: string
   onCorrections: (corrections: Correction[]) => void
 }
 
-export function ListingHead({ judged, isUnread = false, onCorrections }: ListingHeadProps) {
+export function ListingHead({ judged, isUnread = false, cut = '', onCorrections }: ListingHeadProps) {
   const words = useWords()
   const { t } = words
   const { title, site, kind, corrections, money } = judged
@@ -29,7 +31,10 @@ export function ListingHead({ judged, isUnread = false, onCorrections }: Listing
     <div class="listing">
       <h1>{title === '' ? t('listing.nameless') : title}</h1>
       <div class="row">
-        {where.length > 0 && <p class="where grow">{where.join(', ')}</p>}
+        <p class="where grow">
+          {where.join(', ')}
+          {cut !== '' && <span class="cut-told">{cut}</span>}
+        </p>
         {!isUnread && <KindSelect kind={kind} kinds={judged.kinds} onKind={setKind} />}
       </div>
       <WhichGarment judged={judged} onKind={setKind} />

@@ -35,8 +35,10 @@ const MOST_ROWS = 5
 const TAPE_WIDTH = 96
 
 export function Popup(props: PopupProps) {
-  const { t } = useWords()
+  const words = useWords()
+  const { t } = words
   const { who, judged } = props
+  const cut = judged?.kind ? cutWords(judged.kind, judged.cut, words) : ''
   const unread = judged !== null && judged.text === '' && judged.answers.length === 0
   return (
     <div class="sheet popup">
@@ -48,7 +50,7 @@ export function Popup(props: PopupProps) {
           </p>
         ) : (
           <>
-            <ListingHead judged={judged} isUnread={unread} onCorrections={props.onCorrections} />
+            <ListingHead judged={judged} isUnread={unread} cut={cut} onCorrections={props.onCorrections} />
             {unread ? <Unread judged={judged} /> : <Read {...props} judged={judged} />}
             <div class="ways-on">
               <button type="button" class="btn bare" onClick={props.onOpenBeside}>
@@ -79,7 +81,6 @@ function Read(props: PopupProps & { judged: Judged }) {
   const words = useWords()
   const { judged, who } = props
   if (judged.kind === null) return <KindUnknown reading={judged.reading} />
-  const cut = cutWords(judged.kind, judged.cut, words)
   return (
     <>
       {who.people.length === 0 || judged.reckoning === null ? (
@@ -96,8 +97,9 @@ function Read(props: PopupProps & { judged: Judged }) {
           onWishlist={props.onWishlist}
         />
       )}
-      {cut !== '' && <p class="note cut-told">{words.t('popup.cut', { cut })}</p>}
-      <Points rows={pointRows(judged, words.units).filter(({ folded, shown }) => !folded && shown.garmentMm !== null)} />
+      <Points
+        rows={pointRows(judged, words.units).filter(({ folded, shown }) => !folded && isMeasured(shown.from) && shown.garmentMm !== null)}
+      />
     </>
   )
 }
@@ -129,7 +131,10 @@ function Points({ rows }: { rows: readonly PointRow[] }) {
                 <td class="drawn">
                   <TapeLine shown={shown} afterMm={afterMm} width={TAPE_WIDTH} />
                 </td>
-                <td class="v">{shown.garmentMm === null ? '–' : `${words.figure(shown.garmentMm)}${isMeasured(shown.from) ? '' : '?'}`}</td>
+                <td class="v">
+                  {words.figure(shown.garmentMm ?? 0)}
+                  {afterMm !== null && <span class="after"> → {words.figure(afterMm)}</span>}
+                </td>
                 <td class="w">{gapWords(shown, words)}</td>
               </tr>
             ))}

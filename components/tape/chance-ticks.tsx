@@ -1,7 +1,8 @@
 /** A chance as ten ticks, so many tall; those that stand only if the untold is as it must be are dotted. Always after the words, never instead. */
+import { inTens } from '../../core/words/say.ts'
+
 const TENTHS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const
 
-const inTens = (chance: number): number => Math.round(chance * 10)
 /** Two chances that are said with the same words. */
 export const sameInTens = (one: number, other: number): boolean => inTens(one) === inTens(other)
 

@@ -15,7 +15,7 @@ export const names: Record<string, string> = {
   'kind.shirt': 'shirt',
   'kind.knit-top': 'knit top',
   'kind.jumper': 'jumper',
-  'kind.jacket': 'tailored jacket',
+  'kind.jacket': 'jacket',
   'kind.coat': 'coat',
   'kind.waistcoat': 'waistcoat',
   'kind.other': 'something else',

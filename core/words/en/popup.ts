@@ -3,10 +3,9 @@ export const popup = {
   'popup.title': 'Seam Reckoner: read this page',
   'popup.reading': 'Reading the page.',
   'popup.failed': 'What is saved could not be reached. Close this window, load the page again and click the toolbar button.',
-  'popup.cut': '{cut}',
-  'popup.open-beside': 'Details beside the page',
+  'popup.open-beside': 'More details',
   'popup.paste-beside': 'Open beside the page and paste',
-  'popup.workroom': 'Workroom',
+  'popup.workroom': 'Wishlist and measures',
   'popup.note.in': 'Inches, all around.',
   'popup.note.cm': 'Centimetres, all around.',
   'popup.note.more': '{n} more beside the page.'

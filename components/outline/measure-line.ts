@@ -1,11 +1,11 @@
 /** Where a point of measure is taken on a garment that lies flat: the line that the tape follows, on a usual garment of the kind. Pure, mm. */
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import { POINTS_OF, type PointId } from '../../core/ids/points.ts'
-import { type Line, part, type Spot, xAt } from './curve.ts'
-import { legsFrame } from './legs-frame.ts'
-import type { Measures, OutlineInput, View } from './outline-drawing.ts'
-import { skirtFrame } from './skirt-outline.ts'
-import { type UpperCut, upperFrame } from './upper-frame.ts'
+import { type Line, part, type Spot, xAt } from '../../core/worksheet/outline/curve.ts'
+import { legsFrame } from '../../core/worksheet/outline/legs-frame.ts'
+import type { Measures, OutlineInput, View } from '../../core/worksheet/outline/outline-drawing.ts'
+import { skirtFrame } from '../../core/worksheet/outline/skirt-outline.ts'
+import { type UpperCut, upperFrame } from '../../core/worksheet/outline/upper-frame.ts'
 
 /** What the drawing is given, so that it has whatever is measured on it: a sleeve where there may be one. */
 export const drawnPoints = (kind: GarmentKind): Measures => ({

@@ -1,8 +1,8 @@
 /** A garment in small with the tape lying where a point of it is measured. The words that say how stand beside it. */
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { PointId } from '../../core/ids/points.ts'
+import { boxOf, outlineOf, pathOf } from '../../core/worksheet/outline/outline-geometry.ts'
 import { drawnPoints, measureLine, viewFor } from './measure-line.ts'
-import { boxOf, outlineOf, pathOf } from './outline-geometry.ts'
 
 export interface MeasureMarkProps {
   kind: GarmentKind

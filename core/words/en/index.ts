@@ -6,7 +6,22 @@ import { panel } from './panel.ts'
 import { plan } from './plan.ts'
 import { popup } from './popup.ts'
 import { reading } from './reading.ts'
+import { templates } from './templates.ts'
 import { workroom } from './workroom.ts'
+import { worksheet } from './worksheet.ts'
+import { worksheetSteps } from './worksheet-steps.ts'
 
-export const parts: Record<string, Record<string, string>> = { names, cut, reading, plan, popup, panel, workroom, help }
+export const parts: Record<string, Record<string, string>> = {
+  names,
+  cut,
+  reading,
+  plan,
+  popup,
+  panel,
+  workroom,
+  help,
+  templates,
+  worksheet,
+  worksheetSteps
+}
 export const en: Record<string, string> = Object.assign({}, ...Object.values(parts))

@@ -1,9 +1,9 @@
 /** The tape lies where the trade takes the point: each point of each kind has its line, on the cloth that is drawn. */
 import { describe, expect, it } from 'vitest'
 import { drawnPoints, measureLine, viewFor } from '../../../components/outline/measure-line.ts'
-import { boxOf, outlineOf } from '../../../components/outline/outline-geometry.ts'
 import { GARMENT_KINDS } from '../../../core/ids/kinds.ts'
 import { POINTS_OF } from '../../../core/ids/points.ts'
+import { boxOf, outlineOf } from '../../../core/worksheet/outline/outline-geometry.ts'
 
 /** A short leg has no knee, a sleeveless top no sleeve. */
 const LACKS: Record<string, string[]> = {

@@ -1,5 +1,5 @@
 /** An upper garment laid flat: the spots that everything on it is drawn from. All mm. */
-import type { PointId } from '../../core/ids/points.ts'
+import type { PointId } from '../../ids/points.ts'
 import { type Line, type Spot, smooth, smoothDown } from './curve.ts'
 import { type OutlineDrawing, type OutlineInput, pointReader } from './outline-drawing.ts'
 

@@ -1,0 +1,95 @@
+/** Strips for the bodies of upper garments and dresses: the side seams from the underarm, the centre back of a jacket, a coat or a dress. */
+import type { PointId } from '../../ids/points.ts'
+import { offsetsThrough } from '../seam-line.ts'
+import { offsetAtPoint } from './seam-change.ts'
+import { seamStrip } from './seam-strip.ts'
+import { type Asked, figureOf, type Template } from './template.ts'
+import { type JobLine, named, stripNotes } from './waist-strips.ts'
+
+/** Below the hip of a jumpsuit the line is back on the old one after this (common practice); of a dress or coat it runs on to the hem. */
+const JUMPSUIT_RUN_MM = 200
+/** The underarm lies a little below the middle between nape and waist (common practice). */
+const UNDERARM_SHARE = 0.55
+const NAPE_TO_WAIST_MM = 430
+
+interface Heights {
+  /** From the underarm down. */
+  waist: number
+  hip: number
+  hem: number
+  assumed: string[]
+}
+
+/** Where waist, hip and bottom edge lie below the underarm. */
+function heightsOf(asked: Asked): Heights {
+  const toWaist = figureOf(asked, 'napeToWaist', NAPE_TO_WAIST_MM)
+  const length = figureOf(asked, 'bodyLength', 700)
+  const waist = (1 - UNDERARM_SHARE) * toWaist.mm
+  const hem = Math.max(waist + 60, length.mm - UNDERARM_SHARE * toWaist.mm)
+  return { waist, hip: waist + asked.garment.made.hipDepthMm, hem, assumed: [...toWaist.assumed, ...length.assumed] }
+}
+
+/** The side seams through chest, waist and what lies lowest. */
+export function bodySides(asked: Asked, line: JobLine): Template | null {
+  const { job, garment, t } = asked
+  const heights = heightsOf(asked)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const toHip = garment.kind === 'dress' || garment.kind === 'jumpsuit' || garment.kind === 'coat'
+  const hip = at('hip')
+  // past the hip the seam goes on as far as it was moved there, or runs out where the row stops
+  const below = toHip ? [{ y: heights.hip, offset: hip }, ...(isOn(asked) ? [] : [{ y: heights.hip + JUMPSUIT_RUN_MM, offset: 0 }])] : []
+  const offsets = offsetsThrough([
+    { y: 0, offset: at('chest') },
+    { y: heights.waist, offset: at('waist') },
+    ...(toHip ? below : [{ y: heights.hem, offset: at('hem') }])
+  ])
+  if (offsets === null || offsets.to <= offsets.from) return null
+  return seamStrip(asked, {
+    ...named(asked, line, 'template.title.strip'),
+    seams: [line.seam],
+    offsets,
+    head: t(offsets.from === 0 ? 'template.head.underarm' : 'template.at.waist'),
+    headIsEdge: false,
+    foot: t(toHip ? 'template.at.hip' : 'template.at.hem'),
+    places: [{ y: heights.waist, text: t('template.at.waist') }],
+    notes: [
+      ...stripNotes(asked, line.seam, line.offsetMm, true),
+      ...(toHip && isOn(asked) && hip !== 0 ? [t('template.goes-on', { mm: Math.abs(hip) })] : [])
+    ],
+    assumed: heights.assumed
+  })
+}
+/** Does what the hip takes go on to the hem? */
+const isOn = ({ garment }: Asked): boolean => garment.kind === 'dress' || garment.kind === 'coat'
+
+/** So far above the underarm the centre back leaves the old line (common practice). */
+const ABOVE_UNDERARM_MM = 60
+
+/** The centre back: most at the waist, and below it what comes with it by the row; a waistcoat is taken in at the chest too. */
+export function middleBack(asked: Asked, line: JobLine): Template | null {
+  const { job, garment, t } = asked
+  const heights = heightsOf(asked)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const isWaistcoat = garment.kind === 'waistcoat'
+  const lowest = isWaistcoat ? at('waist') : garment.kind === 'dress' ? at('hip') : at('hem')
+  const atHip = garment.kind === 'coat' ? at('hip') : lowest
+  const below = heights.hip < heights.hem - 1 && !isWaistcoat ? [{ y: heights.hip, offset: atHip }] : []
+  const offsets = offsetsThrough([
+    isWaistcoat ? { y: 0, offset: at('chest') } : { y: -ABOVE_UNDERARM_MM, offset: 0 },
+    { y: heights.waist, offset: at('waist') },
+    ...below,
+    { y: Math.max(heights.hem, heights.waist + 40), offset: lowest }
+  ])
+  if (offsets === null || offsets.to <= offsets.from) return null
+  return seamStrip(asked, {
+    ...named(asked, line, 'template.title.strip'),
+    seams: [line.seam],
+    offsets,
+    head: isWaistcoat ? t('template.head.underarm') : t('template.head.above-chest', { mm: ABOVE_UNDERARM_MM }),
+    headIsEdge: false,
+    foot: t('template.at.hem'),
+    places: [{ y: heights.waist, text: t('template.at.waist') }],
+    notes: stripNotes(asked, line.seam, line.offsetMm, true),
+    assumed: heights.assumed
+  })
+}

@@ -1,0 +1,84 @@
+/** Figures of a job: how far to pinch, where the new line runs, what is folded and cut. All lengths mm. */
+import type { PointId } from '../ids/points.ts'
+import type { JobOn, Mark } from './step.ts'
+import { taperOffsets } from './taper.ts'
+
+/** A stitching line at one of its levels. */
+export interface Level {
+  /** Down the seam, mm. */
+  atMm: number
+  /** From the old line, mm; never negative: the sentence says in or out. */
+  offsetMm: number
+}
+
+/** No figure finer than a thousandth, as the plan's own. */
+const rounded = (mm: number): number => Math.round(mm * 1000) / 1000
+export const mark = (is: string, mm: number, values?: Mark['values']): Mark =>
+  values === undefined ? { is, mm: rounded(mm) } : { is, mm: rounded(mm), values }
+
+export const amountOf = ({ job }: JobOn): number => job.amountMm
+/** How far the job changes this point, mm, without its sign. */
+export const changeAt = ({ job }: JobOn, point: PointId): number => Math.abs(job.amounts[point] ?? 0)
+/** How far the stitching line moves at its deepest, mm, at either side of a seam. */
+export const edgeOf = ({ job }: JobOn): number => Math.max(0, ...job.lines.map(({ offsetMm }) => Math.abs(offsetMm)))
+/** How many mm around a mm of each line gives, for the amount meant for this point. */
+const perOffset = ({ lines }: JobOn, point: PointId): number => lines.find((line) => line.point === point)?.seams[0]?.mmPerOffset ?? 1
+/** The offset of the stitching line where this point is measured. */
+export const offsetAt = (on: JobOn, point: PointId): number => changeAt(on, point) / perOffset(on, point)
+
+export const amount = (on: JobOn): Mark[] => [mark('amount', amountOf(on))]
+/** The whole amount, and how deep each stitching line moves: both sides apart where they differ. */
+export const amountAndEdge = (on: JobOn): Mark[] => [...amount(on), ...edges(on)]
+export function edges({ job }: JobOn): Mark[] {
+  return job.lines.map(({ seam, side, offsetMm }) =>
+    side === undefined ? mark('edge', Math.abs(offsetMm), { seam }) : mark('edge-side', Math.abs(offsetMm), { seam, side })
+  )
+}
+
+/** Marks down a taper of this length, one set a side where left and right differ. */
+export function taper(on: JobOn, lengthMm: number): Mark[] {
+  const sides = new Map(on.job.lines.map(({ side, offsetMm }) => [side, Math.abs(offsetMm)]))
+  return [...sides].flatMap(([side, deepest]) =>
+    taperOffsets(deepest, lengthMm).map(({ atMm, offsetMm }) =>
+      side === undefined ? mark('down', offsetMm, { at: atMm }) : mark('down-side', offsetMm, { at: atMm, side })
+    )
+  )
+}
+
+/** A line between levels, straight from one to the next, marked every 25 mm and at each level. */
+export function line(levels: readonly Level[], stepMm = 25): Mark[] {
+  const first = levels[0]
+  if (first === undefined) return []
+  const found = new Map<number, number>(levels.map(({ atMm, offsetMm }) => [rounded(atMm), offsetMm]))
+  for (let n = 1; n < levels.length; n++) {
+    const [from, to] = [levels[n - 1], levels[n]]
+    if (from === undefined || to === undefined || to.atMm <= from.atMm) continue
+    for (let atMm = Math.ceil(from.atMm / stepMm) * stepMm; atMm < to.atMm; atMm += stepMm) {
+      const share = (atMm - from.atMm) / (to.atMm - from.atMm)
+      if (!found.has(atMm)) found.set(atMm, from.offsetMm + share * (to.offsetMm - from.offsetMm))
+    }
+  }
+  return [...found].sort(([a], [b]) => a - b).map(([at, offsetMm]) => mark('down', offsetMm, { at }))
+}
+
+/** A dart: how many, how wide each at its mouth, how far each leg lies from its middle, how long, and how long each leg is sewn. */
+export interface Darts {
+  count: number
+  widthMm: number
+  lengthMm: number
+}
+/** A dart steeper than one in this bowls: a wide one is sewn longer (CP). */
+const LEAST_LENGTH_OF_HALF = 5
+/** How an amount is shared by darts: four of them past `fourPastMm`; never steeper than one in five. */
+export function dartsFor(amountMm: number, how: { fourPastMm: number; lengthMm: number }): Darts {
+  const count = amountMm > how.fourPastMm ? 4 : 2
+  const widthMm = amountMm / count
+  return { count, widthMm, lengthMm: Math.max(how.lengthMm, (LEAST_LENGTH_OF_HALF * widthMm) / 2) }
+}
+export const dartLeg = (lengthMm: number, widthMm: number): number => Math.hypot(lengthMm, widthMm / 2)
+export const darts = ({ count, widthMm, lengthMm }: Darts): Mark[] => [
+  mark('dart-width', widthMm, { count }),
+  mark('dart-half', widthMm / 2),
+  mark('dart-length', lengthMm),
+  mark('dart-leg', dartLeg(lengthMm, widthMm))
+]

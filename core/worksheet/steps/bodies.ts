@@ -1,0 +1,170 @@
+/** Bodies of shirts, knits, jackets, coats, waistcoats and dresses: the steps of each job. DARTE, DARTQ darts of shirts; CP common practice, no source. */
+import { hasSleeves } from '../../garment/sleeves.ts'
+import { INCH_MM } from '../../length.ts'
+import { amount, amountAndEdge, amountOf, changeAt, darts, dartsFor, edgeOf, type Level, line, mark, offsetAt } from '../marks.ts'
+import { sideLevels } from '../shapes.ts'
+import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
+import { taperOffsets } from '../taper.ts'
+import { hemDown, hemUp } from './hem-steps.ts'
+import { BASTE, check, EDGES, LINING_ALONG, PRESS, pin, seamIn, seamOut, setIn, TRY_BASTED, TRY_PINNED } from './seam-steps.ts'
+
+const lowPoint = ({ garment }: JobOn): 'hip' | 'hem' => (['dress', 'jumpsuit', 'coat'].includes(garment.kind) ? 'hip' : 'hem')
+/** Below the hip of a jumpsuit the line is back on the old one after this (CP); of a dress or coat it runs on to the hem. */
+const JUMPSUIT_RUN_MM = 200
+/** Chest, waist and hip or hem, straight between them; where it ends above the hem it runs on beside the old line. */
+export function sideLine(on: JobOn): Mark[] {
+  const at = sideLevels(on.garment)
+  const low = lowPoint(on)
+  const lowest = offsetAt(on, low)
+  const levels: Level[] = [
+    { atMm: 0, offsetMm: offsetAt(on, 'chest') },
+    { atMm: at.waist, offsetMm: offsetAt(on, 'waist') },
+    { atMm: low === 'hip' ? at.hip : at.hem, offsetMm: lowest }
+  ]
+  if (on.garment.kind === 'jumpsuit') levels.push({ atMm: at.hip + JUMPSUIT_RUN_MM, offsetMm: 0 })
+  else if (low === 'hip' && at.hem > at.hip) levels.push({ atMm: at.hem, offsetMm: lowest })
+  return line(levels)
+}
+export const sideFigures = (on: JobOn): Mark[] =>
+  (['chest', 'waist', lowPoint(on)] as const)
+    .filter((point) => changeAt(on, point) > 0)
+    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })])
+/** What is taken at the chest runs out along the underarm of the sleeve. */
+const SLEEVE_RUN_MM = 150
+const intoSleeve = (on: JobOn): Mark[] =>
+  taperOffsets(offsetAt(on, 'chest'), SLEEVE_RUN_MM).map(({ atMm, offsetMm }) => mark('sleeve-down', offsetMm, { at: atMm }))
+const reachesSleeve = (on: JobOn): boolean => changeAt(on, 'chest') > 0 && hasSleeves(on.garment)
+/** Past this at the chest the sleeve is set again (the row's tier). */
+const RESET_MM = 50
+const RESET: StepRow = { does: 'sleeve-set-again', act: 'sew', when: (on) => reachesSleeve(on) && changeAt(on, 'chest') > RESET_MM }
+const INTO_SLEEVE: StepRow = { does: 'run-into-sleeve', act: 'mark', when: reachesSleeve, figures: intoSleeve }
+
+/** Two long back darts: three inches above the waist and three below (DARTE), longer where they are wide. */
+const longDarts = (on: JobOn): Mark[] => {
+  const long = dartsFor(amountOf(on), { fourPastMm: Number.POSITIVE_INFINITY, lengthMm: 3 * INCH_MM })
+  const [width, half, length, leg] = darts(long)
+  return [
+    ...amountAndEdge(on),
+    ...[width, half, leg].filter((one) => one !== undefined),
+    mark('dart-above', length?.mm ?? 0),
+    mark('dart-below', length?.mm ?? 0)
+  ]
+}
+/** From nothing below the collar to the waist and half as much at the hem (as the row reckons it), or at the hip of a coat seven tenths. */
+const centreBackLine = (on: JobOn): Mark[] => {
+  const { waist, hip, hem } = sideLevels(on.garment)
+  const top = 60
+  const share = on.garment.kind === 'coat' ? 0.7 : 0.5
+  return line([
+    { atMm: 0, offsetMm: 0 },
+    { atMm: top + waist, offsetMm: edgeOf(on) },
+    { atMm: top + hip, offsetMm: share * edgeOf(on) },
+    ...(hem > hip ? [{ atMm: top + hem, offsetMm: 0.5 * edgeOf(on) }] : [])
+  ])
+}
+/** A waistcoat ends soon below the waist; the chest takes four tenths (as the row reckons it). */
+const waistcoatLine = (on: JobOn): Mark[] => {
+  const { waist, hem } = sideLevels(on.garment)
+  return line([
+    { atMm: 0, offsetMm: 0.4 * edgeOf(on) },
+    { atMm: waist, offsetMm: edgeOf(on) },
+    { atMm: Math.max(hem, waist + 40), offsetMm: edgeOf(on) }
+  ])
+}
+const EACH_SEAM_MM = 10
+const strips = (on: JobOn): Mark[] => [
+  ...amount(on),
+  mark('strip-each', amountOf(on) / 2),
+  mark('panel-width', amountOf(on) / 2 + 2 * EACH_SEAM_MM),
+  mark('panel-length', sideLevels(on.garment).hem + 2 * EACH_SEAM_MM)
+]
+const LINED_HEM: StepRow = { does: 'lining-hem-in', act: 'hand', when: ({ garment }) => garment.made.lined, figures: amount }
+const VENT_FIRST: StepRow = { does: 'vent-open-back', act: 'unpick', opens: 'vent', when: ({ garment }) => garment.kind !== 'dress' }
+const VENT_LAST: StepRow = { does: 'vent-back', act: 'sew', closes: 'vent', when: ({ garment }) => garment.kind !== 'dress' }
+
+export const bodies: StepsRow[] = [
+  {
+    id: 'sides-in',
+    part: 'body',
+    ...seamIn({
+      pin: pin('pin-sides', sideFigures),
+      marks: sideLine,
+      zip: 'side',
+      first: [INTO_SLEEVE],
+      last: [RESET],
+      check: 'check-sides'
+    })
+  },
+  {
+    id: 'sides-out',
+    part: 'body',
+    ...seamOut({ measure: 'look-inside-sides', marks: sideLine, zip: 'side', first: [INTO_SLEEVE], check: 'check-let-out' })
+  },
+  {
+    id: 'back-darts',
+    part: 'body',
+    fit: [pin('pin-long-darts', longDarts), TRY_PINNED],
+    work: [
+      { does: 'mark-long-darts', act: 'mark', figures: longDarts },
+      BASTE,
+      TRY_BASTED,
+      { does: 'sew-long-darts', act: 'sew' },
+      { does: 'press-darts', act: 'press', uses: ['ham'] },
+      LINING_ALONG,
+      check('check-darts')
+    ]
+  },
+  {
+    id: 'centre-back-in',
+    part: 'body',
+    ...seamIn({
+      pin: pin('pin-centre-back-body', amountAndEdge),
+      marks: centreBackLine,
+      zip: 'back',
+      first: [VENT_FIRST],
+      last: [VENT_LAST],
+      check: 'check-centre-back-body'
+    })
+  },
+  {
+    id: 'waistcoat-back-in',
+    part: 'body',
+    ...seamIn({
+      pin: pin('pin-waistcoat-back', amountAndEdge),
+      marks: waistcoatLine,
+      first: [{ does: 'waistcoat-open', act: 'unpick', opens: 'back-seam' }],
+      last: [{ does: 'waistcoat-closed', act: 'hand', closes: 'back-seam' }],
+      check: 'check-waistcoat'
+    })
+  },
+  {
+    id: 'side-panels',
+    part: 'body',
+    ...setIn({ measure: 'measure-strips', figures: strips, sew: { does: 'sew-strips', act: 'sew' }, check: 'check-panel' })
+  },
+  {
+    id: 'body-shorten',
+    part: 'hems',
+    ...hemUp(undefined, {
+      first: [{ does: 'tails-curved', act: 'mark', when: ({ garment }) => garment.kind === 'shirt' }],
+      last: [LINED_HEM],
+      check: 'check-pockets-and-buttons'
+    })
+  },
+  { id: 'body-lengthen', part: 'hems', ...hemDown(undefined, { last: [LINED_HEM], check: 'check-hem-level' }) },
+  {
+    id: 'bust-darts',
+    part: 'body',
+    fit: [pin('pin-bust-darts', amount), TRY_PINNED],
+    work: [
+      { does: 'mark-bust-darts', act: 'mark', figures: (on) => [...amount(on), mark('dart-half', amountOf(on) / 2)] },
+      BASTE,
+      TRY_BASTED,
+      { does: 'sew-darts', act: 'sew' },
+      { does: 'press-darts', act: 'press', uses: ['ham'] },
+      EDGES,
+      PRESS,
+      check('check-darts')
+    ]
+  }
+]

@@ -1,0 +1,84 @@
+/**
+ * What every sheet begins and ends with: second-hand cloth as it arrives, made ready, and the last fitting.
+ * NAYLOR 60 °C, tumble over 40 °C for 30 min · UCIPM freezer for several days, bagged · CP common practice, no source.
+ */
+import { wornChange } from '../../garment/cloth.ts'
+import type { Garment } from '../../garment/garment-as-worn.ts'
+import type { Plan } from '../../plan/plan.ts'
+import type { ClothSetup } from '../cloth-setup.ts'
+import { mark } from '../marks.ts'
+import type { Part, StepRow } from '../step.ts'
+
+export interface SheetOn {
+  garment: Garment
+  cloth: ClothSetup
+  plan: Plan
+  /** Does the person sew: are there jobs, or mending? */
+  sews: boolean
+}
+
+/** What second-hand cloth stands on arrival, by its most delicate fibre. */
+export type ArrivalCare = 'hot-wash' | 'tumble' | 'freeze' | 'hide' | 'by-label'
+const FREEZE = new Set(['wool', 'cashmere', 'mohair', 'alpaca', 'angora', 'camel', 'silk', 'down', 'fur'])
+const HOT = new Set(['cotton', 'linen', 'hemp', 'ramie'])
+const SYNTHETIC = new Set(['polyester', 'polyamide', 'acrylic', 'elastane'])
+/** Wool, hair and silk felt or shrink in heat: never 60 °C for them (UCIPM: the freezer). Not told: by its label. */
+export function arrivalCare({ cloth, kind }: Garment): ArrivalCare {
+  if (cloth.structure === 'leather' || ['suede', 'vinyl', 'coated'].some((trait) => ([...cloth.traits] as string[]).includes(trait)))
+    return 'hide'
+  const fibres = cloth.fibres.map(({ fibre }) => fibre)
+  if (
+    fibres.some((fibre) => FREEZE.has(fibre)) ||
+    ['silk', 'beaded', 'pleated'].some((trait) => ([...cloth.traits] as string[]).includes(trait))
+  )
+    return 'freeze'
+  if (fibres.length === 0) return kind === 'jumper' ? 'freeze' : 'by-label'
+  if (fibres.every((fibre) => HOT.has(fibre))) return 'hot-wash'
+  return fibres.every((fibre) => HOT.has(fibre) || SYNTHETIC.has(fibre)) ? 'tumble' : 'by-label'
+}
+const cares =
+  (care: ArrivalCare) =>
+  ({ garment }: SheetOn): boolean =>
+    arrivalCare(garment) === care
+const isTailored = ({ garment }: SheetOn): boolean => ['jacket', 'coat', 'waistcoat'].includes(garment.kind)
+const isHotWashed = (on: SheetOn): boolean => cares('hot-wash')(on) && !isTailored(on)
+const isByLabel = (on: SheetOn): boolean => cares('by-label')(on) || (cares('hot-wash')(on) && isTailored(on))
+/** Rigid cotton that gives in wear: at first it fits slightly tight. */
+const growsAtWaist = ({ garment }: SheetOn): number => wornChange(garment.kind, garment.cloth, 'waist').growMm
+const sews = ({ sews: does }: SheetOn): boolean => does
+/** Points that the plan changes, as they should measure behind it. */
+const after = ({ plan }: SheetOn) => {
+  const changed = new Set(plan.alterations.flatMap(({ amounts }) => Object.keys(amounts)))
+  return plan.after.filter(({ point }) => changed.has(point)).map(({ point, mm }) => mark('after', mm, { point }))
+}
+
+export const FRAME: readonly { part: Part; step: StepRow<SheetOn> }[] = [
+  { part: 'arrival', step: { does: 'arrive-apart', act: 'look', uses: ['bags'], mind: ['infested', 'mould', 'mothballs'] } },
+  { part: 'arrival', step: { does: 'arrive-hot-wash', act: 'wash', when: isHotWashed } },
+  { part: 'arrival', step: { does: 'arrive-tumble', act: 'wash', when: cares('tumble') } },
+  { part: 'arrival', step: { does: 'arrive-freeze', act: 'look', when: cares('freeze'), uses: ['bags'] } },
+  { part: 'arrival', step: { does: 'arrive-hide', act: 'look', when: cares('hide'), uses: ['bags'] } },
+  { part: 'arrival', step: { does: 'arrive-by-label', act: 'look', when: isByLabel } },
+  {
+    part: 'ready',
+    step: {
+      does: 'ready-washed',
+      act: 'wash',
+      when: ({ garment, sews: does }) => does && !garment.cloth.washed && arrivalCare(garment) !== 'hide'
+    }
+  },
+  { part: 'ready', step: { does: 'ready-pressed', act: 'press', when: (on) => sews(on) && !on.cloth.clips } },
+  { part: 'ready', step: { does: 'ready-measured', act: 'look', when: sews, uses: ['tape'] } },
+  { part: 'ready', step: { does: 'ready-sample', act: 'sew', when: sews } },
+  {
+    part: 'ready',
+    step: {
+      does: 'ready-tight-at-first',
+      act: 'look',
+      when: (on) => sews(on) && growsAtWaist(on) > 0,
+      figures: (on) => [mark('gives', growsAtWaist(on))]
+    }
+  },
+  { part: 'finish', step: { does: 'finish-pressed', act: 'press', when: (on) => sews(on) && !on.cloth.clips } },
+  { part: 'finish', step: { does: 'finish-tried', act: 'try', when: ({ plan }) => plan.alterations.length > 0, figures: after } }
+]

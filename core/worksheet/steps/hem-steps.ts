@@ -1,0 +1,131 @@
+/** Edges turned up and let down: the steps that legs, skirts, bodies and sleeves have in common. */
+import { INCH_MM } from '../../length.ts'
+import { cutFor, type Hem, type HemHow, hangsFirst, hemFor, hemFullness } from '../hems.ts'
+import { amount, amountOf, mark } from '../marks.ts'
+import type { JobOn, Mark, Opened, StepRow } from '../step.ts'
+import { check, type FitAndWork } from './seam-steps.ts'
+
+export const PIN_LENGTH: StepRow = { does: 'pin-length', act: 'pin', figures: amount }
+export const TRY_LENGTH: StepRow = { does: 'try-length', act: 'try' }
+const HANG: StepRow = { does: 'hang-a-day', act: 'look', when: ({ garment, job }) => !job.id.startsWith('sleeve') && hangsFirst(garment) }
+/** Less than this of ease is nothing (CP). */
+const EASED_MM = 3
+
+const hemOf = (on: JobOn, how: HemHow): Hem => hemFor(on.garment, how)
+const edgeFigures = (on: JobOn, how: HemHow): Mark[] => {
+  const hem = hemOf(on, how)
+  const { belowMm, offMm } = cutFor(on.garment, hem, amountOf(on))
+  return [mark('new-edge', amountOf(on)), mark('cut-line', belowMm), mark('cut-off', offMm)]
+}
+const foldsOf = (on: JobOn, how: HemHow): Mark[] => {
+  const hem = hemOf(on, how)
+  const { belowMm } = cutFor(on.garment, hem, amountOf(on))
+  const first = Math.min(hem.firstTurnMm, belowMm)
+  return first === 0 ? [mark('turn-once', belowMm)] : [mark('turn-first', first), mark('turn-then', belowMm - first)]
+}
+const fullness = (on: JobOn, how: HemHow): number => hemFullness(on.garment, cutFor(on.garment, hemOf(on, how), amountOf(on)).belowMm, how)
+
+/** How each hem is sewn; only the one that such a hem gets is laid on. */
+const SEWN: Record<Hem['sewn'], Omit<StepRow, 'when'>> = {
+  'double-turned': { does: 'sew-hem-turned', act: 'sew' },
+  narrow: { does: 'sew-hem-narrow', act: 'sew' },
+  blind: { does: 'sew-hem-blind', act: 'hand', uses: ['thimble'] },
+  stretch: { does: 'sew-hem-stretch', act: 'sew', uses: ['twin-needle'] },
+  glued: { does: 'glue-hem', act: 'hand', uses: ['leather-glue', 'hammer'], mind: ['glue'] }
+}
+const HEM_KINDS = ['double-turned', 'narrow', 'blind', 'stretch', 'glued'] as const
+/** The hem is sewn as such cloth and garment want it. */
+export const sewHem = (how: HemHow, closes: Opened): StepRow[] =>
+  HEM_KINDS.map((kind) => ({
+    ...SEWN[kind],
+    when: (on: JobOn) => hemOf(on, how).sewn === kind,
+    figures: (on: JobOn) => foldsOf(on, how),
+    closes
+  }))
+
+/** Turned up: pinned at the new length, tried, marked all round, cut, turned, eased, sewn, pressed. */
+export function hemUp(
+  how?: HemHow,
+  more: { first?: readonly StepRow[]; last?: readonly StepRow[]; closes?: Opened; check?: string } = {}
+): FitAndWork {
+  const { first = [], last = [], closes = 'hem' } = more
+  return {
+    fit: [HANG, PIN_LENGTH, TRY_LENGTH],
+    work: [
+      ...first,
+      { does: 'press-open-flat', act: 'press' },
+      { does: 'mark-new-edge', act: 'mark', figures: (on) => edgeFigures(on, how) },
+      { does: 'pin-turned', act: 'pin' },
+      { does: 'try-turned', act: 'try' },
+      {
+        does: 'cut-hem',
+        act: 'cut',
+        when: (on) => cutFor(on.garment, hemOf(on, how), amountOf(on)).offMm > 0,
+        figures: (on) => [
+          mark('cut-line', cutFor(on.garment, hemOf(on, how), amountOf(on)).belowMm),
+          mark('cut-off', cutFor(on.garment, hemOf(on, how), amountOf(on)).offMm)
+        ]
+      },
+      {
+        does: 'ease-hem',
+        act: 'sew',
+        when: (on) => fullness(on, how) > EASED_MM,
+        figures: (on) => [mark('fullness', fullness(on, how)), mark('ease-row', INCH_MM / 4)]
+      },
+      {
+        does: 'hem-follows-slope',
+        act: 'look',
+        when: (on) => fullness(on, how) < -EASED_MM,
+        figures: (on) => [mark('raw-edge-shorter', -fullness(on, how))]
+      },
+      ...sewHem(how, closes),
+      { does: 'press-hem', act: 'press' },
+      ...last,
+      check(more.check ?? 'check-legs-alike')
+    ]
+  }
+}
+
+/** All that is left of the old hem's cloth below the new edge, mm. */
+const left = (on: JobOn): number => Math.max(0, on.garment.made.hemDepthMm - amountOf(on))
+const TAPE_MM = 1.75 * INCH_MM
+const FACING_SEAM_MM = 6
+
+/** Let down: the old fold pressed out, the new edge tried, hemmed with what is left or faced with tape. Nothing is cut. */
+export function hemDown(
+  how?: 'faced',
+  more: { first?: readonly StepRow[]; last?: readonly StepRow[]; closes?: Opened; check?: string } = {}
+): FitAndWork {
+  const { first = [], last = [], closes = 'hem' } = more
+  const sewn: StepRow[] =
+    how === 'faced'
+      ? [
+          {
+            does: 'tape-on',
+            act: 'sew',
+            figures: (on) => [mark('tape-width', TAPE_MM), mark('tape-seam', Math.min(FACING_SEAM_MM, left(on)))],
+            uses: ['hem-tape']
+          },
+          { does: 'tape-turned', act: 'hand', closes, uses: ['hem-tape', 'thimble'] }
+        ]
+      : [{ does: 'sew-hem-left', act: 'sew', figures: (on) => [mark('hem-left', left(on))], closes }]
+  return {
+    fit: [
+      {
+        does: 'look-inside-hem',
+        act: 'look',
+        figures: (on) => [...amount(on), mark('hem-depth', on.garment.made.hemDepthMm), mark('hem-left', left(on))]
+      }
+    ],
+    work: [
+      ...first,
+      { does: 'press-old-line', act: 'press' },
+      { does: 'pin-new-edge', act: 'pin', figures: (on) => [mark('new-edge-below', amountOf(on))] },
+      TRY_LENGTH,
+      ...sewn,
+      { does: 'press-hem', act: 'press' },
+      ...last,
+      check(more.check ?? 'check-legs-alike')
+    ]
+  }
+}

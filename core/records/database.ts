@@ -49,11 +49,11 @@ const changeRows = (table: Table<Row>, change: NonNullable<Migration['change']>)
   })
 
 async function changeTogether(transaction: Transaction, { tables, change }: NonNullable<Migration['together']>): Promise<void> {
-  const before: Record<string, unknown[]> = {}
-  for (const name of tables) before[name] = await transaction.table(name).toArray()
-  const after = change(before)
+  const before = new Map<string, unknown[]>()
+  for (const name of tables) before.set(name, await transaction.table(name).toArray())
+  const after = change(Object.fromEntries(before))
   for (const name of tables) {
-    const changed = after[name]?.filter((row, place) => row !== before[name]?.[place]) ?? []
+    const changed = after[name]?.filter((row, place) => row !== before.get(name)?.[place]) ?? []
     await transaction.table(name).bulkPut(changed)
   }
 }

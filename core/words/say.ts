@@ -6,6 +6,7 @@
  * point, kind, alteration, seam, body, fit, level, condition… (any name of a table: looked up as `form.value`) ·
  * plural: `{n|one:seam|other:seams}` chooses by Intl.PluralRules and writes the word alone.
  */
+import { type Table, table } from '../ids/table.ts'
 import { figure, formatLength, type Units } from '../length.ts'
 import { en } from './en/index.ts'
 import type { Reason, Saying, Values } from './reason.ts'
@@ -17,7 +18,7 @@ export interface Wording {
   currency?: string | undefined
 }
 
-const LANGUAGES: Record<string, Record<string, string>> = { en }
+const LANGUAGES = table({ en })
 const PLACEHOLDER = /\{(\w+)(?:\|([^{}]+))?\}/g
 
 /** Made once for each key: making one takes longer than a whole sentence. */
@@ -70,10 +71,10 @@ export const listed = (words: readonly string[], { language = 'en' }: Wording): 
 /** A saying with its sentence. */
 export const said = (saying: Saying, wording: Wording): Reason => ({ ...saying, text: say(saying, wording) })
 
-const messagesOf = onceEach((language): Record<string, string> => LANGUAGES[language.slice(0, 2).toLowerCase()] ?? en)
-const messagesIn = (language = 'en'): Record<string, string> => messagesOf(language)
+const messagesOf = onceEach((language): Table<string> => LANGUAGES[language.slice(0, 2).toLowerCase()] ?? en)
+const messagesIn = (language = 'en'): Table<string> => messagesOf(language)
 
-function write(messages: Record<string, string>, code: string, values: Values, wording: Wording): string {
+function write(messages: Table<string>, code: string, values: Values, wording: Wording): string {
   const template = messages[code]
   if (template === undefined) throw new Error(`no message has the code "${code}"`)
   let text = ''
@@ -103,7 +104,7 @@ const partsOf = onceEach((template): Part[] => {
   return parts.filter((part) => part !== '')
 })
 
-function shape(messages: Record<string, string>, value: number | string, form: string, values: Values, wording: Wording): string {
+function shape(messages: Table<string>, value: number | string, form: string, values: Values, wording: Wording): string {
   if (form.includes(':')) return plural(Number(value), form, wording)
   switch (form) {
     case 'length':
@@ -134,7 +135,7 @@ function shape(messages: Record<string, string>, value: number | string, form: s
 }
 
 /** Nothing is ever certain: the ends have words of their own. */
-function tens(messages: Record<string, string>, chance: number): string {
+function tens(messages: Table<string>, chance: number): string {
   const whole = Math.round(chance * 10)
   return whole <= 0 ? (messages['tens.hardly'] ?? '') : whole >= 10 ? (messages['tens.nearly'] ?? '') : `${whole} in 10`
 }

@@ -8,4 +8,5 @@ import { reading } from './reading.ts'
 import { workroom } from './workroom.ts'
 
 export const parts: Record<string, Record<string, string>> = { names, cut, reading, plan, popup, panel, workroom }
-export const en: Record<string, string> = Object.assign({}, ...Object.values(parts))
+/** With nothing beneath: a code or a word that no part has is none, whatever objects have of their own. */
+export const en: Readonly<Record<string, string>> = Object.freeze(Object.assign(Object.create(null), ...Object.values(parts)))

@@ -8,6 +8,7 @@ import { say } from '../../core/words/say.ts'
 import { conditionsSaid } from '../condition-line.tsx'
 import { type Judged, type PlanChoice, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
+import { SavedNote } from '../saving/saving-now.tsx'
 import { TypedText } from '../typed-text.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, useWords, type Words } from '../words.tsx'
@@ -74,7 +75,7 @@ export function Panel(props: PanelProps) {
             <Body {...props} judged={judged} />
             {judged.canUndo && (
               <div class="changed">
-                <p>{t('changed.saved')}</p>
+                <SavedNote />
                 <button type="button" class="btn small" onClick={props.onUndo}>
                   {t('changed.undo')}
                 </button>

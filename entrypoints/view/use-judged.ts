@@ -36,12 +36,24 @@ function useReckoning(
   const [whole, setWhole] = useState<{ key: string; reckoning: Reckoning; wouldChange: string[] } | null>(null)
   useEffect(() => {
     if (request === null) return
-    const timer = setTimeout(() => setWhole({ key, ...wholeAnswer(request, options) }))
+    const timer = setTimeout(() =>
+      setWhole({ key, ...(quick === null ? wholeAnswer(request, options) : wholeOr(quick, request, options)) })
+    )
     return () => clearTimeout(timer)
   }, [key])
   return whole !== null && whole.key === key
     ? { reckoning: whole.reckoning, settled: true, wouldChange: whole.wouldChange }
     : { reckoning: quick, settled: quick === null, wouldChange: [] }
+}
+
+/** The whole answer; where working out the chances fails, the one without them stands. */
+function wholeOr(quick: Reckoning, request: ReckonRequest, options: ReckonOptions): { reckoning: Reckoning; wouldChange: string[] } {
+  try {
+    return wholeAnswer(request, options)
+  } catch (error) {
+    console.error(error)
+    return { reckoning: quick, wouldChange: [] }
+  }
 }
 
 /** With the chances, and what would better it: other means or wishes, then changes of kind, which are offered apart. */

@@ -5,8 +5,9 @@ import { panel } from './panel.ts'
 import { plan } from './plan.ts'
 import { popup } from './popup.ts'
 import { reading } from './reading.ts'
+import { saving } from './saving.ts'
 import { workroom } from './workroom.ts'
 
-export const parts: Record<string, Record<string, string>> = { names, cut, reading, plan, popup, panel, workroom }
+export const parts: Record<string, Record<string, string>> = { names, cut, reading, plan, popup, panel, saving, workroom }
 /** With nothing beneath: a code or a word that no part has is none, whatever objects have of their own. */
 export const en: Readonly<Record<string, string>> = Object.freeze(Object.assign(Object.create(null), ...Object.values(parts)))

@@ -68,15 +68,10 @@ export const panel = {
 
   'house.name': 'Seam Reckoner',
   'panel.title': 'Seam Reckoner, beside the page',
-  'saved.head': 'What is saved can’t be opened',
-  'saved.newer': 'It was saved by a later version of this extension, and is left as it is. Install that version again.',
-  'saved.unavailable':
-    'The browser gives no place to save here: in a private window, with storage switched off, or on a full disk. Change that and open this again.',
   'saved.failed': 'What is saved could not be reached: {detail}. Close this and open it again.',
   'saved.broken':
     'Something went wrong in working this out: {detail}. What you typed is kept. Close this and open it again; if it comes ' +
     'back, take out the figure that was changed last.',
-  'saved.opening': 'Opening what is saved.',
   'who.body-and-fit': 'Whose body and fit',
   'who.name-and-fit': '{name}, {fit|fit}',
   'who.beside': 'Set beside',
@@ -323,7 +318,6 @@ export const panel = {
   'keep.again': 'Keep with these notes',
   'keep.is-kept': 'It is kept in the workroom.',
 
-  'changed.saved': 'Everything is saved as you type.',
   'changed.undo': 'Undo the last change',
 
   'nothing.head': 'Nothing to read here yet',

@@ -16,8 +16,8 @@ export const toMm = (value: number, unit: LengthUnit): Millimetres => (value * M
 /** Millimetres as a value in a unit. */
 export const fromMm = (mm: number, unit: LengthUnit): number => mm / MM_PER[unit]
 
-/** Fractions that are one character. */
-export const FRACTION_GLYPHS: Record<string, number> = {
+/** Fractions that are one character; nothing beneath (see ids/table.ts, which stands above this file). */
+export const FRACTION_GLYPHS: Readonly<Record<string, number>> = Object.assign(Object.create(null), {
   '½': 1 / 2,
   '¼': 1 / 4,
   '¾': 3 / 4,
@@ -33,7 +33,7 @@ export const FRACTION_GLYPHS: Record<string, number> = {
   '⅘': 4 / 5,
   '⅙': 1 / 6,
   '⅚': 5 / 6
-}
+})
 const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞']
 
 /** Why a typed length was not taken; each has its own sentence in the message modules. */

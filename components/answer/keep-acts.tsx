@@ -4,12 +4,12 @@ import type { Judged } from '../judged.ts'
 import { useWords } from '../words.tsx'
 
 type Status = Judged['kept']
-/** What a person can do with a find; each resolves once it is saved. */
+/** What a person can do with a find; each is true once it is saved, false where it could not be: the page then says why. */
 export interface KeepActions {
-  onKeep: () => Promise<void>
-  onPass: () => Promise<void>
+  onKeep: () => Promise<boolean>
+  onPass: () => Promise<boolean>
   /** Puts a find back to what it was before the last press; null: it was not kept. */
-  onTakeBack: (before: Status) => Promise<void>
+  onTakeBack: (before: Status) => Promise<boolean>
   onWishlist: () => void
 }
 export interface KeepActsProps extends KeepActions {
@@ -21,7 +21,7 @@ export interface KeepActsProps extends KeepActions {
 interface Done {
   /** What it was before the press. */
   before: Status
-  said: 'keep.done' | 'keep.passed' | 'keep.failed' | 'keep.taken-back'
+  said: 'keep.done' | 'keep.passed' | 'keep.taken-back'
 }
 
 export function KeepActs({ judged, isMain, onKeep, onPass, onTakeBack, onWishlist }: KeepActsProps) {
@@ -36,14 +36,9 @@ export function KeepActs({ judged, isMain, onKeep, onPass, onTakeBack, onWishlis
     const next = canGoBack(done) ? back.current : first.current
     next?.focus({ preventScroll: true })
   }, [done])
-  const doing = async (act: () => Promise<void>, said: Done['said']) => {
+  const doing = async (act: () => Promise<boolean>, said: Done['said']) => {
     const before = kept
-    try {
-      await act()
-      setDone({ before, said })
-    } catch {
-      setDone({ before, said: 'keep.failed' })
-    }
+    if (await act()) setDone({ before, said })
   }
   const leave = judged.reckoning?.verdict === 'leave-it'
   const keep = {

@@ -8,6 +8,7 @@ import { conditionsSaid } from '../answer/condition-line.tsx'
 import type { KeepActions } from '../answer/keep-acts.tsx'
 import { type Judged, type PlanChoice, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
+import { SavedNote } from '../saving/saving-now.tsx'
 import { TypedText } from '../typed-text.tsx'
 import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, useWords, type Words } from '../words.tsx'
@@ -72,7 +73,7 @@ export function Panel(props: PanelProps) {
             <Body {...props} judged={judged} />
             {judged.canUndo && (
               <div class="changed">
-                <p>{t('changed.saved')}</p>
+                <SavedNote />
                 <button type="button" class="btn small" onClick={props.onUndo}>
                   {t('changed.undo')}
                 </button>

@@ -1,6 +1,29 @@
 /** What is half typed in a form stays while another part of the workroom is looked at: the workroom holds it, the form takes it up again. */
 import { createContext } from 'preact'
-import { useContext, useState } from 'preact/hooks'
+import { useContext, useRef, useState } from 'preact/hooks'
+
+/** Whether what was handed on is saved. */
+export type Saved = Promise<boolean>
+
+/** Hands a form's content on and tells once it is saved; a second press while it is being saved is none, and what is typed stays till then. */
+export function useSend<T>(send: (fields: T) => Saved, saved: () => void): (fields: T) => void {
+  const sending = useRef(false)
+  return (fields) => {
+    if (sending.current) return
+    sending.current = true
+    void Promise.resolve(send(fields)).then((done) => {
+      sending.current = false
+      if (done) saved()
+    })
+  }
+}
+
+/** Goes on once it is saved, and hands on whether it was. */
+export const whenSaved = (saved: Saved, goOn: () => void): Saved =>
+  saved.then((done) => {
+    if (done) goOn()
+    return done
+  })
 
 /** By form; null: nothing is held, and a form that goes away takes its text with it. */
 export const DraftsHeld = createContext<Map<string, unknown> | null>(null)

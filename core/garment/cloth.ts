@@ -3,6 +3,7 @@
 import type { Cut } from '../ids/cut.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import { isGirth, type PointId } from '../ids/points.ts'
+import { table } from '../ids/table.ts'
 import type { Saying } from '../words/reason.ts'
 import { clothWork, minutesAtSeams } from './cloth-work.ts'
 import type { Cloth, Structure, Trait } from './garment-input.ts'
@@ -78,12 +79,12 @@ const GROWTH: Partial<Record<PointId, { mm: number; sdMm: number; washedShare: n
  * Planning figures for cloth that was never washed, share of length / of girth: cotton and linen 3–4 % and 2–3 % (from memory);
  * wool ±3 %, viscose ±5 % (a maker's requirement for woven clothing, read as the shrinkage allowed).
  */
-const SHRINK: Record<string, [number, number]> = {
+const SHRINK = table<[number, number]>({
   cotton: [0.035, 0.025],
   linen: [0.035, 0.025],
   viscose: [0.05, 0.05],
   wool: [0.03, 0.03]
-}
+})
 
 /** Shrinkage comes out so much more or less than planned: 1 in 100 of the figure (sd; from memory). */
 const SHRINK_SD = 0.01

@@ -64,7 +64,7 @@ export function cutAs(kind: GarmentKind, told: Cut = {}, made: Partial<Made> = {
 
 /** The facets that are known (told or seen), as they decide what is wanted; for a wish of one's own without those seen by size alone. */
 export function knownCut(cut: CutRead, hasWish = false): Cut {
-  const known: Partial<Record<string, string>> = {}
+  const known: Partial<Record<Facet, string>> = {}
   for (const facet of Object.keys(cut) as Facet[]) {
     const read = cut[facet]
     if (read !== undefined && read.from !== 'assumed' && !(hasWish && read.bySize)) known[facet] = read.value

@@ -6,9 +6,11 @@
  * cut for skinny jeans; 5 % elastane and over sold as shaping trousers); hip −1.5 to −5 % and thigh −8 to −10 % of the body are published figures of
  * eight sizes of women’s stretch skinny jeans. Every other edge is from memory.
  */
+
 import type { Cut, Facet } from '../ids/cut.ts'
 import { type GarmentKind, LEGGED } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
+import { table } from '../ids/table.ts'
 import type { Cloth, Structure, Trait } from './garment-input.ts'
 
 /** least, ideal, most in % of the body; null: free above. */
@@ -265,7 +267,7 @@ const LEAST_ASSUMED_SD = 0.02
  * Close cuts are mostly made of stretch cloth where nothing is told: % elastane thought of (of 273 second-hand pairs of women’s trousers three in
  * four have some; men’s half and half, common practice), always with doubt.
  */
-const ELASTANE_BY_CUT: Record<string, number> = { skinny: 2, legging: 8, slim: 1, bootcut: 1, flared: 1 }
+const ELASTANE_BY_CUT = table<number>({ skinny: 2, legging: 8, slim: 1, bootcut: 1, flared: 1 })
 
 /** The most that any cloth stretches, %. */
 export const MOST_STRETCH = 400

@@ -1,6 +1,7 @@
 /** Writing records: every change is a new revision, and can be undone as long as nothing else has changed the record since. */
 import type { Records } from './database.ts'
 import { type Fields, isRecordOf, type RecordOf, type Stamp, type TableName } from './schemas.ts'
+import { Misfit } from './trouble.ts'
 
 /** What a change did; undo() takes it. */
 export interface Change<T extends TableName = TableName> {
@@ -82,5 +83,5 @@ export async function revise<T extends TableName>(
 
 function checked<T extends TableName>(table: T, row: unknown): RecordOf<T> {
   if (isRecordOf(table, row)) return row
-  throw new Error(`a record for ${table} does not fit its schema`)
+  throw new Misfit(`a record for ${table} does not fit its schema`)
 }

@@ -1,33 +1,49 @@
-import { Dexie, liveQuery, type Table, type Transaction } from 'dexie'
+import { Dexie, type DexieOptions, liveQuery, type Table, type Transaction } from 'dexie'
 import { currentVersion, MIGRATIONS, type Migration } from './migrations.ts'
 import type { Row } from './row.ts'
 import type { TableName } from './schemas.ts'
+import { troubleOf } from './trouble.ts'
 
 /** The database, open. Rows are unknown until a schema has said what they are. */
 export interface Records {
   db: Dexie
   version: number
   rows: (table: TableName | 'setAside' | 'local') => Table<unknown, string>
+  /** Why nothing can be read or saved through this connection any more; null while it stands. */
+  ended: () => Ending | null
+  /** Calls back when it ends; it ends once, for good: a page that was open meanwhile never writes into what came after. */
+  onEnded: (tell: (why: Ending) => void) => void
 }
+
+/** `outdated`: a later version of this program opened what is saved. `deleted`: it was deleted, by another page or with the browser's data. */
+export type Ending = 'outdated' | 'deleted'
 
 /**
  * `newer`: saved by a later version of this program; it was not touched. `unavailable`: the browser gives no database
- * (a private window, storage switched off, a full disk).
+ * (a private window, storage switched off, a broken disk). `full`: there is no room even to open it.
  */
-export type Opened = { ok: true; records: Records } | { ok: false; problem: 'newer' | 'unavailable'; detail: string }
+export type Opened = { ok: true; records: Records } | { ok: false; problem: 'newer' | 'unavailable' | 'full'; detail: string }
 
 export const DATABASE_NAME = 'seam-reckoner'
 /** Dexie multiplies its version numbers by ten. */
 const NATIVE = 10
 
-/** Opens what is saved, brought to this program's version. Never throws. */
-export async function openRecords(name = DATABASE_NAME, migrations: readonly Migration[] = MIGRATIONS): Promise<Opened> {
+/**
+ * Opens what is saved, brought to this program's version. Never throws. It may wait as long as the browser does: while a page of an
+ * older version holds the database, `onBlocked` is called and the answer comes once that page is closed.
+ */
+export async function openRecords(
+  name = DATABASE_NAME,
+  migrations: readonly Migration[] = MIGRATIONS,
+  onBlocked: () => void = () => undefined
+): Promise<Opened> {
   try {
     // Dexie would open a newer database and could mend its schema: so the version is read first, by hand
     const installed = (await installedVersion(name)) / NATIVE
     const own = currentVersion(migrations)
     if (Math.floor(installed) > own) return { ok: false, problem: 'newer', detail: `${Math.floor(installed)} > ${own}` }
-    const db = new Dexie(name)
+    const db = new Dexie(name, OPTIONS)
+    db.on('blocked', onBlocked)
     for (const { number, stores, change, together } of migrations) {
       const version = db.version(number).stores(stores)
       if (change === undefined && together === undefined) continue
@@ -37,9 +53,42 @@ export async function openRecords(name = DATABASE_NAME, migrations: readonly Mig
       })
     }
     await db.open()
-    return { ok: true, records: { db, version: own, rows: (table) => db.table<unknown, string>(table) } }
+    return { ok: true, records: { db, version: own, rows: (table) => db.table<unknown, string>(table), ...endingOf(db) } }
   } catch (error) {
-    return { ok: false, problem: 'unavailable', detail: error instanceof Error ? `${error.name}: ${error.message}` : String(error) }
+    const problem = troubleOf(error) === 'full' ? 'full' : 'unavailable'
+    return { ok: false, problem, detail: error instanceof Error ? `${error.name}: ${error.message}` : String(error) }
+  }
+}
+
+/**
+ * What is said to be saved is on the disk, as far as the browser can tell (`durability: 'strict'` of the IndexedDB standard; where a browser
+ * does not know it, its own usage); nothing is shown before it is saved; a connection that was given up is never opened again unasked.
+ */
+const OPTIONS: DexieOptions = { chromeTransactionDurability: 'strict', cache: 'disabled', autoOpen: false }
+
+/** Gives the connection up when another page wants the database in a later version, or deleted; and tells it. */
+function endingOf(db: Dexie): Pick<Records, 'ended' | 'onEnded'> {
+  let ending: Ending | null = null
+  const told: ((why: Ending) => void)[] = []
+  const end = (why: Ending) => {
+    if (ending !== null) return
+    ending = why
+    db.close()
+    for (const tell of told) tell(why)
+  }
+  db.on('versionchange', ({ newVersion }) => {
+    end(newVersion === null || newVersion === 0 ? 'deleted' : 'outdated')
+    // Dexie's own answer would open the database again, even a later version's
+    return false
+  })
+  // the browser closes it by force when its data are cleared
+  db.backendDB().addEventListener('close', () => end('deleted'))
+  return {
+    ended: () => ending,
+    onEnded: (tell) => {
+      if (ending === null) told.push(tell)
+      else tell(ending)
+    }
   }
 }
 
@@ -49,11 +98,11 @@ const changeRows = (table: Table<Row>, change: NonNullable<Migration['change']>)
   })
 
 async function changeTogether(transaction: Transaction, { tables, change }: NonNullable<Migration['together']>): Promise<void> {
-  const before: Record<string, unknown[]> = {}
-  for (const name of tables) before[name] = await transaction.table(name).toArray()
-  const after = change(before)
+  const before = new Map<string, unknown[]>()
+  for (const name of tables) before.set(name, await transaction.table(name).toArray())
+  const after = change(Object.fromEntries(before))
   for (const name of tables) {
-    const changed = after[name]?.filter((row, place) => row !== before[name]?.[place]) ?? []
+    const changed = after[name]?.filter((row, place) => row !== before.get(name)?.[place]) ?? []
     await transaction.table(name).bulkPut(changed)
   }
 }

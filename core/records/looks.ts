@@ -171,7 +171,14 @@ export async function pasteInto(records: Records, id: string, text: string, stam
 
 /** Sets what the person chose or set right; the earlier choice can be had back with undoChoice. */
 export async function choose(records: Records, id: string, choices: Partial<LookChoices>, stamp: Stamp): Promise<Change<'looks'> | null> {
-  return changeLook(records, id, stamp, (look) => ({ ...choices, undo: pushed(look, earlier(look, choices)) }))
+  return changeLook(records, id, stamp, (look) => {
+    const before = earlier(look, choices)
+    // chosen again as it is (a field left while its figure is being saved): nothing to take back
+    const same = Object.entries(choices).every(
+      ([name, value]) => JSON.stringify(before[name as keyof LookChoices]) === JSON.stringify(value)
+    )
+    return { ...choices, undo: same ? look.undo : pushed(look, before) }
+  })
 }
 
 /**

@@ -5,8 +5,10 @@
  * A2: lines over ANSUR II (US Army 2012; 1,986 women, 4,082 men), worked out for this table. BD: over Heinz, Peterson, Johnson and Kerk 2003,
  * Exploring relationships in body dimensions, J. Statistics Education 11(2) (260 women, 247 men). CP common practice, MEM from memory.
  */
+
 import { isCut } from '../garment/cut.ts'
 import { type Garment, isTold } from '../garment/garment-as-worn.ts'
+import { table } from '../ids/table.ts'
 import type { Saying } from '../words/reason.ts'
 import type { Sex } from './body.ts'
 import { type BodyTaken, sexesOf, type WholeBody } from './whole-body.ts'
@@ -51,7 +53,7 @@ const POWER = 1.6
 const BACK_SHARE = 0.7
 const RISE_SD_MM = 25
 /** What a word alone says of the band, mm below the natural waist (edges CP; names of a shop guide). */
-const BY_WORD: Record<string, number> = { 'ultra-low': 140, low: 95, mid: 70, high: 25, waist: 0 }
+const BY_WORD = table<number>({ 'ultra-low': 140, low: 95, mid: 70, high: 25, waist: 0 })
 const WORD_SD_MM = 20
 /** Nearer than this to where the wearer's own band sits, it is the same place: a rise places it no better. */
 const SAME_MM = 25

@@ -1,4 +1,5 @@
 /** What a page's marked-up items and meta properties tell of a product, as blocks like its JSON-LD; whoever reads them judges. */
+import { table } from '../../core/ids/table.ts'
 import { textOf } from './page-text.ts'
 
 const ITEMS_BOUND = 12
@@ -27,7 +28,8 @@ export function markedItems(page: Document): string[] {
 }
 
 function itemOf(scope: Element, room: { left: number }, depth: number): Item {
-  const item: Item = {}
+  // a page names its properties as it likes, also “constructor”
+  const item: Item = Object.create(null)
   const type = scope.getAttribute('itemtype')?.trim()
   if (type) item['@type'] = type
   const id = scope.getAttribute('itemid')?.trim()
@@ -65,17 +67,17 @@ function valueIn(element: Element): string | null {
   const text = told.trim().slice(0, TEXT_BOUND)
   return text === '' ? null : text
 }
-const ADDRESS: Record<string, string> = { A: 'href', LINK: 'href', AREA: 'href', IMG: 'src' }
+const ADDRESS = table<string>({ A: 'href', LINK: 'href', AREA: 'href', IMG: 'src' })
 
 const TOLD = /^(?:og:(?:title|description|price:[a-z]+)|product:[a-z_:]+|twitter:(?:title|description)|description)$/
 
 /** The page's meta properties about a product, as one block; none where it says nothing of one. */
 export function metaBlock(page: Document): string[] {
-  const meta: Record<string, string> = {}
+  const meta = new Map<string, string>()
   for (const element of page.querySelectorAll('meta[content]')) {
     const name = (element.getAttribute('property') ?? element.getAttribute('name') ?? '').trim().toLowerCase()
     const content = (element.getAttribute('content') ?? '').trim().slice(0, TEXT_BOUND)
-    if (TOLD.test(name) && content !== '' && meta[name] === undefined) meta[name] = content
+    if (TOLD.test(name) && content !== '' && !meta.has(name)) meta.set(name, content)
   }
-  return Object.keys(meta).length > 0 ? [JSON.stringify({ meta })] : []
+  return meta.size > 0 ? [JSON.stringify({ meta: Object.fromEntries(meta) })] : []
 }

@@ -13,7 +13,7 @@ import { useTheme } from '../view/use-theme.ts'
 import { useWording } from '../view/wording-for.ts'
 
 /** Reads the page in front, which the click on the button allows, and shows what came of it. */
-export function ReadHere({ records, stamp }: PageProps) {
+export function ReadHere({ records, stamp, saving }: PageProps) {
   const [lookId, setLookId] = useState<string | null>(null)
   const [windowId, setWindowId] = useState<number | null>(null)
   const [failure, setFailure] = useState<unknown>(null)
@@ -35,7 +35,7 @@ export function ReadHere({ records, stamp }: PageProps) {
   const kept = useKept(records, look, setFailure)
   const judgedLook = useJudged(look, wardrobe, wording, { place: 'here', kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
-  const actions = panelActions({ records, stamp, look, judgedLook, windowId })
+  const actions = panelActions({ records, stamp, saving, look, judgedLook, windowId })
   return (
     <WordsOf.Provider value={wording}>
       <Popup

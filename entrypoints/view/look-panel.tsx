@@ -20,7 +20,7 @@ export interface LookPanelProps extends PageProps {
   windowId: number | null
 }
 
-export function LookPanel({ records, stamp, look, wardrobe, place, windowId }: LookPanelProps) {
+export function LookPanel({ records, stamp, saving, look, wardrobe, place, windowId }: LookPanelProps) {
   const wording = useWording(look, wardrobe)
   const kept = useKept(records, look, console.error)
   const judgedLook = useJudged(look, wardrobe, wording, { place, kept })
@@ -32,7 +32,7 @@ export function LookPanel({ records, stamp, look, wardrobe, place, windowId }: L
         who={whoOf(look, kind, wardrobe)}
         judged={judgedLook?.judged ?? null}
         pasteDraft={pasteDraft()}
-        {...panelActions({ records, stamp, look, judgedLook, windowId })}
+        {...panelActions({ records, stamp, saving, look, judgedLook, windowId })}
       />
     </WordsOf.Provider>
   )

@@ -1,46 +1,98 @@
-/** Opens the records and draws a page; where they can't be opened the page says so and what to do. */
+/** Opens the records and draws a page; while they can't be opened, or not yet, the page says so and what to do. It is never blank. */
 import { type ComponentChildren, type ComponentType, render } from 'preact'
 import { useErrorBoundary } from 'preact/hooks'
 import { openRecords, type Records } from '../../core/records/database.ts'
+import { MIGRATIONS } from '../../core/records/migrations.ts'
 import { settingsOf } from '../../core/records/owned.ts'
 import type { Stamp } from '../../core/records/schemas.ts'
+import { troubleOf } from '../../core/records/trouble.ts'
 import { loadWords, spokenRow } from '../../core/words/languages.ts'
 import { say } from '../../core/words/say.ts'
-import { stampsOf } from '../platform/stamp.ts'
+import { newStamps, stampsOf } from '../platform/stamp.ts'
+import { Saving } from './saving.ts'
+import { SavingHere } from './saving-here.tsx'
 import { languageHere } from './wording-for.ts'
 
 export interface PageProps {
   records: Records
   stamp: () => Stamp
+  saving: Saving
 }
+
+const sentence = (code: string, detail = ''): string =>
+  say({ code, values: { detail } }, { units: 'cm', language: document.documentElement.lang })
+
+/** From here on the page comes in this language; where the file of its words can't be had, in English. */
+async function speak(language: string): Promise<void> {
+  await loadWords(language).catch(console.error)
+  document.documentElement.lang = spokenRow(language).locale
+}
+
+/** A browser that takes longer than this to open what is saved is said to. */
+const LONG_MS = 3000
+/** Opening that is over sooner is not worth a word. */
+const SOON_MS = 300
 
 export async function startPage(Page: ComponentType<PageProps>, titleCode: string): Promise<void> {
   const root = document.getElementById('page')
   if (root === null) throw new Error('the page has no place to be drawn in')
-  const opened = await openRecords()
-  const language = languageHere(opened.ok ? (await settingsOf(opened.records)).language : null)
-  // where the file of its words can't be had, the page comes in English
-  await loadWords(language).catch(console.error)
-  const { locale } = spokenRow(language)
-  document.documentElement.lang = locale
-  const sentence = (code: string) => say({ code, values: {} }, { units: 'cm', language: locale })
+  await speak(languageHere(null))
   document.title = sentence(titleCode)
-  if (opened.ok) {
-    const stamp = await stampsOf(opened.records)
-    render(
-      <Guarded>
-        <Page records={opened.records} stamp={stamp} />
-      </Guarded>,
-      root
-    )
-    return
+  const tell = (code: string) => () => render(<Alone code={code} />, root)
+  const waits = [setTimeout(tell('saved.opening'), SOON_MS), setTimeout(tell('saved.waiting'), LONG_MS)]
+  const quiet = () => {
+    for (const wait of waits) clearTimeout(wait)
   }
+  const opened = await openRecords(undefined, MIGRATIONS, () => {
+    quiet()
+    tell('saved.blocked')()
+  })
+  quiet()
+  if (!opened.ok) {
+    console.error(opened.detail)
+    return tell(`saved.${opened.problem}`)()
+  }
+  const { records } = opened
+  await speak(languageHere(await chosenLanguage(records)))
+  document.title = sentence(titleCode)
+  const saving = new Saving(records)
+  const stamp = await stampsOf(records).catch((error) => {
+    // without room for its own id the browser can still be read from; what is saved meanwhile has an id of this page alone
+    saving.tell(troubleOf(error))
+    return newStamps()
+  })
   render(
-    <main class="sheet answer">
-      <h1 class="plainhead">{sentence('saved.head')}</h1>
-      <p class="why">{sentence(`saved.${opened.problem}`)}</p>
-    </main>,
+    <Guarded>
+      <SavingHere saving={saving}>
+        <Page records={records} stamp={stamp} saving={saving} />
+      </SavingHere>
+    </Guarded>,
     root
+  )
+}
+
+/** null: none was chosen, or the settings can't be read. */
+const chosenLanguage = async (records: Records) => {
+  try {
+    return (await settingsOf(records)).language
+  } catch (error) {
+    console.error(error)
+    return null
+  }
+}
+
+/** Nothing but a sentence, and the way to ask again. */
+function Alone({ code }: { code: string }) {
+  return (
+    <main class="sheet answer" aria-live="polite">
+      <h1 class="plainhead">{sentence(code === 'saved.opening' ? 'house.name' : 'saved.head')}</h1>
+      <p class="why">{sentence(code)}</p>
+      {code !== 'saved.opening' && (
+        <button type="button" class="btn" onClick={() => location.reload()}>
+          {sentence('saving.reload')}
+        </button>
+      )}
+    </main>
   )
 }
 
@@ -52,8 +104,11 @@ function Guarded({ children }: { children: ComponentChildren }) {
   return (
     <main class="sheet answer">
       <p class="why" role="alert">
-        {say({ code: 'saved.broken', values: { detail } }, { units: 'cm', language: document.documentElement.lang })}
+        {sentence('saved.broken', detail)}
       </p>
+      <button type="button" class="btn" onClick={() => location.reload()}>
+        {sentence('saving.reload')}
+      </button>
     </main>
   )
 }

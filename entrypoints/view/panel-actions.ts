@@ -9,14 +9,17 @@ import { setSettings } from '../../core/records/owned.ts'
 import { readAnswer } from '../../core/records/read-saved.ts'
 import type { Look, LookChoices, Stamp } from '../../core/records/schemas.ts'
 import { changeListing } from '../../core/records/shared-fields.ts'
+import { there } from '../../core/records/trouble.ts'
 import { platform } from '../platform/extension.ts'
 import { askedOf } from './judge-look.ts'
 import { keepPasteDraft } from './paste-draft.ts'
+import type { Saving } from './saving.ts'
 import type { JudgedLook } from './use-judged.ts'
 
 export interface LookPlace {
   records: Records
   stamp: () => Stamp
+  saving: Saving
   look: Look | null
   judgedLook: JudgedLook | null
   windowId: number | null
@@ -24,21 +27,16 @@ export interface LookPlace {
 
 const PASTE_FIELD = 'paste'
 
-export function panelActions({ records, stamp, look, judgedLook, windowId }: LookPlace): PanelActions {
+export function panelActions({ records, stamp, saving, look, judgedLook, windowId }: LookPlace): PanelActions {
   const set = (choices: Partial<LookChoices>) => {
-    if (look !== null) void choose(records, look.id, choices, stamp())
+    if (look !== null) void saving.run(async () => there(await choose(records, look.id, choices, stamp())))
   }
-  const keep = async (): Promise<string | null> => {
-    if (look === null) return null
-    return (await keepLook(records, look.id, answerKept(judgedLook), stamp()))?.after.id ?? null
-  }
-  const setStatus = async (id: string, status: Status): Promise<void> => {
-    await changeListing(records, id, stamp(), () => ({ status }))
-  }
+  const setStatus = async (id: string, status: Status) => there(await changeListing(records, id, stamp(), () => ({ status })))
+  const keep = async ({ id }: Look): Promise<string> => there(await keepLook(records, id, answerKept(judgedLook), stamp())).after.id
   return {
     onWho: (personId, fit) => {
       // whom the next page is read for, too
-      void setSettings(records, { personId }, stamp())
+      void saving.run(() => setSettings(records, { personId }, stamp()))
       set({ personId, fit })
     },
     onFavourite: (favouriteId) => set({ favouriteId }),
@@ -47,15 +45,25 @@ export function panelActions({ records, stamp, look, judgedLook, windowId }: Loo
     onMoney: (money) => set({ money }),
     onNotes: (notes) => set({ notes }),
     onDraft: (field, typed) => {
-      if (look !== null) void keepDraft(records, look.id, field, typed, stamp())
-      else if (field === PASTE_FIELD) keepPasteDraft(typed)
+      const keepIt = async () => {
+        if (look !== null) there(await keepDraft(records, look.id, field, typed, stamp()))
+        else if (field === PASTE_FIELD) keepPasteDraft(typed)
+      }
+      // what is typed goes on standing in its field, so that it need not be tried again by itself
+      void (typed === null ? saving.forget(keepIt) : saving.run(keepIt, { inForm: true }))
     },
     onUndo: () => {
-      if (look !== null) void undoChoice(records, look.id, stamp())
+      if (look !== null) void saving.run(() => undoChoice(records, look.id, stamp()))
     },
     onPaste: (text) => {
-      if (look === null) void pasteNew(records, text, windowId, stamp()).then(() => keepPasteDraft(null))
-      else void pasteInto(records, look.id, text, stamp()).then(() => keepDraft(records, look.id, PASTE_FIELD, null, stamp()))
+      void saving.run(
+        async () => {
+          if (look === null) return void (await pasteNew(records, text, windowId, stamp()))
+          there(await pasteInto(records, look.id, text, stamp()))
+          await keepDraft(records, look.id, PASTE_FIELD, null, stamp())
+        },
+        { inForm: true, saved: () => look === null && keepPasteDraft(null) }
+      )
     },
     onAnswer: (text) => {
       if (look === null) return
@@ -63,21 +71,22 @@ export function panelActions({ records, stamp, look, judgedLook, windowId }: Loo
       const asked = judgedLook === null ? undefined : askedOf(judgedLook.judged)
       const answer = { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }
       const read = readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
-      void addAnswer(records, look.id, answer, read, now)
+      void saving.run(async () => there(await addAnswer(records, look.id, answer, read, now)))
     },
     onKeep: async () => {
-      const id = await keep()
-      if (id !== null && judgedLook?.judged.kept === 'passed') await setStatus(id, 'watching')
+      if (look === null) return false
+      return saving.run(async () => {
+        const id = await keep(look)
+        if (judgedLook?.judged.kept === 'passed') await setStatus(id, 'watching')
+      })
     },
-    onPass: async () => {
-      const id = await keep()
-      if (id !== null) await setStatus(id, 'passed')
-    },
+    onPass: async () => look !== null && saving.run(async () => setStatus(await keep(look), 'passed')),
     onTakeBack: async (before) => {
       const keptId = look?.keptId ?? null
-      if (keptId === null) return
-      if (before === null) await remove(records, 'listingsKept', keptId, stamp())
-      else await setStatus(keptId, before)
+      if (keptId === null) return false
+      return saving.run(async () =>
+        before === null ? there(await remove(records, 'listingsKept', keptId, stamp())) : setStatus(keptId, before)
+      )
     },
     onWishlist: () => void platform.openWorkroom('wishlist'),
     onCopy: async (text) => {

@@ -10,11 +10,8 @@ export function pasteDraft(): string {
   }
 }
 
+/** Keeps it, or forgets it for null. Throws where storage is switched off or full: the text stays in the field, and whoever calls says so. */
 export function keepPasteDraft(typed: string | null): void {
-  try {
-    if (typed === null || typed === '') localStorage.removeItem(KEY)
-    else localStorage.setItem(KEY, typed)
-  } catch {
-    // storage switched off or full: the text stays in the field
-  }
+  if (typed === null || typed === '') localStorage.removeItem(KEY)
+  else localStorage.setItem(KEY, typed)
 }

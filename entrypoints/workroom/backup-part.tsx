@@ -17,7 +17,7 @@ export interface BackupPartProps extends PageProps {
   onError: (error: unknown) => void
 }
 
-export function BackupPart({ records, stamp, kept, wording, onDone, onError }: BackupPartProps) {
+export function BackupPart({ records, stamp, saving, kept, wording, onDone, onError }: BackupPartProps) {
   const [outcome, setOutcome] = useState<readonly string[]>([])
   const lost = useSaved(records, unreadable, onError)
   return (
@@ -31,7 +31,7 @@ export function BackupPart({ records, stamp, kept, wording, onDone, onError }: B
       unreadable={lost ?? []}
       outcome={outcome}
       theme={kept.settings.theme}
-      onTheme={(theme) => void setSettings(records, { theme }, stamp())}
+      onTheme={(theme) => void saving.run(() => setSettings(records, { theme }, stamp()))}
       onSave={() =>
         void saveBackup(records, stamp())
           .then((name) => onDone({ code: 'backup.saved', values: { name }, undo: null }))

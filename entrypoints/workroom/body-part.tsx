@@ -6,6 +6,7 @@ import { EasePart } from '../../components/workroom/body/ease-part.tsx'
 import { LimitsPart } from '../../components/workroom/body/limits-part.tsx'
 import { PersonForm } from '../../components/workroom/body/person-form.tsx'
 import { PriceList } from '../../components/workroom/body/price-list.tsx'
+import { type Saved, whenSaved } from '../../components/workroom/drafts.tsx'
 import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
 import type { PersonFields } from '../../components/workroom/shown.ts'
@@ -58,8 +59,8 @@ function NewPerson({ person, onDrafts, begun, actions, onClose }: BodyPartProps 
           draft="person/new"
           onSave={(fields) => {
             // figures typed before the short way was left stand in their fields, to be taken when each is left
-            void actions.addPerson(fields).then((id) => begun !== null && person === null && onDrafts(begun.body, id))
-            onClose()
+            const saved = actions.addPerson(fields, (id) => begun !== null && person === null && onDrafts(begun.body, id))
+            return whenSaved(saved, onClose)
           }}
           onCancel={person === null ? null : onClose}
           onRemove={null}
@@ -81,7 +82,7 @@ function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd
         drafts={drafts}
         onDrafts={onDrafts}
         onUnits={(units) => void actions.editPerson(person.id, { units }, person.name)}
-        onMeasured={(measure, mm, stated, takenOn) => void actions.measured(person.id, measure, mm, stated, takenOn)}
+        onMeasured={(measure, mm, stated, takenOn) => actions.measured(person.id, measure, mm, stated, takenOn)}
         onRemove={(id) => void actions.removeMeasure(id)}
       />
       <section class="part" key={person.id}>
@@ -95,18 +96,18 @@ function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd
           key={formKey(person)}
           draft={`person/${formKey(person)}`}
           person={person}
-          onSave={(fields) => void actions.editPerson(person.id, fields, person.name)}
+          onSave={(fields) => actions.editPerson(person.id, fields, person.name)}
           onCancel={null}
           onRemove={() => void actions.removePerson(person.id, person.name)}
         />
-        <OwnFigures person={person} onEdit={(fields) => void actions.editPerson(person.id, fields, person.name)} />
+        <OwnFigures person={person} onEdit={(fields) => actions.editPerson(person.id, fields, person.name)} />
       </section>
     </>
   )
 }
 
 /** What a person may set otherwise than the tables: ease, limits of jobs, prices. */
-function OwnFigures({ person, onEdit }: { person: Person; onEdit: (fields: Partial<PersonFields>) => void }) {
+function OwnFigures({ person, onEdit }: { person: Person; onEdit: (fields: Partial<PersonFields>) => Saved }) {
   const { t } = useWords()
   const { tailorPrices = {}, notions = {} } = person.means
   return (

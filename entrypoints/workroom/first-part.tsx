@@ -45,7 +45,8 @@ export function FirstPart({ actions, today, begin, onSkip, onSample, onSaved }: 
     name: say({ code: 'first.liked-name', values: { kind: garment.kind } }, { units: draft.units }),
     notes: ''
   })
-  const saved = () => {
+  const saved = (done: boolean) => {
+    if (!done) return
     keepDraft(null)
     onSaved()
   }

@@ -3,7 +3,7 @@ import { WithinMain } from '../../components/main-part.tsx'
 import { useWords } from '../../components/words.tsx'
 import { Empty } from '../../components/workroom/frame.tsx'
 import type { Look } from '../../core/records/schemas.ts'
-import { LookPanel } from '../view/look-panel.tsx'
+import { LookApart } from '../view/look-apart.tsx'
 import type { PageProps } from '../view/page-start.tsx'
 import { allLooks, useSaved } from '../view/use-records.ts'
 import type { Everything } from './everything.ts'
@@ -19,7 +19,7 @@ export const lastRead = (looks: readonly Look[]): Look | null =>
     .filter(({ text, structured, problem }) => problem === null && (text.trim() !== '' || structured.length > 0))
     .reduce<Look | null>((last, look) => (last === null || look.capturedAt >= last.capturedAt ? look : last), null)
 
-export function LookedAt({ records, stamp, kept, onError }: LookedAtProps) {
+export function LookedAt({ records, stamp, saving, kept, onError }: LookedAtProps) {
   const { t } = useWords()
   const looks = useSaved(records, allLooks, onError)
   if (looks === null) return null
@@ -35,7 +35,7 @@ export function LookedAt({ records, stamp, kept, onError }: LookedAtProps) {
     <div class="wr-open">
       <p>{t('look.here')}</p>
       <WithinMain.Provider value>
-        <LookPanel records={records} stamp={stamp} look={look} wardrobe={kept} place="none" windowId={null} />
+        <LookApart records={records} stamp={stamp} saving={saving} look={look} wardrobe={kept} place="none" windowId={null} />
       </WithinMain.Provider>
     </div>
   )

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'preact/hooks'
 import { WithinMain } from '../../components/main-part.tsx'
 import { useWords } from '../../components/words.tsx'
 import { openKept } from '../../core/records/kept.ts'
-import { LookPanel } from '../view/look-panel.tsx'
+import { LookApart } from '../view/look-apart.tsx'
 import type { PageProps } from '../view/page-start.tsx'
 import { allLooks, useSaved } from '../view/use-records.ts'
 import type { Everything } from './everything.ts'
@@ -15,7 +15,7 @@ export interface OpenListingProps extends PageProps {
 }
 
 /** A kept listing, opened in the panel that stands beside pages. What is changed here is changed in the listing; its button keeps the answer, too. */
-export function OpenListing({ records, stamp, kept, listingId, onError }: OpenListingProps) {
+export function OpenListing({ records, stamp, saving, kept, listingId, onError }: OpenListingProps) {
   const { t } = useWords()
   const [lookId, setLookId] = useState<string | null>(null)
   const looks = useSaved(records, allLooks, onError)
@@ -23,9 +23,7 @@ export function OpenListing({ records, stamp, kept, listingId, onError }: OpenLi
   const there = listing !== undefined
   useEffect(() => {
     if (!there) return
-    openKept(records, listingId, stamp())
-      .then((look) => setLookId(look?.id ?? null))
-      .catch(onError)
+    void saving.run(() => openKept(records, listingId, stamp()), { saved: (look) => setLookId(look?.id ?? null) })
   }, [records, listingId, there])
   const look = looks?.find(({ id }) => id === lookId) ?? null
   const address = listing !== undefined && /^https?:\/\//i.test(listing.address) ? listing.address : null
@@ -43,7 +41,7 @@ export function OpenListing({ records, stamp, kept, listingId, onError }: OpenLi
       {!there && <p>{t('wishlist.gone')}</p>}
       {there && look !== null && (
         <WithinMain.Provider value>
-          <LookPanel records={records} stamp={stamp} look={look} wardrobe={kept} place="none" windowId={null} />
+          <LookApart records={records} stamp={stamp} saving={saving} look={look} wardrobe={kept} place="none" windowId={null} />
         </WithinMain.Provider>
       )}
     </div>

@@ -34,6 +34,28 @@ const known = new Map<string, Reckoning>()
 /** More answers than this are not held on to. */
 const KNOWN_MOST = 1000
 
+/** The answer of one listing; null where there is none, also where working it out fails: it is then shown as it was when kept. */
+export function answerNow(listing: ListingKept, kept: Wardrobe, { units, currency, language }: Wording): AnswerNow | null {
+  try {
+    const request = requestNow(listing, kept)
+    if (request === null) return null
+    const key = JSON.stringify([request, units, currency ?? '', language ?? ''])
+    let reckoning = known.get(key)
+    if (reckoning === undefined) {
+      reckoning = reckon(request, {
+        units,
+        ...(language === undefined ? {} : { language }),
+        ...(currency === undefined ? {} : { currency })
+      })
+      if (known.size >= KNOWN_MOST) known.clear()
+      known.set(key, reckoning)
+    }
+    return { request, reckoning }
+  } catch (error) {
+    console.error(error)
+    return null
+  }
+}
 /**
  * The answers of the kept listings, reckoned one after another between other work, and again only when something they
  * stand on has changed.
@@ -47,28 +69,16 @@ export function useAnswers(kept: Everything | null, wording: Wording): ReadonlyM
     const work = async () => {
       const next = new Map<string, AnswerNow>()
       for (const listing of kept.listings) {
-        const request = requestNow(listing, kept)
-        if (request === null) continue
-        const key = JSON.stringify([request, units, currency ?? '', language ?? ''])
-        let reckoning = known.get(key)
-        if (reckoning === undefined) {
-          await new Promise((rested) => setTimeout(rested))
-          if (stopped) return
-          reckoning = reckon(request, {
-            units,
-            ...(language === undefined ? {} : { language }),
-            ...(currency === undefined ? {} : { currency })
-          })
-          if (known.size >= KNOWN_MOST) known.clear()
-          known.set(key, reckoning)
-        }
-        next.set(listing.id, { request, reckoning })
+        await new Promise((rested) => setTimeout(rested))
         if (stopped) return
+        const answer = answerNow(listing, kept, wording)
+        if (answer === null) continue
+        next.set(listing.id, answer)
         setAnswers(new Map(next))
       }
       if (!stopped) setAnswers(next)
     }
-    work().catch((error) => console.error(error))
+    void work()
     return () => {
       stopped = true
     }

@@ -1,4 +1,5 @@
 /** What is usual where a person's language is spoken, as far as it is plain. Pure: the language comes from the caller. */
+import { table } from '../../core/ids/table.ts'
 import type { Units } from '../../core/length.ts'
 
 const regionOf = (language: string): string => {
@@ -15,7 +16,7 @@ const INCHES = new Set(['US', 'LR', 'MM'])
 export const unitsUsual = (language: string): Units => (INCHES.has(regionOf(language)) ? 'in' : 'cm')
 
 /** ISO 4217 by ISO 3166-1 region: those where one currency is plain. */
-const CURRENCIES: Record<string, string> = {
+const CURRENCIES = table<string>({
   GB: 'GBP',
   US: 'USD',
   CA: 'CAD',
@@ -32,7 +33,7 @@ const CURRENCIES: Record<string, string> = {
   CZ: 'CZK',
   HU: 'HUF',
   RO: 'RON'
-}
+})
 const EURO = new Set('AT BE CY DE EE ES FI FR GR HR IE IT LT LU LV MT NL PT SI SK'.split(' '))
 /** '' where the language names no region, or one that is not in the table. */
 export function currencyUsual(language: string): string {

@@ -6,15 +6,17 @@ import { where } from '../../core/records/find.ts'
 import { markFavourite, setSettings } from '../../core/records/owned.ts'
 import type { Stamp, TableName } from '../../core/records/schemas.ts'
 import { changeListing, undoListing } from '../../core/records/shared-fields.ts'
+import { there } from '../../core/records/trouble.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
 import type { Values } from '../../core/words/reason.ts'
+import { Saving } from '../view/saving.ts'
 import { addSample, removeSample } from './sample.ts'
 
 export interface Done {
   code: string
   values: Values
-  /** null: there is nothing to take back. */
-  undo: (() => Promise<boolean>) | null
+  /** null: there is nothing to take back. Answers false where something was changed again since, null where it could not be saved. */
+  undo: (() => Promise<boolean | null>) | null
 }
 
 /** What every action needs. */
@@ -22,11 +24,12 @@ interface Place {
   records: Records
   stamp: () => Stamp
   done: (done: Done) => void
+  saving: Saving
 }
 
-/** Everything that can be done in the workroom, saved at once. */
-export function workroomActions(records: Records, stamp: () => Stamp, done: (done: Done) => void) {
-  const place = { records, stamp, done }
+/** Everything that can be done in the workroom, saved at once. Each answers whether it was saved; the page's own bar says why not. */
+export function workroomActions(records: Records, stamp: () => Stamp, done: (done: Done) => void, saving = new Saving(records)) {
+  const place = { records, stamp, done, saving }
   return {
     ...peopleActions(place),
     ...bodyActions(place),
@@ -37,131 +40,165 @@ export function workroomActions(records: Records, stamp: () => Stamp, done: (don
 }
 export type WorkroomActions = ReturnType<typeof workroomActions>
 
-type Back = Done['undo']
-const back = ({ records, stamp }: Place, change: Change<TableName> | null): Back =>
-  change === null ? null : async () => (await undo(records, change, stamp())) !== null
-const backListing = ({ records, stamp }: Place, change: Change<'listingsKept'> | null): Back =>
-  change === null ? null : async () => (await undoListing(records, change, stamp())) !== null
-/** Several changes taken back together, the last first. */
-const backAll = ({ records, stamp }: Place, changes: readonly (Change<TableName> | null)[]): Back => {
-  return async () => {
-    let whole = true
-    for (const change of changes.toReversed()) if (change !== null && (await undo(records, change, stamp())) === null) whole = false
-    return whole
+/** One act: whole or not at all, and only then said to be done. `form`: what it was made of stands in a form until it is saved. */
+const act = ({ saving, done }: Place, work: () => Promise<Done>): Promise<boolean> => saving.run(work, { saved: done })
+const actOfForm = ({ saving, done }: Place, work: () => Promise<Done>): Promise<boolean> => saving.run(work, { saved: done, inForm: true })
+
+/** The way back, itself an act. */
+const back =
+  ({ saving }: Place, takeBack: () => Promise<boolean>): Done['undo'] =>
+  async () => {
+    let whole: boolean | null = null
+    const saved = await saving.run(takeBack, {
+      inForm: true,
+      saved: (answer) => {
+        whole = answer
+      }
+    })
+    return saved ? whole : null
   }
-}
+const backOne = (place: Place, change: Change<TableName>): Done['undo'] =>
+  back(place, async () => (await undo(place.records, change, place.stamp())) !== null)
+const backListing = (place: Place, change: Change<'listingsKept'>): Done['undo'] =>
+  back(place, async () => (await undoListing(place.records, change, place.stamp())) !== null)
+/** Several changes taken back together, the last first. */
+const backAll = (place: Place, changes: readonly (Change<TableName> | null)[]): Done['undo'] =>
+  back(place, async () => {
+    let whole = true
+    for (const change of changes.toReversed())
+      if (change !== null && (await undo(place.records, change, place.stamp())) === null) whole = false
+    return whole
+  })
 
 function peopleActions(place: Place) {
-  const { records, stamp, done } = place
+  const { records, stamp } = place
   return {
     /** The first visit: somebody, with a few measures or a garment that is liked, as one thing to take back. */
-    async meet(
+    meet: (
       fields: PersonFields,
       measures: readonly { measure: BodyMeasureId; mm: number; stated: string }[],
       liked: GarmentFields | null,
       takenOn: string
-    ) {
-      const person = await put(records, 'people', fields, stamp())
-      const changes: Change<TableName>[] = [person]
-      const personId = person.after.id
-      for (const one of measures) changes.push(await put(records, 'bodyMeasurements', { ...one, personId, takenOn }, stamp()))
-      if (liked !== null) changes.push(await put(records, 'garmentsOwned', { ...liked, personId, favourite: true }, stamp()))
-      await setSettings(records, { personId }, stamp())
-      const what = liked === null ? { code: 'first.saved.body', values: { name: fields.name, count: measures.length } } : null
-      done({ ...(what ?? { code: 'first.saved.garment', values: { name: fields.name } }), undo: backAll(place, changes) })
+    ) =>
+      actOfForm(place, async () => {
+        const person = await put(records, 'people', fields, stamp())
+        const changes: Change<TableName>[] = [person]
+        const personId = person.after.id
+        for (const one of measures) changes.push(await put(records, 'bodyMeasurements', { ...one, personId, takenOn }, stamp()))
+        if (liked !== null) changes.push(await put(records, 'garmentsOwned', { ...liked, personId, favourite: true }, stamp()))
+        await setSettings(records, { personId }, stamp())
+        const what = liked === null ? { code: 'first.saved.body', values: { name: fields.name, count: measures.length } } : null
+        return { ...(what ?? { code: 'first.saved.garment', values: { name: fields.name } }), undo: backAll(place, changes) }
+      }),
+    /** `saved` is told the new person's id. */
+    addPerson: (fields: PersonFields, saved: (id: string) => void = () => undefined) => {
+      let id = ''
+      return actOfForm(place, async () => {
+        const change = await put(records, 'people', fields, stamp())
+        id = change.after.id
+        await setSettings(records, { personId: id }, stamp())
+        return { code: 'person.saved', values: { name: fields.name }, undo: backOne(place, change) }
+      }).then((done) => {
+        if (done) saved(id)
+        return done
+      })
     },
-    async addPerson(fields: PersonFields) {
-      const change = await put(records, 'people', fields, stamp())
-      await setSettings(records, { personId: change.after.id }, stamp())
-      done({ code: 'person.saved', values: { name: fields.name }, undo: back(place, change) })
-      return change.after.id
-    },
-    async editPerson(id: string, fields: Partial<PersonFields>, name: string) {
-      const change = await patch(records, 'people', id, fields, stamp())
-      done({ code: 'person.saved', values: { name: fields.name ?? name }, undo: back(place, change) })
-    },
-    async removePerson(id: string, name: string) {
-      const change = await remove(records, 'people', id, stamp())
-      done({ code: 'person.removed', values: { name }, undo: back(place, change) })
-    }
+    editPerson: (id: string, fields: Partial<PersonFields>, name: string) =>
+      actOfForm(place, async () => {
+        const change = there(await patch(records, 'people', id, fields, stamp()))
+        return { code: 'person.saved', values: { name: fields.name ?? name }, undo: backOne(place, change) }
+      }),
+    removePerson: (id: string, name: string) =>
+      act(place, async () => {
+        const change = there(await remove(records, 'people', id, stamp()))
+        return { code: 'person.removed', values: { name }, undo: backOne(place, change) }
+      })
   }
 }
 
 function bodyActions(place: Place) {
-  const { records, stamp, done } = place
+  const { records, stamp } = place
   return {
     /** A second figure of the same day takes the place of the first; earlier days stay. */
-    async measured(personId: string, measure: BodyMeasureId, mm: number, stated: string, takenOn: string) {
-      const same = (await where(records, 'bodyMeasurements', 'personId', personId)).findLast(
-        (one) => one.measure === measure && one.takenOn === takenOn
-      )
-      const change =
-        same === undefined
-          ? await put(records, 'bodyMeasurements', { personId, measure, mm, stated, takenOn }, stamp())
-          : await patch(records, 'bodyMeasurements', same.id, { mm, stated }, stamp())
-      done({ code: 'body.measured', values: { measure, mm }, undo: back(place, change) })
-    },
-    async removeMeasure(id: string) {
-      const change = await remove(records, 'bodyMeasurements', id, stamp())
-      if (change === null) return
-      const { measure, mm, takenOn } = change.after
-      done({ code: 'body.removed', values: { measure, mm, date: takenOn }, undo: back(place, change) })
-    }
+    measured: (personId: string, measure: BodyMeasureId, mm: number, stated: string, takenOn: string) =>
+      actOfForm(place, async () => {
+        const same = (await where(records, 'bodyMeasurements', 'personId', personId)).findLast(
+          (one) => one.measure === measure && one.takenOn === takenOn
+        )
+        const change =
+          same === undefined
+            ? await put(records, 'bodyMeasurements', { personId, measure, mm, stated, takenOn }, stamp())
+            : there(await patch(records, 'bodyMeasurements', same.id, { mm, stated }, stamp()))
+        return { code: 'body.measured', values: { measure, mm }, undo: backOne(place, change) }
+      }),
+    removeMeasure: (id: string) =>
+      act(place, async () => {
+        const change = there(await remove(records, 'bodyMeasurements', id, stamp()))
+        const { measure, mm, takenOn } = change.after
+        return { code: 'body.removed', values: { measure, mm, date: takenOn }, undo: backOne(place, change) }
+      })
   }
 }
 
 function garmentActions(place: Place) {
-  const { records, stamp, done } = place
+  const { records, stamp } = place
   return {
-    async addGarment(personId: string, fields: GarmentFields) {
-      const change = await put(records, 'garmentsOwned', { ...fields, personId, favourite: false }, stamp())
-      done({ code: 'wardrobe.saved', values: { name: fields.name }, undo: back(place, change) })
-      return change.after.id
-    },
-    async editGarment(id: string, { name, kind, measures, cloth, cut, notes }: GarmentFields) {
-      const also = { ...(cloth === undefined ? {} : { cloth }), ...(cut === undefined ? {} : { cut }) }
-      const change = await patch(records, 'garmentsOwned', id, { name, kind, measures, notes, ...also }, stamp())
-      done({ code: 'wardrobe.saved', values: { name }, undo: back(place, change) })
-    },
-    async removeGarment(id: string, name: string) {
-      const change = await remove(records, 'garmentsOwned', id, stamp())
-      done({ code: 'wardrobe.removed', values: { name }, undo: back(place, change) })
-    },
-    async favourite(id: string, name: string, on: boolean) {
-      const changes = await markFavourite(records, id, on, stamp())
-      done({ code: on ? 'wardrobe.marked' : 'wardrobe.unmarked', values: { name }, undo: backAll(place, changes) })
-    }
+    addGarment: (personId: string, fields: GarmentFields) =>
+      actOfForm(place, async () => {
+        const change = await put(records, 'garmentsOwned', { ...fields, personId, favourite: false }, stamp())
+        return { code: 'wardrobe.saved', values: { name: fields.name }, undo: backOne(place, change) }
+      }),
+    editGarment: (id: string, { name, kind, measures, cloth, cut, notes }: GarmentFields) =>
+      actOfForm(place, async () => {
+        const also = { ...(cloth === undefined ? {} : { cloth }), ...(cut === undefined ? {} : { cut }) }
+        const change = there(await patch(records, 'garmentsOwned', id, { name, kind, measures, notes, ...also }, stamp()))
+        return { code: 'wardrobe.saved', values: { name }, undo: backOne(place, change) }
+      }),
+    removeGarment: (id: string, name: string) =>
+      act(place, async () => {
+        const change = there(await remove(records, 'garmentsOwned', id, stamp()))
+        return { code: 'wardrobe.removed', values: { name }, undo: backOne(place, change) }
+      }),
+    favourite: (id: string, name: string, on: boolean) =>
+      act(place, async () => {
+        const changes = await markFavourite(records, id, on, stamp())
+        return { code: on ? 'wardrobe.marked' : 'wardrobe.unmarked', values: { name }, undo: backAll(place, changes) }
+      })
   }
 }
 
 function listingActions(place: Place) {
-  const { records, stamp, done } = place
+  const { records, stamp } = place
   return {
     /** Only what was changed is written: the rest may have been changed in the panel since. */
-    async editListing(id: string, { money, ...changes }: ListingChanges, title: string) {
-      const change = await changeListing(records, id, stamp(), (listing) => ({
-        ...changes,
-        ...(money === undefined ? {} : { money: { ...listing.money, ...money } })
-      }))
-      done({ code: 'wishlist.saved', values: { title }, undo: backListing(place, change) })
-    },
-    async removeListing(id: string, title: string) {
-      const change = await remove(records, 'listingsKept', id, stamp())
-      done({ code: 'wishlist.removed', values: { title }, undo: backListing(place, change) })
-    }
+    editListing: (id: string, { money, ...changes }: ListingChanges, title: string) =>
+      actOfForm(place, async () => {
+        const change = await changeListing(records, id, stamp(), (listing) => ({
+          ...changes,
+          ...(money === undefined ? {} : { money: { ...listing.money, ...money } })
+        }))
+        return { code: 'wishlist.saved', values: { title }, undo: backListing(place, there(change)) }
+      }),
+    removeListing: (id: string, title: string) =>
+      act(place, async () => {
+        const change = there(await remove(records, 'listingsKept', id, stamp()))
+        return { code: 'wishlist.removed', values: { title }, undo: backListing(place, change) }
+      })
   }
 }
 
 function sampleActions(place: Place) {
-  const { records, stamp, done } = place
+  const { records, stamp } = place
   return {
-    async addSample(today: string) {
-      await addSample(records, stamp, today)
-      done({ code: 'sample.added', values: {}, undo: async () => (await removeSample(records, stamp)).length > 0 })
-    },
-    async removeSample() {
-      const gone = await removeSample(records, stamp)
-      done({ code: 'sample.removed', values: {}, undo: backAll(place, gone) })
-    }
+    addSample: (today: string) =>
+      act(place, async () => {
+        await addSample(records, stamp, today)
+        return { code: 'sample.added', values: {}, undo: back(place, async () => (await removeSample(records, stamp)).length > 0) }
+      }),
+    removeSample: () =>
+      act(place, async () => {
+        const gone = await removeSample(records, stamp)
+        return { code: 'sample.removed', values: {}, undo: backAll(place, gone) }
+      })
   }
 }

@@ -1,5 +1,7 @@
 /** The workroom: which part is shown, for whom, and what was just done. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { Apart } from '../../components/apart.tsx'
+import { BrokenPart } from '../../components/broken.tsx'
 import { useWords, WordsOf } from '../../components/words.tsx'
 import { AlterationsPage } from '../../components/workroom/alterations/alterations-page.tsx'
 import type { Drafts } from '../../components/workroom/body/body-page.tsx'
@@ -9,12 +11,15 @@ import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
 import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
 import { personFor, setSettings } from '../../core/records/owned.ts'
 import type { Person } from '../../core/records/schemas.ts'
+import { troubleOf } from '../../core/records/trouble.ts'
 import { say, type Wording } from '../../core/words/say.ts'
 import { platform } from '../platform/extension.ts'
+import { useFollowed } from '../view/look-apart.tsx'
 import type { PageProps } from '../view/page-start.tsx'
 import { allLooks, useSaved } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
 import { useWording } from '../view/wording-for.ts'
+import { saveBackup } from './backup-file.ts'
 import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
 import { type Everything, everything } from './everything.ts'
@@ -28,14 +33,14 @@ import { type Route, useRoute } from './use-route.ts'
 import { WishlistPart } from './wishlist-part.tsx'
 import { type Done, type WorkroomActions, workroomActions } from './workroom-actions.ts'
 
-export function Workroom({ records, stamp }: PageProps) {
+export function Workroom({ records, stamp, saving }: PageProps) {
   const [failure, setFailure] = useState<unknown>(null)
   const [done, setDone] = useState<Done | null>(null)
   const kept = useSaved(records, everything, setFailure)
   const route = useRoute()
   const person = kept === null ? null : personFor(kept.people, null, kept.settings.personId)
   const wording = useWording(null, kept)
-  const actions = useMemo(() => workroomActions(records, stamp, setDone), [records, stamp])
+  const actions = useMemo(() => workroomActions(records, stamp, setDone, saving), [records, stamp, saving])
   const t = (code: string, values = {}) => say({ code, values }, wording)
 
   useTheme(kept?.settings.theme ?? 'system')
@@ -45,13 +50,15 @@ export function Workroom({ records, stamp }: PageProps) {
     setDone((said) => (said?.undo == null ? null : said))
   }, [route.page, wording.language])
 
-  if (failure !== null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
+  useFollowed(failure, () => saving.tell(records.ended() ?? troubleOf(failure)))
+  if (failure !== null && kept === null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
   if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
   return (
     <WordsOf.Provider value={wording}>
       <Parts
         records={records}
         stamp={stamp}
+        saving={saving}
         kept={kept}
         person={person}
         route={route}
@@ -69,8 +76,10 @@ export function Workroom({ records, stamp }: PageProps) {
   )
 }
 
-async function takeBack({ undo }: Done): Promise<Done> {
-  const back = (await undo?.()) === true
+async function takeBack(done: Done): Promise<Done> {
+  const back = (await done.undo?.()) ?? null
+  // not saved, which the page says with its reason: it can be taken back again
+  if (back === null) return done
   return { code: back ? 'workroom.undone' : 'workroom.not-undone', values: {}, undo: null }
 }
 
@@ -87,7 +96,7 @@ interface PartProps extends PageProps {
 
 /** The frame, and in it the part that the address names; where nothing is known of anybody, the first visit. */
 function Parts(props: PartProps) {
-  const { records, stamp, kept, person, wording, actions, onDone, onError } = props
+  const { records, stamp, saving, kept, person, wording, actions, onDone, onError } = props
   const { page, open } = props.route
   const { t } = useWords()
   /** The first visit was left for the full form. */
@@ -98,47 +107,54 @@ function Parts(props: PartProps) {
   const drafted = useHeldDrafts(person)
   const isNobody = kept.people.length === 0 && kept.listings.length === 0 && skipped === null
   const isFirst = page === 'first' || (isNobody && page !== 'backup' && page !== 'alterations')
+  const backup = () =>
+    void saveBackup(records, stamp()).then((name) => onDone({ code: 'backup.saved', values: { name }, undo: null }), onError)
   return (
     <DraftsHeld.Provider value={drafted}>
       <Frame
         page={page}
         people={kept.people}
         personId={person?.id ?? null}
-        onPerson={(id) => void setSettings(records, { personId: id }, stamp())}
+        onPerson={(id) => void saving.run(() => setSettings(records, { personId: id }, stamp()))}
         place={t(`workroom.place.${platform.where}`, { address: location.host })}
       >
-        {isFirst && <First {...props} onSkipped={setSkipped} />}
-        {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}
-        {!isFirst && page === 'wishlist' && open !== null && (
-          <OpenListing key={open} records={records} stamp={stamp} kept={kept} listingId={open} onError={onError} />
-        )}
-        {!isFirst && page === 'wishlist' && open === null && (
-          <WishlistPart
-            listings={kept.listings}
-            answers={answers}
-            currency={wording.currency ?? ''}
-            ready={ofPerson(kept.measures, person).length + ofPerson(kept.garments, person).length > 0}
-            actions={actions}
-          />
-        )}
-        {!isFirst && page === 'card' && <ShopCardPart listings={kept.listings} answers={answers} listingId={open ?? ''} />}
-        {!isFirst && page === 'look' && <LookedAt records={records} stamp={stamp} kept={kept} onError={onError} />}
-        {page === 'alterations' && <AlterationsPage />}
-        {page === 'wardrobe' && person !== null && <WardrobePart kept={kept} person={person} actions={actions} />}
-        {!isFirst && (page === 'body' || (page === 'wardrobe' && person === null)) && (
-          <BodyPart
-            person={person}
-            begun={skipped}
-            measures={latestFirst(ofPerson(kept.measures, person))}
-            today={localDate()}
-            drafts={drafts[person?.id ?? ''] ?? {}}
-            onDrafts={(typed, personId = person?.id ?? '') => setDrafts({ ...drafts, [personId]: typed })}
-            actions={actions}
-          />
-        )}
-        {page === 'backup' && (
-          <BackupPart records={records} stamp={stamp} kept={kept} wording={wording} onDone={onDone} onError={onError} />
-        )}
+        <Apart
+          of={`${page} ${open ?? ''} ${isFirst} ${person?.id ?? ''}`}
+          broken={(detail) => <BrokenPart detail={detail} onReload={() => location.reload()} onBackup={backup} />}
+        >
+          {isFirst && <First {...props} onSkipped={setSkipped} />}
+          {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}
+          {!isFirst && page === 'wishlist' && open !== null && (
+            <OpenListing key={open} records={records} stamp={stamp} saving={saving} kept={kept} listingId={open} onError={onError} />
+          )}
+          {!isFirst && page === 'wishlist' && open === null && (
+            <WishlistPart
+              listings={kept.listings}
+              answers={answers}
+              currency={wording.currency ?? ''}
+              ready={ofPerson(kept.measures, person).length + ofPerson(kept.garments, person).length > 0}
+              actions={actions}
+            />
+          )}
+          {!isFirst && page === 'card' && <ShopCardPart listings={kept.listings} answers={answers} listingId={open ?? ''} />}
+          {!isFirst && page === 'look' && <LookedAt records={records} stamp={stamp} saving={saving} kept={kept} onError={onError} />}
+          {page === 'alterations' && <AlterationsPage />}
+          {page === 'wardrobe' && person !== null && <WardrobePart kept={kept} person={person} actions={actions} />}
+          {!isFirst && (page === 'body' || (page === 'wardrobe' && person === null)) && (
+            <BodyPart
+              person={person}
+              begun={skipped}
+              measures={latestFirst(ofPerson(kept.measures, person))}
+              today={localDate()}
+              drafts={drafts[person?.id ?? ''] ?? {}}
+              onDrafts={(typed, personId = person?.id ?? '') => setDrafts((all) => ({ ...all, [personId]: typed }))}
+              actions={actions}
+            />
+          )}
+          {page === 'backup' && (
+            <BackupPart records={records} stamp={stamp} saving={saving} kept={kept} wording={wording} onDone={onDone} onError={onError} />
+          )}
+        </Apart>
       </Frame>
     </DraftsHeld.Provider>
   )
@@ -163,8 +179,8 @@ function First({ records, route, actions, onSkipped }: PartProps & { onSkipped: 
         location.hash = 'body'
       }}
       onSample={() =>
-        void actions.addSample(localDate()).then(() => {
-          location.hash = 'wishlist'
+        void actions.addSample(localDate()).then((saved) => {
+          if (saved) location.hash = 'wishlist'
         })
       }
       onSaved={() =>
@@ -195,8 +211,8 @@ function WardrobePart({ kept, person, actions }: Pick<PartProps, 'kept' | 'actio
       key={person.id}
       name={person.name}
       garments={ofPerson(kept.garments, person)}
-      onAdd={(garment) => void actions.addGarment(person.id, garment)}
-      onEdit={(id, garment) => void actions.editGarment(id, garment)}
+      onAdd={(garment) => actions.addGarment(person.id, garment)}
+      onEdit={(id, garment) => actions.editGarment(id, garment)}
       onRemove={(id) => void actions.removeGarment(id, nameOf(id))}
       onFavourite={(id, on) => void actions.favourite(id, nameOf(id), on)}
     />

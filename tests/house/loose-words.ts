@@ -39,7 +39,7 @@ function listsOf(file: SourceFile): Map<string, string[]> {
   walk(file, (node) => {
     if (node.type !== 'VariableDeclarator' || !isNode(node.id) || !isNode(node.init)) return
     const value = node.init
-    const given = value.type === 'NewExpression' ? listed(value.arguments)[0] : value
+    const given = value.type === 'NewExpression' || value.type === 'CallExpression' ? listed(value.arguments)[0] : value
     const held =
       given?.type === 'ArrayExpression'
         ? listed(given.elements).map((one) => (one.type === 'ArrayExpression' ? listed(one.elements)[0] : one))

@@ -74,6 +74,9 @@ export function submit(): void {
   fireEvent.submit(form)
 }
 
+/** Waits until what was handed on is answered, and drawn. */
+export const settled = (): Promise<void> => act(() => new Promise<void>((done) => setTimeout(done)))
+
 /** What is said beside a field. */
 export const beside = (label: string, row?: string): string =>
   (field(label, row).getAttribute('aria-describedby') ?? '')

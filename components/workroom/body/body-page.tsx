@@ -1,9 +1,10 @@
 /** A body: the figure with its numbered tapes, and a field for each. A figure is kept when its field is left. */
-import { useState } from 'preact/hooks'
+import { useRef, useState } from 'preact/hooks'
 import type { Units } from '../../../core/length.ts'
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
 import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
+import type { Saved } from '../drafts.tsx'
 import { Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
 import type { MeasureShown } from '../shown.ts'
@@ -23,7 +24,8 @@ export interface BodyPageProps {
   drafts: Drafts
   onDrafts: (drafts: Drafts) => void
   onUnits: (units: Units) => void
-  onMeasured: (measure: BodyMeasureId, mm: number, stated: string, takenOn: string) => void
+  /** Answers whether it is saved; until then the figure stays in its field as it was typed. */
+  onMeasured: (measure: BodyMeasureId, mm: number, stated: string, takenOn: string) => Saved
   onRemove: (id: string) => void
 }
 
@@ -111,9 +113,14 @@ function latestOf(measures: readonly MeasureShown[]): Latest {
 function useTaking({ drafts, onDrafts, onMeasured }: BodyPageProps, latest: Latest, takenOn: ReturnType<typeof typedDate>) {
   const { units } = useWords()
   const [problems, setProblems] = useState<Partial<Record<BodyMeasureId, string>>>({})
-  const settle = (measure: BodyMeasureId, problem: string | null) => {
+  // saving takes a moment, in which another field may be typed into
+  const now = useRef(drafts)
+  now.current = drafts
+  const tell = (measure: BodyMeasureId, problem: string | null) =>
     setProblems(({ [measure]: _, ...rest }) => (problem === null ? rest : { ...rest, [measure]: problem }))
-    const { [measure]: _, ...others } = drafts
+  const settle = (measure: BodyMeasureId, problem: string | null) => {
+    tell(measure, problem)
+    const { [measure]: _, ...others } = now.current
     if (problem === null) onDrafts(others)
   }
   const take = (measure: BodyMeasureId, typed: string) => {
@@ -122,8 +129,11 @@ function useTaking({ drafts, onDrafts, onMeasured }: BodyPageProps, latest: Late
     const length = typedLength(typed, units)
     if (!length.ok) return settle(measure, length.problem)
     if (!takenOn.ok) return settle(measure, takenOn.problem)
-    if (known === undefined || Math.abs(known - length.value) >= SAME_MM) onMeasured(measure, length.value, typed.trim(), takenOn.value)
-    return settle(measure, null)
+    if (known !== undefined && Math.abs(known - length.value) < SAME_MM) return settle(measure, null)
+    tell(measure, null)
+    void onMeasured(measure, length.value, typed.trim(), takenOn.value).then((saved) => {
+      if (saved && (now.current[measure] ?? typed) === typed) settle(measure, null)
+    })
   }
   return { problems, take }
 }

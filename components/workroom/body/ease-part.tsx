@@ -5,6 +5,7 @@ import { POINTS, type PointId } from '../../../core/ids/points.ts'
 import { FITS, type Fit } from '../../../core/wearer/body.ts'
 import { easeFor, edgesFor } from '../../../core/wearer/ease.ts'
 import { useWords } from '../../words.tsx'
+import type { Saved } from '../drafts.tsx'
 import { Choice } from '../field.tsx'
 import type { OwnEase } from '../shown.ts'
 import { typedDifference } from '../typed.ts'
@@ -14,7 +15,7 @@ export interface EasePartProps {
   own: readonly OwnEase[]
   /** The fit usually asked for: shown first. */
   fit: Fit
-  onOwn: (own: OwnEase[]) => void
+  onOwn: (own: OwnEase[]) => Saved
 }
 
 const KINDS = GARMENT_KINDS.filter((kind) => easeFor(kind).length > 0)
@@ -28,7 +29,7 @@ export function EasePart({ own, fit: usual, onOwn }: EasePartProps) {
   const isOf = (point: PointId) => (one: OwnEase) => one.kind === kind && one.fit === fit && one.point === point
   const set = (point: PointId, mm: number | null) => {
     const others = own.filter((one) => !isOf(point)(one))
-    onOwn(mm === null ? others : [...others, { kind, fit, point, mm }])
+    return onOwn(mm === null ? others : [...others, { kind, fit, point, mm }])
   }
   return (
     <>

@@ -6,13 +6,14 @@ import type { OwnLimits } from '../../../core/plan/means.ts'
 import { useWords } from '../../words.tsx'
 import { LimitWords } from '../alterations/alterations-page.tsx'
 import { ALTERED_KINDS, jobsShown } from '../alterations/jobs-shown.ts'
+import type { Saved } from '../drafts.tsx'
 import { Choice } from '../field.tsx'
 import { typedLimit } from '../typed.ts'
 import { OwnFigure } from './own-figure.tsx'
 
 export interface LimitsPartProps {
   own: OwnLimits
-  onOwn: (own: OwnLimits) => void
+  onOwn: (own: OwnLimits) => Saved
 }
 
 export function LimitsPart({ own, onOwn }: LimitsPartProps) {
@@ -22,7 +23,7 @@ export function LimitsPart({ own, onOwn }: LimitsPartProps) {
   const ids = ALTERATIONS.filter((id) => jobs.some((job) => job.id === id))
   const set = (id: AlterationId, mm: number | null) => {
     const { [id]: _, ...others } = own
-    onOwn(mm === null ? others : { ...others, [id]: mm })
+    return onOwn(mm === null ? others : { ...others, [id]: mm })
   }
   return (
     <>

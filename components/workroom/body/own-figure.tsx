@@ -1,7 +1,7 @@
 /** A figure of the person's own beside the usual one: kept when its field is left, taken away by one press. Empty: the usual one stands. */
 import { useId, useState } from 'preact/hooks'
 import { useWords } from '../../words.tsx'
-import { useDraft } from '../drafts.tsx'
+import { type Saved, useDraft, useSend } from '../drafts.tsx'
 import { Field } from '../field.tsx'
 import type { Typed } from '../typed.ts'
 
@@ -13,7 +13,7 @@ export interface OwnFigureProps {
   /** mm; null: the usual one stands. */
   ownMm: number | null
   read: (typed: string) => Typed<number | null>
-  onOwn: (mm: number | null) => void
+  onOwn: (mm: number | null) => Saved
   /** The usual figure in words, and anything else that belongs to the row. */
   children: preact.ComponentChildren
 }
@@ -28,13 +28,14 @@ export function OwnFigure({ draft, name, label, ownMm, read, onOwn, children }: 
   const [left, setLeft] = useState(false)
   const shown = held.typed ?? (ownMm === null ? '' : figure(ownMm))
   const taken = read(shown)
+  const send = useSend(onOwn, held.drop)
   const keep = () => {
     setLeft(true)
     if (held.typed === null || !taken.ok) return
-    held.drop()
     const { value } = taken
     const same = value === null || ownMm === null ? value === ownMm : Math.abs(value - ownMm) < SAME_MM
-    if (!same) onOwn(value)
+    if (same) held.drop()
+    else send(value)
   }
   return (
     <li class="wr-own">
@@ -56,15 +57,7 @@ export function OwnFigure({ draft, name, label, ownMm, read, onOwn, children }: 
           problem={taken.ok || !left ? null : t(taken.problem, { units })}
         />
         {ownMm !== null && (
-          <button
-            type="button"
-            class="btn small bare"
-            aria-label={t('own.reset', { name })}
-            onClick={() => {
-              held.drop()
-              onOwn(null)
-            }}
-          >
+          <button type="button" class="btn small bare" aria-label={t('own.reset', { name })} onClick={() => send(null)}>
             {t('own.usual')}
           </button>
         )}

@@ -5,7 +5,7 @@ import type { Level } from '../../../core/plan/means.ts'
 import { FITS, SIZES, type Sizes } from '../../../core/wearer/body.ts'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { useWords } from '../../words.tsx'
-import { useDraft } from '../drafts.tsx'
+import { type Saved, useDraft, useSend } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import type { PersonFields } from '../shown.ts'
 import { moneyTyped, typedMoney } from '../typed.ts'
@@ -14,7 +14,8 @@ export interface PersonFormProps {
   person: PersonFields
   /** The name its half-typed text is held under. */
   draft?: string
-  onSave: (person: PersonFields) => void
+  /** Answers whether it is saved; until then what is typed stays. */
+  onSave: (person: PersonFields) => Saved
   /** null: there is nothing to go back to. */
   onCancel: (() => void) | null
   /** null: a new person, who can't be deleted yet. */
@@ -44,6 +45,7 @@ export function PersonForm({ person, draft = 'person', onSave, onCancel, onRemov
   const { t } = useWords()
   const { typed, type, drop } = useDraft(draft, typedOf(person))
   const [tried, setTried] = useState(false)
+  const send = useSend(onSave, drop)
   const taken = personTyped(typed, person)
   const wrong = (code: string | null): string | null => (tried && code !== null ? t(code) : null)
   const change = (changed: Partial<Typed>) => type({ ...typed, ...changed })
@@ -56,8 +58,7 @@ export function PersonForm({ person, draft = 'person', onSave, onCancel, onRemov
       requestAnimationFrame(() => form instanceof HTMLElement && form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())
       return
     }
-    drop()
-    onSave(taken.person)
+    send(taken.person)
   }
   const cancel = () => {
     drop()

@@ -1,7 +1,7 @@
 /** What a tailor asks for each job, and what the notions for it cost: the person's own figures; a job without one stays without a price. */
 import { ALTERATIONS, type AlterationId } from '../../../core/ids/alterations.ts'
 import { useWords } from '../../words.tsx'
-import { useDraft } from '../drafts.tsx'
+import { type Saved, useDraft, useSend } from '../drafts.tsx'
 import { Field } from '../field.tsx'
 import { moneyTyped, typedMoney } from '../typed.ts'
 
@@ -10,7 +10,7 @@ export interface PriceListProps {
   tailorPrices: Prices
   notions: Prices
   currency: string
-  onSave: (prices: { tailorPrices: Prices; notions: Prices }) => void
+  onSave: (prices: { tailorPrices: Prices; notions: Prices }) => Saved
 }
 
 type Typed = Readonly<Partial<Record<AlterationId, string>>>
@@ -22,12 +22,12 @@ export function PriceList({ tailorPrices, notions, currency, onSave }: PriceList
     tailorPrices: typedPrices(tailorPrices),
     notions: typedPrices(notions)
   })
+  const send = useSend(onSave, drop)
   const save = (event: Event) => {
     event.preventDefault()
     const prices = { tailorPrices: pricesFrom(typed.tailorPrices), notions: pricesFrom(typed.notions) }
     if (prices.tailorPrices !== null && prices.notions !== null) {
-      drop()
-      return onSave({ tailorPrices: prices.tailorPrices, notions: prices.notions })
+      return send({ tailorPrices: prices.tailorPrices, notions: prices.notions })
     }
     const form = event.currentTarget
     if (form instanceof HTMLElement) form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()

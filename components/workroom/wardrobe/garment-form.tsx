@@ -8,7 +8,7 @@ import { facetsAsked, valuesAsked } from '../../cut/cut-choices.ts'
 import { FacetSelect } from '../../cut/facet-select.tsx'
 import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
-import { useDraft } from '../drafts.tsx'
+import { type Saved, useDraft, useSend } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import type { GarmentFields } from '../shown.ts'
 import { STRETCHES, stretchAnswer, withStretch } from './cloth-typed.ts'
@@ -18,7 +18,8 @@ export interface GarmentFormProps {
   garment: GarmentFields
   /** The name its half-typed text is held under. */
   draft: string
-  onSave: (garment: GarmentFields) => void
+  /** Answers whether it is saved; until then what is typed stays. */
+  onSave: (garment: GarmentFields) => Saved
   onCancel: () => void
 }
 
@@ -42,6 +43,7 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
     notes: garment.notes
   })
   const [tried, setTried] = useState(false)
+  const send = useSend(onSave, form.drop)
   const { name, kind, points, cloth, cut, notes } = form.typed
   const type = (changed: Partial<FormTyped>) => form.type({ ...form.typed, ...changed })
   const { measures, problems } = measuresFrom(points, units)
@@ -51,8 +53,7 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
     event.preventDefault()
     setTried(true)
     if (name.trim() !== '' && Object.keys(problems).length === 0) {
-      form.drop()
-      return onSave({ name: name.trim(), kind, measures, ...said(garment, cloth, cutOn(kind, cut)), notes })
+      return send({ name: name.trim(), kind, measures, ...said(garment, cloth, cutOn(kind, cut)), notes })
     }
     const its = event.currentTarget
     requestAnimationFrame(() => its instanceof HTMLElement && its.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())

@@ -1,7 +1,7 @@
 /** The garments a person owns, and the one of each kind that others are set beside. */
 import { Outline } from '../../outline/outline.tsx'
 import { useWords } from '../../words.tsx'
-import { useDraft } from '../drafts.tsx'
+import { type Saved, useDraft, whenSaved } from '../drafts.tsx'
 import { Empty, Headline } from '../frame.tsx'
 import type { GarmentFields, GarmentShown } from '../shown.ts'
 import { GarmentForm } from './garment-form.tsx'
@@ -9,8 +9,8 @@ import { GarmentForm } from './garment-form.tsx'
 export interface WardrobePageProps {
   name: string
   garments: readonly GarmentShown[]
-  onAdd: (garment: GarmentFields) => void
-  onEdit: (id: string, garment: GarmentFields) => void
+  onAdd: (garment: GarmentFields) => Saved
+  onEdit: (id: string, garment: GarmentFields) => Saved
   onRemove: (id: string) => void
   onFavourite: (id: string, on: boolean) => void
 }
@@ -37,15 +37,7 @@ export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavour
       {editing === 'new' && (
         <section class="wr-edit stitched">
           <h2>{t('wardrobe.add')}</h2>
-          <GarmentForm
-            garment={NEW_GARMENT}
-            draft="garment"
-            onCancel={done}
-            onSave={(garment) => {
-              onAdd(garment)
-              done()
-            }}
-          />
+          <GarmentForm garment={NEW_GARMENT} draft="garment" onCancel={done} onSave={(garment) => whenSaved(onAdd(garment), done)} />
         </section>
       )}
       {garments.length === 0 && editing === null && (
@@ -64,10 +56,7 @@ export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavour
                   garment={garment}
                   draft={`garment/${garment.id}`}
                   onCancel={done}
-                  onSave={(fields) => {
-                    onEdit(garment.id, fields)
-                    done()
-                  }}
+                  onSave={(fields) => whenSaved(onEdit(garment.id, fields), done)}
                 />
               </section>
             ) : (

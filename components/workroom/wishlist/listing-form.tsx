@@ -1,6 +1,6 @@
 /** What can be changed of a kept listing without opening it: status, notes, tags and the person's own figures. */
 import { useWords } from '../../words.tsx'
-import { useDraft } from '../drafts.tsx'
+import { type Saved, useDraft, useSend } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import { type ListingChanges, type ListingFields, type Money, STATUSES } from '../shown.ts'
 import { moneyTyped, typedMoney } from '../typed.ts'
@@ -13,7 +13,7 @@ export interface ListingFormProps {
   pagePrice: number | null
   currency: string
   /** With what was changed here: the rest may have been changed elsewhere while the form was open. */
-  onSave: (changes: ListingChanges) => void
+  onSave: (changes: ListingChanges) => Saved
   onCancel: () => void
 }
 
@@ -25,6 +25,7 @@ export function ListingForm({ listing, draft = 'listing', pagePrice, currency, o
   const { began, now: typed } = form.typed
   const { status, notes, tags } = typed
   const type = (changed: Partial<Typed>) => form.type({ began, now: { ...typed, ...changed } })
+  const send = useSend(onSave, form.drop)
   const price = typedMoney(typed.price)
   const postage = typedMoney(typed.postage)
   const worth = typedMoney(typed.worth)
@@ -34,8 +35,7 @@ export function ListingForm({ listing, draft = 'listing', pagePrice, currency, o
     event.preventDefault()
     if (price.ok && postage.ok && worth.ok) {
       const money = { price: price.value, postage: postage.value, worth: worth.value }
-      form.drop()
-      return onSave(changesOf(began, typed, money))
+      return send(changesOf(began, typed, money))
     }
     const its = event.currentTarget
     if (its instanceof HTMLElement) its.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()

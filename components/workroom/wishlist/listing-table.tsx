@@ -1,6 +1,9 @@
 /** The kept listings as rows; one that is being changed is its form. */
+
+import { Apart } from '../../apart.tsx'
+import { BrokenRow } from '../../broken.tsx'
 import { useWords } from '../../words.tsx'
-import { useDraft } from '../drafts.tsx'
+import { type Saved, useDraft, whenSaved } from '../drafts.tsx'
 import type { ListingChanges, ListingShown } from '../shown.ts'
 import { ListingForm } from './listing-form.tsx'
 import { ListingRow } from './listing-row.tsx'
@@ -18,7 +21,7 @@ export interface ListingTableProps {
   onCompare: (listing: ListingShown, on: boolean) => void
   onOpen: (id: string) => void
   cardOf: (id: string) => string
-  onEdit: (id: string, changes: ListingChanges) => void
+  onEdit: (id: string, changes: ListingChanges) => Saved
   onRemove: (id: string) => void
 }
 
@@ -45,22 +48,26 @@ export function ListingTable({ listings, layout, compared, currency, onCompare, 
               listing={listing}
               currency={currency}
               onCancel={() => setEditing(null)}
-              onSave={(changes) => {
-                onEdit(listing.id, changes)
-                setEditing(null)
-              }}
+              onSave={(changes) => whenSaved(onEdit(listing.id, changes), () => setEditing(null))}
             />
           ) : (
-            <ListingRow
+            <Apart
               key={listing.id}
-              listing={listing}
-              compared={compared.includes(listing)}
-              onCompare={mayCompare(listing) ? (on) => onCompare(listing, on) : null}
-              onOpen={() => onOpen(listing.id)}
-              card={cardOf(listing.id)}
-              onEdit={() => setEditing(listing.id)}
-              onRemove={() => onRemove(listing.id)}
-            />
+              of={JSON.stringify(listing)}
+              broken={() => (
+                <BrokenRow columns={HEADS.length} title={listing.title || t('wishlist.untitled')} onRemove={() => onRemove(listing.id)} />
+              )}
+            >
+              <ListingRow
+                listing={listing}
+                compared={compared.includes(listing)}
+                onCompare={mayCompare(listing) ? (on) => onCompare(listing, on) : null}
+                onOpen={() => onOpen(listing.id)}
+                card={cardOf(listing.id)}
+                onEdit={() => setEditing(listing.id)}
+                onRemove={() => onRemove(listing.id)}
+              />
+            </Apart>
           )
         )}
       </tbody>
@@ -71,7 +78,7 @@ export function ListingTable({ listings, layout, compared, currency, onCompare, 
 interface EditedRowProps {
   listing: ListingShown
   currency: string
-  onSave: (changes: ListingChanges) => void
+  onSave: (changes: ListingChanges) => Saved
   onCancel: () => void
 }
 

@@ -1,6 +1,8 @@
 /** Kept listings: find, order, change, open, take away. */
+
 import { useId, useState } from 'preact/hooks'
 import { useWords } from '../../words.tsx'
+import type { Saved } from '../drafts.tsx'
 import { useDraft } from '../drafts.tsx'
 import { Empty, Headline } from '../frame.tsx'
 import type { ListingChanges, ListingShown } from '../shown.ts'
@@ -21,7 +23,7 @@ export interface WishlistPageProps {
   onOpen: (id: string) => void
   /** Where a listing's card for the shop is. */
   cardOf: (id: string) => string
-  onEdit: (id: string, changes: ListingChanges) => void
+  onEdit: (id: string, changes: ListingChanges) => Saved
   onRemove: (id: string) => void
 }
 

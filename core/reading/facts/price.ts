@@ -1,5 +1,6 @@
 /** The asking price: not the price when new, not the postage. */
 
+import { table } from '../../ids/table.ts'
 import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
 import type { Reading } from '../reading.ts'
 import { amount, cue, cueInside } from '../text/cues.ts'
@@ -10,7 +11,7 @@ import { postedIn } from './posted-in.ts'
 import { isWeight, pricesInWords } from './price-words.ts'
 
 /** ISO 4217 of a sign; a dollar and a crown are those of the page's country. */
-const DOLLARS: Record<string, string> = { AU: 'AUD', CA: 'CAD', NZ: 'NZD', SG: 'SGD', HK: 'HKD' }
+const DOLLARS = table<string>({ AU: 'AUD', CA: 'CAD', NZ: 'NZD', SG: 'SGD', HK: 'HKD' })
 export function currencyOf(sign: string, locale: string, text = ''): string {
   const country = /[-_]([a-z]{2})\b/i.exec(locale)?.[1]?.toUpperCase() ?? (sign === '$' ? postedIn(text) : '')
   if (sign === '£') return 'GBP'
@@ -273,7 +274,7 @@ const isSized = ({ terms }: TextRead, at: number): boolean => [at - 1, at - 2, a
 
 const DOLLAR = cue('dollars')
 /** AU$35, C$40. */
-const DOLLAR_OF: Record<string, string> = {
+const DOLLAR_OF = table<string>({
   au: 'AUD',
   a: 'AUD',
   aud: 'AUD',
@@ -288,10 +289,10 @@ const DOLLAR_OF: Record<string, string> = {
   r: 'BRL',
   sg: 'SGD',
   hk: 'HKD'
-}
+})
 
 /** Where no currency is told: “VB 15”, “price: 20”. In English it could be any. */
-const HOME: Record<string, string> = {
+const HOME = table<string>({
   de: 'EUR',
   fr: 'EUR',
   es: 'EUR',
@@ -307,9 +308,9 @@ const HOME: Record<string, string> = {
   nn: 'NOK',
   fi: 'EUR',
   cs: 'CZK'
-}
+})
 /** The same where a language has two homes, by the country of the page. */
-const HOME_IN: Record<string, string> = { 'pt-br': 'BRL', 'pt-pt': 'EUR' }
+const HOME_IN = table<string>({ 'pt-br': 'BRL', 'pt-pt': 'EUR' })
 const SAYS_PRICE = cue('priceName')
 const HAGGLED = cue('haggled')
 

@@ -1,7 +1,9 @@
 /** Whose sizes it is cut for: words that possess the garment, else the page's data, else a label that only one of the two has. */
+
 import type { Use } from '../../garment/garment-input.ts'
 import type { Whose } from '../../garment/model/whose.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
+import { table } from '../../ids/table.ts'
 import { LETTER } from '../sizes/size-words.ts'
 import { type Cue, cue, cueStart } from '../text/cues.ts'
 import { meaning, means, phrasesOf, type Term, termAt, termsAs } from '../text/terms.ts'
@@ -50,7 +52,7 @@ function onlyOne(said: readonly Said[]): Whose | null | undefined {
 }
 
 /** GenderType of schema.org. */
-const CODES: Partial<Record<string, Said>> = { female: 'women', male: 'men', unisex: 'both' }
+const CODES = table<Said>({ female: 'women', male: 'men', unisex: 'both' })
 
 const WOMENS_BEGINS = cueStart('womensBegins')
 const MENS_BEGINS = cueStart('mensBegins')

@@ -1,4 +1,5 @@
 /** What it costs that a figure is of a name. */
+import { table } from '../../ids/table.ts'
 import { landmarkFrom } from '../names/from-landmark.ts'
 import type { Label } from '../names/label.ts'
 import { numberAt } from '../quantities/numbers.ts'
@@ -16,7 +17,7 @@ const FURTHEST = 40
 const NO_HALVES: ReadonlySet<string> = new Set()
 
 const COMMA = 0.7
-const SOFT: Record<string, number> = {
+const SOFT = table<number>({
   ',': COMMA,
   ';': 1.2,
   '/': 0.5,
@@ -31,7 +32,7 @@ const SOFT: Record<string, number> = {
   '&': 0.6,
   '+': 0.6,
   x: 0.3
-}
+})
 
 /** Words that hold no figure off its name. */
 const SMALL: Parameters<typeof meansAny>[1] = [

@@ -1,4 +1,5 @@
 /** One JSON-LD block as pages write it: comments around it, line breaks inside its texts. */
+import { table } from '../../ids/table.ts'
 
 /** The value of a block; undefined where it is broken past such slips. Linear. */
 export function jsonBlock(block: string): unknown {
@@ -28,7 +29,7 @@ function unwrapped(block: string): string {
   return text
 }
 
-const SPELLED: Record<string, string> = { '\n': '\\n', '\r': '\\r', '\t': '\\t' }
+const SPELLED = table({ '\n': '\\n', '\r': '\\r', '\t': '\\t' })
 
 /** Line breaks and tabs inside a string, which JSON wants written as \n and \t. */
 function withEscapes(text: string): string {

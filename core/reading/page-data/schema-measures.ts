@@ -2,11 +2,12 @@
  * Measurements in structured data as lines that read like a seller's: schema.org's hasMeasurement is the garment, suggestedMeasurement
  * the body it is for. Names of WearableMeasurementTypeEnumeration and shorter ones; units of UN/CEFACT Recommendation 20 or in words.
  */
+import { table } from '../../ids/table.ts'
 import { amountOf } from './amount.ts'
 import { isJsonNode, type JsonNode, lastName, listed, propertyOf, wordsIn } from './json-node.ts'
 
 /** The vocabulary's names as words of the trade; null: nothing that is altered for fit (a cup, a heel, whatever a back is). */
-export const WEARABLE: Record<string, string | null> = {
+export const WEARABLE = table<string | null>({
   back: null,
   chestorbust: 'chest',
   chest: 'chest',
@@ -25,9 +26,9 @@ export const WEARABLE: Record<string, string | null> = {
   sleeve: 'sleeve length',
   waist: 'waist',
   width: 'width'
-}
+})
 /** UN/CEFACT codes and the words that stand in their place. */
-const UNITS: Record<string, string> = {
+const UNITS = table<string>({
   cmt: 'cm',
   cm: 'cm',
   centimeter: 'cm',
@@ -48,7 +49,7 @@ const UNITS: Record<string, string> = {
   millimetres: 'mm',
   mtr: 'm',
   m: 'm'
-}
+})
 const MOST = 60
 const LONGEST_NAME = 60
 

@@ -1,6 +1,8 @@
 /** What a size label tells about measurements: little, so every figure comes with a wide standard deviation. Lengths mm, girths around. */
+
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
+import { table } from '../../ids/table.ts'
 import { INCH_MM, toMm } from '../../length.ts'
 import { usualRoom } from '../../wearer/usual-room.ts'
 
@@ -11,7 +13,7 @@ export interface LabelMeasure {
 }
 
 /** EN 13402-3 letter codes: chest of men, bust of women, cm from–to. */
-const LETTER_CODES: Record<string, { men: [number, number]; women: [number, number] }> = {
+const LETTER_CODES = table<{ men: [number, number]; women: [number, number] }>({
   XXS: { men: [70, 78], women: [66, 74] },
   XS: { men: [78, 86], women: [74, 82] },
   S: { men: [86, 94], women: [82, 90] },
@@ -20,7 +22,7 @@ const LETTER_CODES: Record<string, { men: [number, number]; women: [number, numb
   XL: { men: [110, 118], women: [107, 119] },
   XXL: { men: [118, 129], women: [119, 131] },
   '3XL': { men: [129, 141], women: [131, 143] }
-}
+})
 /** Body sizes of US pattern catalogues, misses: bust, waist, hip in inches. */
 const US_MISSES: Record<number, [number, number, number]> = {
   6: [30.5, 23, 32.5],

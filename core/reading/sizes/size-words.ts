@@ -1,11 +1,12 @@
 /** Sizes in words and letters: S/M, extra large, 42R, ages; what follows a waist on a label. */
+import { table } from '../../ids/table.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { type Around, LEG, within } from './size-pair.ts'
 
-export const LETTERS: Record<string, string> = {
+export const LETTERS = table<string>({
   small: 'S',
   medium: 'M',
   large: 'L',
@@ -15,7 +16,7 @@ export const LETTERS: Record<string, string> = {
   petite: 'petite',
   os: 'one size',
   osfa: 'one size'
-}
+})
 export const LETTER = /^(?:x{0,4}[sl]|m|[2-6]xl|xs|small|medium|large|xlarge|xxlarge|xsmall|os|osfa)$/
 /** The sizes that head the rows of a table, and how long each is cut. */
 export const SIZE_WORD = /^(?:x{0,4}[sl]|m|[2-6]xl|small|medium|large)$/

@@ -3,12 +3,13 @@
  * What has no place of its own (tags, second halves of characters, entities) becomes FILLER, which the tokens skip.
  */
 
+import { table } from '../../ids/table.ts'
 import { isSquaredUnit, isUnspaced } from '../languages/scripts.ts'
 
 /** Skipped by the tokens; never printed. */
 export const FILLER = '\u0000'
 
-const SAME: Record<string, string> = {
+const SAME = table<string>({
   '”': '"',
   '“': '"',
   '„': '"',
@@ -86,7 +87,7 @@ const SAME: Record<string, string> = {
   '\u2060': FILLER,
   '\ufeff': FILLER,
   '\ufe0f': FILLER
-}
+})
 /** Kept as they are though a compatibility form exists: fractions are numbers of their own. */
 const FRACTION = /[¼-¾⅐-⅞↉]/
 const COMBINING = /\p{M}/u
@@ -123,7 +124,7 @@ function workOut(character: string): string {
   return character.length === 2 ? `•${FILLER}` : (folded[0] ?? '•')
 }
 
-const ENTITIES: Record<string, string> = {
+const ENTITIES = table<string>({
   quot: '"',
   ldquo: '"',
   rdquo: '"',
@@ -148,7 +149,7 @@ const ENTITIES: Record<string, string> = {
   deg: '°',
   pound: '£',
   euro: '€'
-}
+})
 const ENTITY = /&(#\d{1,6}|#x[0-9a-f]{1,5}|[a-z]{2,6}\d{0,2});/gi
 const TAG = /<(\/?)([a-z][a-z0-9]{0,15})(?:\s[^<>]{0,500})?\/?>/gi
 const BREAKS = /^(?:br|p|li|ul|ol|div|tr|table|h[1-6]|section|dt|dd|dl)$/i

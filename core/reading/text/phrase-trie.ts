@@ -3,6 +3,7 @@ import type { ConditionId, Made, Structure, Trait, Use } from '../../garment/gar
 import { WHOSE, type Whose } from '../../garment/model/whose.ts'
 import type { Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
+import { type Table, table } from '../../ids/table.ts'
 import { cs } from '../languages/cs.ts'
 import { da } from '../languages/da.ts'
 import { de } from '../languages/de.ts'
@@ -74,7 +75,7 @@ export interface PhraseTrie {
   joints: readonly string[]
   halves: ReadonlySet<string>
   /** One-letter names of the language, beside the common ones. */
-  letters: Readonly<Partial<Record<string, PointName>>>
+  letters: Table<PointName>
   /** The words by which runs of letters are cut; null where spaces part the words. */
   runs: RunWords | null
   verbLast: boolean
@@ -149,7 +150,7 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     halves,
     heads: headsOf(lexicons, root),
     joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),
-    letters: lexicons[0]?.letters ?? {},
+    letters: table(lexicons[0]?.letters ?? {}),
     runs: own?.unspaced ? runWordsOf(runWordsIn(own, [root, cuts, whose, signs]), ownParts) : null,
     verbLast: own?.verbLast ?? false,
     bareUnit: own?.bareUnit ?? null

@@ -1,5 +1,6 @@
 /** Words, digits and marks of a plain text, each with its place. */
 
+import { table } from '../../ids/table.ts'
 import { isSquaredUnit, isUnspaced } from '../languages/scripts.ts'
 import { FILLER } from './normalise.ts'
 
@@ -34,7 +35,7 @@ function classOf(character: string): Class {
 }
 
 const TIMES = '×'
-const WIDE: Partial<Record<string, string>> = { '、': ',', '。': '.' }
+const WIDE = table<string>({ '、': ',', '。': '.' })
 
 /** The tokens of a plain text, in order. Letters and digits run together with their own kind; a mark stands alone. Linear. */
 export function tokensOf(plain: string): Token[] {

@@ -6,6 +6,7 @@ import { panel } from './panel.ts'
 import { plan } from './plan.ts'
 import { popup } from './popup.ts'
 import { reading } from './reading.ts'
+import { saving } from './saving.ts'
 import { templates } from './templates.ts'
 import { workroom } from './workroom.ts'
 import { worksheet } from './worksheet.ts'
@@ -18,10 +19,12 @@ export const parts: Record<string, Record<string, string>> = {
   plan,
   popup,
   panel,
+  saving,
   workroom,
   help,
   templates,
   worksheet,
   worksheetSteps
 }
-export const en: Record<string, string> = Object.assign({}, ...Object.values(parts))
+/** With nothing beneath: a code or a word that no part has is none, whatever objects have of their own. */
+export const en: Readonly<Record<string, string>> = Object.freeze(Object.assign(Object.create(null), ...Object.values(parts)))

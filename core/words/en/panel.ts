@@ -69,14 +69,9 @@ export const panel = {
 
   'house.name': 'Seam Reckoner',
   'panel.title': 'Seam Reckoner, beside the page',
-  'saved.head': 'What is saved can’t be opened',
-  'saved.newer': 'It was saved by a later version of this extension, and is left as it is. Install that version again.',
-  'saved.unavailable':
-    'The browser gives no place to save here: in a private window, with storage switched off, or on a full disk. Change that and open this again.',
   'saved.failed': 'What is saved could not be reached: {detail}. Close this and open it again.',
   'saved.broken':
     'Something went wrong here: {detail}. What you typed is kept. Close this and open it again; if it comes back, take out the figure you changed last.',
-  'saved.opening': 'Opening what is saved.',
   'who.body-and-fit': 'Whose body and fit',
   'who.name-and-fit': 'For {name}, {fit|fit}',
   'who.beside': 'Set beside',
@@ -341,7 +336,6 @@ export const panel = {
   'keep.done': 'Kept on your wishlist.',
   'keep.passed': 'Noted as not for you.',
   'keep.taken-back': 'Undone.',
-  'keep.failed': 'That could not be saved. Try again; if it fails again, free some space on the disk.',
   'keep.is.watching': 'On your wishlist: you are thinking about it.',
   'keep.is.asked': 'On your wishlist: you have asked the seller.',
   'keep.is.bought': 'On your wishlist: you bought it.',
@@ -349,7 +343,6 @@ export const panel = {
   'keep.take-back': 'Undo',
   'keep.wishlist': 'Wishlist',
 
-  'changed.saved': 'Everything is saved as you type.',
   'changed.undo': 'Undo the last change',
 
   'nothing.head': 'Nothing to read here yet',

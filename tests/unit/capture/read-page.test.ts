@@ -154,6 +154,15 @@ describe('what a page says of itself', () => {
     expect(markedItems(page('<p itemprop="name">Kilt</p>'))).toEqual([])
   })
 
+  test('a property may be called as something that every object has', () => {
+    const names = Object.getOwnPropertyNames(Object.prototype)
+    const spans = names.map((name) => `<span itemprop="${name}">of ${name}</span>`).join('')
+    const [block = ''] = markedItems(
+      page(`<div itemscope itemtype="https://schema.org/Product"><h1 itemprop="name">Kilt</h1>${spans}</div>`)
+    )
+    expect(Object.entries(JSON.parse(block)).filter(([name]) => !/^@|^name$/.test(name))).toEqual(names.map((name) => [name, `of ${name}`]))
+  })
+
   test('meta properties of a product come as one block', () => {
     const meta = (property: string, content: string) => `<meta property="${property}" content="${content}">`
     const head = meta('og:title', 'Kilt') + meta('product:price:amount', '35') + meta('og:site_name', 'Rail') + meta('product:color', '')

@@ -169,6 +169,16 @@ describe('choosing', () => {
     expect(fits).toEqual([[null, 'close', 'snug'], [null, 'loose', ''], [null, null, ''], 'none'])
   })
 
+  test('what is chosen again as it is leaves no step to take back', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const { id } = await storeLook(records, seen(), stamp())
+    await choose(records, id, { notes: 'once' }, stamp())
+    await choose(records, id, { notes: 'once' }, stamp())
+    expect(there(await undoChoice(records, id, stamp())).after.notes).toBe('')
+    expect(await undoChoice(records, id, stamp())).toBeNull()
+  })
+
   test('a seller’s answer takes the place of what was added by hand for its point, and undo brings that back with it gone', async () => {
     const records = await freshRecords()
     const stamp = clock()

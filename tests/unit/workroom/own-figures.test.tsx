@@ -8,7 +8,7 @@ import type { OwnEase } from '../../../components/workroom/shown.ts'
 import { typedDifference, typedLimit } from '../../../components/workroom/typed.ts'
 import { WardrobePage } from '../../../components/workroom/wardrobe/wardrobe-page.tsx'
 import type { OwnLimits } from '../../../core/plan/means.ts'
-import { beside, field, hide, leave, press, show, shownText, submit, type } from '../on-page.tsx'
+import { beside, field, hide, leave, press, settled, show, shownText, submit, type } from '../on-page.tsx'
 
 afterEach(hide)
 
@@ -21,9 +21,10 @@ describe('own ease', () => {
         <EasePart
           own={own}
           fit="regular"
-          onOwn={(next) => {
+          onOwn={async (next) => {
             onOwn(next)
             setOwn(next)
+            return true
           }}
         />
       )
@@ -39,15 +40,17 @@ describe('own ease', () => {
     expect(shownText()).not.toMatch(/MEM|CWU|TM\d/)
   })
 
-  test('a figure is kept for its kind, fit and point when the field is left; one press takes it away', () => {
+  test('a figure is kept for its kind, fit and point when the field is left; one press takes it away', async () => {
     const other: OwnEase = { kind: 'shirt', fit: 'regular', point: 'waist', mm: 200 }
     const onOwn = ease([other])
     type('Yours', '-4', 'Inside leg')
     expect(onOwn).not.toHaveBeenCalled()
     leave('Yours', 'Inside leg')
     expect(onOwn).toHaveBeenLastCalledWith([other, { kind: 'trousers', fit: 'regular', point: 'inseam', mm: -40 }])
+    await settled()
     press('As usual again: Inside leg')
     expect(onOwn).toHaveBeenLastCalledWith([other])
+    await settled()
     expect(field('Yours', 'Inside leg').value).toBe('')
   })
 
@@ -68,16 +71,17 @@ describe('own ease', () => {
   })
 })
 
-test('own limits: 0 is never, nothing is the usual limit', () => {
+test('own limits: 0 is never, nothing is the usual limit', async () => {
   const onOwn = vi.fn()
   function Held() {
     const [own, setOwn] = useState<OwnLimits>({})
     return (
       <LimitsPart
         own={own}
-        onOwn={(next) => {
+        onOwn={async (next) => {
           onOwn(next)
           setOwn(next)
+          return true
         }}
       />
     )
@@ -87,10 +91,12 @@ test('own limits: 0 is never, nothing is the usual limit', () => {
   type('Yours', '0', 'Legs tapered')
   leave('Yours', 'Legs tapered')
   expect(onOwn).toHaveBeenLastCalledWith({ 'leg-taper': 0 })
+  await settled()
   expect(shownText()).toContain('you ruled this out')
   type('Yours', '1 in', 'Seat in')
   leave('Yours', 'Seat in')
   expect(onOwn).toHaveBeenLastCalledWith({ 'leg-taper': 0, 'seat-in': 25.4 })
+  await settled()
   type('Yours', '', 'Legs tapered')
   leave('Yours', 'Legs tapered')
   expect(onOwn).toHaveBeenLastCalledWith({ 'seat-in': 25.4 })
@@ -117,12 +123,12 @@ test('a limit may be 0 and not below', () => {
   expect(typedLimit('-1', 'cm')).toEqual({ ok: false, problem: 'workroom.length.negative' })
 })
 
-test('a half-typed form keeps its text while another part is looked at, and begins anew once it is saved', () => {
+test('a half-typed form keeps its text while another part is looked at, and begins anew once it is saved', async () => {
   const held = new Map<string, unknown>()
-  const onAdd = vi.fn()
+  const onAdd = vi.fn(async () => true)
   const page = (
     <DraftsHeld.Provider value={held}>
-      <WardrobePage name="Wren" garments={[]} onAdd={onAdd} onEdit={vi.fn()} onRemove={vi.fn()} onFavourite={vi.fn()} />
+      <WardrobePage name="Wren" garments={[]} onAdd={onAdd} onEdit={vi.fn(async () => true)} onRemove={vi.fn()} onFavourite={vi.fn()} />
     </DraftsHeld.Provider>
   )
   show(page)
@@ -136,6 +142,40 @@ test('a half-typed form keeps its text while another part is looked at, and begi
   type('Waist', '39')
   submit()
   expect(onAdd).toHaveBeenCalledOnce()
+  await settled()
   press('Add a garment')
   expect(field('Name').value).toBe('')
+})
+
+test('a form whose text could not be saved keeps it, stays open, and can be sent again; two presses save once', async () => {
+  const held = new Map<string, unknown>()
+  let room = false
+  const onAdd = vi.fn(async () => room)
+  show(
+    <DraftsHeld.Provider value={held}>
+      <WardrobePage name="Wren" garments={[]} onAdd={onAdd} onEdit={vi.fn(async () => true)} onRemove={vi.fn()} onFavourite={vi.fn()} />
+    </DraftsHeld.Provider>
+  )
+  press('Add a garment')
+  type('Name', 'Grey flannels')
+  type('Waist', '39')
+  submit()
+  submit()
+  await settled()
+  expect(onAdd).toHaveBeenCalledOnce()
+  expect(field('Name').value).toBe('Grey flannels')
+  expect(field('Waist').value).toBe('39')
+  room = true
+  submit()
+  await settled()
+  expect(onAdd).toHaveBeenCalledTimes(2)
+  expect(shownText()).not.toContain('Waist')
+})
+
+test('a figure of one’s own that could not be saved stays in its field', async () => {
+  show(<LimitsPart own={{}} onOwn={async () => false} />)
+  type('Yours', '0', 'Legs tapered')
+  leave('Yours', 'Legs tapered')
+  await settled()
+  expect(field('Yours', 'Legs tapered').value).toBe('0')
 })

@@ -5,14 +5,14 @@ import { BackupPage } from '../../../components/workroom/backup-page.tsx'
 import { BodyPage, type BodyPageProps } from '../../../components/workroom/body/body-page.tsx'
 import { PersonForm } from '../../../components/workroom/body/person-form.tsx'
 import { DoneBar, Frame } from '../../../components/workroom/frame.tsx'
-import type { ListingShown, MeasureShown, PersonFields } from '../../../components/workroom/shown.ts'
+import type { GarmentFields, ListingShown, MeasureShown, PersonFields } from '../../../components/workroom/shown.ts'
 import { STRETCHES, stretchAnswer, withStretch } from '../../../components/workroom/wardrobe/cloth-typed.ts'
 import { WardrobePage } from '../../../components/workroom/wardrobe/wardrobe-page.tsx'
 import { ListingForm } from '../../../components/workroom/wishlist/listing-form.tsx'
 import { WishlistPage } from '../../../components/workroom/wishlist/wishlist-page.tsx'
 import type { Units } from '../../../core/length.ts'
 import { HIP, hangingOn, THIGH, tooLittle, trousersReckoning, WAIST, wearsAsIs } from '../components/fixtures.ts'
-import { beside, field, fill, hide, inPage, show as onPage, press, shownText, submit, textOf, type } from '../on-page.tsx'
+import { beside, field, fill, hide, inPage, leave, show as onPage, press, settled, shownText, submit, textOf, type } from '../on-page.tsx'
 
 const show = (page: preact.ComponentChild, units: Units = 'in'): void => onPage(page, { units })
 afterEach(hide)
@@ -34,7 +34,7 @@ describe('the Body page', () => {
       drafts: {},
       onDrafts: vi.fn(),
       onUnits: vi.fn(),
-      onMeasured: vi.fn(),
+      onMeasured: vi.fn(async () => true),
       onRemove: vi.fn(),
       ...over
     }
@@ -77,6 +77,22 @@ describe('the Body page', () => {
     fill('Hip', '38.5')
     expect(onMeasured).toHaveBeenCalledOnce()
     expect(field('Hip').getAttribute('aria-invalid')).toBe('false')
+  })
+
+  test('a figure that could not be saved stays in its field; one that was typed over meanwhile stays too', async () => {
+    let saved = false
+    body({ onMeasured: vi.fn(async () => saved) })
+    fill('Hip', '38')
+    await settled()
+    expect(field('Hip').value).toBe('38')
+    saved = true
+    fill('Hip', '38.5')
+    type('Hip', '39')
+    await settled()
+    expect(field('Hip').value).toBe('39')
+    leave('Hip')
+    await settled()
+    expect(field('Hip').value).toBe('')
   })
 
   test('an emptied field removes nothing and says how to', () => {
@@ -133,7 +149,7 @@ describe('the Body page', () => {
 describe('a person', () => {
   const NOBODY = { name: '', units: 'cm' as const, currency: '', fit: 'regular' as const, means: { level: 3 as const, tailor: false } }
   test('without a name nothing is saved and the message stands at the field', () => {
-    const onSave = vi.fn()
+    const onSave = vi.fn(async (_: unknown) => true)
     show(<PersonForm person={NOBODY} onSave={onSave} onCancel={null} onRemove={null} />)
     fill('Currency', 'pounds')
     fill('An hour of yours is worth', '£8')
@@ -145,7 +161,7 @@ describe('a person', () => {
     expect(field('Currency').value).toBe('pounds')
   })
   test('saved with means; what the form does not show stays', () => {
-    const onSave = vi.fn()
+    const onSave = vi.fn(async (_: unknown) => true)
     show(
       <PersonForm
         person={{ ...NOBODY, means: { ...NOBODY.means, notions: { 'leg-taper': 2 }, pace: 2 } }}
@@ -167,7 +183,7 @@ describe('a person', () => {
     })
   })
   const saved = (person: PersonFields, change: () => void) => {
-    const onSave = vi.fn()
+    const onSave = vi.fn(async (_: unknown) => true)
     show(<PersonForm person={person} onSave={onSave} onCancel={null} onRemove={null} />)
     fill('Name', 'Wren')
     change()
@@ -191,7 +207,15 @@ describe('a person', () => {
 
 describe('the wardrobe', () => {
   const wardrobe = (over = {}) => {
-    const props = { name: 'Wren', garments: [], onAdd: vi.fn(), onEdit: vi.fn(), onRemove: vi.fn(), onFavourite: vi.fn(), ...over }
+    const props = {
+      name: 'Wren',
+      garments: [],
+      onAdd: vi.fn(async (_: GarmentFields) => true),
+      onEdit: vi.fn(async () => true),
+      onRemove: vi.fn(),
+      onFavourite: vi.fn(),
+      ...over
+    }
     show(<WardrobePage {...props} />)
     return props
   }
@@ -237,9 +261,9 @@ describe('the wardrobe', () => {
     fill('Rise', 'low')
     fill('Rise', '')
     submit()
-    const added = onAdd.mock.calls[0]?.[0]
+    const [added = flannels] = onAdd.mock.lastCall ?? []
     expect(added).toMatchObject({ cloth: { fibres: [{ fibre: 'elastane', percent: 4 }] }, cut: { leg: 'bootcut' } })
-    expect(added.cut).toEqual({ leg: 'bootcut' })
+    expect(added).toHaveProperty('cut', { leg: 'bootcut' })
     const { onEdit } = wardrobe({ garments: [{ ...added, id: 'j', favourite: false }] })
     press('Change Blue jeans')
     expect(field('Stretch in the cloth').value).toBe('lot')
@@ -375,7 +399,7 @@ describe('the wishlist', () => {
     expect(inPage().querySelector('.wr-title')?.textContent).toBe(title)
   })
   test('a bad price is told beside its field and nothing is saved', () => {
-    const onSave = vi.fn()
+    const onSave = vi.fn(async (_: unknown) => true)
     const fields = { status: 'watching' as const, notes: '', tags: ['wool'], money: { price: null, postage: null, worth: null } }
     show(<ListingForm listing={fields} pagePrice={24} currency="GBP" onSave={onSave} onCancel={vi.fn()} />)
     expect(beside('Price')).toContain('The page says £24.00')

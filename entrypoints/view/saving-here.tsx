@@ -1,0 +1,27 @@
+/** Draws a page with how its saving stands, and holds it back from closing while something typed is not saved. */
+import type { ComponentChildren } from 'preact'
+import { useEffect, useState } from 'preact/hooks'
+import { SavingBar } from '../../components/saving/saving-bar.tsx'
+import { SavingNow } from '../../components/saving/saving-now.tsx'
+import type { Saving } from './saving.ts'
+
+export function SavingHere({ saving, children }: { saving: Saving; children: ComponentChildren }) {
+  const [now, setNow] = useState(() => saving.now())
+  useEffect(() => {
+    setNow(saving.now())
+    return saving.watch(setNow)
+  }, [saving])
+  const unsaved = now.waiting > 0 || now.is === 'saving'
+  useEffect(() => {
+    if (!unsaved) return
+    const ask = (event: BeforeUnloadEvent) => event.preventDefault()
+    addEventListener('beforeunload', ask)
+    return () => removeEventListener('beforeunload', ask)
+  }, [unsaved])
+  return (
+    <SavingNow.Provider value={now}>
+      {children}
+      <SavingBar now={now} onAgain={() => void saving.again()} onReload={() => location.reload()} onClose={() => saving.read()} />
+    </SavingNow.Provider>
+  )
+}

@@ -1,11 +1,13 @@
 /** The answer first, in one screen: verdict, condition, one sentence, three facts, the one question, two actions. Popup and panel show the same. */
+import type { Verdict } from '../../core/ids/verdicts.ts'
 import { sellersQuestions } from '../../core/plan/ask/message.ts'
+import { LIKELY } from '../../core/plan/keys.ts'
 import type { Ask } from '../../core/reckon.ts'
 import { type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { asSentences, useWords } from '../words.tsx'
 import { ConditionLine } from './condition-line.tsx'
-import { Facts } from './facts.tsx'
+import { chanceOf, Facts } from './facts.tsx'
 import { type KeepActions, KeepActs } from './keep-acts.tsx'
 import { SellerMessage } from './seller-message.tsx'
 import { WouldFit } from './would-fit.tsx'
@@ -24,6 +26,9 @@ export interface AnswerProps extends KeepActions {
 /** From this chance on nobody need ask before they buy (a setting). */
 const SURE_ENOUGH = 0.75
 
+/** Verdicts that sound like a yes. */
+const DOUBTED: ReadonlySet<Verdict> = new Set<Verdict>(['wears-as-is', 'alters-to-fit', 'needs-a-tailor'])
+
 /** More sentences than these are read by nobody in a small window. */
 const MOST_SHORT = 2
 
@@ -35,6 +40,8 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, .
   const own = ask.find(isOwn)
   const asksSeller = sizeToChoose(judged) === null && verdict !== 'leave-it' && sellersQuestions(ask).length > 0
   const askFirst = asksSeller && (reckoning.chance ?? 1) < SURE_ENOUGH
+  // what is more likely not so than so is no plain yes
+  const isDoubtful = DOUBTED.has(verdict) && (chanceOf(judged) ?? 1) < LIKELY
   // one thing stands out: what to do next
   const mainIs = own !== undefined && own === ask[0] ? 'own' : askFirst || (asksSeller && verdict === 'too-little-told') ? 'seller' : 'keep'
   const why = short ? verdictReasons(judged).slice(0, MOST_SHORT) : verdictReasons(judged)
@@ -42,7 +49,7 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, .
     <section class="answer" aria-labelledby="verdict-head">
       <h2 class="verdict" id="verdict-head">
         <VerdictMark verdict={verdict} large />
-        {t('answer.verdict', { verdict })}
+        {t(isDoubtful ? 'answer.verdict-doubtful' : 'answer.verdict', { verdict })}
       </h2>
       {reckoning.asFarAsTold && verdict !== 'too-little-told' && verdict !== 'leave-it' && (
         <p class="as-far">{t(askFirst ? 'answer.as-far-ask' : 'answer.as-far-as-told')}</p>

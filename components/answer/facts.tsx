@@ -1,8 +1,9 @@
 /** Work, cost and chance: the figure first, then the same as a small drawing. */
+import { listed } from '../../core/words/say.ts'
 import type { Judged } from '../judged.ts'
 import { ChanceTicks, sameInTens } from '../tape/chance-ticks.tsx'
 import { LevelStitches } from '../tape/level-stitches.tsx'
-import { useWords } from '../words.tsx'
+import { useWords, type Words } from '../words.tsx'
 import { costOf, planOf } from './cost.ts'
 
 export function chanceOf(judged: Judged): number | null {
@@ -68,9 +69,20 @@ function Work({ judged }: { judged: Judged }) {
   )
 }
 
+/** More than these are not named again. */
+const MOST_NAMED = 2
+/** What has to be so, by its points' names where they are few. */
+function ifSo({ reckoning }: Judged, chance: number, { t, inner, wording }: Words): string {
+  const points = (reckoning?.conditions ?? []).map(({ point }) => point)
+  if (points.length > MOST_NAMED || points.includes(undefined)) return t('facts.chance-if', { chance })
+  const names = points.map((point) => inner('points.point', { point: point ?? '' }))
+  return t('facts.chance-if-points', { chance, points: listed(names, wording), n: names.length })
+}
+
 /** The chance, and beside it the chance if so. */
 function Chance({ judged }: { judged: Judged }) {
-  const { t } = useWords()
+  const words = useWords()
+  const { t } = words
   const chance = chanceOf(judged)
   if (chance === null) return <>{t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending')}</>
   const chanceIf = chanceIfOf(judged)
@@ -78,7 +90,7 @@ function Chance({ judged }: { judged: Judged }) {
     <>
       <span>{t('facts.chance', { chance })}</span>
       <ChanceTicks chance={chance} chanceIf={chanceIf} />
-      {chanceIf !== null && <small>{t('facts.chance-if', { chance: chanceIf })}</small>}
+      {chanceIf !== null && <small>{ifSo(judged, chanceIf, words)}</small>}
     </>
   )
 }

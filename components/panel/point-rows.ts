@@ -95,8 +95,8 @@ const whyWanted = (gap: GapShown | undefined): Pick<PointRow, 'ends' | 'why'> =>
 /** Outside first, then unsure, then not told, then the rest: what was measured, then what was worked out; alike in the garment's own order. */
 function urgency({ shown, whole }: PointRow): number {
   const state = gapState(shown)
-  if (whole) return 0
-  if (state === 'over' || state === 'under') return 1
+  if (state === 'over' || state === 'under') return whole ? 0 : 1.5
+  if (whole) return 1
   if (state === 'not-told') return 3
   return isMeasured(shown.from) ? (state === 'inside' || state === 'not-judged' ? 4 : 2) : 5
 }

@@ -131,11 +131,11 @@ function Points({ rows }: { rows: readonly PointRow[] }) {
                 <td class="drawn">
                   <TapeLine shown={shown} afterMm={afterMm} width={TAPE_WIDTH} />
                 </td>
-                <td class="v">
-                  {words.figure(shown.garmentMm ?? 0)}
-                  {afterMm !== null && <span class="after"> → {words.figure(afterMm)}</span>}
+                <td class="v">{words.figure(shown.garmentMm ?? 0)}</td>
+                <td class="w">
+                  {gapWords(shown, words)}
+                  {afterMm !== null && <span class="after">{t('popup.after', { mm: afterMm })}</span>}
                 </td>
-                <td class="w">{gapWords(shown, words)}</td>
               </tr>
             ))}
           </tbody>

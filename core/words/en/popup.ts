@@ -6,7 +6,8 @@ export const popup = {
   'popup.open-beside': 'More details',
   'popup.paste-beside': 'Open beside the page and paste',
   'popup.workroom': 'Wishlist and measures',
+  'popup.after': 'after the work {mm|figure}',
   'popup.note.in': 'Inches, all around.',
   'popup.note.cm': 'Centimetres, all around.',
-  'popup.note.more': '{n} more beside the page.'
+  'popup.note.more': '{n} more under More details.'
 } as const

@@ -1,5 +1,4 @@
 /** What a find costs in all, as far as it can be said: in money where all of it is known, else the price and the work beside it. Pure. */
-import type { Worth } from '../../core/reckon.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import type { Words } from '../words.tsx'
 
@@ -26,38 +25,31 @@ export function priceOf({ money, price }: Pick<Judged, 'money' | 'price'>, own: 
   return { amount: price.amount, currency: price.currency === '' ? own : price.currency, isOwn }
 }
 
+/** Money that is paid out stands apart from one's own time: a price and an hour are no sum. What both come to is said beside them. */
 export function costOf(judged: Priced, words: Words): Cost {
-  const { t, wording } = words
+  const { t, inner, wording } = words
   const { reckoning, money } = judged
-  const worth = reckoning?.worth ?? null
   const plan = reckoning?.verdict === 'leave-it' ? null : planOf(judged)
   const price = priceOf(judged, wording.currency)
-  if (worth !== null && price?.isOwn !== false && plan === planCosted(judged)) {
-    return {
-      figure: t('facts.money-figure', { spend: worth.spend }),
-      note: sumOf((price?.amount ?? 0) + (money.postage ?? 0), worth, plan?.aim === 'tailor', words)
-    }
-  }
-  const figure =
-    price === null ? t('cost.not-stated') : words.money(price.isOwn ? price.amount + (money.postage ?? 0) : price.amount, price.currency)
-  const work = workOf(plan, words)
-  const note =
-    price?.isOwn === false
-      ? t('cost.other-currency')
-      : work === ''
-        ? ''
-        : t(plan?.aim === 'tailor' ? (plan.cost === null ? 'cost.tailor-unpriced' : 'cost.with-tailor') : 'cost.your-time')
-  if (work === '') return { figure, note }
-  return { figure: t('cost.with-work', { price: price === null ? t('cost.price') : figure, work }), note }
-}
-
-/** What the sum is made of, where it is more than the price; and what such a garment is worth to the person. */
-function sumOf(price: number, { spend, against }: Worth, byTailor: boolean, words: Words): string {
-  const more = spend - price
-  const sum =
-    more < LEAST_SAID ? '' : words.t(byTailor ? 'cost.sum-tailor' : 'cost.sum-work', { price: words.money(price), more: words.money(more) })
-  const worth = against === null ? '' : words.t('facts.worth', { against })
-  return [sum, worth].filter(Boolean).join('; ')
+  const worth = price?.isOwn !== false && plan === planCosted(judged) ? (reckoning?.worth ?? null) : null
+  const paid = price === null ? 0 : price.amount + (price.isOwn ? (money.postage ?? 0) : 0)
+  const figure = price === null ? t('cost.not-stated') : words.money(paid, price.currency)
+  const before = price === null ? t('cost.price') : figure
+  const isWork = plan !== null && plan.alterations.length > 0
+  const notes = [
+    price?.isOwn === false ? t('cost.other-currency') : '',
+    worth === null || worth.spend - paid < LEAST_SAID || plan?.aim === 'tailor' ? '' : t('cost.sum-work', { spend: worth.spend }),
+    worth === null || worth.against === null ? '' : t('facts.worth', { against: worth.against })
+  ]
+  const note = (...more: string[]) => [...more, ...notes].filter(Boolean).join('; ')
+  if (!isWork) return { figure: worth === null ? figure : words.money(worth.spend), note: note() }
+  if (plan.aim !== 'tailor')
+    return { figure: t('cost.with-work', { price: before, work: t('facts.minutes', { minutes: plan.minutes }) }), note: note() }
+  if (plan.cost === null)
+    return { figure: t('cost.with-work', { price: before, work: inner('cost.tailor') }), note: note(t('cost.tailor-unpriced')) }
+  const more = words.money(plan.cost)
+  if (worth === null) return { figure: t('cost.with-work', { price: before, work: more }), note: note(t('cost.with-tailor')) }
+  return { figure: words.money(worth.spend), note: note(t('cost.sum-tailor', { price: before, more })) }
 }
 /** Less than this is no part of a sum. */
 const LEAST_SAID = 0.005
@@ -65,9 +57,3 @@ const LEAST_SAID = 0.005
 /** The plan that `worth` counts: the advised one. */
 const planCosted = ({ reckoning }: Priced) =>
   reckoning === null || reckoning.verdict === 'wears-as-is' || reckoning.verdict === 'leave-it' ? null : (reckoning.plans[0] ?? null)
-
-function workOf(plan: ReturnType<typeof planOf>, { t, inner }: Words): string {
-  if (plan === null || plan.alterations.length === 0) return ''
-  if (plan.aim === 'tailor') return plan.cost === null ? inner('cost.tailor') : t('facts.money-figure', { spend: plan.cost })
-  return plan.cost === null ? t('facts.minutes', { minutes: plan.minutes }) : t('facts.money-figure', { spend: plan.cost })
-}

@@ -47,7 +47,7 @@ function Message(props: SellerMessageProps & { questions: readonly Ask[] }) {
     setTicked(new Set(questions.map(questionId).filter((its) => (its === questionId(one) ? on : ticked.has(its)))))
     setCopied(null)
   }
-  const about = (chosen.length === 0 ? questions : chosen).map((one) => nameOf(one, words))
+  const about = (chosen.length === 0 ? questions : chosen).map(({ again: _, ...one }) => nameOf(one, words))
   return (
     <section class="ask" aria-labelledby={id}>
       <div class="ask-row">

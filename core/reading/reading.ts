@@ -8,6 +8,7 @@ import type { GarmentKind } from '../ids/kinds.ts'
 import type { PointId } from '../ids/points.ts'
 import type { Units } from '../length.ts'
 import type { BodyMeasureId } from '../wearer/body.ts'
+import type { Tried } from '../wearer/wearer.ts'
 
 export type Basis = 'flat' | 'around' | 'length'
 
@@ -131,3 +132,5 @@ export type Correction =
   | { made: Partial<Made> }
   | { cut: Cut }
   | { cloth: Cloth }
+  /** Tried on: so much was pinched away, or was short, at a point. */
+  | { tried: Tried }

@@ -93,6 +93,8 @@ export const made: Of<Partial<Made>> = z.object({
   opens: maybe(z.array(point))
 })
 
+const tried: Of<Tried> = z.object({ point, spareMm: maybe(amount), shortMm: maybe(amount), sdMm: maybe(amount) })
+
 export const correction: Of<Correction> = z.union([
   z.object({
     quote: z.string(),
@@ -110,7 +112,8 @@ export const correction: Of<Correction> = z.union([
   z.object({ label: z.string() }),
   z.object({ made }),
   z.object({ cut }),
-  z.object({ cloth })
+  z.object({ cloth }),
+  z.object({ tried })
 ])
 
 const garmentMeasure: Of<GarmentMeasure> = z.object({
@@ -165,8 +168,6 @@ const favourite: Of<Favourite> = z.object({
   cut: maybe(cut),
   toleranceMm: maybe(tolerance)
 })
-
-const tried: Of<Tried> = z.object({ point, spareMm: maybe(amount), shortMm: maybe(amount), sdMm: maybe(amount) })
 
 export const reckonRequest: Of<ReckonRequest> = z.object({
   garment: garmentInput,

@@ -60,6 +60,14 @@ export const MIGRATIONS: readonly Migration[] = [
       'A kept listing may have a picture that the person chose, and the settings a language. No row changes; a version before this one would ' +
       'keep both but show neither, so it is told that it is too old.',
     stores: {}
+  },
+  {
+    number: 5,
+    title: 'The work on a garment that was bought',
+    why:
+      'A kept listing may have the sheet that is sewn from, what is done of it and what came of it, and what was found when it was tried on. ' +
+      'No row changes; a version before this one could not read such a correction, so it is told that it is too old.',
+    stores: {}
   }
 ]
 

@@ -30,7 +30,9 @@ export function listingRequest(listing: Asking, { whole }: SavedRead, wardrobe: 
   const favourite = favouriteFor(listing.favouriteId, person, kind, wardrobe)
   if (Object.keys(body).length === 0 && favourite === null) return null
   const garment = garmentFrom({ ...whole, price: whole.price ?? listing.price }, listing.corrections, { currency: person.currency })
-  return requestFor(person, body, favourite, garment, { fit: listing.fit, money: listing.money })
+  const request = requestFor(person, body, favourite, garment, { fit: listing.fit, money: listing.money })
+  const tried = listing.corrections.flatMap((one) => ('tried' in one ? [one.tried] : []))
+  return tried.length === 0 ? request : { ...request, tried }
 }
 
 /** The garments of a person that a listing of this kind can be set beside. */

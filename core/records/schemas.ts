@@ -103,6 +103,8 @@ const told = z.object({ amount, currency: z.string() })
 /** The person's own figures for this listing, in the person's currency; null: not typed. */
 const money = z.object({ price: z.nullable(amount), postage: z.nullable(amount), worth: z.nullable(amount) })
 
+const planChoice = z.enum(['least-work', 'closest-fit', 'tailor', 'rescue', 'fewer-jobs'])
+
 /** What a listing says and what the person set right, shared by what is looked at and what is kept (see shared-fields.ts). */
 const listing = {
   address: z.string(),
@@ -126,7 +128,7 @@ const listing = {
   /** A garment owned; null: the body alone. */
   favouriteId: z.nullable(id),
   /** The plan chosen; null: the advised one. */
-  aim: z.nullable(z.enum(['least-work', 'closest-fit', 'tailor', 'rescue', 'fewer-jobs']))
+  aim: z.nullable(planChoice)
 }
 
 /** What something untold had to be, so that it worked out: mm, null where it was open. Its sentence is made when it is shown. */
@@ -142,11 +144,27 @@ const condition = z.object({
 export const PICTURE_MOST_CHARACTERS = 120_000
 const picture = z.string().check(z.maxLength(PICTURE_MOST_CHARACTERS), z.regex(/^data:image\/(?:jpeg|png|webp);base64,[A-Za-z0-9+/]+=*$/))
 
+/** The work on a garment that was bought: the sheet that is sewn from, what is done of it, and what came of it. */
+const work = z.object({
+  /** What the sheet is made from, as it stood when it was begun: a sheet does not change under the hand. null: none is begun. */
+  sheet: z.nullable(z.object({ request: reckonRequest, plan: z.nullable(planChoice), begunAt: time })),
+  /** Steps that are done, by their id. */
+  ticked: z.record(z.string(), time),
+  notes: z.record(z.string(), z.string()),
+  /** What it really took; null: not said. */
+  minutes: z.nullable(amount),
+  /** What it measures when finished, mm, girths around. */
+  result: z.array(z.object({ point, mm })),
+  finishedAt: z.nullable(time)
+})
+
 export const listingKept = z.object({
   ...base,
   ...listing,
   /** null or left out: none. */
   picture: maybe(z.nullable(picture)),
+  /** null or left out: nothing is begun. */
+  work: maybe(z.nullable(work)),
   /** The host of its address, or ''. */
   site: z.string(),
   status: z.enum(STATUSES),
@@ -274,6 +292,7 @@ export type Settings = RecordOf<'settings'>
 export type LookProblem = (typeof LOOK_PROBLEMS)[number]
 export type PagePlace = (typeof PAGE_PLACES)[number]
 export type Answer = z.infer<typeof answer>
+export type Work = z.infer<typeof work>
 export type Money = z.infer<typeof money>
 /** What a look and a kept listing share. */
 export type SharedFields = Pick<Look & ListingKept, keyof typeof listing>

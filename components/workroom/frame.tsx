@@ -5,7 +5,7 @@ import { useWords } from '../words.tsx'
 
 export const PAGES = ['wishlist', 'wardrobe', 'body', 'backup'] as const
 /** Parts that are reached from others: the help, the first visit, the listing that was open before it, a card for the shop. */
-export const ALL_PAGES = [...PAGES, 'alterations', 'first', 'look', 'card'] as const
+export const ALL_PAGES = [...PAGES, 'alterations', 'first', 'look', 'card', 'work'] as const
 export type PageName = (typeof ALL_PAGES)[number]
 
 export interface FrameProps {

@@ -42,8 +42,14 @@ const TAILOR_LEVEL = 4
  * The sheet of a plan on the garment it was made for. `paper` is that of the drawings; no step depends on it. Throws only where a plan holds a job
  * that no steps are written for: a programming error.
  */
-export function worksheetFor(plan: Plan, request: ReckonRequest, _paper: 'A4' | 'Letter', units: 'cm' | 'in'): Worksheet {
-  const wording: Wording = { units }
+export function worksheetFor(
+  plan: Plan,
+  request: ReckonRequest,
+  _paper: 'A4' | 'Letter',
+  units: 'cm' | 'in',
+  language?: string
+): Worksheet {
+  const wording: Wording = language === undefined ? { units } : { units, language }
   const { garment: input, wearer } = request
   const use = input.use ?? 'ordinary'
   if (NEVER.has(use)) return refusal({ code: `sheet.never.${use}`, values: {} }, wording)

@@ -7,6 +7,7 @@ import type { PageProps } from '../view/page-start.tsx'
 import { allLooks, useSaved } from '../view/use-records.ts'
 import type { Everything } from './everything.ts'
 import { cardAddress } from './wishlist-part.tsx'
+import { workAddress } from './work-part.tsx'
 
 export interface OpenListingProps extends PageProps {
   kept: Everything
@@ -32,6 +33,7 @@ export function OpenListing({ records, stamp, saving, kept, listingId, onError }
       <p class="row">
         <a href="#wishlist">{t('wishlist.back')}</a>
         {there && <a href={cardAddress(listingId)}>{t('card.title')}</a>}
+        {there && <a href={workAddress(listingId)}>{t('work.open')}</a>}
         {address !== null && (
           <a href={address} target="_blank" rel="noreferrer">
             {t('wishlist.visit')}

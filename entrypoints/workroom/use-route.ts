@@ -7,11 +7,11 @@ export interface Route {
   open: string | null
 }
 
-/** `#body`, `#alterations`, `#wishlist/ID`, `#card/ID`; anything else is the wishlist. */
+/** `#body`, `#alterations`, `#wishlist/ID`, `#card/ID`, `#work/ID`; anything else is the wishlist. */
 export function routeOf(hash: string): Route {
   const [name = '', open = ''] = hash.replace(/^#/, '').split('/')
   const page = ALL_PAGES.find((one) => one === name) ?? (name === 'garments' ? 'wardrobe' : 'wishlist')
-  return { page, open: (page === 'wishlist' || page === 'card') && open !== '' ? decoded(open) : null }
+  return { page, open: (page === 'wishlist' || page === 'card' || page === 'work') && open !== '' ? decoded(open) : null }
 }
 
 /** An address typed by hand may be malformed; it is then taken as it stands. */

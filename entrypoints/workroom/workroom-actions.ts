@@ -1,31 +1,18 @@
 /** What the workroom's pages do to the records. Each says what it did, and how to take it back. */
 import type { GarmentFields, ListingChanges, PersonFields } from '../../components/workroom/shown.ts'
-import { type Change, patch, put, remove, undo } from '../../core/records/change.ts'
+import { type Change, patch, put, remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { where } from '../../core/records/find.ts'
 import { markFavourite, setSettings } from '../../core/records/owned.ts'
 import type { Stamp, TableName } from '../../core/records/schemas.ts'
-import { changeListing, undoListing } from '../../core/records/shared-fields.ts'
+import { changeListing } from '../../core/records/shared-fields.ts'
 import { there } from '../../core/records/trouble.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
-import type { Values } from '../../core/words/reason.ts'
 import { Saving } from '../view/saving.ts'
+import { act, actOfForm, back, backAll, backListing, backOne, type Done, type Place } from './acts.ts'
 import { addSample, removeSample } from './sample.ts'
 
-export interface Done {
-  code: string
-  values: Values
-  /** null: there is nothing to take back. Answers false where something was changed again since, null where it could not be saved. */
-  undo: (() => Promise<boolean | null>) | null
-}
-
-/** What every action needs. */
-interface Place {
-  records: Records
-  stamp: () => Stamp
-  done: (done: Done) => void
-  saving: Saving
-}
+export type { Done } from './acts.ts'
 
 /** Everything that can be done in the workroom, saved at once. Each answers whether it was saved; the page's own bar says why not. */
 export function workroomActions(records: Records, stamp: () => Stamp, done: (done: Done) => void, saving = new Saving(records)) {
@@ -39,36 +26,6 @@ export function workroomActions(records: Records, stamp: () => Stamp, done: (don
   }
 }
 export type WorkroomActions = ReturnType<typeof workroomActions>
-
-/** One act: whole or not at all, and only then said to be done. `form`: what it was made of stands in a form until it is saved. */
-const act = ({ saving, done }: Place, work: () => Promise<Done>): Promise<boolean> => saving.run(work, { saved: done })
-const actOfForm = ({ saving, done }: Place, work: () => Promise<Done>): Promise<boolean> => saving.run(work, { saved: done, inForm: true })
-
-/** The way back, itself an act. */
-const back =
-  ({ saving }: Place, takeBack: () => Promise<boolean>): Done['undo'] =>
-  async () => {
-    let whole: boolean | null = null
-    const saved = await saving.run(takeBack, {
-      inForm: true,
-      saved: (answer) => {
-        whole = answer
-      }
-    })
-    return saved ? whole : null
-  }
-const backOne = (place: Place, change: Change<TableName>): Done['undo'] =>
-  back(place, async () => (await undo(place.records, change, place.stamp())) !== null)
-const backListing = (place: Place, change: Change<'listingsKept'>): Done['undo'] =>
-  back(place, async () => (await undoListing(place.records, change, place.stamp())) !== null)
-/** Several changes taken back together, the last first. */
-const backAll = (place: Place, changes: readonly (Change<TableName> | null)[]): Done['undo'] =>
-  back(place, async () => {
-    let whole = true
-    for (const change of changes.toReversed())
-      if (change !== null && (await undo(place.records, change, place.stamp())) === null) whole = false
-    return whole
-  })
 
 function peopleActions(place: Place) {
   const { records, stamp } = place

@@ -31,6 +31,7 @@ import { ShopCardPart } from './shop-card-part.tsx'
 import { useAnswers } from './use-answers.ts'
 import { type Route, useRoute } from './use-route.ts'
 import { WishlistPart } from './wishlist-part.tsx'
+import { WorkPart } from './work-part.tsx'
 import { type Done, type WorkroomActions, workroomActions } from './workroom-actions.ts'
 
 export function Workroom({ records, stamp, saving }: PageProps) {
@@ -137,6 +138,15 @@ function Parts(props: PartProps) {
             />
           )}
           {!isFirst && page === 'card' && <ShopCardPart listings={kept.listings} answers={answers} listingId={open ?? ''} />}
+          {!isFirst && page === 'work' && (
+            <WorkPart
+              kept={kept}
+              answers={answers}
+              listingId={open ?? ''}
+              place={{ records, stamp, saving, done: onDone }}
+              today={localDate()}
+            />
+          )}
           {!isFirst && page === 'look' && <LookedAt records={records} stamp={stamp} saving={saving} kept={kept} onError={onError} />}
           {page === 'alterations' && <AlterationsPage />}
           {page === 'wardrobe' && person !== null && <WardrobePart kept={kept} person={person} actions={actions} />}

@@ -6,6 +6,7 @@ export const workroom = {
   'workroom.skip': 'To the page',
   'workroom.parts': 'Parts of the workroom',
   'workroom.whose': 'Whose body',
+  'workroom.page.work': 'Work sheet',
   'workroom.page.wishlist': 'Wishlist',
   'workroom.page.wardrobe': 'Wardrobe',
   'workroom.page.body': 'Body',

@@ -4,6 +4,7 @@ import { chosenPlan } from '../../components/judged.ts'
 import { useWords } from '../../components/words.tsx'
 import { WorkPage } from '../../components/workroom/work/work-page.tsx'
 import type { ArrivalPoint, Paper, SheetShown, WorkShown } from '../../components/workroom/work/work-shown.ts'
+import { madeAs } from '../../core/garment/construction.ts'
 import { keyPoints } from '../../core/garment/key-points.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import type { ReckonRequest } from '../../core/reckon.ts'
@@ -99,12 +100,16 @@ function paperHere(): Paper {
 type Frozen = NonNullable<Work['sheet']>
 
 function sheetFrom({ request, plan: choice }: Frozen, paper: Paper, { units, language }: Wording): Omit<SheetShown, 'isStale'> | null {
-  const plan = chosenPlan({ reckoning: plansOf(request, units, language), aim: choice })
+  const reckoning = plansOf(request, units, language)
+  const plan = chosenPlan({ reckoning, aim: choice })
   if (plan === null) return null
   const changed = new Set(plan.alterations.flatMap(({ amounts }) => Object.keys(amounts) as PointId[]))
   return {
     sheet: worksheetFor(plan, request, paper, units, language),
     templates: drawTemplates(plan, request, paper, units, language),
+    plan,
+    points: Object.fromEntries(reckoning.gaps.map(({ point, garmentMm }) => [point, garmentMm])),
+    made: madeAs(request.garment.kind, request.garment.made).made,
     level: plan.level,
     minutes: plan.minutes,
     after: plan.after.filter(({ point }) => changed.has(point))

@@ -2,7 +2,10 @@
 import { type ComponentChild, h } from 'preact'
 import { useState } from 'preact/hooks'
 import type { Shape } from '../../../core/worksheet/drawing/shapes.ts'
+import { viewsOf } from '../../../core/worksheet/outline/outline-geometry.ts'
 import type { Step, Worksheet } from '../../../core/worksheet/worksheet.ts'
+import { MovesTable } from '../../outline/moves-table.tsx'
+import { Outline } from '../../outline/outline.tsx'
 import { Pick } from '../../pick.tsx'
 import { TypedText } from '../../typed-text.tsx'
 import { useWords } from '../../words.tsx'
@@ -34,6 +37,7 @@ export function SheetPart({ work, paper, onBegin, onTick, onNote, onPaper }: Pro
             </div>
           )}
           <p class="note">{t('sheet.level', { level: sheet.level, minutes: sheet.minutes })}</p>
+          <Moves work={work} sheet={sheet} />
           <Gather gather={sheet.sheet.gather} />
           <Steps work={work} steps={sheet.sheet.steps} onTick={onTick} onNote={onNote} />
           {sheet.sheet.docket !== null && <Docket docket={sheet.sheet.docket} title={work.title} wearer={work.wearer} />}
@@ -75,6 +79,19 @@ function Begin({ work, onBegin }: { work: WorkShown } & Pick_<'onBegin'>) {
         {t('sheet.make')}
       </button>
     </>
+  )
+}
+
+/** The garment to scale with the lines that move, front and back, and the same as a table. */
+function Moves({ work: { kind }, sheet: { plan, points, made } }: { work: WorkShown; sheet: SheetShown }) {
+  if (plan.alterations.length === 0) return null
+  return (
+    <div class="wk-moves">
+      {viewsOf(plan.alterations).map((view) => (
+        <Outline key={view} kind={kind} points={points} plan={plan} made={made} view={view} size="small" />
+      ))}
+      <MovesTable plan={plan} points={points} />
+    </div>
   )
 }
 

@@ -1,6 +1,8 @@
 /** What the page of the work on a garment is given, and what can be done on it. */
+import type { Made } from '../../../core/garment/garment-input.ts'
 import type { GarmentKind } from '../../../core/ids/kinds.ts'
 import type { PointId } from '../../../core/ids/points.ts'
+import type { Plan } from '../../../core/plan/plan.ts'
 import type { Reckoning } from '../../../core/reckon.ts'
 import type { Tried } from '../../../core/wearer/wearer.ts'
 import type { TemplatesDrawn } from '../../../core/worksheet/drawing/draw-templates.ts'
@@ -19,6 +21,10 @@ export interface SheetShown {
   minutes: number
   /** What the plan makes of each point that it changes, mm. */
   after: { point: PointId; mm: number }[]
+  /** What the outlines are drawn from. */
+  plan: Plan
+  points: Partial<Record<PointId, number>>
+  made: Made
   /** Have the figures changed since it was made? */
   isStale: boolean
 }

@@ -125,6 +125,7 @@ interface Start {
   leastSdMm: readonly number[]
 }
 const HABIT: LineOn = { at: 0, from: [], sd: 1 }
+const standsAlone = (mm: number): LineOn => ({ at: mm, from: [], sd: ANYWHERE_MM })
 
 /** The same for every garment that is described alike: made once. */
 const starts = new Map<string, Start>()
@@ -171,7 +172,7 @@ function startFrom(described: Described, whose: Whose, figures: readonly CutFigu
 function withAlone({ points, lines, joint }: Start, observed: readonly Observed[]): { points: readonly PointId[]; belief: JointNormal } {
   const alone = observed.filter(({ point }) => !points.includes(point))
   if (alone.length === 0) return { points, belief: joint.copy() }
-  const anywhere = alone.map(({ mm }): LineOn => ({ at: mm, from: [], sd: ANYWHERE_MM }))
+  const anywhere = alone.map(({ mm }) => standsAlone(mm))
   return { points: [...points, ...alone.map(({ point }) => point)], belief: JointNormal.fromLines([...lines, ...anywhere, HABIT]) }
 }
 /** What a size can be known to from the other points (Joint: waist from hip, 58; chest from hem and shoulder, 46 and more). */
@@ -204,4 +205,40 @@ export function beliefOf(described: Described, observed: readonly Observed[]): G
     return [{ belief, prior }]
   })
   return all.length === 0 ? undefined : new GarmentBelief(described, all, beliefs, told)
+}
+
+/**
+ * How likely the figures are on such a garment of which no cut is told: the evidence of `beliefOf`, to the same bit. What is thought of the points
+ * that were not told takes most of the work there, and no part in this.
+ */
+export function logEvidenceOf(described: Omit<Described, 'cut'>, observed: readonly Observed[]): number | undefined {
+  const beliefs = WHOSE.flatMap((whose) => {
+    const prior = whose === 'women' ? described.womens : 1 - described.womens
+    if (prior <= 0) return []
+    const { points, joint } = uncutStart(described, whose)
+    const [known, alone] = [[] as Observed[], [] as Observed[]]
+    for (const one of observed) (points.includes(one.point) ? known : alone).push(one)
+    const apart = alone.map(({ mm }) => standsAlone(mm))
+    const belief = joint.some([...known.map(({ point }) => points.indexOf(point)), points.length], apart)
+    const habit = known.length
+    for (const one of observed) {
+      const place = known.indexOf(one)
+      belief.observe(...asObservation(one, place >= 0 ? place : habit + 1 + alone.indexOf(one), habit))
+    }
+    return points.length + alone.length === 0 ? [] : [{ belief, prior }]
+  })
+  return beliefs.length === 0 ? undefined : JointNormal.evidenceOf(beliefs)
+}
+
+/** A kind's rows where nothing is told of its cut. */
+function uncutStart({ kind, elasticWaist, womens }: Omit<Described, 'cut'>, whose: Whose): Start {
+  const known = UNCUT[whose][elasticWaist ? 'elastic' : 'plain']
+  const start = known.get(kind) ?? startOf({ kind, elasticWaist, womens, cut: {} }, whose, [])
+  known.set(kind, start)
+  return start
+}
+type Starts = Map<GarmentKind, Start>
+const UNCUT: Record<Whose, { elastic: Starts; plain: Starts }> = {
+  women: { elastic: new Map(), plain: new Map() },
+  men: { elastic: new Map(), plain: new Map() }
 }

@@ -46,6 +46,25 @@ export class JointNormal {
     return new JointNormal(this.size, this.mean.slice(), this.covariance.slice(), this.logEvidence)
   }
 
+  /** Some of the quantities by themselves, in the order given, and behind them others that hang on nothing. */
+  some(indices: readonly number[], apart: readonly LineOn[] = []): JointNormal {
+    const count = indices.length
+    const size = count + apart.length
+    const mean = new Float64Array(size)
+    const covariance = new Float64Array(size * size)
+    for (let j = 0; j < count; j++) {
+      const row = (indices[j] as number) * this.size
+      mean[j] = this.mean[indices[j] as number] as number
+      for (let k = 0; k < count; k++) covariance[j * size + k] = this.covariance[row + (indices[k] as number)] as number
+    }
+    for (let j = count; j < size; j++) {
+      const { at, sd } = apart[j - count] as LineOn
+      mean[j] = at
+      covariance[j * size + j] = sd * sd
+    }
+    return new JointNormal(size, mean, covariance, this.logEvidence)
+  }
+
   sdOf(index: number): number {
     return Math.sqrt(Math.max(0, this.covariance[index * this.size + index] ?? 0))
   }
@@ -101,13 +120,11 @@ export class JointNormal {
   }
 
   /** Several beliefs about the same quantities as one with their mean and covariance: what they differ by is doubt. Weights by prior and evidence. */
-  static mixed(beliefs: readonly { belief: JointNormal; prior: number }[]): JointNormal {
+  static mixed(beliefs: readonly Weighed[]): JointNormal {
     const [first] = beliefs
     if (first === undefined) throw new Error('no belief to mix')
     if (beliefs.length === 1) return first.belief
-    const most = Math.max(...beliefs.map(({ belief }) => belief.logEvidence))
-    const weights = beliefs.map(({ belief, prior }) => prior * Math.exp(belief.logEvidence - most))
-    const all = weights.reduce((sum, weight) => sum + weight, 0)
+    const { weights, all, logEvidence } = weighed(beliefs)
     const { size } = first.belief
     const mean = new Float64Array(size)
     const covariance = new Float64Array(size * size)
@@ -125,8 +142,25 @@ export class JointNormal {
             share * ((belief.covariance[j * size + k] as number) + off * ((belief.mean[k] as number) - (mean[k] as number)))
       }
     }
-    return new JointNormal(size, mean, covariance, most + Math.log(all))
+    return new JointNormal(size, mean, covariance, logEvidence)
   }
+
+  /** What `mixed` has as its evidence, without the mixing. */
+  static evidenceOf(beliefs: readonly Weighed[]): number {
+    return beliefs.length === 1 ? (beliefs[0] as Weighed).belief.logEvidence : weighed(beliefs).logEvidence
+  }
+}
+
+interface Weighed {
+  belief: JointNormal
+  prior: number
+}
+/** How much each of several beliefs counts: by its prior and by how likely it made what was observed. */
+function weighed(beliefs: readonly Weighed[]): { weights: number[]; all: number; logEvidence: number } {
+  const most = Math.max(...beliefs.map(({ belief }) => belief.logEvidence))
+  const weights = beliefs.map(({ belief, prior }) => prior * Math.exp(belief.logEvidence - most))
+  const all = weights.reduce((sum, weight) => sum + weight, 0)
+  return { weights, all, logEvidence: most + Math.log(all) }
 }
 
 /**

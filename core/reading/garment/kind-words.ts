@@ -21,7 +21,7 @@ export interface PageWords {
 }
 
 export interface KindWords {
-  evidence: readonly Evidence[]
+  evidence: Evidence[]
   /** What the word that names a kind tells beside it. */
   made: ReadonlyMap<Candidate, Partial<Made>>
   /** It is of denim: legs of it are jeans. */
@@ -47,8 +47,16 @@ export function kindWords(title: TextRead | null, text: TextRead, page: PageWord
   evidence.push(...signEvidence(title, text))
   evidence.push(...cutEvidence(title, text))
   const denim = [title, text].some((one) => one?.tokens.slice(0, EARLY).some(({ text: word }) => DENIM.test(word)))
-  return { evidence, made, denim }
+  return { evidence: withoutClothAlone(evidence), made, denim }
 }
+
+/** Satin tells a blouse from a jersey top, and makes no blouse of a lining. */
+function withoutClothAlone(evidence: Evidence[]): Evidence[] {
+  if (!evidence.some(({ because }) => because === 'cloth')) return evidence
+  const named = new Set(evidence.filter(({ because }) => NAMES.includes(because)).map((one) => one.for))
+  return evidence.filter((one) => one.because !== 'cloth' || named.has(one.for))
+}
+const NAMES: readonly Because[] = ['title', 'text', 'page']
 
 const both = (noun: Noun, weight: number, because: Because): Evidence[] => [
   { for: noun.kind, weight, because },

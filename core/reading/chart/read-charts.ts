@@ -52,7 +52,7 @@ export function readCharts(text: TextRead, labels: readonly Label[], sizes: Size
     for (const one of named) read.labels.add(one)
     for (const one of own) inside.add(one)
   }
-  return { ...read, heads: inside, sizes: onlyInside(inside, places) }
+  return { heads: inside, sizes: onlyInside(inside, places), ...read }
 }
 
 /** Of a chart of several sizes, those that stand nowhere else. */

@@ -5,7 +5,7 @@ import { GARMENT_KINDS, SHAPE } from '../../ids/kinds.ts'
 import { facetsOf } from '../../wearer/cut/cut-table.ts'
 import type { KindSign } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
-import { means, phrasesOf, type Term, termAt } from '../text/terms.ts'
+import { means, type Term, termAt } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
 import { type Because, type Evidence, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
 import { type Candidate, isFirstLeading, isOfBeside, type Noun, nounsOf } from './nouns.ts'
@@ -247,7 +247,7 @@ function signEvidence(title: TextRead | null, text: TextRead): Evidence[] {
   const sums = new Map<string, number>()
   const said = new Map<string, number>()
   for (const one of title === null ? [text] : [title, text])
-    for (const term of phrasesOf(one.tokens, one.trie.signs)) {
+    for (const term of one.phrases.signs) {
       if (term.from > FURTHEST) break
       if (isDenied(one, term) || isOfBeside(one, term)) continue
       for (const sense of term.meaning.senses) {
@@ -284,7 +284,7 @@ const signWeight = (as: KindSign['as'], inTitle: boolean): number =>
 function cutEvidence(title: TextRead | null, text: TextRead): Evidence[] {
   const weights = new Map<Facet, number>()
   for (const one of title === null ? [text] : [title, text])
-    for (const term of phrasesOf(one.tokens, one.trie.cuts)) {
+    for (const term of one.phrases.cuts) {
       if (term.from > FURTHEST) break
       if (isDenied(one, term) || isOfBeside(one, term)) continue
       for (const sense of term.meaning.senses)

@@ -5,7 +5,7 @@
 import type { Cut, Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
-import { JointNormal, type LineOn } from './joint-normal.ts'
+import { JointNormal, type LineOn, logEvidenceOf, mixedEvidence } from './joint-normal.ts'
 import { CUT_FIGURES, CUT_SHIFTS, type CutFigure, MODEL_ROWS, type ModelRow, WIDENED } from './rows.ts'
 import { WHOSE, type Whose } from './whose.ts'
 
@@ -125,7 +125,6 @@ interface Start {
   leastSdMm: readonly number[]
 }
 const HABIT: LineOn = { at: 0, from: [], sd: 1 }
-const standsAlone = (mm: number): LineOn => ({ at: mm, from: [], sd: ANYWHERE_MM })
 
 /** The same for every garment that is described alike: made once. */
 const starts = new Map<string, Start>()
@@ -172,7 +171,7 @@ function startFrom(described: Described, whose: Whose, figures: readonly CutFigu
 function withAlone({ points, lines, joint }: Start, observed: readonly Observed[]): { points: readonly PointId[]; belief: JointNormal } {
   const alone = observed.filter(({ point }) => !points.includes(point))
   if (alone.length === 0) return { points, belief: joint.copy() }
-  const anywhere = alone.map(({ mm }) => standsAlone(mm))
+  const anywhere = alone.map(({ mm }): LineOn => ({ at: mm, from: [], sd: ANYWHERE_MM }))
   return { points: [...points, ...alone.map(({ point }) => point)], belief: JointNormal.fromLines([...lines, ...anywhere, HABIT]) }
 }
 /** What a size can be known to from the other points (Joint: waist from hip, 58; chest from hem and shoulder, 46 and more). */
@@ -211,23 +210,21 @@ export function beliefOf(described: Described, observed: readonly Observed[]): G
  * How likely the figures are on such a garment of which no cut is told: the evidence of `beliefOf`, to the same bit. What is thought of the points
  * that were not told takes most of the work there, and no part in this.
  */
-export function logEvidenceOf(described: Omit<Described, 'cut'>, observed: readonly Observed[]): number | undefined {
-  const beliefs = WHOSE.flatMap((whose) => {
+export function evidenceOf(described: Omit<Described, 'cut'>, observed: readonly Observed[]): number | undefined {
+  const beliefs: { belief: { logEvidence: number }; prior: number }[] = []
+  for (const whose of WHOSE) {
     const prior = whose === 'women' ? described.womens : 1 - described.womens
-    if (prior <= 0) return []
     const { points, joint } = uncutStart(described, whose)
-    const [known, alone] = [[] as Observed[], [] as Observed[]]
-    for (const one of observed) (points.includes(one.point) ? known : alone).push(one)
-    const apart = alone.map(({ mm }) => standsAlone(mm))
-    const belief = joint.some([...known.map(({ point }) => points.indexOf(point)), points.length], apart)
-    const habit = known.length
-    for (const one of observed) {
-      const place = known.indexOf(one)
-      belief.observe(...asObservation(one, place >= 0 ? place : habit + 1 + alone.indexOf(one), habit))
-    }
-    return points.length + alone.length === 0 ? [] : [{ belief, prior }]
-  })
-  return beliefs.length === 0 ? undefined : JointNormal.evidenceOf(beliefs)
+    if (prior <= 0 || points.length + observed.length === 0) continue
+    const told = observed.map(({ point, mm, sdMm, commonShare }) => ({
+      place: points.indexOf(point),
+      value: mm,
+      commonWeight: sdMm * Math.sqrt(commonShare),
+      noiseSd: sdMm * Math.sqrt(1 - commonShare)
+    }))
+    beliefs.push({ belief: { logEvidence: logEvidenceOf(joint, points.length, told, ANYWHERE_MM) }, prior })
+  }
+  return beliefs.length === 0 ? undefined : mixedEvidence(beliefs)
 }
 
 /** A kind's rows where nothing is told of its cut. */

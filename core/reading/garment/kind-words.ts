@@ -7,6 +7,7 @@ import type { KindSign } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
 import { means, type Term, termAt } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
+import type { Token } from '../text/tokens.ts'
 import { type Because, type Evidence, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
 import { type Candidate, isFirstLeading, isOfBeside, type Noun, nounsOf } from './nouns.ts'
 
@@ -31,6 +32,14 @@ export interface KindWords {
 const DENIM = cue('denim')
 /** “Selvedge denim, broken in”: told so early, it is of the garment. */
 const EARLY = 60
+function opensWithDenim({ tokens }: TextRead): boolean {
+  const end = Math.min(EARLY, tokens.length)
+  for (let at = 0; at < end; at++) {
+    const { kind, text } = tokens[at] as Token
+    if (kind === 'word' && DENIM.test(text)) return true
+  }
+  return false
+}
 
 /** All that words say, before any figure is known. */
 export function kindWords(title: TextRead | null, text: TextRead, page: PageWords, language: string): KindWords {
@@ -46,7 +55,7 @@ export function kindWords(title: TextRead | null, text: TextRead, page: PageWord
   evidence.push(...pageEvidence(page, language))
   evidence.push(...signEvidence(title, text))
   evidence.push(...cutEvidence(title, text))
-  const denim = [title, text].some((one) => one?.tokens.slice(0, EARLY).some(({ text: word }) => DENIM.test(word)))
+  const denim = (title !== null && opensWithDenim(title)) || opensWithDenim(text)
   return { evidence: withoutClothAlone(evidence), made, denim }
 }
 
@@ -67,6 +76,7 @@ const OR = 0.6
 
 /** “Denim shirt dress with jacket, boots”: its head, what stands beside, what comes in a later part. */
 function titleEvidence(text: TextRead, nouns: readonly Noun[], language: string): Evidence[] {
+  if (nouns.length === 0) return []
   const { modifier, later, furtherOn } = WEIGHT.title
   const heads = nouns.filter(({ place }) => place === 'head')
   // “Pinafore Lane, waxed coat”: a name that holds a garment's word may be all that the title tells
@@ -161,6 +171,7 @@ function headOf(all: readonly Noun[], language: string): Noun {
 
 /** What is named first and most often. */
 function textEvidence(text: TextRead, nouns: readonly Noun[]): Evidence[] {
+  if (nouns.length === 0) return []
   const kindsIn = new Map<number, Set<Candidate>>()
   for (const { kind, from } of nouns) {
     const sentence = text.layout.sentence[from] as number
@@ -244,6 +255,7 @@ const partsOf = (path: string): string[] =>
 
 /** How it is made, styles that name it, cloth that tells. Each group of words once, the title before the text. */
 function signEvidence(title: TextRead | null, text: TextRead): Evidence[] {
+  if (text.phrases.signs.length === 0 && !title?.phrases.signs.length) return []
   const sums = new Map<string, number>()
   const said = new Map<string, number>()
   for (const one of title === null ? [text] : [title, text])
@@ -282,6 +294,7 @@ const signWeight = (as: KindSign['as'], inTitle: boolean): number =>
 
 /** A facet that only some kinds have speaks for those: a rise is of legs. */
 function cutEvidence(title: TextRead | null, text: TextRead): Evidence[] {
+  if (text.phrases.cuts.length === 0 && !title?.phrases.cuts.length) return []
   const weights = new Map<Facet, number>()
   for (const one of title === null ? [text] : [title, text])
     for (const term of one.phrases.cuts) {

@@ -65,7 +65,7 @@ const SETTLED = MOST.figures + WEIGHT.points.clear + 1
 /** What nothing else parts is the commoner: trousers before jeans, where no cloth is told. */
 const USUAL: Evidence[] = [{ for: 'trousers', weight: WEIGHT.usual, because: 'usual' }]
 /** Legs of denim are jeans, once something says that it has legs. */
-const DENIM: Evidence[] = [{ for: 'jeans', weight: WEIGHT.cloth.denim, because: 'cloth' }]
+const USUAL_IN_DENIM: Evidence[] = [...USUAL, { for: 'jeans', weight: WEIGHT.cloth.denim, because: 'cloth' }]
 const LEGS = 0.9
 const saidOfJeans = (told: readonly Evidence[]): number => told.reduce((sum, one) => sum + (one.for === 'jeans' ? one.weight : 0), 0)
 /** No evidence makes one surer, where the title names it and where it does not. */
@@ -73,8 +73,7 @@ const SUREST = { title: 0.95, text: 0.8 }
 
 /** The likeliest of all kinds, and of things that are no garment; null where nobody could tell. */
 function decide({ evidence, made, denim }: KindWords, figures: readonly Evidence[], known: GarmentKind | undefined): KindRead {
-  const told = evidence.concat(figures)
-  const all = told.concat(USUAL, denim && saidOfJeans(told) >= LEGS ? DENIM : [])
+  const all = evidence.concat(figures, denim && saidOfJeans(evidence.concat(figures)) >= LEGS ? USUAL_IN_DENIM : USUAL)
   if (known !== undefined) return { kind: known, sureness: 1, made: {}, thing: false, lead: Number.POSITIVE_INFINITY, evidence: all }
   const sums = new Map<Candidate, number>()
   for (const { for: candidate, weight } of all) sums.set(candidate, (sums.get(candidate) ?? 0) + weight)
@@ -92,7 +91,7 @@ function decide({ evidence, made, denim }: KindWords, figures: readonly Evidence
   const lead = kind === null ? 0 : most - next
   if (kind === null || most < LEAST || (lead < LEAD && most < CLEAR))
     return { kind: null, sureness: 0, made: {}, thing: false, lead, evidence: all }
-  const titled = told.some((one) => one.for === kind && one.because === 'title')
+  const titled = evidence.some((one) => one.for === kind && one.because === 'title')
   const sureness = Math.min(titled ? SUREST.title : SUREST.text, 1 / (1 + Math.exp(-lead)))
   if (kind === 'thing') return { kind: null, sureness, made: {}, thing: true, lead, evidence: all }
   return { kind, sureness, made: made.get(kind) ?? {}, thing: false, lead, evidence: all }

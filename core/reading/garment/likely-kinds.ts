@@ -5,7 +5,7 @@
 
 import { COMMON_SHARE, SD_MM } from '../../garment/garment-as-worn.ts'
 import type { Structure } from '../../garment/garment-input.ts'
-import { logEvidenceOf, type Observed } from '../../garment/model/garment-belief.ts'
+import { evidenceOf, type Observed } from '../../garment/model/garment-belief.ts'
 import { shareOfWomens } from '../../garment/model/whose.ts'
 import { GARMENT_KINDS, type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { isGirth, POINTS_OF } from '../../ids/points.ts'
@@ -56,7 +56,7 @@ export function evidenceOfKinds(told: Told): Map<GarmentKind, number> {
     const observed = observedOn(kind, measures)
     const usual = USUAL[kind]
     if (usual === undefined || observed === null) continue
-    const log = logEvidenceOf(
+    const log = evidenceOf(
       { kind, elasticWaist: told.made.elasticWaist ?? false, womens: shareOfWomens(kind, told.whose ?? undefined, undefined) },
       observed
     )

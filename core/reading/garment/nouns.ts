@@ -66,13 +66,14 @@ export const isFirstLeading = (language: string): boolean => HEAD_FIRST.has(lang
 export function nounsOf(text: TextRead, language: string): Noun[] {
   const { tokens, terms } = text
   const inCut = cutTokens(text)
-  const asides = asidesIn(text)
   const found = termsAs(terms, 'kind', 'thing').filter((term) => term.from < FURTHEST && isNoun(term, inCut))
   const hidden = termsAs(terms, 'nothing', 'stretch', 'stretchMuch', 'stretchSome', 'stretchLittle').flatMap(
     (term) => hiddenNoun(text, term) ?? []
   )
   if (hidden.length > 0) found.push(...hidden.filter(({ from }) => from < FURTHEST))
-  found.sort((a, b) => a.from - b.from)
+  if (found.length === 0) return []
+  if (hidden.length > 0) found.sort((a, b) => a.from - b.from)
+  const asides = asidesIn(text)
   const nouns = found.map((term, index): Noun => {
     const sense = meaning(term, 'kind')
     const word = tokens[term.from]?.text ?? ''
@@ -269,7 +270,7 @@ function asidesIn(text: TextRead): Asides {
       if (sense.as === 'others' && others.length < MOST_LISTS) others.push({ from: term.to, to: listEnd(text, term.to) })
     }
   const tags = new Map<number, number[]>()
-  for (let at = 0; at < tokens.length; at++) {
+  for (let at = text.plain.includes('#') ? 0 : tokens.length; at < tokens.length; at++) {
     if (tokens[at]?.text !== '#') continue
     const line = layout.line[at] as number
     const known = tags.get(line)

@@ -45,5 +45,4 @@ function sumsIn({ tokens, terms }: TextRead, end: number): number {
 
 /** Where the first words of a sort stand. */
 const signAt = ({ phrases }: TextRead, as: KindSign['as']): number | null =>
-  phrases.signs.find(({ meaning: its }) => its.senses.some((sense) => sense.role === 'sign' && sense.as === as))?.from ??
-  null
+  phrases.signs.find(({ meaning: its }) => its.senses.some((sense) => sense.role === 'sign' && sense.as === as))?.from ?? null

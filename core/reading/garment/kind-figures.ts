@@ -2,6 +2,7 @@
 import { GARMENT_KINDS, type GarmentKind, SHAPE, type Shape } from '../../ids/kinds.ts'
 import { POINTS_OF, type PointId } from '../../ids/points.ts'
 import type { PointName } from '../languages/lexicon.ts'
+import { byKind } from './by-kind.ts'
 import { type Evidence, MOST, WEIGHT } from './kind-evidence.ts'
 import { evidenceOfKinds, type Told } from './likely-kinds.ts'
 import { pointOf, pointOn, shapeOfPoints } from './points-by-kind.ts'
@@ -111,15 +112,6 @@ function missingEvidence<Name extends PointName>(names: Iterable<Name>, lacking:
   return evidence
 }
 
-/** By its place each kind: is it one? Asked of few names for every text, so worked out once a name. */
-function byKind<Name>(is: (name: Name, kind: GarmentKind) => boolean): (name: Name) => readonly boolean[] {
-  const known = new Map<Name, readonly boolean[]>()
-  return (name) => {
-    const kinds = known.get(name) ?? GARMENT_KINDS.map((kind) => is(name, kind))
-    known.set(name, kinds)
-    return kinds
-  }
-}
 /** Kinds that have no point of this name, and kinds on which a measured point is none of theirs. */
 const LACK_NAME = byKind<PointName>((name, kind) => !hasPoint(kind, name))
 const LACK_POINT = byKind<PointId>((point, kind) => !POINTS_OF[kind].includes(pointOn(kind, point)))

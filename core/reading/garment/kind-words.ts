@@ -8,6 +8,7 @@ import { cue } from '../text/cues.ts'
 import { means, type Term, termAt } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
+import { byKind } from './by-kind.ts'
 import { type Because, type Evidence, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
 import { type Candidate, isFirstLeading, isOfBeside, type Noun, nounsOf } from './nouns.ts'
 
@@ -304,10 +305,14 @@ function cutEvidence(title: TextRead | null, text: TextRead): Evidence[] {
         if (sense.role === 'cut' && !weights.has(sense.facet)) weights.set(sense.facet, one === title ? WEIGHT.cut.title : WEIGHT.cut.text)
     }
   if (weights.size === 0) return []
-  return GARMENT_KINDS.flatMap((kind): Evidence[] => {
-    const its = facetsOf(kind)
-    let weight = 0
-    for (const [facet, one] of weights) if (its.includes(facet)) weight += one
+  const sums = GARMENT_KINDS.map(() => 0)
+  for (const [facet, one] of weights) {
+    const has = HAVE_FACET(facet)
+    for (let place = 0; place < sums.length; place++) if (has[place]) sums[place] = (sums[place] as number) + one
+  }
+  return GARMENT_KINDS.flatMap((kind, place): Evidence[] => {
+    const weight = sums[place] as number
     return weight === 0 ? [] : [{ for: kind, weight: Math.min(weight, MOST.cut), because: 'cut' }]
   })
 }
+const HAVE_FACET = byKind<Facet>((facet, kind) => facetsOf(kind).includes(facet))

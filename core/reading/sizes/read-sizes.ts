@@ -22,7 +22,9 @@ export function readSizes(
   const legs = kind !== null && SHAPE[kind] === 'legs'
   const upper = kind !== null && SHAPE[kind] === 'upper'
   const sizes = sizeLabelsOf({ quantities: found, legs, upper, title: false, language, ...text })
-  const titleLabels = title ? sizeLabelsOf({ quantities: quantitiesOf(title), legs, upper: false, title: true, language, ...title }).labels : []
+  const titleLabels = title
+    ? sizeLabelsOf({ quantities: quantitiesOf(title), legs, upper: false, title: true, language, ...title }).labels
+    : []
   const lengths = withoutRepeats(
     text,
     found.filter((one) => !sizes.taken.has(one))

@@ -291,7 +291,7 @@ export const SAYS_MORE = ['kind', 'made', 'use', 'trait'] as const
 const KEEPS_WHOLE: ReadonlySet<Sense['role']> = new Set(SAYS_MORE)
 
 /** What comes after the last word of a phrase: most nodes are such ends, and share it. */
-const NOTHING_AFTER: Node['next'] = new Map()
+export const NOTHING_AFTER: Node['next'] = new Map()
 
 function put(root: Node, words: readonly string[], sense: Sense, rank: number, alone: Meaning | null): void {
   let node = root

@@ -4,7 +4,7 @@ import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
 import { isUnspaced } from '../languages/scripts.ts'
 import { compoundWord, INNER } from './compound-word.ts'
 import { cue } from './cues.ts'
-import { APART, type Meaning, meaningOf, type Node, type PhraseTrie, SAYS_MORE, type Sense } from './phrase-trie.ts'
+import { APART, type Meaning, meaningOf, NOTHING_AFTER, type Node, type PhraseTrie, SAYS_MORE, type Sense } from './phrase-trie.ts'
 import type { Token } from './tokens.ts'
 
 export interface Term {
@@ -81,10 +81,10 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
     const start = token.kind === 'word' || token.kind === 'digits' ? trie.starts.get(token.text)?.root : undefined
     // 12in leg: glued to its figure, “in” is the unit and begins no phrase
     const unit =
-      start?.meaning?.roles.has('unit') === true &&
       !token.spaced &&
       tokens[from - 1]?.kind === 'digits' &&
-      !isUnspaced(token.text.charCodeAt(0))
+      !isUnspaced(token.text.charCodeAt(0)) &&
+      start?.meaning?.roles.has('unit') === true
     const found = start === undefined ? null : longestFrom(tokens, from, start, unit ? from + 1 : undefined)
     if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie.root) : found)
     else if (trie.heads.size > 0) {
@@ -148,7 +148,7 @@ function longestFrom(tokens: readonly Token[], from: number, start: Node, limit 
   for (let depth = 1; ; depth++) {
     at++
     if (node.meaning !== null) best = { from, to: at, meaning: node.meaning }
-    if (depth === DEEPEST || node.next.size === 0) return best
+    if (depth === DEEPEST || node.next === NOTHING_AFTER) return best
     const glue = tokens[at]
     if (glue?.kind === 'mark' && !glue.spaced) {
       if (glue.text === "'" && tokens[at + 1]?.kind === 'word' && token.kind === 'word')

@@ -239,16 +239,15 @@ function currencyAt(
   if (before?.kind === 'word' && means(termAt(terms, at - 1), 'region') && isSized(text, at - 1)) return null
   const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
   if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
+  if (after?.text === '"' || means(termAt(terms, to), 'unit', 'point')) return null
   const sign = /^[:=]$/.test(before?.text ?? '') ? at - 2 : at - 1
   const now = (PRICE_NOW.test(tokens[sign]?.text ?? '') || POST_PAID.test(after?.text ?? '')) && told() !== undefined
   const bare =
-    (now ||
-      saysPrice(text, at) ||
-      (home !== '' && isDashed(text, to - 2)) ||
-      HAGGLED.test(after?.text ?? '') ||
-      (home !== '' && isRound(text, at, to))) &&
-    after?.text !== '"' &&
-    !means(termAt(terms, to), 'unit', 'point')
+    now ||
+    saysPrice(text, at) ||
+    (home !== '' && isDashed(text, to - 2)) ||
+    HAGGLED.test(after?.text ?? '') ||
+    (home !== '' && isRound(text, at, to))
   return bare ? { currency: told() ?? home, from: at, to } : null
 }
 

@@ -2,7 +2,7 @@
 import type { Use } from '../../garment/garment-input.ts'
 import type { Whose } from '../../garment/model/whose.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
-import { LETTER } from '../sizes/size-words.ts'
+import { isLetterSize } from '../sizes/size-words.ts'
 import { type Cue, cue, cueStart } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
@@ -120,7 +120,7 @@ function headsASize({ tokens, terms }: TextRead, { to }: Term): boolean {
     next.kind === 'digits' ||
     (next.kind === 'mark'
       ? /^[.,;:!)|/-]$/.test(next.text)
-      : LETTER.test(next.text) || means(termAt(terms, to), 'size', 'region', 'letterSize'))
+      : isLetterSize(next.text) || means(termAt(terms, to), 'size', 'region', 'letterSize'))
   )
 }
 

@@ -9,7 +9,7 @@ import { means, type Term, termAt } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import { byKind } from './by-kind.ts'
-import { type Because, type Evidence, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
+import { addTo, type Because, type Evidence, type KindSums, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
 import { type Candidate, isFirstLeading, isOfBeside, type Noun, nounsOf } from './nouns.ts'
 
 /** What a page tells of itself beside title and text. */
@@ -24,6 +24,8 @@ export interface PageWords {
 
 export interface KindWords {
   evidence: Evidence[]
+  /** What that adds up to. */
+  sums: KindSums
   /** What the word that names a kind tells beside it. */
   made: ReadonlyMap<Candidate, Partial<Made>>
   /** It is of denim: legs of it are jeans. */
@@ -57,7 +59,8 @@ export function kindWords(title: TextRead | null, text: TextRead, page: PageWord
   evidence.push(...signEvidence(title, text))
   evidence.push(...cutEvidence(title, text))
   const denim = (title !== null && opensWithDenim(title)) || opensWithDenim(text)
-  return { evidence: withoutClothAlone(evidence), made, denim }
+  const kept = withoutClothAlone(evidence)
+  return { evidence: kept, sums: addTo({ of: [], sums: [] }, kept), made, denim }
 }
 
 /** Satin tells a blouse from a jersey top, and makes no blouse of a lining. */

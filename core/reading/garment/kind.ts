@@ -6,7 +6,7 @@ import type { Made } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointName } from '../languages/lexicon.ts'
 import type { TextRead } from '../text/text.ts'
-import { CLEAR, type Evidence, LEAD, LEAST, MOST, WEIGHT } from './kind-evidence.ts'
+import { addTo, CLEAR, type Evidence, LEAD, LEAST, MOST, WEIGHT } from './kind-evidence.ts'
 import { amountEvidence, halfEvidence, measuredEvidence, pointEvidence } from './kind-figures.ts'
 import { type KindWords, kindWords, type PageWords } from './kind-words.ts'
 import type { Told } from './likely-kinds.ts'
@@ -72,19 +72,24 @@ const saidOfJeans = (told: readonly Evidence[]): number => told.reduce((sum, one
 const SUREST = { title: 0.95, text: 0.8 }
 
 /** The likeliest of all kinds, and of things that are no garment; null where nobody could tell. */
-function decide({ evidence, made, denim }: KindWords, figures: readonly Evidence[], known: GarmentKind | undefined): KindRead {
-  const all = evidence.concat(figures, denim && saidOfJeans(evidence.concat(figures)) >= LEGS ? USUAL_IN_DENIM : USUAL)
+function decide(
+  { evidence, sums: ofWords, made, denim }: KindWords,
+  figures: readonly Evidence[],
+  known: GarmentKind | undefined
+): KindRead {
+  const usual = denim && saidOfJeans(evidence.concat(figures)) >= LEGS ? USUAL_IN_DENIM : USUAL
+  const all = evidence.concat(figures, usual)
   if (known !== undefined) return { kind: known, sureness: 1, made: {}, thing: false, lead: Number.POSITIVE_INFINITY, evidence: all }
-  const sums = new Map<Candidate, number>()
-  for (const { for: candidate, weight } of all) sums.set(candidate, (sums.get(candidate) ?? 0) + weight)
+  const { of, sums } = addTo(addTo({ of: [...ofWords.of], sums: [...ofWords.sums] }, figures), usual)
   // the first of those that have most, and what comes next
   let kind: Candidate | null = null
   let most = Number.NEGATIVE_INFINITY
   let next = 0
-  for (const [candidate, sum] of sums) {
+  for (let place = 0; place < of.length; place++) {
+    const sum = sums[place] as number
     if (sum > most) {
       if (most > next) next = most
-      kind = candidate
+      kind = of[place] as Candidate
       most = sum
     } else if (sum > next) next = sum
   }

@@ -259,7 +259,8 @@ function withLandmarkPairs(tokens: readonly Token[], list: readonly Term[]): Ter
   for (let index = 0; index < list.length; index++) {
     const first = list[index] as Term
     // “sleeve to cuff”: its name, and where it ends
-    const start = meaning(first, 'point')?.point === 'sleeveLength' ? undefined : meaning(first, 'landmark')
+    const landmark = meaning(first, 'landmark')
+    const start = landmark && meaning(first, 'point')?.point === 'sleeveLength' ? undefined : landmark
     const end = start && secondLandmark(tokens, list, index)
     if (!start || !end) {
       joined.push(first)

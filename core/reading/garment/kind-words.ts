@@ -92,13 +92,13 @@ function titleEvidence(text: TextRead, nouns: readonly Noun[], language: string)
     return beside === undefined ? [] : both(beside, WEIGHT.title.beside, 'title')
   }
   const main = headOf(first, language)
-  return [
-    ...both(main, headWeight(main), 'title'),
-    ...first.flatMap((one) => (one === main ? [] : both(one, otherWeight(one, main), 'title'))),
-    ...rest.flatMap((part) => part.flatMap((one, index) => both(one, index === 0 && rest.length < LIST ? later : furtherOn, 'title'))),
-    ...nouns.flatMap((one) => (one.place === 'modifier' ? both(one, modifier, 'title') : [])),
-    ...nouns.flatMap((one) => (one.place === 'name' && heads.length > 0 ? both(one, WEIGHT.title.name, 'title') : []))
-  ]
+  const evidence = both(main, headWeight(main), 'title')
+  const add = (one: Noun, weight: number) => evidence.push(...both(one, weight, 'title'))
+  for (const one of first) if (one !== main) add(one, otherWeight(one, main))
+  for (const part of rest) for (const [index, one] of part.entries()) add(one, index === 0 && rest.length < LIST ? later : furtherOn)
+  for (const one of nouns) if (one.place === 'modifier') add(one, modifier)
+  if (heads.length > 0) for (const one of nouns) if (one.place === 'name') add(one, WEIGHT.title.name)
+  return evidence
 }
 
 /** Where no title tells it, what the text opens with is told like one, a little less surely. */

@@ -63,7 +63,7 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
     measures: read.measures,
     ...(read.seconds ? { seconds: read.seconds } : {}),
     cloth,
-    made: { ...read.kind.made, ...madeOf(texts, kind), ...read.made },
+    made: Object.assign({}, read.kind.made, madeOf(texts, kind), read.made),
     cut: cutOf(texts, title, kind),
     use,
     whose: whoseOf({ texts, title, kind, use, sizeLabels, named: structured.whose, language }),

@@ -5,7 +5,7 @@
 import type { Cut, Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import type { PointId } from '../../ids/points.ts'
-import { JointNormal, type LineOn } from './joint-normal.ts'
+import { JointNormal, type LineOn, logEvidenceOf, mixedEvidence } from './joint-normal.ts'
 import { CUT_FIGURES, CUT_SHIFTS, type CutFigure, MODEL_ROWS, type ModelRow, WIDENED } from './rows.ts'
 import { WHOSE, type Whose } from './whose.ts'
 
@@ -204,4 +204,38 @@ export function beliefOf(described: Described, observed: readonly Observed[]): G
     return [{ belief, prior }]
   })
   return all.length === 0 ? undefined : new GarmentBelief(described, all, beliefs, told)
+}
+
+/**
+ * How likely the figures are on such a garment of which no cut is told: the evidence of `beliefOf`, to the same bit. What is thought of the points
+ * that were not told takes most of the work there, and no part in this.
+ */
+export function evidenceOf(described: Omit<Described, 'cut'>, observed: readonly Observed[]): number | undefined {
+  const beliefs: { belief: { logEvidence: number }; prior: number }[] = []
+  for (const whose of WHOSE) {
+    const prior = whose === 'women' ? described.womens : 1 - described.womens
+    const { points, joint } = uncutStart(described, whose)
+    if (prior <= 0 || points.length + observed.length === 0) continue
+    const told = observed.map(({ point, mm, sdMm, commonShare }) => ({
+      place: points.indexOf(point),
+      value: mm,
+      commonWeight: sdMm * Math.sqrt(commonShare),
+      noiseSd: sdMm * Math.sqrt(1 - commonShare)
+    }))
+    beliefs.push({ belief: { logEvidence: logEvidenceOf(joint, points.length, told, ANYWHERE_MM) }, prior })
+  }
+  return beliefs.length === 0 ? undefined : mixedEvidence(beliefs)
+}
+
+/** A kind's rows where nothing is told of its cut. */
+function uncutStart({ kind, elasticWaist, womens }: Omit<Described, 'cut'>, whose: Whose): Start {
+  const known = UNCUT[whose][elasticWaist ? 'elastic' : 'plain']
+  const start = known.get(kind) ?? startOf({ kind, elasticWaist, womens, cut: {} }, whose, [])
+  known.set(kind, start)
+  return start
+}
+type Starts = Map<GarmentKind, Start>
+const UNCUT: Record<Whose, { elastic: Starts; plain: Starts }> = {
+  women: { elastic: new Map(), plain: new Map() },
+  men: { elastic: new Map(), plain: new Map() }
 }

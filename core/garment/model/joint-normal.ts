@@ -101,13 +101,11 @@ export class JointNormal {
   }
 
   /** Several beliefs about the same quantities as one with their mean and covariance: what they differ by is doubt. Weights by prior and evidence. */
-  static mixed(beliefs: readonly { belief: JointNormal; prior: number }[]): JointNormal {
+  static mixed(beliefs: readonly Weighed[]): JointNormal {
     const [first] = beliefs
     if (first === undefined) throw new Error('no belief to mix')
     if (beliefs.length === 1) return first.belief
-    const most = Math.max(...beliefs.map(({ belief }) => belief.logEvidence))
-    const weights = beliefs.map(({ belief, prior }) => prior * Math.exp(belief.logEvidence - most))
-    const all = weights.reduce((sum, weight) => sum + weight, 0)
+    const { weights, all, logEvidence } = weighed(beliefs)
     const { size } = first.belief
     const mean = new Float64Array(size)
     const covariance = new Float64Array(size * size)
@@ -125,8 +123,81 @@ export class JointNormal {
             share * ((belief.covariance[j * size + k] as number) + off * ((belief.mean[k] as number) - (mean[k] as number)))
       }
     }
-    return new JointNormal(size, mean, covariance, most + Math.log(all))
+    return new JointNormal(size, mean, covariance, logEvidence)
   }
+}
+
+interface Weighed {
+  belief: JointNormal
+  prior: number
+}
+interface Evident {
+  belief: { logEvidence: number }
+  prior: number
+}
+/** What `mixed` has as its evidence, by what each belief has. */
+export const mixedEvidence = (beliefs: readonly Evident[]): number =>
+  beliefs.length === 1 ? (beliefs[0] as Evident).belief.logEvidence : weighed(beliefs).logEvidence
+
+/** How much each of several beliefs counts: by its prior and by how likely it made what was observed. */
+function weighed(beliefs: readonly Evident[]): { weights: number[]; all: number; logEvidence: number } {
+  const most = Math.max(...beliefs.map(({ belief }) => belief.logEvidence))
+  const weights = beliefs.map(({ belief, prior }) => prior * Math.exp(belief.logEvidence - most))
+  const all = weights.reduce((sum, weight) => sum + weight, 0)
+  return { weights, all, logEvidence: most + Math.log(all) }
+}
+
+/** A quantity that was observed together with a share of one that all observations have in common. */
+export interface ObservedOne {
+  /** Its place; −1: it hangs on nothing, and is thought to be about what was observed (sd `apartSd`). */
+  place: number
+  value: number
+  commonWeight: number
+  noiseSd: number
+}
+
+/**
+ * How likely observations are together (natural logarithm): what `observe` adds up, to the same bit, worked out over what was observed alone. Nothing
+ * else is worked out anew, and nothing changes. `common`: the place of what they have in common.
+ */
+export function logEvidenceOf(from: JointNormal, common: number, observed: readonly ObservedOne[], apartSd: number): number {
+  const last = observed.length
+  const n = last + 1
+  const { mean, covariance, along } = roomFor(n)
+  for (let j = 0; j < n; j++) {
+    const place = j === last ? common : (observed[j] as ObservedOne).place
+    mean[j] = place < 0 ? (observed[j] as ObservedOne).value : (from.mean[place] as number)
+    for (let k = 0; k < n; k++) {
+      const other = k === last ? common : (observed[k] as ObservedOne).place
+      covariance[j * n + k] =
+        place >= 0 && other >= 0 ? (from.covariance[place * from.size + other] as number) : j === k ? apartSd * apartSd : 0
+    }
+  }
+  let log = 0
+  for (let i = 0; i < last; i++) {
+    const { value, commonWeight, noiseSd } = observed[i] as ObservedOne
+    for (let k = i; k < n; k++) along[k] = (covariance[i * n + k] as number) + commonWeight * (covariance[last * n + k] as number)
+    const variance = noiseSd * noiseSd + (along[i] as number) + commonWeight * (along[last] as number)
+    if (!(variance > 0)) continue
+    const off = value - ((mean[i] as number) + commonWeight * (mean[last] as number))
+    log -= (off * off) / variance / 2 + Math.log(2 * Math.PI * variance) / 2
+    // what was observed is not asked again
+    for (let j = i + 1; j < n; j++) {
+      const gain = (along[j] as number) / variance
+      if (gain === 0) continue
+      mean[j] = (mean[j] as number) + gain * off
+      for (let k = i + 1; k < n; k++) covariance[j * n + k] = (covariance[j * n + k] as number) - gain * (along[k] as number)
+    }
+  }
+  return log
+}
+
+/** The same few numbers are worked out for every kind of garment: in one place, which is used again. */
+let room = { mean: new Float64Array(0), covariance: new Float64Array(0), along: new Float64Array(0) }
+function roomFor(size: number): typeof room {
+  if (room.mean.length < size)
+    room = { mean: new Float64Array(size), covariance: new Float64Array(size * size), along: new Float64Array(size) }
+  return room
 }
 
 /**

@@ -7,7 +7,7 @@ import type { Quantity } from '../quantities/quantities.ts'
 import { statedOf } from '../quantities/stated.ts'
 import type { ChartRow } from '../reading.ts'
 import type { SizeHead } from '../sizes/size-heads.ts'
-import { LETTER, LETTERS } from '../sizes/size-words.ts'
+import { isLetterSize, LETTERS } from '../sizes/size-words.ts'
 import { lastBefore, nextFrom } from '../text/in-order.ts'
 import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
@@ -79,7 +79,7 @@ function sizeBefore({ tokens, layout }: TextRead, { from }: Quantity, places: re
   if (place !== undefined && layout.line[place.from] === line) return place.label
   for (let at = from - 1; at >= Math.max(0, from - BEFORE_FIRST) && layout.line[at] === line; at--) {
     const word = tokens[at]?.text ?? ''
-    if (tokens[at]?.kind === 'word' && LETTER.test(word)) return LETTERS[word] ?? word.toUpperCase()
+    if (tokens[at]?.kind === 'word' && isLetterSize(word)) return LETTERS[word] ?? word.toUpperCase()
   }
   return null
 }

@@ -5,7 +5,7 @@ import type { Quantity } from '../quantities/quantities.ts'
 import type { AsideReason, ChartRow } from '../reading.ts'
 import type { SizesRead } from '../sizes/read-sizes.ts'
 import type { SizeHead } from '../sizes/size-heads.ts'
-import { LETTER, LETTERS } from '../sizes/size-words.ts'
+import { isLetterSize, LETTERS } from '../sizes/size-words.ts'
 import { cue } from '../text/cues.ts'
 import { between, lastBefore, type Placed } from '../text/in-order.ts'
 import { means, type Term, termAt, termsAs } from '../text/terms.ts'
@@ -52,7 +52,7 @@ export function readCharts(text: TextRead, labels: readonly Label[], sizes: Size
     for (const one of named) read.labels.add(one)
     for (const one of own) inside.add(one)
   }
-  return { ...read, heads: inside, sizes: onlyInside(inside, places) }
+  return { heads: inside, sizes: onlyInside(inside, places), ...read }
 }
 
 /** Of a chart of several sizes, those that stand nowhere else. */
@@ -77,7 +77,7 @@ function sizeOfHead(
     return { label: String(first.value), quantity: first }
   for (let at = from; at < end; at++) {
     const { kind, text, start, end: last } = tokens[at] as (typeof tokens)[number]
-    if (kind === 'word' && LETTER.test(text) && /^\P{Ll}+$/u.test(original.slice(start, last)))
+    if (kind === 'word' && isLetterSize(text) && /^\P{Ll}+$/u.test(original.slice(start, last)))
       return { label: LETTERS[text] ?? text.toUpperCase(), quantity: null }
   }
   return { label: null, quantity: null }

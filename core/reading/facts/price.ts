@@ -40,11 +40,13 @@ const ASIDE = 0
 
 export function priceOf(texts: readonly TextRead[], locale: string): Reading['price'] {
   let best: Found | null = null
+  const home = HOME_IN[locale.slice(0, 5).toLowerCase()] ?? HOME[locale.slice(0, 2).toLowerCase()] ?? ''
   for (const text of texts) {
     const elsewhere = new Set(termsAs(text.terms, 'elsewhere').map(({ from }) => text.layout.sentence[from] as number))
+    const money: Money = { locale, home, told: once(() => loneCurrency(text)) }
     for (let at = 0; at < text.tokens.length; at++) {
       if (text.tokens[at]?.kind !== 'digits') continue
-      const found = priceAt(text, at, locale, elsewhere)
+      const found = priceAt(text, at, money, elsewhere)
       if (!found || (best && found.rank <= best.rank)) continue
       if (found.rank === ASKED) return { amount: found.amount, currency: found.currency }
       best = found
@@ -59,7 +61,23 @@ export function priceOf(texts: readonly TextRead[], locale: string): Reading['pr
   return best && { amount: best.amount, currency: best.currency }
 }
 
-function priceAt(text: TextRead, at: number, locale: string, elsewhere: ReadonlySet<number>): Found | null {
+/** What sums without a sign are in. */
+interface Money {
+  locale: string
+  /** Of the language or the country of the page; '': it could be any. */
+  home: string
+  /** “(euro)”, “in euros”, “we only take USD”: a currency told by itself, where sums stand bare. */
+  told: () => string | undefined
+}
+function once<T>(find: () => T): () => T {
+  let found: { value: T } | null = null
+  return () => {
+    found ??= { value: find() }
+    return found.value
+  }
+}
+
+function priceAt(text: TextRead, at: number, money: Money, elsewhere: ReadonlySet<number>): Found | null {
   const { tokens, terms } = text
   const token = tokens[at] as Token
   if (
@@ -71,7 +89,7 @@ function priceAt(text: TextRead, at: number, locale: string, elsewhere: Readonly
   const sum = inMultiples(text, amountAt(text, at))
   if (!sum || sum.value <= 0) return null
   if (isDashed(text, sum.to)) sum.to += 2
-  const sign = currencyAt(text, at, sum.to, locale)
+  const sign = currencyAt(text, at, sum.to, money)
   if (sign === null) return null
   // “fees are silly, so £26 here”: what stands before it is about something else
   const hence = HENCE.test(tokens[sign.from - 1]?.text ?? '')
@@ -186,7 +204,12 @@ function wordOf({ tokens, terms }: TextRead, at: number): string | undefined {
 }
 
 /** The currency of an amount: its sign, its word, a word behind its sign (“$110 CAD”); and where all of it begins and ends. */
-function currencyAt(text: TextRead, at: number, to: number, locale: string): { currency: string; from: number; to: number } | null {
+function currencyAt(
+  text: TextRead,
+  at: number,
+  to: number,
+  { locale, home, told }: Money
+): { currency: string; from: number; to: number } | null {
   const { tokens, terms } = text
   const before = tokens[at - 1]
   const after = tokens[to]
@@ -211,36 +234,25 @@ function currencyAt(text: TextRead, at: number, to: number, locale: string): { c
       from: at,
       to: termAt(terms, to)?.to ?? to + 1
     }
-  const home = HOME_IN[locale.slice(0, 5).toLowerCase()] ?? HOME[locale.slice(0, 2).toLowerCase()] ?? ''
   // 8e: the sign's letter in French
   if (after?.text === 'e' && !after.spaced && home === 'EUR') return { currency: home, from: at, to: to + 1 }
   // “size EUR 36” is no price
   if (before?.kind === 'word' && means(termAt(terms, at - 1), 'region') && isSized(text, at - 1)) return null
   const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
   if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
+  if (after?.text === '"' || means(termAt(terms, to), 'unit', 'point')) return null
   const sign = /^[:=]$/.test(before?.text ?? '') ? at - 2 : at - 1
-  const told = toldCurrency(text)
-  const now = told !== undefined && (PRICE_NOW.test(tokens[sign]?.text ?? '') || POST_PAID.test(after?.text ?? ''))
+  const now = (PRICE_NOW.test(tokens[sign]?.text ?? '') || POST_PAID.test(after?.text ?? '')) && told() !== undefined
   const bare =
-    (now ||
-      saysPrice(text, at) ||
-      (home !== '' && isDashed(text, to - 2)) ||
-      HAGGLED.test(after?.text ?? '') ||
-      (home !== '' && isRound(text, at, to))) &&
-    after?.text !== '"' &&
-    !means(termAt(terms, to), 'unit', 'point')
-  return bare ? { currency: told ?? home, from: at, to } : null
+    now ||
+    saysPrice(text, at) ||
+    (home !== '' && isDashed(text, to - 2)) ||
+    HAGGLED.test(after?.text ?? '') ||
+    (home !== '' && isRound(text, at, to))
+  return bare ? { currency: told() ?? home, from: at, to } : null
 }
 
 const PRICE_NOW = cue('priceNow')
-/** “(euro)”, “in euros”, “we only take USD”: a currency told by itself, where sums stand bare. */
-function toldCurrency(text: TextRead): string | undefined {
-  if (!TOLD.has(text)) TOLD.set(text, loneCurrency(text))
-  return TOLD.get(text)
-}
-/** Looked for once in a text. */
-const TOLD = new WeakMap<TextRead, string | undefined>()
-
 function loneCurrency(text: TextRead): string | undefined {
   const { tokens, terms } = text
   for (const term of termsAs(terms, 'currency')) {

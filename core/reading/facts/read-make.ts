@@ -28,12 +28,12 @@ export interface MakeRead {
 export function readMake(text: TextRead, { measured, measures, garments, spare, pockets }: MakeGiven): MakeRead {
   const { kind, garmentAt } = garments
   const { allowances, hemDepthMm, outletMm, seamAllowanceMm } = gatherAllowances({
-    ...text,
     links: measured.links,
     spare: [...spare],
     main: kind,
     garmentAt,
-    unitOf: ({ label, quantity }) => quantity.unit ?? listUnit(measured.list.units, label, quantity)
+    unitOf: ({ label, quantity }) => quantity.unit ?? listUnit(measured.list.units, label, quantity),
+    ...text
   })
   const pulledOut = waistPulledOut(measured.stretched, measures, measured.list.common)
   // a hem told by its depth alone says more than one with so much to let down

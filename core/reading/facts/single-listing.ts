@@ -1,7 +1,7 @@
 /** Is a page one listing at all? A shop's front and a search page name many things, each with its price. */
 import type { KindSign } from '../languages/lexicon.ts'
 import { CURRENCY_MARKS } from '../quantities/not-a-length.ts'
-import { meaning, means, phrasesOf, termAt, termsAs } from '../text/terms.ts'
+import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 
 /** So many sums that stand by themselves are of several things; fewer where the page says itself that it is a list. */
@@ -44,6 +44,5 @@ function sumsIn({ tokens, terms }: TextRead, end: number): number {
 }
 
 /** Where the first words of a sort stand. */
-const signAt = ({ tokens, trie }: TextRead, as: KindSign['as']): number | null =>
-  phrasesOf(tokens, trie.signs).find(({ meaning: its }) => its.senses.some((sense) => sense.role === 'sign' && sense.as === as))?.from ??
-  null
+const signAt = ({ phrases }: TextRead, as: KindSign['as']): number | null =>
+  phrases.signs.find(({ meaning: its }) => its.senses.some((sense) => sense.role === 'sign' && sense.as === as))?.from ?? null

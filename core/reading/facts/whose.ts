@@ -4,9 +4,9 @@ import type { Use } from '../../garment/garment-input.ts'
 import type { Whose } from '../../garment/model/whose.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { table } from '../../ids/table.ts'
-import { LETTER } from '../sizes/size-words.ts'
+import { isLetterSize } from '../sizes/size-words.ts'
 import { type Cue, cue, cueStart } from '../text/cues.ts'
-import { meaning, means, phrasesOf, type Term, termAt, termsAs } from '../text/terms.ts'
+import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
 
 export interface WhoseGiven {
@@ -61,9 +61,9 @@ const SOMEBODY = cue('ofSomebody')
 
 /** A title speaks of the garment, whatever stands between; in a text the garment must be possessed. */
 function toldIn(text: TextRead, title: boolean): Told[] {
-  const { tokens, terms, trie } = text
+  const { tokens, terms, trie, phrases } = text
   const told: Told[] = []
-  for (const term of phrasesOf(tokens, trie.whose)) {
+  for (const term of phrases.whose) {
     const sense = meaning(term, 'whose')
     if (sense === undefined || isDenied(text, term) || isOfWhomItFits(text, term) || isStyle(text, term)) continue
     if (sense.named && SOMEBODY.test(tokens[term.from - 1]?.text ?? '')) continue
@@ -122,7 +122,7 @@ function headsASize({ tokens, terms }: TextRead, { to }: Term): boolean {
     next.kind === 'digits' ||
     (next.kind === 'mark'
       ? /^[.,;:!)|/-]$/.test(next.text)
-      : LETTER.test(next.text) || means(termAt(terms, to), 'size', 'region', 'letterSize'))
+      : isLetterSize(next.text) || means(termAt(terms, to), 'size', 'region', 'letterSize'))
   )
 }
 

@@ -4,7 +4,7 @@ import type { Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { facetsOf } from '../../wearer/cut/cut-table.ts'
 import { cue } from '../text/cues.ts'
-import { meaning, means, phrasesOf, type Term, termAt } from '../text/terms.ts'
+import { meaning, means, type Term, termAt } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
 
 /** Words behind which another garment is spoken of: "goes with wide trousers". */
@@ -31,7 +31,7 @@ export function cutOf(texts: readonly TextRead[], title: TextRead | null, kind: 
   const facets = new Set(facetsOf(kind))
   const cut: CutRead = {}
   for (const text of texts)
-    for (const term of withLengths(text, phrasesOf(text.tokens, text.trie.cuts))) {
+    for (const term of withLengths(text, text.phrases.cuts)) {
       if (isCutDenied(text, term) || isOfAnother(text, term, kind) || isOfAFigure(text, term)) continue
       for (const { role, ...one } of term.meaning.senses) {
         if (role !== 'cut' || !('facet' in one) || !facets.has(one.facet)) continue

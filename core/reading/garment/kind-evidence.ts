@@ -28,6 +28,25 @@ export type Because =
   /** what is commoner among kinds that nothing else parts */
   | 'usual'
 
+/** How much speaks for each, in the order in which they were first spoken of. */
+export interface KindSums {
+  of: Candidate[]
+  sums: number[]
+}
+/** Adds evidence to sums: a list of few is quicker searched than a map is made. */
+export function addTo(to: KindSums, evidence: readonly Evidence[]): KindSums {
+  const { of, sums } = to
+  for (const one of evidence) {
+    const place = of.indexOf(one.for)
+    if (place >= 0) sums[place] = (sums[place] as number) + one.weight
+    else {
+      of.push(one.for)
+      sums.push(one.weight)
+    }
+  }
+  return to
+}
+
 /** All weights are from memory, set by trial on listings of our own. */
 export const WEIGHT = {
   title: { head: 5, thing: 8, passingHead: 4, name: 2, beside: 2.5, other: 2, passing: 1, modifier: 0.5, later: 1.5, furtherOn: 0.5 },

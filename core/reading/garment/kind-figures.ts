@@ -2,15 +2,16 @@
 import { GARMENT_KINDS, type GarmentKind, SHAPE, type Shape } from '../../ids/kinds.ts'
 import { POINTS_OF, type PointId } from '../../ids/points.ts'
 import type { PointName } from '../languages/lexicon.ts'
+import { byKind } from './by-kind.ts'
 import { type Evidence, MOST, WEIGHT } from './kind-evidence.ts'
 import { evidenceOfKinds, type Told } from './likely-kinds.ts'
 import { pointOf, pointOn, shapeOfPoints } from './points-by-kind.ts'
 
 /** By which points figures were found for, before their amounts are known. */
-export function pointEvidence(names: readonly PointName[]): Evidence[] {
-  const told = [...new Set(names)]
-  return [...shapeEvidence(shapeOfPoints(names)), ...missingEvidence((kind) => told.filter((name) => !hasPoint(kind, name)))]
-}
+export const pointEvidence = (names: readonly PointName[]): Evidence[] => [
+  ...shapeEvidence(shapeOfPoints(names)),
+  ...missingEvidence(new Set(names), LACK_NAME)
+]
 
 const hasPoint = (kind: GarmentKind, name: PointName): boolean => {
   const point = pointOf(name, kind)
@@ -18,7 +19,7 @@ const hasPoint = (kind: GarmentKind, name: PointName): boolean => {
 }
 
 /** Half the body that the points are of. */
-export const halfEvidence = (names: readonly PointName[]): Evidence[] => shapeEvidence(shapeOfPoints(names))
+export const halfEvidence = (names: readonly PointName[]): readonly Evidence[] => shapeEvidence(shapeOfPoints(names))
 
 /** By the points that were measured; those of one garment only. */
 export function measuredEvidence(measures: Told['measures']): Evidence[] {
@@ -27,7 +28,7 @@ export function measuredEvidence(measures: Told['measures']): Evidence[] {
     ...withoutBust(measures),
     ...bothHalves(points),
     ...(points.length >= 2 ? [{ for: 'thing', weight: -WEIGHT.points.missing, because: 'points' } as const] : []),
-    ...missingEvidence((kind) => points.filter((point) => !POINTS_OF[kind].includes(pointOn(kind, point))))
+    ...missingEvidence(points, LACK_POINT)
   ]
 }
 
@@ -91,30 +92,49 @@ const CLEAR_SHARE = 0.8
 const bothHalves = (points: readonly PointId[]): Evidence[] =>
   points.includes('chest') && points.includes('inseam') ? [{ for: 'jumpsuit', weight: WEIGHT.points.bothHalves, because: 'points' }] : []
 
-/** What a kind has not cannot have been measured on it: a bust rules out a skirt. */
-function missingEvidence(missing: (kind: GarmentKind) => readonly PointName[]): Evidence[] {
+/** What a kind has not cannot have been measured on it: a bust rules out a skirt. `lacking`: the kinds that have not a name, each by its place. */
+function missingEvidence<Name extends PointName>(names: Iterable<Name>, lacking: (name: Name) => readonly boolean[]): Evidence[] {
   const { bust, missing: first, further } = WEIGHT.points
-  return GARMENT_KINDS.flatMap((kind): Evidence[] => {
-    const names = missing(kind)
-    if (names.length === 0) return []
-    const weight = (names.includes('chest') ? bust : first) + (names.length - 1) * further
-    return [{ for: kind, weight: -Math.min(MOST.missing, weight), because: 'points' }]
-  })
+  const missing = GARMENT_KINDS.map(() => 0)
+  let bustMissing: readonly boolean[] = []
+  for (const name of names) {
+    const kinds = lacking(name)
+    if (name === 'chest') bustMissing = kinds
+    for (let place = 0; place < missing.length; place++) if (kinds[place]) missing[place] = (missing[place] as number) + 1
+  }
+  const evidence: Evidence[] = []
+  for (const [place, kind] of GARMENT_KINDS.entries()) {
+    const count = missing[place] as number
+    if (count === 0) continue
+    const weight = (bustMissing[place] ? bust : first) + (count - 1) * further
+    evidence.push({ for: kind, weight: -Math.min(MOST.missing, weight), because: 'points' })
+  }
+  return evidence
 }
 
+/** Kinds that have no point of this name, and kinds on which a measured point is none of theirs. */
+const LACK_NAME = byKind<PointName>((name, kind) => !hasPoint(kind, name))
+const LACK_POINT = byKind<PointId>((point, kind) => !POINTS_OF[kind].includes(pointOn(kind, point)))
+
 /** Which kinds have what was measured as their own; dungarees have legs too, and a dress an upper half. */
-function shapeEvidence(shape: Shape | null): Evidence[] {
-  const { shape: legs, skirt, whole, upper } = WEIGHT.points
-  const BY_SHAPE: Record<Shape, Partial<Record<Shape | 'jumpsuit', number>>> = {
-    legs: { legs, jumpsuit: legs / 2 },
-    skirt: { skirt },
-    whole: { whole, jumpsuit: whole / 2 },
-    upper: { upper, whole: upper / 2 },
-    none: {}
-  }
-  if (shape === null) return []
-  return GARMENT_KINDS.flatMap((kind): Evidence[] => {
+const shapeEvidence = (shape: Shape | null): readonly Evidence[] => (shape === null ? [] : OF_SHAPE[shape])
+const { shape: legs, skirt, whole, upper } = WEIGHT.points
+const BY_SHAPE: Record<Shape, Partial<Record<Shape | 'jumpsuit', number>>> = {
+  legs: { legs, jumpsuit: legs / 2 },
+  skirt: { skirt },
+  whole: { whole, jumpsuit: whole / 2 },
+  upper: { upper, whole: upper / 2 },
+  none: {}
+}
+const ofShape = (shape: Shape): Evidence[] =>
+  GARMENT_KINDS.flatMap((kind): Evidence[] => {
     const weight = BY_SHAPE[shape][kind === 'jumpsuit' ? kind : SHAPE[kind]]
     return weight === undefined ? [] : [{ for: kind, weight, because: 'points' }]
   })
+const OF_SHAPE: Record<Shape, readonly Evidence[]> = {
+  legs: ofShape('legs'),
+  skirt: ofShape('skirt'),
+  whole: ofShape('whole'),
+  upper: ofShape('upper'),
+  none: ofShape('none')
 }

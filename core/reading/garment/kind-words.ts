@@ -5,9 +5,11 @@ import { GARMENT_KINDS, SHAPE } from '../../ids/kinds.ts'
 import { facetsOf } from '../../wearer/cut/cut-table.ts'
 import type { KindSign } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
-import { means, phrasesOf, type Term, termAt } from '../text/terms.ts'
+import { means, type Term, termAt } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
-import { type Because, type Evidence, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
+import type { Token } from '../text/tokens.ts'
+import { byKind } from './by-kind.ts'
+import { addTo, type Because, type Evidence, type KindSums, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
 import { type Candidate, isFirstLeading, isOfBeside, type Noun, nounsOf } from './nouns.ts'
 
 /** What a page tells of itself beside title and text. */
@@ -21,7 +23,9 @@ export interface PageWords {
 }
 
 export interface KindWords {
-  evidence: readonly Evidence[]
+  evidence: Evidence[]
+  /** What that adds up to. */
+  sums: KindSums
   /** What the word that names a kind tells beside it. */
   made: ReadonlyMap<Candidate, Partial<Made>>
   /** It is of denim: legs of it are jeans. */
@@ -31,6 +35,14 @@ export interface KindWords {
 const DENIM = cue('denim')
 /** “Selvedge denim, broken in”: told so early, it is of the garment. */
 const EARLY = 60
+function opensWithDenim({ tokens }: TextRead): boolean {
+  const end = Math.min(EARLY, tokens.length)
+  for (let at = 0; at < end; at++) {
+    const { kind, text } = tokens[at] as Token
+    if (kind === 'word' && DENIM.test(text)) return true
+  }
+  return false
+}
 
 /** All that words say, before any figure is known. */
 export function kindWords(title: TextRead | null, text: TextRead, page: PageWords, language: string): KindWords {
@@ -46,9 +58,18 @@ export function kindWords(title: TextRead | null, text: TextRead, page: PageWord
   evidence.push(...pageEvidence(page, language))
   evidence.push(...signEvidence(title, text))
   evidence.push(...cutEvidence(title, text))
-  const denim = [title, text].some((one) => one?.tokens.slice(0, EARLY).some(({ text: word }) => DENIM.test(word)))
-  return { evidence, made, denim }
+  const denim = (title !== null && opensWithDenim(title)) || opensWithDenim(text)
+  const kept = withoutClothAlone(evidence)
+  return { evidence: kept, sums: addTo({ of: [], sums: [] }, kept), made, denim }
 }
+
+/** Satin tells a blouse from a jersey top, and makes no blouse of a lining. */
+function withoutClothAlone(evidence: Evidence[]): Evidence[] {
+  if (!evidence.some(({ because }) => because === 'cloth')) return evidence
+  const named = new Set(evidence.filter(({ because }) => NAMES.includes(because)).map((one) => one.for))
+  return evidence.filter((one) => one.because !== 'cloth' || named.has(one.for))
+}
+const NAMES: readonly Because[] = ['title', 'text', 'page']
 
 const both = (noun: Noun, weight: number, because: Because): Evidence[] => [
   { for: noun.kind, weight, because },
@@ -59,6 +80,7 @@ const OR = 0.6
 
 /** “Denim shirt dress with jacket, boots”: its head, what stands beside, what comes in a later part. */
 function titleEvidence(text: TextRead, nouns: readonly Noun[], language: string): Evidence[] {
+  if (nouns.length === 0) return []
   const { modifier, later, furtherOn } = WEIGHT.title
   const heads = nouns.filter(({ place }) => place === 'head')
   // “Pinafore Lane, waxed coat”: a name that holds a garment's word may be all that the title tells
@@ -70,13 +92,13 @@ function titleEvidence(text: TextRead, nouns: readonly Noun[], language: string)
     return beside === undefined ? [] : both(beside, WEIGHT.title.beside, 'title')
   }
   const main = headOf(first, language)
-  return [
-    ...both(main, headWeight(main), 'title'),
-    ...first.flatMap((one) => (one === main ? [] : both(one, otherWeight(one, main), 'title'))),
-    ...rest.flatMap((part) => part.flatMap((one, index) => both(one, index === 0 && rest.length < LIST ? later : furtherOn, 'title'))),
-    ...nouns.flatMap((one) => (one.place === 'modifier' ? both(one, modifier, 'title') : [])),
-    ...nouns.flatMap((one) => (one.place === 'name' && heads.length > 0 ? both(one, WEIGHT.title.name, 'title') : []))
-  ]
+  const evidence = both(main, headWeight(main), 'title')
+  const add = (one: Noun, weight: number) => evidence.push(...both(one, weight, 'title'))
+  for (const one of first) if (one !== main) add(one, otherWeight(one, main))
+  for (const part of rest) for (const [index, one] of part.entries()) add(one, index === 0 && rest.length < LIST ? later : furtherOn)
+  for (const one of nouns) if (one.place === 'modifier') add(one, modifier)
+  if (heads.length > 0) for (const one of nouns) if (one.place === 'name') add(one, WEIGHT.title.name)
+  return evidence
 }
 
 /** Where no title tells it, what the text opens with is told like one, a little less surely. */
@@ -153,6 +175,7 @@ function headOf(all: readonly Noun[], language: string): Noun {
 
 /** What is named first and most often. */
 function textEvidence(text: TextRead, nouns: readonly Noun[]): Evidence[] {
+  if (nouns.length === 0) return []
   const kindsIn = new Map<number, Set<Candidate>>()
   for (const { kind, from } of nouns) {
     const sentence = text.layout.sentence[from] as number
@@ -236,10 +259,11 @@ const partsOf = (path: string): string[] =>
 
 /** How it is made, styles that name it, cloth that tells. Each group of words once, the title before the text. */
 function signEvidence(title: TextRead | null, text: TextRead): Evidence[] {
+  if (text.phrases.signs.length === 0 && !title?.phrases.signs.length) return []
   const sums = new Map<string, number>()
   const said = new Map<string, number>()
   for (const one of title === null ? [text] : [title, text])
-    for (const term of phrasesOf(one.tokens, one.trie.signs)) {
+    for (const term of one.phrases.signs) {
       if (term.from > FURTHEST) break
       if (isDenied(one, term) || isOfBeside(one, term)) continue
       for (const sense of term.meaning.senses) {
@@ -274,19 +298,24 @@ const signWeight = (as: KindSign['as'], inTitle: boolean): number =>
 
 /** A facet that only some kinds have speaks for those: a rise is of legs. */
 function cutEvidence(title: TextRead | null, text: TextRead): Evidence[] {
+  if (text.phrases.cuts.length === 0 && !title?.phrases.cuts.length) return []
   const weights = new Map<Facet, number>()
   for (const one of title === null ? [text] : [title, text])
-    for (const term of phrasesOf(one.tokens, one.trie.cuts)) {
+    for (const term of one.phrases.cuts) {
       if (term.from > FURTHEST) break
       if (isDenied(one, term) || isOfBeside(one, term)) continue
       for (const sense of term.meaning.senses)
         if (sense.role === 'cut' && !weights.has(sense.facet)) weights.set(sense.facet, one === title ? WEIGHT.cut.title : WEIGHT.cut.text)
     }
   if (weights.size === 0) return []
-  return GARMENT_KINDS.flatMap((kind): Evidence[] => {
-    const its = facetsOf(kind)
-    let weight = 0
-    for (const [facet, one] of weights) if (its.includes(facet)) weight += one
+  const sums = GARMENT_KINDS.map(() => 0)
+  for (const [facet, one] of weights) {
+    const has = HAVE_FACET(facet)
+    for (let place = 0; place < sums.length; place++) if (has[place]) sums[place] = (sums[place] as number) + one
+  }
+  return GARMENT_KINDS.flatMap((kind, place): Evidence[] => {
+    const weight = sums[place] as number
     return weight === 0 ? [] : [{ for: kind, weight: Math.min(weight, MOST.cut), because: 'cut' }]
   })
 }
+const HAVE_FACET = byKind<Facet>((facet, kind) => facetsOf(kind).includes(facet))

@@ -6,7 +6,7 @@ import type { Made } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import type { PointName } from '../languages/lexicon.ts'
 import type { TextRead } from '../text/text.ts'
-import { type Because, CLEAR, type Evidence, LEAD, LEAST, MOST, WEIGHT } from './kind-evidence.ts'
+import { addTo, CLEAR, type Evidence, LEAD, LEAST, MOST, WEIGHT } from './kind-evidence.ts'
 import { amountEvidence, halfEvidence, measuredEvidence, pointEvidence } from './kind-figures.ts'
 import { type KindWords, kindWords, type PageWords } from './kind-words.ts'
 import type { Told } from './likely-kinds.ts'
@@ -65,28 +65,38 @@ const SETTLED = MOST.figures + WEIGHT.points.clear + 1
 /** What nothing else parts is the commoner: trousers before jeans, where no cloth is told. */
 const USUAL: Evidence[] = [{ for: 'trousers', weight: WEIGHT.usual, because: 'usual' }]
 /** Legs of denim are jeans, once something says that it has legs. */
-const DENIM: Evidence[] = [{ for: 'jeans', weight: WEIGHT.cloth.denim, because: 'cloth' }]
+const USUAL_IN_DENIM: Evidence[] = [...USUAL, { for: 'jeans', weight: WEIGHT.cloth.denim, because: 'cloth' }]
 const LEGS = 0.9
 const saidOfJeans = (told: readonly Evidence[]): number => told.reduce((sum, one) => sum + (one.for === 'jeans' ? one.weight : 0), 0)
-const NAMES: readonly Because[] = ['title', 'text', 'page']
 /** No evidence makes one surer, where the title names it and where it does not. */
 const SUREST = { title: 0.95, text: 0.8 }
 
 /** The likeliest of all kinds, and of things that are no garment; null where nobody could tell. */
-function decide({ evidence, made, denim }: KindWords, figures: readonly Evidence[], known: GarmentKind | undefined): KindRead {
-  const named = new Set(evidence.filter(({ because }) => NAMES.includes(because)).map((one) => one.for))
-  // satin tells a blouse from a jersey top, and makes no blouse of a lining
-  const told = [...evidence.filter((one) => one.because !== 'cloth' || named.has(one.for)), ...figures]
-  const all = [...told, ...USUAL, ...(denim && saidOfJeans(told) >= LEGS ? DENIM : [])]
+function decide(
+  { evidence, sums: ofWords, made, denim }: KindWords,
+  figures: readonly Evidence[],
+  known: GarmentKind | undefined
+): KindRead {
+  const usual = denim && saidOfJeans(evidence.concat(figures)) >= LEGS ? USUAL_IN_DENIM : USUAL
+  const all = evidence.concat(figures, usual)
   if (known !== undefined) return { kind: known, sureness: 1, made: {}, thing: false, lead: Number.POSITIVE_INFINITY, evidence: all }
-  const sums = new Map<Candidate, number>()
-  for (const { for: candidate, weight } of all) sums.set(candidate, (sums.get(candidate) ?? 0) + weight)
-  const [first, second] = [...sums].sort((a, b) => b[1] - a[1])
-  const lead = first === undefined ? 0 : first[1] - Math.max(0, second?.[1] ?? 0)
-  if (first === undefined || first[1] < LEAST || (lead < LEAD && first[1] < CLEAR))
+  const { of, sums } = addTo(addTo({ of: [...ofWords.of], sums: [...ofWords.sums] }, figures), usual)
+  // the first of those that have most, and what comes next
+  let kind: Candidate | null = null
+  let most = Number.NEGATIVE_INFINITY
+  let next = 0
+  for (let place = 0; place < of.length; place++) {
+    const sum = sums[place] as number
+    if (sum > most) {
+      if (most > next) next = most
+      kind = of[place] as Candidate
+      most = sum
+    } else if (sum > next) next = sum
+  }
+  const lead = kind === null ? 0 : most - next
+  if (kind === null || most < LEAST || (lead < LEAD && most < CLEAR))
     return { kind: null, sureness: 0, made: {}, thing: false, lead, evidence: all }
-  const [kind] = first
-  const titled = told.some((one) => one.for === kind && one.because === 'title')
+  const titled = evidence.some((one) => one.for === kind && one.because === 'title')
   const sureness = Math.min(titled ? SUREST.title : SUREST.text, 1 / (1 + Math.exp(-lead)))
   if (kind === 'thing') return { kind: null, sureness, made: {}, thing: true, lead, evidence: all }
   return { kind, sureness, made: made.get(kind) ?? {}, thing: false, lead, evidence: all }

@@ -5,7 +5,7 @@
 
 import { COMMON_SHARE, SD_MM } from '../../garment/garment-as-worn.ts'
 import type { Structure } from '../../garment/garment-input.ts'
-import { beliefOf, type Observed } from '../../garment/model/garment-belief.ts'
+import { evidenceOf, type Observed } from '../../garment/model/garment-belief.ts'
 import { shareOfWomens } from '../../garment/model/whose.ts'
 import { GARMENT_KINDS, type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { isGirth, POINTS_OF } from '../../ids/points.ts'
@@ -56,11 +56,11 @@ export function evidenceOfKinds(told: Told): Map<GarmentKind, number> {
     const observed = observedOn(kind, measures)
     const usual = USUAL[kind]
     if (usual === undefined || observed === null) continue
-    const belief = beliefOf(
-      { kind, elasticWaist: told.made.elasticWaist ?? false, cut: {}, womens: shareOfWomens(kind, told.whose ?? undefined, undefined) },
+    const log = evidenceOf(
+      { kind, elasticWaist: told.made.elasticWaist ?? false, womens: shareOfWomens(kind, told.whose ?? undefined, undefined) },
       observed
     )
-    if (belief !== undefined) logs.set(kind, belief.joint.logEvidence + Math.log(usual * seen(kind, told)))
+    if (log !== undefined) logs.set(kind, log + Math.log(usual * seen(kind, told)))
   }
   return logs
 }

@@ -2,8 +2,8 @@
 import type { Made } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { cue } from '../text/cues.ts'
-import { LEXICONS, type Node } from '../text/phrase-trie.ts'
-import { meaning, means, phrasesOf, type Term, type Terms, termAt, termsAs } from '../text/terms.ts'
+import { LEXICONS } from '../text/phrase-trie.ts'
+import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 
@@ -65,14 +65,15 @@ export const isFirstLeading = (language: string): boolean => HEAD_FIRST.has(lang
 /** Every noun of a text, in order. Linear. */
 export function nounsOf(text: TextRead, language: string): Noun[] {
   const { tokens, terms } = text
-  const inCut = cutTokens(tokens, text.trie.cuts, terms)
-  const asides = asidesIn(text)
+  const inCut = cutTokens(text)
   const found = termsAs(terms, 'kind', 'thing').filter((term) => term.from < FURTHEST && isNoun(term, inCut))
   const hidden = termsAs(terms, 'nothing', 'stretch', 'stretchMuch', 'stretchSome', 'stretchLittle').flatMap(
     (term) => hiddenNoun(text, term) ?? []
   )
   if (hidden.length > 0) found.push(...hidden.filter(({ from }) => from < FURTHEST))
-  found.sort((a, b) => a.from - b.from)
+  if (found.length === 0) return []
+  if (hidden.length > 0) found.sort((a, b) => a.from - b.from)
+  const asides = asidesIn(text)
   const nouns = found.map((term, index): Noun => {
     const sense = meaning(term, 'kind')
     const word = tokens[term.from]?.text ?? ''
@@ -112,10 +113,10 @@ function hiddenNoun({ tokens, trie }: TextRead, { from, to, meaning: { roles } }
 }
 
 /** The tokens of cuts of several words. */
-function cutTokens(tokens: readonly Token[], cuts: Node, { by }: Terms): ReadonlySet<number> {
+function cutTokens({ terms: { by }, phrases }: TextRead): ReadonlySet<number> {
   const within = new Set<number>()
   if (!by.has('thing')) return within
-  for (const { from, to } of phrasesOf(tokens, cuts)) if (to > from + 1) for (let at = from; at < to; at++) within.add(at)
+  for (const { from, to } of phrases.cuts) if (to > from + 1) for (let at = from; at < to; at++) within.add(at)
   return within
 }
 
@@ -262,14 +263,14 @@ function asidesIn(text: TextRead): Asides {
   const { tokens, terms, layout } = text
   const elsewhere = new Set(termsAs(terms, 'elsewhere').map(({ from }) => layout.segment[from] as number))
   const others: Asides['others'] = []
-  for (const term of phrasesOf(tokens, text.trie.signs))
+  for (const term of text.phrases.signs)
     for (const sense of term.meaning.senses) {
       if (sense.role !== 'sign') continue
       if (sense.as === 'elsewhere') elsewhere.add(layout.segment[term.from] as number)
       if (sense.as === 'others' && others.length < MOST_LISTS) others.push({ from: term.to, to: listEnd(text, term.to) })
     }
   const tags = new Map<number, number[]>()
-  for (let at = 0; at < tokens.length; at++) {
+  for (let at = text.plain.includes('#') ? 0 : tokens.length; at < tokens.length; at++) {
     if (tokens[at]?.text !== '#') continue
     const line = layout.line[at] as number
     const known = tags.get(line)

@@ -18,7 +18,7 @@ const SECOND_SIGN = /#2|\b\p{L}{1,2}\.? 2\b/u
 /** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
 export function secondPieceAt(text: TextRead): number {
   const { tokens, original } = text
-  if (!SECOND.test(original) && !SECOND_SIGN.test(original)) return tokens.length
+  if (!SECOND.test(original) && !(original.includes('2') && SECOND_SIGN.test(original))) return tokens.length
   let first = false
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token

@@ -160,9 +160,13 @@ export function linksOf(text: TextRead, labels: readonly Label[], quantities: re
   }
   // a name at the end that no figure took costs what any other would
   if (now.wantsFigure) now.wantsFigure = { ...now.wantsFigure, cost: now.wantsFigure.cost + (last ? lastUnused : 0) }
-  const ends = STATES.flatMap((state) => (now[state] ? [now[state] as Step] : [])).sort((a, b) => a.cost - b.cost)
+  let least: Step | null = null
+  for (const state of STATES) {
+    const end: Step | null = now[state]
+    if (end !== null && (least === null || end.cost < least.cost)) least = end
+  }
   const links: Link[] = []
-  for (let step: Step | null = ends[0] ?? null; step; step = step.back) if (step.link) links.push(step.link)
+  for (let step: Step | null = least; step; step = step.back) if (step.link) links.push(step.link)
   return links.reverse()
 }
 

@@ -39,6 +39,10 @@ export function jointOf(around: Around): Joint {
   for (let first = 0; first < labels.length; ) {
     const chain = chainFrom(around, first)
     const last = chain[chain.length - 1] as Label
+    if (chain.length === 1 && last.points.length < 2) {
+      first++
+      continue
+    }
     while (quantities[quantity] && (quantities[quantity] as Quantity).from < last.to) quantity++
     const names = chain.flatMap((label): Name[] =>
       label.letter && label.points.length === 0 ? [{ label, point: null }] : label.points.map((point) => ({ label, point }))

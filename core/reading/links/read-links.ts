@@ -39,7 +39,7 @@ export interface LinksRead {
 
 export function readLinks(text: TextRead, { labels, quantities, asides, pairs, spare, kind, asked }: LinksGiven): LinksRead {
   const own = quantities.filter((one) => !asides.has(one))
-  const joint = jointOf({ ...text, labels, quantities: own })
+  const joint = jointOf({ labels, quantities: own, ...text })
   const top = topPair(text, own, labels, kind)
   // of a shirt or a dress a pair is no waist and no inside leg
   const legPairs = kind === null || SHAPE[kind] === 'legs' || SHAPE[kind] === 'none' ? pairs : []

@@ -207,7 +207,8 @@ export function listBasis(text: TextRead, used: (token: number) => boolean): Lis
   const { tokens, terms, layout } = text
   const at: ListBasis['at'] = []
   const of: ListBasis['of'] = new Map()
-  const lastFigures = terms.by.has('basis') ? lastFiguresOf(text) : new Map<number, number>()
+  if (!terms.by.has('basis')) return { at, of }
+  const lastFigures = lastFiguresOf(text)
   for (let index = 0; index < terms.list.length; index++) {
     const term = terms.list[index] as Term
     const basis = meaning(term, 'basis')?.basis

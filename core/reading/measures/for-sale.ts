@@ -40,12 +40,12 @@ function sizeOffered(measured: ReadonlySet<string>, titleLabels: readonly string
 
 /** With one garment measured nothing needs to say of which. */
 function garmentWhereSeveral(measures: MeasureReading[]): MeasureReading[] {
-  if (new Set(measures.map(({ of }) => of)).size > 1) return measures
+  if (measures.every((one) => !('of' in one)) || new Set(measures.map(({ of }) => of)).size > 1) return measures
   return measures.map(({ of: _, ...rest }) => rest)
 }
 
 /** Headings of sizes count only where they part the same points. */
 function sizeWhereSeveral(measures: MeasureReading[]): MeasureReading[] {
-  if (new Set(measures.map(({ size }) => size)).size > 1) return measures
+  if (measures.every((one) => !('size' in one)) || new Set(measures.map(({ size }) => size)).size > 1) return measures
   return measures.map(({ size: _, ...rest }) => rest)
 }

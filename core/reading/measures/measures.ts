@@ -128,8 +128,8 @@ function measureGroup(group: readonly WithUnit[], list: ListContext, beside: Bes
     girths.map((one) => ({
       point: one.point,
       mm: toMm(one.quantity.value, one.unit),
-      ...stretchedMm(one, beside),
-      evidence: [...evidenceOf(one, list), ...advisedAs(one, beside)]
+      evidence: [...evidenceOf(one, list), ...advisedAs(one, beside)],
+      ...stretchedMm(one, beside)
     })),
     kind
   )

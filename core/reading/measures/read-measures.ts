@@ -63,7 +63,9 @@ export function readMeasures(text: TextRead, given: MeasuresGiven): FiguresMeasu
   })
   const read = measuresOf(linked.figures, list, { stretchedOf: stretchedBy(linked.stretched), adviceOn: adviceBehind(text, asides) })
   const seconds = secondsOf(text, linked.seconds, read.measures, list.common)
-  return { ...read, asides: [...linked.asides, ...read.asides], links, stretched: linked.stretched, seconds, list }
+  const { measures, issues, repeats, hemDepthMm } = read
+  const left = [...linked.asides, ...read.asides]
+  return { measures, asides: left, issues, repeats, hemDepthMm, links, stretched: linked.stretched, seconds, list }
 }
 
 /** The size that heads a figure's row in a table, or the lines it stands in. */

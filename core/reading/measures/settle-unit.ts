@@ -55,8 +55,11 @@ export function withUnits(figures: readonly Figure[], list: ListContext, read: F
   return settled.sort((a, b) => a.quantity.from - b.quantity.from)
 }
 
-export const commonest = (counts: ReadonlyMap<LengthUnit, number>): LengthUnit | null =>
-  [...counts].sort((a, b) => b[1] - a[1])[0]?.[0] ?? null
+export function commonest(counts: ReadonlyMap<LengthUnit, number>): LengthUnit | null {
+  let most: LengthUnit | null = null
+  for (const [unit, times] of counts) if (most === null || times > (counts.get(most) ?? 0)) most = unit
+  return most
+}
 
 /** Can it be worn at all, flat or around? */
 export const fits = ({ point, quantity, kind }: Figure, unit: LengthUnit): boolean => isWearable(toMm(quantity.value, unit), point, kind)

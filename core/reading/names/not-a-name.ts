@@ -1,6 +1,6 @@
 /** Names that name no figure: what is counted in or not, where something was measured, how the name before was taken, a size that heads a row. */
 import type { PointName } from '../languages/lexicon.ts'
-import { LETTER } from '../sizes/size-words.ts'
+import { isLetterSize } from '../sizes/size-words.ts'
 import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, type Term, termAt } from '../text/terms.ts'
@@ -99,5 +99,5 @@ const LONG = cue('longSize')
 const isLongSize = ({ tokens }: TextRead, { from, to }: Term): boolean =>
   LONG.test(tokens[from]?.text ?? '') &&
   tokens[to]?.text === '|' &&
-  LETTER.test(tokens[from - 1]?.text ?? '') &&
+  isLetterSize(tokens[from - 1]?.text ?? '') &&
   (from < 2 || tokens[from - 2]?.kind === 'break')

@@ -21,11 +21,13 @@ export function readSizes(
 ): SizesRead {
   const legs = kind !== null && SHAPE[kind] === 'legs'
   const upper = kind !== null && SHAPE[kind] === 'upper'
-  const sizes = sizeLabelsOf({ ...text, quantities: found, legs, upper, title: false, language })
-  const titleLabels = title ? sizeLabelsOf({ ...title, quantities: quantitiesOf(title), legs, title: true, language }).labels : []
+  const sizes = sizeLabelsOf({ quantities: found, legs, upper, title: false, language, ...text })
+  const titleLabels = title
+    ? sizeLabelsOf({ quantities: quantitiesOf(title), legs, upper: false, title: true, language, ...title }).labels
+    : []
   const lengths = withoutRepeats(
     text,
     found.filter((one) => !sizes.taken.has(one))
   )
-  return { ...sizes, titleLabels, lengths }
+  return { titleLabels, lengths, ...sizes }
 }

@@ -6,7 +6,7 @@ import { slice, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import type { SizeHead } from './size-heads.ts'
 import { type Around, isOtherThanLabel, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
-import { agesFrom, isMark, isShort40, LETTER, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
+import { agesFrom, isLetterSize, isMark, isShort40, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
 
 export interface SizeLabels {
   labels: string[]
@@ -58,7 +58,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       if (years && years.unit === null) add({ label: `age ${agesFrom(around, years)}`, taken: [years] }, at)
       continue
     }
-    const letter = LETTER.test(token.text) ? (LETTERS[token.text] ?? token.text.toUpperCase()) : null
+    const letter = isLetterSize(token.text) ? (LETTERS[token.text] ?? token.text.toUpperCase()) : null
     if (letter !== null && headsLine(around, at)) found.heads.push({ from: at, label: letter })
     if (letter !== null && isTitleSize(around, byFrom, at)) add({ label: letter, taken: [] }, at)
     if (term?.from === at && means(term, 'size') && !(means(term, 'point') && isListed(around, byFrom, term))) {

@@ -17,7 +17,12 @@ export const LETTERS = table<string>({
   os: 'one size',
   osfa: 'one size'
 })
-export const LETTER = /^(?:x{0,4}[sl]|m|[2-6]xl|xs|small|medium|large|xlarge|xxlarge|xsmall|os|osfa)$/
+const LETTER = /^(?:x{0,4}[sl]|m|[2-6]xl|xs|small|medium|large|xlarge|xxlarge|xsmall|os|osfa)$/
+const LONGEST_LETTER = 'xxlarge'.length
+/** Asked of every word, most of which are longer or begin otherwise. */
+export const isLetterSize = (word: string): boolean =>
+  word.length <= LONGEST_LETTER && LETTER_BEGINS.has(word.charAt(0)) && LETTER.test(word)
+const LETTER_BEGINS = new Set('xslmo23456')
 /** The sizes that head the rows of a table, and how long each is cut. */
 export const SIZE_WORD = /^(?:x{0,4}[sl]|m|[2-6]xl|small|medium|large)$/
 export const LONG_OR_SHORT = /^(?:regular|long|short|tall|petite|reg)$/
@@ -38,10 +43,10 @@ export function letterSize({ tokens }: Around, at: number): string | null {
   if (word === 'one' && next === 'size') return 'one size'
   if (/^(?:extra|x)$/.test(word) && /^(?:large|small)$/.test(next)) return next === 'large' ? 'XL' : 'XS'
   // the tag's 32: no size S
-  if (!LETTER.test(word) || isMark(tokens[at + 1], "'") || (isMark(tokens[at - 1], "'") && !tokens[at]?.spaced)) return null
+  if (!isLetterSize(word) || isMark(tokens[at + 1], "'") || (isMark(tokens[at - 1], "'") && !tokens[at]?.spaced)) return null
   const first = LETTERS[word] ?? word.toUpperCase()
   const second = tokens[at + 2]
-  if (isMark(tokens[at + 1], '/') && second?.kind === 'word' && LETTER.test(second.text))
+  if (isMark(tokens[at + 1], '/') && second?.kind === 'word' && isLetterSize(second.text))
     return `${first}/${LETTERS[second.text] ?? second.text.toUpperCase()}`
   return first
 }
@@ -81,7 +86,7 @@ export function suitSize({ tokens, original, legs, title }: Around, one: Quantit
 /** “jacket 40S”: a chest of 40, short; “40s” and a title all in capitals speak of the years. */
 export function isShort40({ tokens, original, legs }: Around, at: number): boolean {
   const letter = tokens[at + 1]
-  if (legs || !/^[45]0$/.test(tokens[at]?.text ?? '') || letter?.text !== 's' || letter.spaced) return false
+  if (legs || letter?.text !== 's' || letter.spaced || !/^[45]0$/.test(tokens[at]?.text ?? '')) return false
   return original.slice(letter.start, letter.end) === 'S' && /\p{Ll}/u.test(original) && !/^\p{L}/u.test(original.slice(letter.end))
 }
 

@@ -15,12 +15,33 @@ export interface Cue {
 /** The words of these roles in every language; gathered when first asked. */
 export function cue(...roles: CueRole[]): Cue {
   let words: ReadonlySet<string> | null = null
+  let looks = NO_LOOKS
   return {
     test: (word) => {
-      words ??= new Set(writtenAs(roles).flatMap(wordsOf))
-      return words.has(word)
+      if (words === null) {
+        words = new Set(writtenAs(roles).flatMap(wordsOf))
+        looks = looksOf(words)
+      }
+      return looksLike(word, looks) && words.has(word)
     }
   }
+}
+
+/** How long a few words are and with which letters they begin, a bit each: most words of a text are none of them by that alone. */
+interface Looks {
+  lengths: number
+  letters: number
+}
+const NO_LOOKS: Looks = { lengths: 0, letters: 0 }
+const looksLike = (word: string, { lengths, letters }: Looks): boolean =>
+  ((lengths >>> Math.min(word.length, 31)) & 1) === 1 && ((letters >>> (word.charCodeAt(0) & 31)) & 1) === 1
+function looksOf(words: Iterable<string>): Looks {
+  const looks = { ...NO_LOOKS }
+  for (const word of words) {
+    looks.lengths |= 1 << Math.min(word.length, 31)
+    looks.letters |= 1 << (word.charCodeAt(0) & 31)
+  }
+  return looks
 }
 
 /** Does a text hold one of these words, or parts of words, anywhere as it was written? */
@@ -51,14 +72,18 @@ export interface Amount {
 /** The amounts that words stand for in this role, in every language. */
 export function amount(role: AmountRole): Amount {
   let known: ReadonlyMap<string, number> | null = null
+  let looks = NO_LOOKS
   return {
     get: (word) => {
-      known ??= new Map(
-        LEXICONS.flatMap(({ amounts }) =>
-          Object.entries(amounts?.[role] ?? {}).flatMap(([written, value]) => wordsOf(written).map((one) => [one, value] as const))
+      if (known === null) {
+        known = new Map(
+          LEXICONS.flatMap(({ amounts }) =>
+            Object.entries(amounts?.[role] ?? {}).flatMap(([written, value]) => wordsOf(written).map((one) => [one, value] as const))
+          )
         )
-      )
-      return known.get(word)
+        looks = looksOf(known.keys())
+      }
+      return looksLike(word, looks) ? known.get(word) : undefined
     }
   }
 }

@@ -6,9 +6,10 @@ import { normalise } from './normalise.ts'
 import { LEXICONS } from './phrase-trie.ts'
 import { type Token, tokensOf } from './tokens.ts'
 
+/** The places of the languages in which a word is common. */
 let table: Map<string, number[]> | null = null
 
-/** Word → the places of the languages in which it is common; a word of many languages tells little. */
+/** Word → those places; a word of many languages tells little. */
 function commonWords(): Map<string, number[]> {
   if (table) return table
   table = new Map()
@@ -31,6 +32,8 @@ function tellingOf({ common, points, kinds, fibres, colours, words, scripts }: L
   return [common, ...trade, words.heading, words.condition, words.conditionWord, words.not].flatMap(phrasesIn).join('\n')
 }
 
+const ENGLISH = LEXICONS.findIndex(({ language }) => language === 'en')
+const AT_FIRST: readonly number[] = LEXICONS.map((_, place) => (place === ENGLISH ? 0.6 : 0))
 /** So many words tell it. */
 const SAMPLE = 400
 
@@ -50,24 +53,25 @@ function byScript(text: string, scores: number[]): void {
 /** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
 export function languageOf(texts: readonly (readonly Token[])[], given: string | undefined): string {
   const words = commonWords()
-  const scores: number[] = LEXICONS.map(({ language }) => (language === 'en' ? 0.6 : 0))
+  const scores = [...AT_FIRST]
   const hint = given?.slice(0, 2).toLowerCase()
-  const hinted = LEXICONS.findIndex(({ language, alsoCalled }) => language === hint || (hint !== undefined && alsoCalled?.includes(hint)))
+  const hinted = hint === undefined ? -1 : LEXICONS.findIndex(({ language, alsoCalled }) => language === hint || alsoCalled?.includes(hint))
   if (hinted >= 0) scores[hinted] = (scores[hinted] as number) + 1.5
   for (const tokens of texts) {
     for (let at = 0; at < tokens.length && at < SAMPLE; at++) {
       const token = tokens[at] as Token
-      if (token.kind === 'word' && isUnspaced(token.text.charCodeAt(0))) byScript(token.text, scores)
-      const languages = token.kind === 'word' ? words.get(token.text) : undefined
+      if (token.kind !== 'word') continue
+      if (isUnspaced(token.text.charCodeAt(0))) byScript(token.text, scores)
+      const languages = words.get(token.text)
       if (languages === undefined) continue
-      for (const place of languages) scores[place] = (scores[place] as number) + 1 / languages.length
+      const share = 1 / languages.length
+      for (const place of languages) scores[place] = (scores[place] as number) + share
     }
   }
-  let best = LEXICONS.findIndex(({ language }) => language === 'en')
-  for (const [place, score] of scores.entries()) if (score > (scores[best] as number)) best = place
+  let best = ENGLISH
+  for (let place = 0; place < scores.length; place++) if ((scores[place] as number) > (scores[best] as number)) best = place
   // a text in two languages is read as the other: English is read beside each
-  const english = LEXICONS.findIndex(({ language }) => language === 'en')
   const told = hinted >= 0 ? (scores[hinted] as number) : 0
-  if (best === english && told >= BESIDE_ENGLISH.least && told > (scores[english] as number) * BESIDE_ENGLISH.share) best = hinted
+  if (best === ENGLISH && told >= BESIDE_ENGLISH.least && told > (scores[ENGLISH] as number) * BESIDE_ENGLISH.share) best = hinted
   return LEXICONS[best]?.language ?? 'en'
 }

@@ -1,7 +1,7 @@
 /** “Shouder 17"”, “Lenghth: 26”: a name of a point one slip of the pen away, beside its figure. */
 import type { PhraseTrie, Sense } from './phrase-trie.ts'
 import type { Token } from './tokens.ts'
-import { vocabularyOf } from './vocabulary.ts'
+import { type Vocabulary, vocabularyOf } from './vocabulary.ts'
 
 /** Shorter words are too near to too many others. */
 const SHORTEST = 5
@@ -10,13 +10,14 @@ const SHORTEST_NAME = 4
 
 /** The same tokens, such words as they are meant. Linear: a word is looked up by what is left without one of its letters. */
 export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie): readonly Token[] {
+  const words = vocabularyOf(trie)
   let spelt: Token[] | null = null
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
     if (token.kind !== 'word' || token.text.length < SHORTEST || token.text.length > LONGEST) continue
-    const beside = isBesideFigure(tokens, at, trie)
-    if (!beside && !isBeforeName(tokens[at + 1], trie)) continue
-    if (vocabularyOf(trie).all.has(token.text)) continue
+    const beside = isBesideFigure(tokens, at, words)
+    if (!beside && !isBeforeName(tokens[at + 1], words)) continue
+    if (words.all.has(token.text)) continue
     const name = meantBy(token.text, trie)
     if (name === null || !(beside || trie.root.next.get(name)?.next.has(tokens[at + 1]?.text ?? ''))) continue
     spelt ??= [...tokens]
@@ -26,17 +27,16 @@ export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie): read
 }
 
 /** Its figure stands right behind it or right before it. */
-function isBesideFigure(tokens: readonly Token[], at: number, trie: PhraseTrie): boolean {
+function isBesideFigure(tokens: readonly Token[], at: number, { units }: Vocabulary): boolean {
   let next = at + 1
   while (next < at + 3 && tokens[next]?.kind === 'mark' && /^[:=~>.-]$/.test(tokens[next]?.text ?? '')) next++
   if (isFigure(tokens[next])) return true
   const before = tokens[at - 1]
-  const unit = before?.text === '"' || (before?.kind === 'word' && vocabularyOf(trie).units.has(before.text))
+  const unit = before?.text === '"' || (before?.kind === 'word' && units.has(before.text))
   return isFigure(before) || (unit && isFigure(tokens[at - 2]))
 }
 /** It may open a longer name. */
-const isBeforeName = (next: Token | undefined, trie: PhraseTrie): boolean =>
-  next?.kind === 'word' && vocabularyOf(trie).names.has(next.text)
+const isBeforeName = (next: Token | undefined, { names }: Vocabulary): boolean => next?.kind === 'word' && names.has(next.text)
 const isFigure = (token: Token | undefined): boolean => token?.kind === 'digits' || token?.kind === 'fraction'
 
 /** By what is left of a word without one letter, the words that it is left of; each word by itself too. */
@@ -59,9 +59,10 @@ function indexOf(trie: PhraseTrie): Index {
   return index
 }
 
-function leftOf(word: string): Set<string> {
-  const rests = new Set([word])
-  for (let at = 0; at < word.length; at++) rests.add(word.slice(0, at) + word.slice(at + 1))
+function leftOf(word: string): string[] {
+  const rests = [word]
+  // without the one or the other of two equal letters the same is left
+  for (let at = 0; at < word.length; at++) if (word[at] !== word[at + 1]) rests.push(word.slice(0, at) + word.slice(at + 1))
   return rests
 }
 

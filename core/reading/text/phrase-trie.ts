@@ -69,6 +69,8 @@ export interface PhraseTrie {
   whose: Node
   /** Signs of a kind, apart too. */
   signs: Node
+  /** Where each word leads in these four, for those that begin a phrase in one of them. */
+  starts: ReadonlyMap<string, Starts>
   /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
   heads: ReadonlyMap<string, Meaning>
   /** Letters that end the first part of such a word. */
@@ -80,6 +82,21 @@ export interface PhraseTrie {
   runs: RunWords | null
   verbLast: boolean
   bareUnit: 'cm' | null
+}
+
+export const APART = ['cuts', 'whose', 'signs'] as const
+/** The nodes behind the first word of a phrase. */
+export type Starts = Record<'root' | (typeof APART)[number], Node | undefined>
+
+function startsOf(roots: Record<'root' | (typeof APART)[number], Node>): Map<string, Starts> {
+  const starts = new Map<string, Starts>()
+  for (const name of ['root', ...APART] as const)
+    for (const [word, node] of roots[name].next) {
+      const its = starts.get(word) ?? { root: undefined, cuts: undefined, whose: undefined, signs: undefined }
+      its[name] = node
+      starts.set(word, its)
+    }
+  return starts
 }
 
 const compiled = new Map<string, PhraseTrie>()
@@ -147,6 +164,7 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     cuts,
     whose,
     signs,
+    starts: startsOf({ root, cuts, whose, signs }),
     halves,
     heads: headsOf(lexicons, root),
     joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),
@@ -274,7 +292,7 @@ export const SAYS_MORE = ['kind', 'made', 'use', 'trait'] as const
 const KEEPS_WHOLE: ReadonlySet<Sense['role']> = new Set(SAYS_MORE)
 
 /** What comes after the last word of a phrase: most nodes are such ends, and share it. */
-const NOTHING_AFTER: Node['next'] = new Map()
+export const NOTHING_AFTER: Node['next'] = new Map()
 
 function put(root: Node, words: readonly string[], sense: Sense, rank: number, alone: Meaning | null): void {
   let node = root

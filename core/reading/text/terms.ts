@@ -4,7 +4,7 @@ import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
 import { isUnspaced } from '../languages/scripts.ts'
 import { compoundWord, INNER } from './compound-word.ts'
 import { cue } from './cues.ts'
-import { type Meaning, meaningOf, type Node, type PhraseTrie, SAYS_MORE, type Sense } from './phrase-trie.ts'
+import { APART, type Meaning, meaningOf, NOTHING_AFTER, type Node, type PhraseTrie, SAYS_MORE, type Sense } from './phrase-trie.ts'
 import type { Token } from './tokens.ts'
 
 export interface Term {
@@ -24,7 +24,9 @@ export interface Terms {
 type SenseOf<R extends Sense['role']> = Extract<Sense, { role: R }>
 /** What a term means in this role, or undefined. */
 export function meaning<R extends Sense['role']>(term: Term | undefined, role: R): SenseOf<R> | undefined {
-  return term?.meaning.roles.has(role) ? term.meaning.senses.find((sense): sense is SenseOf<R> => sense.role === role) : undefined
+  if (term === undefined || !term.meaning.roles.has(role)) return undefined
+  for (const sense of term.meaning.senses) if (sense.role === role) return sense as SenseOf<R>
+  return undefined
 }
 /** Does a term mean something in one of these roles? Asked for every token, so without a list of them. */
 export function means(term: Term | undefined, a: Role, b?: Role, c?: Role, d?: Role, e?: Role, f?: Role): boolean {
@@ -48,11 +50,19 @@ export function meansAny(term: Term | undefined, roles: readonly Sense['role'][]
 const NONE: readonly Term[] = []
 /** The terms that mean something in one of these roles, in order; one with two of the roles stands once. */
 export function termsAs({ by }: Terms, ...roles: Sense['role'][]): readonly Term[] {
-  const [first] = roles
-  if (first !== undefined && roles.length === 1) return by.get(first) ?? NONE
-  const all = new Set<Term>()
-  for (const role of roles) for (const term of by.get(role) ?? NONE) all.add(term)
-  return [...all].sort((a, b) => a.from - b.from)
+  let one = NONE
+  let all: Set<Term> | null = null
+  for (const role of roles) {
+    const its = by.get(role)
+    if (its === undefined) continue
+    // most texts have terms in one of the roles only
+    if (one.length === 0) one = its
+    else {
+      all ??= new Set(one)
+      for (const term of its) all.add(term)
+    }
+  }
+  return all === null ? one : [...all].sort((a, b) => a.from - b.from)
 }
 /** The term that covers a token. */
 export const termAt = (terms: Terms, token: number): Term | undefined => {
@@ -67,16 +77,18 @@ const DEEPEST = 9
 export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
   const list: Term[] = []
   for (let from = 0; from < tokens.length; ) {
+    const token = tokens[from] as Token
+    const start = token.kind === 'word' || token.kind === 'digits' ? trie.starts.get(token.text)?.root : undefined
     // 12in leg: glued to its figure, “in” is the unit and begins no phrase
     const unit =
-      tokens[from]?.spaced === false &&
+      !token.spaced &&
       tokens[from - 1]?.kind === 'digits' &&
-      !isUnspaced((tokens[from] as Token).text.charCodeAt(0)) &&
-      trie.root.next.get(tokens[from]?.text ?? '')?.meaning?.roles.has('unit') === true
-    const found = longest(tokens, from, trie.root, unit ? from + 1 : undefined)
+      !isUnspaced(token.text.charCodeAt(0)) &&
+      start?.meaning?.roles.has('unit') === true
+    const found = start === undefined ? null : longestFrom(tokens, from, start, unit ? from + 1 : undefined)
     if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie.root) : found)
     else if (trie.heads.size > 0) {
-      const its = compoundWord(tokens[from] as Token, trie)
+      const its = compoundWord(token, trie)
       if (its) list.push({ from, to: from + 1, meaning: its })
     }
     from = found?.to ?? from + 1
@@ -97,23 +109,23 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
   return { list: joined, at, by }
 }
 
-/** Every phrase of another trie in a text, the longest at each place, without what they stand on. */
-export function phrasesOf(tokens: readonly Token[], root: Node): readonly Term[] {
-  const known = phrases.get(tokens) ?? new Map<Node, readonly Term[]>()
-  phrases.set(tokens, known)
-  const found = known.get(root) ?? phrasesIn(tokens, root)
-  known.set(root, found)
-  return found
-}
-/** Several rules ask for the same phrases of a text: found once. */
-const phrases = new WeakMap<readonly Token[], Map<Node, readonly Term[]>>()
+/** The phrases that stand apart from the terms of a text, in order: of the cut, of whose sizes, of what tells a kind. */
+export type Phrases = Readonly<Record<(typeof APART)[number], readonly Term[]>>
 
-function phrasesIn(tokens: readonly Token[], root: Node): Term[] {
-  const found: Term[] = []
-  for (let from = 0; from < tokens.length; ) {
-    const one = longest(tokens, from, root)
-    if (one) found.push(one)
-    from = one?.to ?? from + 1
+/** The longest phrase at each place, without what each kind of them stands on. Linear. */
+export function phrasesOf(tokens: readonly Token[], trie: PhraseTrie): Phrases {
+  const found: Record<(typeof APART)[number], Term[]> = { cuts: [], whose: [], signs: [] }
+  for (let from = 0; from < tokens.length; from++) {
+    const { kind, text } = tokens[from] as Token
+    const starts = kind === 'word' || kind === 'digits' ? trie.starts.get(text) : undefined
+    if (starts === undefined) continue
+    for (const name of APART) {
+      const start = starts[name]
+      const list = found[name]
+      if (start === undefined || from < (list[list.length - 1]?.to ?? 0)) continue
+      const one = longestFrom(tokens, from, start)
+      if (one) list.push(one)
+    }
   }
   return found
 }
@@ -122,29 +134,38 @@ function phrasesIn(tokens: readonly Token[], root: Node): Term[] {
  * pit-to-pit · t-shirt · p.t.p · 3/4 sleeve
  *    ^ ^       ^ glue is stepped over where no space stands beside it
  */
-function longest(tokens: readonly Token[], from: number, root: Node, limit = tokens.length): Term | null {
-  let node: Node | undefined = root
+function longest(tokens: readonly Token[], from: number, root: Node, limit?: number): Term | null {
+  const start = root.next.get(tokens[from]?.text ?? '')
+  return start === undefined ? null : longestFrom(tokens, from, start, limit)
+}
+
+/** `start`: where its first word leads. */
+function longestFrom(tokens: readonly Token[], from: number, start: Node, limit = tokens.length): Term | null {
+  let node: Node = start
   let best: Term | null = null
+  let token = tokens[from] as Token
   let at = from
-  for (let depth = 0; depth < DEEPEST; depth++) {
-    const token: Token | undefined = at < limit ? tokens[at] : undefined
-    if (token === undefined || (token.kind !== 'word' && token.kind !== 'digits')) break
-    node = node.next.get(token.text)
-    if (node === undefined) break
+  for (let depth = 1; ; depth++) {
     at++
     if (node.meaning !== null) best = { from, to: at, meaning: node.meaning }
+    if (depth === DEEPEST || node.next === NOTHING_AFTER) return best
     const glue = tokens[at]
-    if (glue?.kind === 'mark' && !glue.spaced && glue.text === "'" && tokens[at + 1]?.kind === 'word' && token.kind === 'word') {
-      at++ // girls' dress
-      continue
+    if (glue?.kind === 'mark' && !glue.spaced) {
+      if (glue.text === "'" && tokens[at + 1]?.kind === 'word' && token.kind === 'word')
+        at++ // girls' dress
+      else if (GLUE.has(glue.text) && tokens[at + 1]?.spaced === false) {
+        const digits = token.kind === 'digits' && tokens[at + 1]?.kind === 'digits'
+        if (glue.text === '/' && !digits) return best
+        at++
+      }
     }
-    if (glue?.kind === 'mark' && !glue.spaced && GLUE.has(glue.text) && tokens[at + 1]?.spaced === false) {
-      const digits = token.kind === 'digits'
-      if (glue.text === '/' && !(digits && tokens[at + 1]?.kind === 'digits')) break
-      at++
-    }
+    const after: Token | undefined = at < limit ? tokens[at] : undefined
+    if (after === undefined || (after.kind !== 'word' && after.kind !== 'digits')) return best
+    const next = node.next.get(after.text)
+    if (next === undefined) return best
+    node = next
+    token = after
   }
-  return best
 }
 
 const IMITATED = cue('imitated')
@@ -238,7 +259,8 @@ function withLandmarkPairs(tokens: readonly Token[], list: readonly Term[]): Ter
   for (let index = 0; index < list.length; index++) {
     const first = list[index] as Term
     // “sleeve to cuff”: its name, and where it ends
-    const start = meaning(first, 'point')?.point === 'sleeveLength' ? undefined : meaning(first, 'landmark')
+    const landmark = meaning(first, 'landmark')
+    const start = landmark && meaning(first, 'point')?.point === 'sleeveLength' ? undefined : landmark
     const end = start && secondLandmark(tokens, list, index)
     if (!start || !end) {
       joined.push(first)

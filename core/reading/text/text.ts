@@ -5,7 +5,7 @@ import { withNamesSpelt } from './misspelt.ts'
 import { normalise } from './normalise.ts'
 import { type PhraseTrie, phraseTrieOf } from './phrase-trie.ts'
 import { withRunsCut } from './runs.ts'
-import { means, type Term, type Terms, termAt, termsOf } from './terms.ts'
+import { means, type Phrases, phrasesOf, type Term, type Terms, termAt, termsOf } from './terms.ts'
 import { type Token, tokensOf } from './tokens.ts'
 
 /** A text as tokens, before its language is known. */
@@ -22,6 +22,7 @@ export interface TextTokens {
 /** The context that every reader gets as its first argument: the tokens, what they mean, how they are laid out. */
 export interface TextRead extends TextTokens {
   terms: Terms
+  phrases: Phrases
   layout: Layout
   trie: PhraseTrie
 }
@@ -35,7 +36,9 @@ export function readTokens(text: TextTokens, language: string): TextRead {
   const trie = phraseTrieOf(language)
   const cut = trie.runs === null ? text.tokens : withRunsCut(text.tokens, text.plain, trie.runs)
   const tokens = withNamesSpelt(withGluedParted(text.original, cut, trie), trie)
-  return { ...text, tokens, trie, terms: termsOf(tokens, trie), layout: layoutOf(tokens) }
+  const { original, markup, plain } = text
+  const [terms, phrases, layout] = [termsOf(tokens, trie), phrasesOf(tokens, trie), layoutOf(tokens)]
+  return { original, markup, tokens, plain, trie, terms, phrases, layout }
 }
 export const readText = (original: string, language: string): TextRead => readTokens(tokenise(original), language)
 

@@ -1,11 +1,12 @@
 /** Words by role: what the languages' files hold, and how the rules ask for it. */
 import { describe, expect, test } from 'vitest'
 import { postedIn } from '../../../core/reading/facts/posted-in.ts'
+import type { CueRole } from '../../../core/reading/languages/cue-roles.ts'
 import { everyPairOf, phrasesIn } from '../../../core/reading/languages/phrases.ts'
 import { compoundWord } from '../../../core/reading/text/compound-word.ts'
 import { amount, cue, cueEnd, cueInside, cueStart } from '../../../core/reading/text/cues.ts'
 import { normalise } from '../../../core/reading/text/normalise.ts'
-import { phraseTrieOf } from '../../../core/reading/text/phrase-trie.ts'
+import { LEXICONS, phraseTrieOf, wordsOf } from '../../../core/reading/text/phrase-trie.ts'
 import { tokensOf } from '../../../core/reading/text/tokens.ts'
 
 describe('a list of phrases', () => {
@@ -35,6 +36,19 @@ describe('a cue', () => {
     expect(cue('backSeam').test('gesasnaht')).toBe(true) // Gesäßnaht
     expect(cue('with').test('without')).toBe(false)
     expect(cue('with').test('')).toBe(false)
+  })
+
+  test('every word of every role is found, however long it is and whatever it begins with', () => {
+    let asked = 0
+    for (const { cues } of LEXICONS)
+      for (const [role, list] of Object.entries(cues) as [CueRole, string][]) {
+        const its = cue(role)
+        for (const word of phrasesIn(list).flatMap(wordsOf)) {
+          expect(its.test(word), `${role}: ${word}`).toBe(true)
+          asked++
+        }
+      }
+    expect(asked).toBeGreaterThan(2000)
   })
 
   test('of several roles', () => {

@@ -1,9 +1,9 @@
 /** What is thought of a garment's untold points. */
 import { describe, expect, it } from 'vitest'
-import { beliefOf, type Described, type Observed } from '../../../../core/garment/model/garment-belief.ts'
+import { beliefOf, type Described, evidenceOf, type Observed } from '../../../../core/garment/model/garment-belief.ts'
 import { CUT_FIGURES, MODEL_ROWS, WIDENED } from '../../../../core/garment/model/rows.ts'
 import { shareOfWomens } from '../../../../core/garment/model/whose.ts'
-import type { GarmentKind } from '../../../../core/ids/kinds.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../../../core/ids/kinds.ts'
 import { POINTS_OF, type PointId } from '../../../../core/ids/points.ts'
 
 const told = (figures: Partial<Record<PointId, number>>, sdMm = 12): Observed[] =>
@@ -102,5 +102,38 @@ describe('a garment as it is thought of', () => {
       expect(source.length).toBeGreaterThan(5)
       expect(sdMm).toBeGreaterThan(0)
     }
+  })
+})
+
+describe('the evidence of figures alone', () => {
+  const sets: Partial<Record<PointId, number>>[] = [
+    { waist: 800 },
+    { waist: 760, hip: 1010, inseam: 780 },
+    { chest: 1040, bodyLength: 690, sleeveLength: 610, shoulderWidth: 440 },
+    // a strap has no row of its own anywhere: it stands alone
+    { strap: 30, chest: 900 },
+    { skirtLength: 640, sweep: 1200, waist: 700, hip: 960 }
+  ]
+  it('is that of the whole belief to the same bit, on every kind, with and without elastic, cut for women, for men and for both', () => {
+    let compared = 0
+    for (const kind of GARMENT_KINDS)
+      for (const elasticWaist of [false, true])
+        for (const womens of [0, 0.5, 0.97, 1])
+          for (const figures of sets) {
+            const whole = beliefOf({ kind, elasticWaist, cut: {}, womens }, told(figures))?.joint.logEvidence
+            expect(evidenceOf({ kind, elasticWaist, womens }, told(figures)), `${kind} ${Object.keys(figures)}`).toBe(whole)
+            compared++
+          }
+    expect(compared).toBe(GARMENT_KINDS.length * 2 * 4 * sets.length)
+  })
+  it('changes nothing that is thought of a kind', () => {
+    const before = believed('shirt', {})?.of('chest')
+    evidenceOf({ kind: 'shirt', elasticWaist: false, womens: 0.5 }, told({ chest: 1400, bodyLength: 900 }))
+    expect(believed('shirt', {})?.of('chest')).toEqual(before)
+  })
+  it('falls as a figure leaves what is usual', () => {
+    const of = (waist: number) => evidenceOf({ kind: 'jeans', elasticWaist: false, womens: 0.5 }, told({ waist })) ?? Number.NaN
+    expect(of(800)).toBeGreaterThan(of(1100))
+    expect(of(1100)).toBeGreaterThan(of(1700))
   })
 })

@@ -175,3 +175,23 @@ describe('denial', () => {
     ['No stains. A hole', 'hole', false]
   ])('%s: %s %s', (text, word, expected) => expect(denied(text, word)).toBe(expected))
 })
+
+describe('phrases that stand apart from the terms', () => {
+  const phrasesIn = (text: string, name: 'cuts' | 'whose' | 'signs') => {
+    const read = readText(text, 'en')
+    return read.phrases[name].map(({ from, to }) =>
+      read.tokens
+        .slice(from, to)
+        .map((token) => token.text)
+        .join(' ')
+    )
+  }
+  test('are found beside the names they stand on, the longest at each place, none within another', () => {
+    expect(phrasesIn('High rise bootcut jeans', 'cuts')).toEqual(['high rise', 'bootcut'])
+    expect(phrasesIn('A womens coat', 'whose')).toEqual(['womens'])
+    expect(phrasesIn('Notch lapels, zip fly', 'signs')).toEqual(['notch lapels', 'zip fly'])
+  })
+  test('a text without any has none', () => {
+    for (const name of ['cuts', 'whose', 'signs'] as const) expect(phrasesIn('Chest 52 cm, length 70 cm', name)).toEqual([])
+  })
+})

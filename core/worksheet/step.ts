@@ -36,6 +36,7 @@ export type Opened =
   | 'back-seam'
   | 'closure'
   | 'part-seam'
+  | 'felled-seam'
   | 'pleats'
 
 /** A figure as a table gives it; its name is the message `figure.<is>`. */

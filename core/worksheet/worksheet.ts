@@ -50,7 +50,7 @@ export function worksheetFor(plan: Plan, request: ReckonRequest, _paper: 'A4' | 
   const garment = seenOn(garmentAsWorn(input, wearer?.sizes), bodyOf(wearer))
   const cloth = clothSetup(garment)
   const drafts = draftsFor(plan, input, garment)
-  const values = valuesOf(cloth, request)
+  const values = valuesOf(cloth)
   const minded = new Set<string>()
   const softly = new Set(plan.alterations.filter(({ softLimit }) => softLimit).map(({ id }) => id))
   const counted = new Map<string, number>()
@@ -79,8 +79,8 @@ const refusal = (because: Saying, wording: Wording): Worksheet => ({
   docket: null
 })
 
-/** What sentences say of needle, thread, stitch and iron. */
-const valuesOf = (cloth: ClothSetup, { means }: ReckonRequest): Values => ({
+/** What sentences say of needle, thread, stitch and iron; how far a seam runs along the old one, how far eyelets stand from the middle (CP). */
+const valuesOf = (cloth: ClothSetup): Values => ({
   needle: cloth.needle,
   needleSize: cloth.needleSize,
   thread: cloth.thread,
@@ -88,7 +88,8 @@ const valuesOf = (cloth: ClothSetup, { means }: ReckonRequest): Values => ({
   stitchMm: cloth.stitchMm,
   spi: Math.round(25.4 / cloth.stitchMm),
   press: cloth.press,
-  mark: means.markMm ?? 2
+  run: 25,
+  apart: 20
 })
 
 function stepOf(draft: Draft, id: string, values: Values, minds: readonly string[], cloth: ClothSetup, wording: Wording): Step {
@@ -103,9 +104,10 @@ function stepOf(draft: Draft, id: string, values: Values, minds: readonly string
     alteration,
     condition,
     does: said(does, wording),
-    figures: draft.marks.map((one): Figure => {
-      const own = { ...values, ...one.values }
-      return { is: one.is, name: say({ code: `figure.${one.is}`, values: own }, wording), mm: one.mm, values: one.values ?? {} }
+    figures: draft.marks.map(({ is, mm, values: own = {} }): Figure => {
+      const name = say({ code: `figure.${is}`, values: { ...values, ...own } }, wording)
+      const side = own.side
+      return { is, mm, values: own, name: side === undefined ? name : say({ code: 'figure.sided', values: { name, side } }, wording) }
     }),
     irreversible: act === 'cut',
     tryOn: act === 'try',

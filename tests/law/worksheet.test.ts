@@ -125,7 +125,7 @@ describe('laws of the sheet', () => {
       for (const job of plan.alterations) {
         const marks = sheet.steps
           .filter(({ alteration, act }) => alteration === job.id && act === 'mark')
-          .flatMap(({ figures }) => figures.filter(({ is }) => is === 'down' || is === 'down-side'))
+          .flatMap(({ figures }) => figures.filter(({ is }) => is === 'down'))
         if (marks.length === 0 || job.lines.length === 0) continue
         const deepest = Math.max(...job.lines.map(({ offsetMm }) => Math.abs(offsetMm)))
         expect(Math.max(...marks.map(({ mm }) => mm)), job.id).toBeCloseTo(deepest, 2)

@@ -146,12 +146,13 @@ export const bodies: StepsRow[] = [
     id: 'body-shorten',
     part: 'hems',
     ...hemUp(undefined, {
+      edge: 'body',
       first: [{ does: 'tails-curved', act: 'mark', when: ({ garment }) => garment.kind === 'shirt' }],
       last: [LINED_HEM],
       check: 'check-pockets-and-buttons'
     })
   },
-  { id: 'body-lengthen', part: 'hems', ...hemDown(undefined, { last: [LINED_HEM], check: 'check-hem-level' }) },
+  { id: 'body-lengthen', part: 'hems', ...hemDown(undefined, { edge: 'body', last: [LINED_HEM], check: 'check-hem-level' }) },
   {
     id: 'bust-darts',
     part: 'body',

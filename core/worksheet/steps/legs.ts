@@ -1,4 +1,5 @@
 /** Legs in and out, the rise: the steps of each job. CP common practice, no source; figures by the plan. */
+import { closedBy } from '../../alterations/as-cut.ts'
 import { amount, amountAndEdge, amountOf, changeAt, edgeOf, line, mark, offsetAt } from '../marks.ts'
 import { legLevels } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
@@ -42,6 +43,7 @@ const gusset = (on: JobOn): Mark[] => [
 /** The waist grows by three tenths where the band comes down (as the row reckons it). */
 const WAIST_GROWS = 0.3
 const lowered = (on: JobOn): Mark[] => [...amountAndEdge(on), mark('band-ease', WAIST_GROWS * amountOf(on))]
+const hasFly = ({ garment }: JobOn): boolean => closedBy(garment, 'fly', 'side-zip', 'back-zip')
 const ONE_CUT: StepRow = { does: 'once-more-before-cut', act: 'try' }
 
 export const legs: StepsRow[] = [
@@ -65,13 +67,13 @@ export const legs: StepsRow[] = [
       { does: 'try-pinned', act: 'try' }
     ],
     work: [
-      { does: 'zip-shorter', act: 'unpick', opens: 'zip', uses: ['pliers'] },
+      { does: 'zip-shorter', act: 'unpick', when: hasFly, opens: 'zip', uses: ['pliers'] },
       { does: 'mark-band-line', act: 'mark', figures: lowered },
       { does: 'baste-band', act: 'baste' },
       TRY_BASTED,
       ONE_CUT,
       { does: 'cut-above-band-line', act: 'cut', figures: (on) => [mark('cut-off', amountOf(on)), mark('seam-each', EACH_SEAM_MM)] },
-      { does: 'zip-top', act: 'sew', closes: 'zip', uses: ['zipper-foot'] },
+      { does: 'zip-top', act: 'sew', when: hasFly, closes: 'zip', uses: ['zipper-foot'] },
       { does: 'ease-into-band', act: 'sew', figures: (on) => [mark('band-ease', WAIST_GROWS * amountOf(on))] },
       check('check-fly')
     ]

@@ -1,4 +1,5 @@
 /** Sleeves and cuffs: the steps of each job. FYG buttons; MADA cap ease; GENIE cuffs; CP common practice, no source. */
+import type { Garment } from '../../garment/garment-as-worn.ts'
 import { INCH_MM } from '../../length.ts'
 import { amount, amountAndEdge, amountOf, changeAt, edgeOf, line, mark, offsetAt } from '../marks.ts'
 import { sleeveLevels } from '../shapes.ts'
@@ -6,10 +7,13 @@ import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { hemDown, hemUp } from './hem-steps.ts'
 import { check, pin, seamIn, TRY_PINNED } from './seam-steps.ts'
 
-/** MADA: a cap is so much longer than its armhole: 25–38 in woven cloth, 13–19 in knits. */
-export const capEaseMm = (knit: boolean): [number, number] => (knit ? [INCH_MM / 2, (3 / 4) * INCH_MM] : [INCH_MM, (3 / 2) * INCH_MM])
-const capEase = ({ cloth }: JobOn): Mark[] => {
-  const [least, most] = capEaseMm(cloth.knit)
+/** MADA: a cap is so much longer than its armhole: 25–38 in woven cloth, 13–19 in knits. Shirts, felled there, have next to none (CP: 0–13). */
+export function capEaseMm({ kind, cloth }: Garment): [number, number] {
+  if (cloth.structure === 'knit') return [INCH_MM / 2, (3 / 4) * INCH_MM]
+  return kind === 'shirt' ? [0, INCH_MM / 2] : [INCH_MM, (3 / 2) * INCH_MM]
+}
+export const capEase = ({ garment }: { garment: Garment }): Mark[] => {
+  const [least, most] = capEaseMm(garment)
   return [mark('cap-ease-least', least), mark('cap-ease-most', most)]
 }
 /** All of the cap line moves down by the amount: at its top, at the notches and under the arm alike. */
@@ -73,11 +77,11 @@ export const sleeves: StepsRow[] = [
       check('check-sleeves')
     ]
   },
-  { id: 'sleeve-shorten-hem', part: 'hems', ...hemUp('sleeve', { closes: 'cuff', check: 'check-sleeves' }) },
+  { id: 'sleeve-shorten-hem', part: 'hems', ...hemUp('sleeve', { edge: 'sleeve', closes: 'cuff', check: 'check-sleeves' }) },
   {
     id: 'sleeve-shorten-lined',
     part: 'hems',
-    ...hemUp('sleeve-lined', { first: [SHAM_OFF], last: [SHAM_ON, SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
+    ...hemUp('sleeve-lined', { edge: 'sleeve', first: [SHAM_OFF], last: [SHAM_ON, SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
   },
   {
     id: 'sleeve-shorten-head',
@@ -97,12 +101,12 @@ export const sleeves: StepsRow[] = [
   {
     id: 'sleeve-lengthen',
     part: 'hems',
-    ...hemDown(undefined, { last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
+    ...hemDown(undefined, { edge: 'sleeve', last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
   },
   {
     id: 'sleeve-lengthen-facing',
     part: 'hems',
-    ...hemDown('faced', { last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
+    ...hemDown('faced', { edge: 'sleeve', last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
   },
   {
     id: 'sleeve-taper',

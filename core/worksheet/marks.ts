@@ -23,8 +23,29 @@ export const changeAt = ({ job }: JobOn, point: PointId): number => Math.abs(job
 export const edgeOf = ({ job }: JobOn): number => Math.max(0, ...job.lines.map(({ offsetMm }) => Math.abs(offsetMm)))
 /** How many mm around a mm of each line gives, for the amount meant for this point. */
 const perOffset = ({ lines }: JobOn, point: PointId): number => lines.find((line) => line.point === point)?.seams[0]?.mmPerOffset ?? 1
-/** The offset of the stitching line where this point is measured. */
-export const offsetAt = (on: JobOn, point: PointId): number => changeAt(on, point) / perOffset(on, point)
+type Side = 'left' | 'right'
+/** The offset of the stitching line where this point is measured; of one side, where the two differ there. */
+export function offsetAt(on: JobOn, point: PointId, side?: Side): number {
+  const own = on.job.lines.find((one) => one.side === side)
+  if (side !== undefined && own !== undefined && changeAt(on, point) === on.job.amountMm) return Math.abs(own.offsetMm)
+  return changeAt(on, point) / perOffset(on, point)
+}
+/** What is taken around at each of these points, and how far the line lies from the old one there; then each side's, where they differ. */
+export const atPoints = (on: JobOn, points: readonly PointId[]): Mark[] => [
+  ...points
+    .filter((point) => changeAt(on, point) > 0)
+    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })]),
+  ...(on.job.lines.some(({ side }) => side !== undefined) ? edges(on) : [])
+]
+/** A line through levels, one a side where left and right differ. `levels` are told the offset at a point. */
+export function lineThrough(on: JobOn, levels: (offset: (point: PointId) => number) => Level[]): Mark[] {
+  const sides = new Set(on.job.lines.map(({ side }) => side))
+  return [...sides].flatMap((side) =>
+    line(levels((point) => offsetAt(on, point, side))).map((one) =>
+      side === undefined ? one : { ...one, values: { ...one.values, side } }
+    )
+  )
+}
 
 export const amount = (on: JobOn): Mark[] => [mark('amount', amountOf(on))]
 /** The whole amount, and how deep each stitching line moves: both sides apart where they differ. */

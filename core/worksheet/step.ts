@@ -110,7 +110,10 @@ export interface Step {
   /** What cannot be taken back; always after a try-on. */
   irreversible: boolean
   tryOn: boolean
-  cautions: Reason[]
+  /** Each said on the first step that needs it, and not again. */
+  cautions: string[]
+  /** Which cautions they are, in any language. */
+  minds: string[]
   /** What is opened or closed here. */
   opens: Opened | null
   closes: Opened | null

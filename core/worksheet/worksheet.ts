@@ -13,7 +13,7 @@ import { type Draft, draftsFor } from './assemble.ts'
 import { cautionsOf } from './cautions.ts'
 import { type ClothSetup, clothSetup } from './cloth-setup.ts'
 import { type Docket, docketFor } from './docket.ts'
-import type { Figure, Step } from './step.ts'
+import { type Figure, PARTS, type Part, type Step } from './step.ts'
 import { THING_IDS, THINGS, type Thing, thing } from './things.ts'
 import { usesOf } from './uses.ts'
 
@@ -27,6 +27,8 @@ export interface Worksheet {
   /** Why there is no sheet: what is never altered. Everything else is then empty. */
   refused: Reason | null
   gather: { tools: Gathered[]; notions: Gathered[]; substitutes: Gathered[] }
+  /** The parts that the work falls into, in order, for headings. */
+  parts: { part: Part; name: string }[]
   steps: Step[]
   /** What a tailor is asked for; null where the plan is the person's own work. */
   docket: Docket | null
@@ -67,6 +69,10 @@ export function worksheetFor(plan: Plan, request: ReckonRequest, _paper: 'A4' | 
   return {
     refused: null,
     gather: gathered(steps, values, wording),
+    parts: PARTS.filter((part) => steps.some((step) => step.part === part)).map((part) => ({
+      part,
+      name: say({ code: `part.${part}`, values: {} }, wording)
+    })),
     steps,
     docket: plan.aim === 'tailor' || plan.level >= TAILOR_LEVEL ? docketFor(plan, garment, wording) : null
   }
@@ -75,6 +81,7 @@ export function worksheetFor(plan: Plan, request: ReckonRequest, _paper: 'A4' | 
 const refusal = (because: Saying, wording: Wording): Worksheet => ({
   refused: said(because, wording),
   gather: { tools: [], notions: [], substitutes: [] },
+  parts: [],
   steps: [],
   docket: null
 })
@@ -111,7 +118,8 @@ function stepOf(draft: Draft, id: string, values: Values, minds: readonly string
     }),
     irreversible: act === 'cut',
     tryOn: act === 'try',
-    cautions: minds.map((mind) => said({ code: `caution.${mind}`, values: {} }, wording)),
+    cautions: minds.map((mind) => say({ code: `caution.${mind}`, values: {} }, wording)),
+    minds: [...minds],
     opens,
     closes,
     uses: [...new Set([...usesOf(act, cloth), ...draft.uses])]

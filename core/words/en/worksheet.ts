@@ -6,6 +6,19 @@ export const worksheet: Record<string, string> = {
   'sheet.never.medical-compression':
     'No sheet is made for medical compression: its pressure comes from its size. A licensed practice fits it.',
 
+  // headings
+  'part.arrival': 'On arrival',
+  'part.ready': 'Made ready',
+  'part.mending': 'Mending',
+  'part.structure': 'Structure',
+  'part.waist': 'Waist',
+  'part.legs': 'Seat and legs',
+  'part.body': 'Body',
+  'part.sleeves': 'Sleeves',
+  'part.closures': 'Closures',
+  'part.hems': 'Hems',
+  'part.finish': 'Finish',
+
   // figures
   'figure.sided': '{name}, {side|side}',
   'figure.amount': 'In all',
@@ -232,6 +245,45 @@ export const worksheet: Record<string, string> = {
   'caution.pests-apart': 'Mind: nothing leaves the bag before it has been treated; wash your hands behind it.',
   'caution.vinegar': 'Mind: vinegar harms some acetate and dyes; test inside, and never mix it with bleach.',
   'caution.dye': 'Mind: gloves, an open window, and pots that no food comes into again. The dye’s own label wins.',
+
+  // on arrival
+  'arrived.new': 'The {point|point} was not told; yours counts now.',
+  'arrived.same': 'The {point|point} is as the seller said.',
+  'arrived.larger': 'The {point|point} is {mm|length} larger than the seller said, as two tapes may differ.',
+  'arrived.smaller': 'The {point|point} is {mm|length} smaller than the seller said, as two tapes may differ.',
+  'arrived.much-larger':
+    'The {point|point} is {mm|length} larger than the seller said, more than two tapes differ. Measure again, then ask the seller.',
+  'arrived.much-smaller':
+    'The {point|point} is {mm|length} smaller than the seller said, more than two tapes differ. Measure again, then ask the seller.',
+  'arrived.job-gone': 'No longer needed: {alteration|alteration}, {was|length}.',
+  'arrived.job-new': 'Needed now: {alteration|alteration}, {is|length}.',
+  'arrived.job-changed': '{alteration|alteration}: {is|length} instead of {was|length}.',
+  'inspect.pests': 'Before it comes indoors: holes, threads, small grains or shed skins along seams, under the collar and in pockets.',
+  'inspect.smell': 'Smell: smoke, damp, mothballs.',
+  'inspect.light': 'Hold it against the light: thin places and small holes show.',
+  'inspect.label': 'The labels: fibre, care, size.',
+  'inspect.seams': 'Pull lightly at every seam: open stitches, worn threads.',
+  'inspect.fork': 'The fork and the inner thighs: thin cloth, mends, pulled seams.',
+  'inspect.pockets': 'The pockets: holes in the bags, worn edges, mouths pulled open.',
+  'inspect.underarms': 'Under the arms: stains, stiff cloth, open seams.',
+  'inspect.collar': 'The collar: its fold and edge, worn through or grubby.',
+  'inspect.elbows': 'The elbows: thin, shiny or baggy.',
+  'inspect.cuffs': 'The cuffs: frayed edges, stretched ribs.',
+  'inspect.runs': 'Dropped stitches and runs: catch them at once with a thread.',
+  'inspect.pills': 'Pills, and whether it has felted.',
+  'inspect.zip': 'The zip: open and close it whole, twice.',
+  'inspect.buttons': 'The buttons: all there, alike, firm; a spare one inside.',
+  'inspect.elastic': 'The elastic: how far it stretches, and whether it goes back. Measure it pulled out.',
+  'inspect.lining': 'The lining: is there one, torn at the armholes or hanging below the hem?',
+  'inspect.pads': 'The shoulder pads: lumps, or loose on one side.',
+  'inspect.back-seam': 'Inside the centre back seam: measure the cloth on one side of the stitching.',
+  'inspect.side-seams': 'Inside the side seams: measure the cloth on one side of the stitching.',
+  'inspect.hem': 'Inside the hem: measure all the cloth turned up, folds included.',
+  'inspect.cuff-buttons': 'The cuff buttons: do they open?',
+  'inspect.leather': 'The leather: cracks, dry places, colour that rubs off on a white cloth.',
+  'inspect.beads': 'The beads: loose threads and bare places.',
+  'inspect.earlier': 'A second row of old holes inside a seam: it was altered before, and may hold cloth.',
+  'inspect.twist': 'Lay the legs flat: seams that twist to the front were cut off the grain, and no alteration cures that.',
 
   // a tailor's docket
   'docket.at': '{mm|length} at the {point|point}',

@@ -1,27 +1,22 @@
 /** Legs in and out, the rise: the steps of each job. CP common practice, no source; figures by the plan. */
 import { closedBy } from '../../alterations/as-cut.ts'
-import { amount, amountAndEdge, amountOf, changeAt, edgeOf, line, mark, offsetAt } from '../marks.ts'
+import { amount, amountAndEdge, amountOf, atPoints, edgeOf, line, lineThrough, mark, taper } from '../marks.ts'
 import { legLevels } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
-import { taperOffsets } from '../taper.ts'
 import { BASTE, check, EDGES, PRESS, pin, SEW, seamIn, seamOut, setIn, TRY_BASTED } from './seam-steps.ts'
 
 /** The line of a leg: thigh, knee and opening, straight between them. */
 const legLine = (on: JobOn): Mark[] => {
   const { knee, hem } = legLevels(on.garment)
-  return line([
-    { atMm: 0, offsetMm: offsetAt(on, 'thigh') },
-    { atMm: knee, offsetMm: offsetAt(on, 'knee') },
-    { atMm: hem, offsetMm: offsetAt(on, 'legOpening') }
+  return lineThrough(on, (at) => [
+    { atMm: 0, offsetMm: at('thigh') },
+    { atMm: knee, offsetMm: at('knee') },
+    { atMm: hem, offsetMm: at('legOpening') }
   ])
 }
-const legFigures = (on: JobOn): Mark[] =>
-  (['thigh', 'knee', 'legOpening'] as const)
-    .filter((point) => changeAt(on, point) > 0)
-    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })])
+const legFigures = (on: JobOn): Mark[] => atPoints(on, ['thigh', 'knee', 'legOpening'])
 /** Let out at the thigh it is back on the old line at the knee. */
-const thighLine = (on: JobOn): Mark[] =>
-  taperOffsets(edgeOf(on), legLevels(on.garment).knee).map(({ atMm, offsetMm }) => mark('down', offsetMm, { at: atMm }))
+const thighLine = (on: JobOn): Mark[] => taper(on, legLevels(on.garment).knee)
 /** From nothing at the knee to the calf, and half of it at the opening (as the row reckons it). */
 const calfLine = (on: JobOn): Mark[] => {
   const { knee, calf, hem } = legLevels(on.garment)

@@ -1,7 +1,7 @@
 /** Skirts, and the skirts of dresses: the steps of each job. USDAHEM hang a day; MLT; CP common practice, no source. */
 import { closedBy, isLayered, isPleated } from '../../alterations/as-cut.ts'
 import { isCut } from '../../garment/cut.ts'
-import { amount, amountAndEdge, amountOf, changeAt, line, mark, offsetAt } from '../marks.ts'
+import { amount, amountAndEdge, amountOf, atPoints, lineThrough, mark } from '../marks.ts'
 import { type JobOn, type Mark, pointMm, type StepRow, type StepsRow } from '../step.ts'
 import { hemDown, hemUp, PIN_LENGTH, TRY_LENGTH } from './hem-steps.ts'
 import { check, pin, seamIn, seamOut, TRY_BASTED } from './seam-steps.ts'
@@ -25,16 +25,13 @@ const hasZip = ({ garment }: JobOn): boolean => closedBy(garment, 'side-zip', 'b
 const skirtLine = (on: JobOn): Mark[] => {
   const hip = on.garment.made.hipDepthMm
   const hem = Math.max(hip + 50, pointMm(on.garment, 'skirtLength', 600))
-  return line([
-    { atMm: 0, offsetMm: offsetAt(on, 'waist') },
-    { atMm: hip, offsetMm: offsetAt(on, 'hip') },
-    { atMm: hem, offsetMm: offsetAt(on, 'sweep') }
+  return lineThrough(on, (at) => [
+    { atMm: 0, offsetMm: at('waist') },
+    { atMm: hip, offsetMm: at('hip') },
+    { atMm: hem, offsetMm: at('sweep') }
   ])
 }
-const skirtFigures = (on: JobOn): Mark[] =>
-  (['waist', 'hip', 'sweep'] as const)
-    .filter((point) => changeAt(on, point) > 0)
-    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })])
+const skirtFigures = (on: JobOn): Mark[] => atPoints(on, ['waist', 'hip', 'sweep'])
 
 /** A godet runs out upwards over this (CP); its seams take 10 each. */
 const GODET_MM = 200

@@ -1,7 +1,7 @@
 /** Sleeves and cuffs: the steps of each job. FYG buttons; MADA cap ease; GENIE cuffs; CP common practice, no source. */
 import type { Garment } from '../../garment/garment-as-worn.ts'
 import { INCH_MM } from '../../length.ts'
-import { amount, amountAndEdge, amountOf, changeAt, edgeOf, line, mark, offsetAt } from '../marks.ts'
+import { amount, amountAndEdge, amountOf, atPoints, changeAt, edgeOf, lineThrough, mark } from '../marks.ts'
 import { sleeveLevels } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { hemDown, hemUp } from './hem-steps.ts'
@@ -23,15 +23,12 @@ const capLine = (on: JobOn): Mark[] => [
 ]
 const sleeveLine = (on: JobOn): Mark[] => {
   const { cuff } = sleeveLevels(on.garment)
-  return line([
-    { atMm: 0, offsetMm: offsetAt(on, 'bicep') },
-    { atMm: cuff, offsetMm: offsetAt(on, 'cuff') }
+  return lineThrough(on, (at) => [
+    { atMm: 0, offsetMm: at('bicep') },
+    { atMm: cuff, offsetMm: at('cuff') }
   ])
 }
-const sleeveFigures = (on: JobOn): Mark[] =>
-  (['bicep', 'cuff'] as const)
-    .filter((point) => changeAt(on, point) > 0)
-    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })])
+const sleeveFigures = (on: JobOn): Mark[] => atPoints(on, ['bicep', 'cuff'])
 
 /** FYG: sham buttons stand 1 1/4–1 1/2 in from the edge; 13 goes without moving them. */
 const BUTTONS_STAY_MM = 13

@@ -2,12 +2,12 @@
 import { useId } from 'preact/hooks'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Plan } from '../../core/plan/plan.ts'
+import type { Spot } from '../../core/worksheet/outline/curve.ts'
+import type { Measures, Moved, OutlineDrawing, OutlineInput, View } from '../../core/worksheet/outline/outline-drawing.ts'
+import { type Box, boxOf, outlineOf, pathOf } from '../../core/worksheet/outline/outline-geometry.ts'
 import { useWidth } from '../use-width.ts'
 import { useWords, type Words } from '../words.tsx'
-import type { Spot } from './curve.ts'
 import { type Move, movesOf } from './moves.ts'
-import type { Measures, Moved, OutlineDrawing, OutlineInput, View } from './outline-drawing.ts'
-import { type Box, boxOf, outlineOf, pathOf } from './outline-geometry.ts'
 
 export interface OutlineProps {
   kind: GarmentKind

@@ -1,11 +1,11 @@
 /** What moves: the outline with its seams, the same in words, and the same as a table. */
 import type { PointId } from '../../core/ids/points.ts'
 import type { Job } from '../../core/plan/plan.ts'
+import { outlineOf, viewsOf } from '../../core/worksheet/outline/outline-geometry.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import { movesOf } from '../outline/moves.ts'
 import { MovesTable } from '../outline/moves-table.tsx'
 import { Outline } from '../outline/outline.tsx'
-import { outlineOf, viewsOf } from '../outline/outline-geometry.ts'
 import { useWidth } from '../use-width.ts'
 import { useWords } from '../words.tsx'
 import { misfitWords } from './plans.tsx'

@@ -1,6 +1,6 @@
 /** The figure with its numbered tapes, front or back. No face, no sex; the tape being entered has a solid ring. */
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
-import { type Line, mirrored, type Spot, smooth } from '../../outline/curve.ts'
+import { type Line, mirrored, type Spot, smooth } from '../../../core/worksheet/outline/curve.ts'
 import { useWords } from '../../words.tsx'
 import { type BodyPlace, HALF_FIGURE, MAIN_PLACES, MORE_PLACES, type Side } from './body-places.ts'
 

@@ -3,7 +3,7 @@
  * 480 tall, x from the centre). Measures in the terms of ISO 8559-1; what each needs is in the words.
  */
 import type { BodyMeasureId } from '../../../core/wearer/body.ts'
-import type { Line, Spot } from '../../outline/curve.ts'
+import type { Line, Spot } from '../../../core/worksheet/outline/curve.ts'
 
 export type Side = 'front' | 'back'
 export interface BodyPlace {

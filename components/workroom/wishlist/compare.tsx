@@ -1,6 +1,7 @@
 /** Kept listings side by side: each point on one stretch of tape, so that the marks can be compared by eye. Stacked where it is narrow. */
+
+import { viewsOf } from '../../../core/worksheet/outline/outline-geometry.ts'
 import { Outline } from '../../outline/outline.tsx'
-import { viewsOf } from '../../outline/outline-geometry.ts'
 import { Tape } from '../../tape/tape.tsx'
 import { gapWords, wantedWords } from '../../tape/tape-words.ts'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'

@@ -1,8 +1,8 @@
 /** One kept listing: a row of the table where there is room, a ruled card below it. */
 import { conditionShown } from '../../../core/plan/answer/conditions-said.ts'
 import type { GapShown, Reckoning } from '../../../core/reckon.ts'
+import { viewsOf } from '../../../core/worksheet/outline/outline-geometry.ts'
 import { Outline } from '../../outline/outline.tsx'
-import { viewsOf } from '../../outline/outline-geometry.ts'
 import { ChanceTicks, sameInTens } from '../../tape/chance-ticks.tsx'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { TapeLine } from '../../tape/tape-line.tsx'

@@ -3,9 +3,9 @@
  * drawing must be the garment's figures before, and the plan's figures after, within 2 mm.
  */
 import { describe, expect, it } from 'vitest'
-import type { Measures, OutlineDrawing } from '../../../components/outline/outline-drawing.ts'
-import { boxOf, outlineOf, viewsOf } from '../../../components/outline/outline-geometry.ts'
 import type { Job } from '../../../core/plan/plan.ts'
+import type { Measures, OutlineDrawing } from '../../../core/worksheet/outline/outline-drawing.ts'
+import { boxOf, outlineOf, viewsOf } from '../../../core/worksheet/outline/outline-geometry.ts'
 import { inch, legsUp, waistIn } from './fixtures.ts'
 
 interface Spot {

@@ -3,12 +3,12 @@
  * off must be what the plan says comes out (`after`), within 2 mm.
  */
 import { describe, expect, it } from 'vitest'
-import type { Measures, OutlineDrawing } from '../../../components/outline/outline-drawing.ts'
-import { outlineOf } from '../../../components/outline/outline-geometry.ts'
 import type { GarmentKind } from '../../../core/ids/kinds.ts'
 import type { PointId } from '../../../core/ids/points.ts'
 import { reckon } from '../../../core/reckon.ts'
 import type { Body } from '../../../core/wearer/body.ts'
+import type { Measures, OutlineDrawing } from '../../../core/worksheet/outline/outline-drawing.ts'
+import { outlineOf } from '../../../core/worksheet/outline/outline-geometry.ts'
 
 const body: Body = {
   stature: { mm: 1750 },

@@ -1,6 +1,6 @@
 /** Trousers, jeans and shorts laid flat. The outer seam hangs straight, so the knee and the opening are true; at the fork the inner leg folds under. */
-import { taperShare } from '../../core/alterations/taper.ts'
-import type { Job } from '../../core/plan/plan.ts'
+import { taperShare } from '../../alterations/taper.ts'
+import type { Job } from '../../plan/plan.ts'
 import { type Anchor, type Line, mirrored, offsetAt, part, xAt } from './curve.ts'
 import { type LegsFrame, legsFrame } from './legs-frame.ts'
 import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, type View } from './outline-drawing.ts'

@@ -1,5 +1,5 @@
 /** Shirt and jacket laid flat, one sleeve whole; the second is begun and cut with a wave. Chest, waist, bottom edge, shoulders and sleeve are true. */
-import type { Job } from '../../core/plan/plan.ts'
+import type { Job } from '../../plan/plan.ts'
 import { type Anchor, type Line, mirrored, offsetAt, part, type Spot, smooth, xAt } from './curve.ts'
 import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, sideEffect, type View } from './outline-drawing.ts'
 import { type UpperCut, type UpperFrame, upperFrame } from './upper-frame.ts'

@@ -1,6 +1,6 @@
 /** A skirt laid flat: waist, hip and hem each a quarter from the centre. */
-import { taperShare } from '../../core/alterations/taper.ts'
-import type { Job } from '../../core/plan/plan.ts'
+import { taperShare } from '../../alterations/taper.ts'
+import type { Job } from '../../plan/plan.ts'
 import { type Anchor, type Line, mirrored, offsetAt, part, smoothDown, xAt } from './curve.ts'
 import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, pointReader, type View } from './outline-drawing.ts'
 

@@ -1,6 +1,6 @@
 /** The outline of a garment with the lines of a plan, to scale, in mm. Pure. */
-import type { GarmentKind } from '../../core/ids/kinds.ts'
-import type { Job } from '../../core/plan/plan.ts'
+import type { GarmentKind } from '../../ids/kinds.ts'
+import type { Job } from '../../plan/plan.ts'
 import type { Line, Spot } from './curve.ts'
 import { legsOutline } from './legs-outline.ts'
 import type { OutlineDrawing, OutlineInput, View } from './outline-drawing.ts'

@@ -1,8 +1,8 @@
 /** A garment laid flat, to scale: the types that every outline is drawn in. All mm; the right half as it lies, mirrored where it is. */
-import type { Made } from '../../core/garment/garment-input.ts'
-import type { PointId } from '../../core/ids/points.ts'
-import type { SeamId } from '../../core/ids/seams.ts'
-import type { Job } from '../../core/plan/plan.ts'
+import type { Made } from '../../garment/garment-input.ts'
+import type { PointId } from '../../ids/points.ts'
+import type { SeamId } from '../../ids/seams.ts'
+import type { Job } from '../../plan/plan.ts'
 import type { Line, Spot } from './curve.ts'
 
 export type View = 'front' | 'back'

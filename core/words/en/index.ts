@@ -5,6 +5,7 @@ import { panel } from './panel.ts'
 import { plan } from './plan.ts'
 import { popup } from './popup.ts'
 import { reading } from './reading.ts'
+import { templates } from './templates.ts'
 import { workroom } from './workroom.ts'
 import { worksheet } from './worksheet.ts'
 import { worksheetSteps } from './worksheet-steps.ts'
@@ -17,6 +18,7 @@ export const parts: Record<string, Record<string, string>> = {
   popup,
   panel,
   workroom,
+  templates,
   worksheet,
   worksheetSteps
 }

@@ -1,0 +1,119 @@
+/** Strips for legs and sleeves: inside and outside leg from the fork or the knee to the finished hem, the underarm seam, the armhole. */
+import { BELOW_KNEE } from '../../alterations/leg-length.ts'
+import type { PointId } from '../../ids/points.ts'
+import { LIMB_BLEND, offsetAtPoint, offsetsThrough, taperDown } from './seam-offsets.ts'
+import { seamStrip } from './seam-strip.ts'
+import { type Asked, figureOf, makeOf, type Template } from './template.ts'
+import { type JobLine, moves, named, stripNotes } from './waist-strips.ts'
+
+/** The calf stands so far down from the knee to the hem: what the rows share between knee and opening. */
+const CALF_BELOW_KNEE = 0.32
+const USUAL_INSEAM = 760
+
+/** A point as it will be, since tapers are told at the finished edge. */
+const afterwards = ({ plan }: Asked, point: PointId, mm: number): number => plan.after.find((one) => one.point === point)?.mm ?? mm
+
+/** Leg seams: alike on both, so one strip serves both. */
+export function legStrip(asked: Asked, line: JobLine, other: JobLine | undefined): Template | null {
+  const { job, garment, t } = asked
+  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const told = figureOf(asked, 'inseam', USUAL_INSEAM)
+  const length = afterwards(asked, 'inseam', told.mm)
+  const knee = (1 - BELOW_KNEE) * told.mm
+  const isLong = length > knee + 60
+  const calf = job.amounts.calf === undefined ? [] : [{ y: knee + CALF_BELOW_KNEE * (length - knee), offset: at('calf') }]
+  const anchors = [
+    { y: 0, offset: at('thigh') },
+    ...(isLong ? [{ y: knee, offset: at('knee') }, ...calf] : []),
+    { y: length, offset: at('legOpening') }
+  ]
+  const offsets = offsetsThrough(anchors, LIMB_BLEND)
+  if (offsets === null || offsets.to <= offsets.from) return null
+  const hem = makeOf(asked, 'hemDepthMm')
+  const reachesHem = offsets.to === length && at('legOpening') !== 0
+  const name = named(asked, line, 'template.title.strip')
+  return seamStrip(asked, {
+    id: name.id,
+    title: other === undefined ? name.title : t('template.title.strip-two', { seam: line.seam, other: other.seam }),
+    seams: [line.seam],
+    offsets,
+    head: t(offsets.from === 0 ? 'template.head.fork' : 'template.head.knee', { mm: offsets.from }),
+    headIsEdge: false,
+    ...(reachesHem ? { foot: t('template.at.finished-hem'), turnsUpMm: hem.mm } : { foot: t('template.at.knee') }),
+    places: isLong ? [{ y: knee, text: t('template.at.knee') }] : [],
+    notes: [
+      t(line.offsetMm < 0 ? 'template.lay.out' : 'template.lay.in', { seam: line.seam }),
+      ...(other === undefined ? [] : [t('template.lay.both', { seam: line.seam, other: other.seam })]),
+      t('template.turn-over-legs')
+    ],
+    assumed: told.assumed
+  })
+}
+
+const USUAL_UNDERARM = 460
+/** From the shoulder's end to the underarm, along the sleeve (common practice). */
+const CAP_TALL = 130
+
+export function underarmStrip(asked: Asked, line: JobLine): Template | null {
+  const { job, garment, t } = asked
+  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const sleeve = garment.points.get('sleeveLength')?.mm
+  const told = figureOf(asked, 'sleeveUnderarm', sleeve === undefined ? USUAL_UNDERARM : Math.max(60, sleeve - CAP_TALL))
+  const length = afterwards(asked, 'sleeveUnderarm', told.mm)
+  const offsets = offsetsThrough(
+    [
+      { y: 0, offset: at('bicep') },
+      { y: length, offset: at('cuff') }
+    ],
+    LIMB_BLEND
+  )
+  if (offsets === null || offsets.to <= offsets.from) return null
+  return seamStrip(asked, {
+    ...named(asked, line, 'template.title.strip'),
+    seams: [line.seam],
+    offsets,
+    head: t('template.head.underarm'),
+    headIsEdge: false,
+    foot: t('template.at.sleeve-end'),
+    notes: stripNotes(asked, line.seam, line.offsetMm, false),
+    assumed: told.assumed
+  })
+}
+
+/** Of a garment's chest, the armhole goes round so much of it (from memory; of invented and measured shirts 0.45 to 0.5). */
+export const ARMHOLE_OF_CHEST = 0.47
+const USUAL_CHEST = 1050
+
+export function armholeOf(asked: Asked): { mm: number; assumed: string[] } {
+  const chest = asked.garment.points.get('chest')?.mm ?? USUAL_CHEST
+  return figureOf(asked, 'armhole', ARMHOLE_OF_CHEST * chest)
+}
+
+/** The armhole from the shoulder, running out at the underarm: a strip for the front half and, turned over, the back. */
+export function armholeStrip(asked: Asked, line: JobLine): Template {
+  const armhole = armholeOf(asked)
+  return seamStrip(asked, {
+    ...named(asked, line, 'template.title.strip'),
+    seams: [line.seam],
+    offsets: taperDown(line.offsetMm, armhole.mm / 2),
+    head: asked.t('template.head.shoulder'),
+    headIsEdge: false,
+    notes: [...stripNotes(asked, line.seam, line.offsetMm, true)],
+    assumed: armhole.assumed
+  })
+}
+
+/** A side seam raised at the armhole: in at its top, to nothing a hand below. */
+const RAISED_OVER_MM = 100
+export const raisedSide = (asked: Asked, line: JobLine): Template | null =>
+  moves(asked, 'armhole')
+    ? seamStrip(asked, {
+        ...named(asked, line, 'template.title.taper'),
+        seams: [line.seam],
+        offsets: taperDown(line.offsetMm, RAISED_OVER_MM),
+        head: asked.t('template.head.armhole'),
+        headIsEdge: true,
+        notes: stripNotes(asked, line.seam, line.offsetMm, false),
+        assumed: []
+      })
+    : null

@@ -1,0 +1,126 @@
+/** Strips for the seams from the waist down to the seat: tapers at the centre back and the sides, the seat seam, the sides of a skirt. */
+import type { PointId } from '../../ids/points.ts'
+import type { SeamId } from '../../ids/seams.ts'
+import { skirtFrame } from '../outline/skirt-outline.ts'
+import { changeAt, offsetAtPoint, offsetsThrough, taperDown } from './seam-offsets.ts'
+import { seamStrip } from './seam-strip.ts'
+import { type Asked, figureOf, makeOf, type Template } from './template.ts'
+
+/** The least length a taper is drawn in: the planner takes no shorter one. */
+const LEAST_TAPER_MM = 90
+
+export type JobLine = Asked['job']['lines'][number]
+
+/** `Back seam, left`: what a template of this line is called, and what tells it from the others of its plan. */
+export function named({ job, t }: Asked, line: JobLine, code: string): { id: string; title: string } {
+  const title = t(code, { seam: line.seam, alteration: job.id })
+  const id = [job.id, job.direction, line.seam, ...(line.side === undefined ? [] : [line.side])].join('.')
+  return { id, title: line.side === undefined ? title : t(`template.side.${line.side}`, { title }) }
+}
+
+/** In or out, how it is laid on and what becomes of the cloth. */
+export function stripNotes({ t }: Asked, seam: SeamId, offsetMm: number, curved: boolean): string[] {
+  return [
+    t(offsetMm < 0 ? 'template.lay.out' : 'template.lay.in', { seam }),
+    ...(curved ? [t('template.walk')] : []),
+    t('template.turn-over')
+  ]
+}
+
+/** The centre back from the waist, running out over the taper's length. */
+export function centreBackTaper(asked: Asked, line: JobLine): Template {
+  const { garment, t } = asked
+  const taper = makeOf(asked, 'taperLengthMm')
+  const hip = makeOf(asked, 'hipDepthMm')
+  const length = Math.max(taper.mm, LEAST_TAPER_MM)
+  return seamStrip(asked, {
+    ...named(asked, line, 'template.title.taper'),
+    seams: [line.seam],
+    offsets: taperDown(line.offsetMm, length),
+    head: t('template.head.band'),
+    headIsEdge: true,
+    places: [
+      { y: garment.made.pocketDepthMm, text: t('template.at.pockets') },
+      { y: hip.mm, text: t('template.at.hip') }
+    ],
+    notes: [...stripNotes(asked, line.seam, line.offsetMm, false), t('template.band.less', { mm: 2 * Math.abs(line.offsetMm) })].slice(
+      0,
+      line.offsetMm < 0 ? -1 : undefined
+    ),
+    assumed: taper.assumed
+  })
+}
+
+/** Both side seams from the waist; the taper reaches at least to the hip, as the planner takes it. */
+export function sideTaper(asked: Asked, line: JobLine): Template {
+  const { t } = asked
+  const taper = makeOf(asked, 'taperLengthMm')
+  const hip = makeOf(asked, 'hipDepthMm')
+  const length = Math.max(taper.mm, hip.mm, LEAST_TAPER_MM)
+  return seamStrip(asked, {
+    ...named(asked, line, 'template.title.taper'),
+    seams: [line.seam],
+    offsets: taperDown(line.offsetMm, length),
+    head: t('template.head.band'),
+    headIsEdge: true,
+    places: [{ y: hip.mm, text: t('template.at.hip') }],
+    notes: stripNotes(asked, line.seam, line.offsetMm, true),
+    assumed: [...new Set([...taper.assumed, ...hip.assumed])]
+  })
+}
+
+/** Of what the seat seam takes at the hip, half is left at the fork, as the outline draws it. */
+const LEFT_AT_FORK = 0.5
+
+export function seatStrip(asked: Asked, line: JobLine): Template {
+  const { t } = asked
+  const hip = makeOf(asked, 'hipDepthMm')
+  const rise = figureOf(asked, 'backRise', 380)
+  const fork = Math.max(rise.mm, hip.mm + 60)
+  const offsets = offsetsThrough([
+    { y: 0, offset: 0 },
+    { y: hip.mm, offset: line.offsetMm },
+    { y: fork, offset: LEFT_AT_FORK * line.offsetMm }
+  ])
+  return seamStrip(asked, {
+    ...named(asked, line, 'template.title.strip'),
+    seams: [line.seam],
+    offsets: offsets ?? taperDown(line.offsetMm, fork),
+    head: t('template.head.band'),
+    headIsEdge: true,
+    foot: t('template.at.fork'),
+    places: [{ y: hip.mm, text: t('template.at.hip') }],
+    notes: [...stripNotes(asked, line.seam, line.offsetMm, true), t('template.seat', { mm: Math.abs(LEFT_AT_FORK * line.offsetMm) })],
+    assumed: [...rise.assumed, ...hip.assumed]
+  })
+}
+
+/** The sides of a skirt through waist, hip and hem. */
+export function skirtSides(asked: Asked, line: JobLine): Template | null {
+  const { job, garment, t } = asked
+  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const hip = makeOf(asked, 'hipDepthMm')
+  const length = figureOf(asked, 'skirtLength', 600)
+  const frame = skirtFrame({ points: { skirtLength: length.mm }, jobs: [], made: { hipDepthMm: hip.mm } })
+  const sweep = at('sweep')
+  const offsets = offsetsThrough([
+    { y: 0, offset: at('waist') },
+    { y: frame.hipY, offset: at('hip') },
+    { y: frame.hemY, offset: sweep }
+  ])
+  if (offsets === null) return null
+  return seamStrip(asked, {
+    ...named(asked, line, 'template.title.strip'),
+    seams: [line.seam],
+    offsets,
+    head: t(offsets.from === 0 ? 'template.head.band' : 'template.at.hip'),
+    headIsEdge: offsets.from === 0,
+    foot: t(offsets.to === frame.hemY ? 'template.at.hem' : 'template.at.hip'),
+    places: [{ y: frame.hipY, text: t('template.at.hip') }],
+    notes: stripNotes(asked, line.seam, line.offsetMm, true),
+    assumed: [...hip.assumed, ...(sweep === 0 ? [] : length.assumed)]
+  })
+}
+
+/** Is anything changed at this point? */
+export const moves = ({ job, garment }: Asked, point: PointId): boolean => changeAt(job, garment, point) !== 0

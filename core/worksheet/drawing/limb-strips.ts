@@ -1,7 +1,8 @@
 /** Strips for legs and sleeves: inside and outside leg from the fork or the knee to the finished hem, the underarm seam, the armhole. */
 import { BELOW_KNEE } from '../../alterations/leg-length.ts'
 import type { PointId } from '../../ids/points.ts'
-import { LIMB_BLEND, offsetAtPoint, offsetsThrough, taperDown } from './seam-offsets.ts'
+import { LIMB_BLEND, offsetsThrough, taperDown } from '../seam-line.ts'
+import { offsetAtPoint } from './seam-change.ts'
 import { seamStrip } from './seam-strip.ts'
 import { type Asked, figureOf, makeOf, type Template } from './template.ts'
 import { type JobLine, moves, named, stripNotes } from './waist-strips.ts'
@@ -89,22 +90,24 @@ export function armholeOf(asked: Asked): { mm: number; assumed: string[] } {
   return figureOf(asked, 'armhole', ARMHOLE_OF_CHEST * chest)
 }
 
-/** The armhole from the shoulder, running out at the underarm: a strip for the front half and, turned over, the back. */
+/** All of it at the shoulder's end, back on the old line at the notches half way down (common practice). */
+const NOTCH_MM = 130
+
+/** The armhole from the shoulder to the notch: a strip for the front and, turned over, the back. */
 export function armholeStrip(asked: Asked, line: JobLine): Template {
-  const armhole = armholeOf(asked)
   return seamStrip(asked, {
-    ...named(asked, line, 'template.title.strip'),
+    ...named(asked, line, 'template.title.taper'),
     seams: [line.seam],
-    offsets: taperDown(line.offsetMm, armhole.mm / 2),
+    offsets: taperDown(line.offsetMm, NOTCH_MM),
     head: asked.t('template.head.shoulder'),
     headIsEdge: false,
-    notes: [...stripNotes(asked, line.seam, line.offsetMm, true)],
-    assumed: armhole.assumed
+    notes: stripNotes(asked, line.seam, line.offsetMm, true),
+    assumed: []
   })
 }
 
 /** A side seam raised at the armhole: in at its top, to nothing a hand below. */
-const RAISED_OVER_MM = 100
+const RAISED_OVER_MM = 150
 export const raisedSide = (asked: Asked, line: JobLine): Template | null =>
   moves(asked, 'armhole')
     ? seamStrip(asked, {

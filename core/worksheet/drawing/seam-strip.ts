@@ -1,9 +1,9 @@
 /** A strip to lay on an old seam: the new stitching line beside it at true scale, with a cross to chalk at every step. */
 import type { SeamId } from '../../ids/seams.ts'
+import type { SeamOffsets } from '../seam-line.ts'
 import { labelBox, spread, whole } from './label-box.ts'
 import { down, type Line, type Spot } from './line-work.ts'
-import type { SeamOffsets } from './seam-offsets.ts'
-import { type Asked, allowances, type Label, type Template, type TemplateLine } from './template.ts'
+import { type Asked, allowances, type Label, SEAM_LEFT_MM, type Template, type TemplateLine } from './template.ts'
 
 /** Match marks, mm: two inches or five centimetres. */
 export const STEP_MM = { cm: 50, in: 50.8 } as const
@@ -41,7 +41,7 @@ export function seamStrip(asked: Asked, strip: Strip): Template {
   const end = offsets.to + (strip.turnsUpMm ?? 0)
   const at = (y: number): number => (y <= offsets.to ? offsets.at(y) : offsets.at(2 * offsets.to - y))
   const line = down(offsets.from, end, at)
-  const cut = outwards ? [] : cutLine(line, thereMm, leaveMm)
+  const cut = outwards || leaveMm === null ? [] : cutLine(line, thereMm, leaveMm)
   const lines: TemplateLine[] = [
     { role: 'edge', line: upDown(-thereMm, offsets.from, end) },
     { role: 'goes', line: upDown(0, offsets.from, end) },
@@ -55,7 +55,7 @@ export function seamStrip(asked: Asked, strip: Strip): Template {
   const marked = marks(strip, at, t, STEP_MM[units], thereMm)
   lines.push(...marked.lines)
   const beyond = Math.max(right, ...marked.labels.filter(({ anchor }) => anchor === 'start').map((label) => labelBox(label).right)) + 2
-  const told = sideNotes(strip, line, cut, beyond, t, leaveMm)
+  const told = sideNotes(strip, line, cut, beyond, t)
   const arrow = widestGap([offsets.from, ...told.heights, end])
   lines.push(...told.lines, grain(beyond + 8, arrow.from, arrow.to))
   const grainLabel: Label = {
@@ -143,14 +143,14 @@ const cross = ({ x, y }: Spot): TemplateLine[] => [
 ]
 
 /** What each line is, in a column to the right, each led to its line; and the places of the garment that are passed. */
-function sideNotes(strip: Strip, line: Line, cut: Line, x: number, t: Asked['t'], leaveMm: number) {
+function sideNotes(strip: Strip, line: Line, cut: Line, x: number, t: Asked['t']) {
   const { from, to } = strip.offsets
   const tall = to - from
   const nearest = (y: number): Spot =>
     line.reduce((best, spot) => (Math.abs(spot.y - y) < Math.abs(best.y - y) ? spot : best), line[0] as Spot)
   const wanted: { y: number; to: Spot; text: string; strong?: boolean }[] = []
   const trimmed = cut[Math.floor(cut.length * 0.4)]
-  if (trimmed !== undefined) wanted.push({ y: trimmed.y, to: trimmed, text: t('template.trim', { mm: leaveMm }) })
+  if (trimmed !== undefined) wanted.push({ y: trimmed.y, to: trimmed, text: t('template.trim', { mm: SEAM_LEFT_MM }) })
   wanted.push({ y: from + tall * 0.3 + 7, to: nearest(from + tall * 0.3 + 7), text: t('template.new-line'), strong: true })
   wanted.push({ y: from + tall * 0.62, to: { x: 0, y: from + tall * 0.62 }, text: t('template.old-seam') })
   for (const { y, text } of strip.places ?? []) if (y > from + 1 && y < to - 1) wanted.push({ y, to: { x: 2, y }, text })

@@ -5,7 +5,7 @@ import type { Made } from '../../garment/garment-input.ts'
 import type { AlterationId } from '../../ids/alterations.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { SeamId } from '../../ids/seams.ts'
-import type { Units } from '../../length.ts'
+import { INCH_MM, type Units } from '../../length.ts'
 import type { Job, Plan } from '../../plan/plan.ts'
 import type { Reason, Values } from '../../words/reason.ts'
 import type { Box, Line, Spot } from './line-work.ts'
@@ -68,15 +68,17 @@ export function makeOf({ garment, t }: Asked, part: 'taperLengthMm' | 'hemDepthM
   return { mm, assumed: garment.assumed.includes(part) ? [t(`template.assumed.${part}`, { mm })] : [] }
 }
 
-/** Seam allowance that is there, each side, mm, and what is left of it after a line has moved in. */
-export function allowances(garment: Garment, seam: SeamId): { thereMm: number; leaveMm: number } {
+/**
+ * Seam allowance that is there, each side, mm, and what is left of it after a line has moved in: half an inch (common practice: side seams keep it).
+ * Tailored clothes keep all, so that they can be let out again: then nothing is cut.
+ */
+export function allowances(garment: Garment, seam: SeamId): { thereMm: number; leaveMm: number | null } {
   const there = allowanceAt(garment.made, seam, garment.told)
-  return { thereMm: there > 0 ? there : FELLED_MM, leaveMm: Math.max(LEAST_LEFT_MM, Math.min(there, MOST_LEFT_MM)) }
+  return { thereMm: there > 0 ? there : FELLED_MM, leaveMm: garment.made.tailored ? null : SEAM_LEFT_MM }
 }
-/** A felled seam lies in about so much cloth; half an inch is left beside a new line, an inch where there was as much (common practice). */
+/** A felled seam lies in about so much cloth (common practice). */
 const FELLED_MM = 10
-const LEAST_LEFT_MM = 13
-const MOST_LEFT_MM = 25
+export const SEAM_LEFT_MM = INCH_MM / 2
 
 /** Is this part of the make only assumed? */
 export const isAssumed = (garment: Garment, part: keyof Made): boolean => garment.assumed.includes(part)

@@ -2,7 +2,8 @@
 import type { PointId } from '../../ids/points.ts'
 import type { SeamId } from '../../ids/seams.ts'
 import { skirtFrame } from '../outline/skirt-outline.ts'
-import { changeAt, offsetAtPoint, offsetsThrough, taperDown } from './seam-offsets.ts'
+import { offsetsThrough, taperDown } from '../seam-line.ts'
+import { changeAt, offsetAtPoint } from './seam-change.ts'
 import { seamStrip } from './seam-strip.ts'
 import { type Asked, figureOf, makeOf, type Template } from './template.ts'
 
@@ -69,29 +70,27 @@ export function sideTaper(asked: Asked, line: JobLine): Template {
   })
 }
 
-/** Of what the seat seam takes at the hip, half is left at the fork, as the outline draws it. */
-const LEFT_AT_FORK = 0.5
+/** From the hip down into the fork the seat line runs out over so much (common practice). */
+const FORK_RUN_MM = 100
 
 export function seatStrip(asked: Asked, line: JobLine): Template {
   const { t } = asked
   const hip = makeOf(asked, 'hipDepthMm')
-  const rise = figureOf(asked, 'backRise', 380)
-  const fork = Math.max(rise.mm, hip.mm + 60)
+  const end = hip.mm + FORK_RUN_MM
   const offsets = offsetsThrough([
     { y: 0, offset: 0 },
     { y: hip.mm, offset: line.offsetMm },
-    { y: fork, offset: LEFT_AT_FORK * line.offsetMm }
+    { y: end, offset: 0 }
   ])
   return seamStrip(asked, {
     ...named(asked, line, 'template.title.strip'),
     seams: [line.seam],
-    offsets: offsets ?? taperDown(line.offsetMm, fork),
+    offsets: offsets ?? taperDown(line.offsetMm, end),
     head: t('template.head.band'),
     headIsEdge: true,
-    foot: t('template.at.fork'),
     places: [{ y: hip.mm, text: t('template.at.hip') }],
-    notes: [...stripNotes(asked, line.seam, line.offsetMm, true), t('template.seat', { mm: Math.abs(LEFT_AT_FORK * line.offsetMm) })],
-    assumed: [...rise.assumed, ...hip.assumed]
+    notes: stripNotes(asked, line.seam, line.offsetMm, true),
+    assumed: hip.assumed
   })
 }
 

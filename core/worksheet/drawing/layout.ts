@@ -89,7 +89,9 @@ function placeWhole(sheet: OpenSheet, template: Template, titleOf: TitleOf): boo
   return place(sheet, { ...piece, titles: wrapped(titleOf(piece), TITLE_MM, wide), lines: headLines(template, wide) }, wide)
 }
 
-const placeTile = (sheet: OpenSheet, piece: Piece): boolean => place(sheet, piece, Math.max(wideOf(piece.tile.shows), LEAST_TILE_MM))
+const tileWide = ({ tile }: Pick<Piece, 'tile'>, lines: readonly string[]): number =>
+  Math.max(wideOf(tile.shows), lines.length > 0 ? LEAST_BLOCK_MM : LEAST_TILE_MM)
+const placeTile = (sheet: OpenSheet, piece: Piece): boolean => place(sheet, piece, tileWide(piece, piece.lines))
 
 function place(sheet: OpenSheet, { titles, lines, ...piece }: Piece, wide: number): boolean {
   const head = headTall(titles, lines)
@@ -106,6 +108,7 @@ function inTiles(template: Template, paper: Paper, titleOf: TitleOf): Piece[] {
   const room = roomOn(paper, false)
   const ways = [template, turned(template)].map((one) => {
     const lines = headLines(one, Math.min(wideOf(room), Math.max(wideOf(one.box), LEAST_BLOCK_MM)))
+    // a title takes two lines at most in a tile this wide
     const head = headTall(['', ''], lines)
     return { one, lines, tiling: tilesOver(one.box, { wide: wideOf(room), tall: tallOf(room) - head }) }
   })
@@ -113,7 +116,7 @@ function inTiles(template: Template, paper: Paper, titleOf: TitleOf): Piece[] {
   const { one, tiling, lines } = sideways.tiling.tiles.length < plain.tiling.tiles.length ? sideways : plain
   return tiling.tiles.map((tile, i) => {
     const piece = { template: one, tiling, tile, isTiled: true }
-    const wide = Math.max(wideOf(tile.shows), LEAST_TILE_MM)
-    return { ...piece, titles: wrapped(titleOf(piece), TITLE_MM, wide).slice(0, 2), lines: i === 0 ? lines : [] }
+    const own = i === 0 ? lines : []
+    return { ...piece, titles: wrapped(titleOf(piece), TITLE_MM, tileWide(piece, own)), lines: own }
   })
 }

@@ -40,7 +40,7 @@ export function seamStrip(asked: Asked, strip: Strip): Template {
   const outwards = offsets.at((offsets.from + offsets.to) / 2) < 0
   const end = offsets.to + (strip.turnsUpMm ?? 0)
   const at = (y: number): number => (y <= offsets.to ? offsets.at(y) : offsets.at(2 * offsets.to - y))
-  const line = down(offsets.from, end, at)
+  const line = [...down(offsets.from, offsets.to, at), ...(end > offsets.to ? down(offsets.to, end, at).slice(1) : [])]
   const cut = outwards || leaveMm === null ? [] : cutLine(line, thereMm, leaveMm)
   const lines: TemplateLine[] = [
     { role: 'edge', line: upDown(-thereMm, offsets.from, end) },

@@ -82,10 +82,11 @@ export const templates = {
   'template.kept.sew': 'Bring the upper line onto the old stitching and sew close beside the ridge; the old edge stays.',
   'template.turn-up.bottom': 'new bottom edge of the leg',
   'template.turn-up.top': 'top of the turn-up, {mm|length} deep',
-  'template.turn-up.inside': '{mm|length} more, inside',
+  'template.turn-up.cut': 'cut here, {mm|length} below that',
   'template.turn-up.old-bottom': 'old bottom edge, its crease',
   'template.turn-up.lay': 'Chalk the new bottom edge {mm|length} above the old one, lay the gauge on it.',
-  'template.turn-up.fold': 'Turn in at the middle line and hem inside, then turn up at the bottom edge; catch it at both seams.',
+  'template.turn-up.fold':
+    'Turn in at the middle line, so that the raw edge comes to the bottom edge inside, and catch it. Then turn up at the bottom edge.',
   'template.turn-up.open': 'Open the turn-up, brush and press it flat, lay “old bottom edge” on its lowest crease.',
   'template.tuck.fold': 'fold of the tuck',
   'template.tuck.line': 'stitch here, {mm|length} from the fold',
@@ -99,7 +100,7 @@ export const templates = {
 
   'template.curve.lay':
     'Lay the centre on the centre and the dotted curve on the hem as it is; the new edge lies {mm|length} above it all the way.',
-  'template.curve.cut': 'Cut {mm|length} below the new edge and turn it twice, {turn|length} each time.',
+  'template.curve.cut': 'Cut {mm|length} below the new edge and turn it twice, {first|length}, then {turn|length}.',
   'template.curve.ease':
     'Run a line of stitches along the edge: it is eased by {eased|length} where the tail is full and gives {stretched|length} towards the side seam.',
   'template.curve.even': 'Front and back end level at the side seam: match them there before you sew.',

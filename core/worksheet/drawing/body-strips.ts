@@ -1,6 +1,7 @@
 /** Strips for the bodies of upper garments and dresses: the side seams from the underarm, the centre back of a jacket, a coat or a dress. */
 import type { PointId } from '../../ids/points.ts'
 import { offsetsThrough } from '../seam-line.ts'
+import { sideLevels } from '../shapes.ts'
 import { offsetAtPoint } from './seam-change.ts'
 import { seamStrip } from './seam-strip.ts'
 import { type Asked, figureOf, type Template } from './template.ts'
@@ -8,10 +9,6 @@ import { type JobLine, named, stripNotes } from './waist-strips.ts'
 
 /** Below the hip of a jumpsuit the line is back on the old one after this (common practice); of a dress or coat it runs on to the hem. */
 const JUMPSUIT_RUN_MM = 200
-/** The underarm lies a little below the middle between nape and waist (common practice). */
-const UNDERARM_SHARE = 0.55
-const NAPE_TO_WAIST_MM = 430
-
 interface Heights {
   /** From the underarm down. */
   waist: number
@@ -20,13 +17,11 @@ interface Heights {
   assumed: string[]
 }
 
-/** Where waist, hip and bottom edge lie below the underarm. */
+/** Where waist, hip and bottom edge lie below the underarm, and what of it was not told. */
 function heightsOf(asked: Asked): Heights {
-  const toWaist = figureOf(asked, 'napeToWaist', NAPE_TO_WAIST_MM)
-  const length = figureOf(asked, 'bodyLength', 700)
-  const waist = (1 - UNDERARM_SHARE) * toWaist.mm
-  const hem = Math.max(waist + 60, length.mm - UNDERARM_SHARE * toWaist.mm)
-  return { waist, hip: waist + asked.garment.made.hipDepthMm, hem, assumed: [...toWaist.assumed, ...length.assumed] }
+  const levels = sideLevels(asked.garment)
+  const assumed = [...figureOf(asked, 'napeToWaist', levels.waist).assumed, ...figureOf(asked, 'bodyLength', levels.hem).assumed]
+  return { ...levels, assumed }
 }
 
 /** The side seams through chest, waist and what lies lowest. */

@@ -40,7 +40,9 @@ export function seamStrip(asked: Asked, strip: Strip): Template {
   const outwards = offsets.at((offsets.from + offsets.to) / 2) < 0
   const end = offsets.to + (strip.turnsUpMm ?? 0)
   const at = (y: number): number => (y <= offsets.to ? offsets.at(y) : offsets.at(2 * offsets.to - y))
-  const line = [...down(offsets.from, offsets.to, at), ...(end > offsets.to ? down(offsets.to, end, at).slice(1) : [])]
+  // where a straight piece ends, its corner is drawn exactly
+  const stops = [offsets.from, ...(strip.places ?? []).map(({ y }) => y).filter((y) => y > offsets.from && y < offsets.to), offsets.to]
+  const line = [...new Set([...stops, end])].slice(1).flatMap((to, i) => down(stops[i] ?? offsets.to, to, at).slice(i === 0 ? 0 : 1))
   const cut = outwards || leaveMm === null ? [] : cutLine(line, thereMm, leaveMm)
   const lines: TemplateLine[] = [
     { role: 'edge', line: upDown(-thereMm, offsets.from, end) },

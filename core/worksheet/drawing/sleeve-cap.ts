@@ -2,8 +2,8 @@
  * A sleeve shortened at the armhole: its whole cap line moves down the sleeve, and is drawn anew so that its seam is still as long as the armhole with
  * its ease, though the sleeve is narrower there. Half a cap, from the top to the underarm.
  */
-import { isCut } from '../../garment/cut.ts'
 import type { Garment } from '../../garment/garment-as-worn.ts'
+import { capEaseMm } from '../steps/sleeves.ts'
 import { whole } from './label-box.ts'
 import { armholeOf } from './limb-strips.ts'
 import { along, beside, type Line, lengthOf } from './line-work.ts'
@@ -20,12 +20,8 @@ const TALLEST_MM = 260
 const USUAL_BICEP = 380
 const LABEL_AT = 12
 
-/** More cloth in the cap than in the armhole: MADA (25 to 38 in set-in sleeves, knits 13 to 19); shirts, sewn flat, 10 (common practice). */
-export function capEase({ kind, cut }: Garment): number {
-  if (kind === 'shirt') return 10
-  if (kind === 'knit-top' || kind === 'jumper' || isCut(cut, 'knit', 'tee', 'sweatshirt')) return 13
-  return 25
-}
+/** More cloth in the cap than in the armhole: the least that the steps ask for. */
+export const capEase = ({ cloth }: Garment): number => capEaseMm(cloth.structure === 'knit')[0]
 
 /** Half a cap: from its top at (0, `top`) down to (`half`, `top + tall`). */
 export function capCurve(half: number, tall: number, top = 0): Line {

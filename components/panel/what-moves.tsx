@@ -1,9 +1,9 @@
 /** What moves: the outline with its seams, the same in words, and the same as a table. */
 import type { PointId } from '../../core/ids/points.ts'
 import type { Job } from '../../core/plan/plan.ts'
+import { movesOf } from '../../core/worksheet/outline/moves.ts'
 import { outlineOf, viewsOf } from '../../core/worksheet/outline/outline-geometry.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
-import { movesOf } from '../outline/moves.ts'
 import { MovesTable } from '../outline/moves-table.tsx'
 import { Outline } from '../outline/outline.tsx'
 import { useWidth } from '../use-width.ts'

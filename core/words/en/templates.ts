@@ -150,5 +150,41 @@ export const templates = {
   'template.key.makes': 'new stitching or edge',
   'template.key.goes': 'old line that goes',
   'template.key.cut': 'cut, after trying on',
-  'template.key.fold': 'fold'
+  'template.key.fold': 'fold',
+
+  'template.outline.scale': 'One to {scale}.',
+  'template.outline.becomes': '{now}, then {mm|figure}',
+
+  'sketch.pinch':
+    'The back seen from outside: half of the amount is pinched to each side of the middle seam, running out to nothing below.',
+  'sketch.pinch.half': 'half',
+  'sketch.pinch.nothing': 'runs out',
+  'sketch.kept-edge':
+    'A leg cut through, seen from its side: the fold goes up inside, half as deep as the leg is shortened; the old edge stays.',
+  'sketch.kept-edge.half': 'half of it',
+  'sketch.kept-edge.sew': 'sew by the ridge',
+  'sketch.kept-edge.edge': 'old edge stays',
+  'sketch.kept-edge.leg': 'leg',
+  'sketch.shank':
+    'A button from its side: thread wound round itself between the button and the cloth, as long as the buttonhole’s edge is thick.',
+  'sketch.shank.wind': 'wind round',
+  'sketch.shank.spacer': 'spacer',
+  'sketch.shank.cloth': 'cloth',
+  'sketch.turn-up':
+    'A leg cut through: the cloth goes up outside, back in at the top, and its raw edge is caught at the bottom between them.',
+  'sketch.turn-up.bottom': 'bottom edge',
+  'sketch.turn-up.top': 'top',
+  'sketch.turn-up.raw': 'raw edge, caught',
+  'sketch.turn-up.leg': 'leg',
+  'sketch.dart': 'A dart folded down its middle: the seam runs from the wide end to the fold, its last stitches along it.',
+  'sketch.dart.wide': 'wide end',
+  'sketch.dart.along': 'last stitches along it',
+  'sketch.dart.fold': 'fold',
+  'sketch.blind-hem': 'A hem from inside: each stitch takes the hem’s edge, then one thread of the outer cloth.',
+  'sketch.blind-hem.thread': 'one thread of the outer cloth',
+  'sketch.blind-hem.hem': 'hem’s edge',
+  'sketch.blind-hem.fold': 'fold',
+  'sketch.cap': 'The top of a sleeve laid flat: all of the seam line moves down by the same amount, top and underarm alike.',
+  'sketch.cap.old': 'old line',
+  'sketch.cap.new': 'all of it down'
 } as const

@@ -20,6 +20,7 @@ const OUTLINES: Partial<Record<GarmentKind, Draw>> = {
   jeans: legsOutline,
   shorts: legsOutline,
   skirt: skirtOutline,
+  dress: upper('dress'),
   shirt: upper('shirt'),
   'knit-top': upper('shirt'),
   jumper: upper('shirt'),

@@ -15,7 +15,7 @@ export function upperOutline(input: OutlineInput, cut: UpperCut, view: View): Ou
   ])
   const edge: Line = [...neckline, shoulder, ...armhole, ...side]
   const half: Line = [...edge, { x: 0, y: hemY }]
-  const sleeved = cut !== 'sleeveless'
+  const sleeved = frame.sleeve > 0
   const body = {
     cloth: [...half, ...mirrored(half).reverse()],
     edges: [[...mirrored(edge).reverse(), ...edge], hem(frame, hemY), mirrored(hem(frame, hemY))]
@@ -52,15 +52,17 @@ function cutSleeve(frame: UpperFrame): OutlineDrawing['layers'][number] {
   return { cloth: mirrored(cloth), edges: [mirrored([shoulder, top]), mirrored(wave), mirrored([under, underarm])] }
 }
 
-function details({ cut, hemY, neckX, shoulder, armhole, sleeve, cuff, along, across }: UpperFrame, view: View, neckDrop: number): Line[] {
+function details(frame: UpperFrame, view: View, neckDrop: number): Line[] {
+  const { cut, hemY, neckX, shoulder, armhole, sleeve, cuff, along, across: over, waistY } = frame
   const onSleeve = (distance: number, side: number): Spot => ({
-    x: shoulder.x + along.x * distance + across.x * side,
-    y: shoulder.y + along.y * distance + across.y * side
+    x: shoulder.x + along.x * distance + over.x * side,
+    y: shoulder.y + along.y * distance + over.y * side
   })
   const lines: Line[] = [armhole, mirrored(armhole)]
   if (cut === 'shirt') lines.push([onSleeve(sleeve - 60, 0), onSleeve(sleeve - 60, cuff / 2 + 6)])
+  if (cut === 'dress') lines.push(across(frame, waistY), mirrored(across(frame, waistY)))
   if (view === 'back') {
-    if (cut === 'jacket') {
+    if (cut === 'jacket' || cut === 'dress') {
       lines.push([
         { x: 0, y: neckDrop },
         { x: 0, y: hemY }
@@ -122,8 +124,7 @@ function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job[
     }
     case 'hem':
     case 'cuff':
-      if (sleeveEnd)
-        return frame.cut === 'sleeveless' ? [] : [{ ...base, goes: acrossSleeve(frame, 0), comes: acrossSleeve(frame, offsetMm) }]
+      if (sleeveEnd) return frame.sleeve === 0 ? [] : [{ ...base, goes: acrossSleeve(frame, 0), comes: acrossSleeve(frame, offsetMm) }]
       return seam === 'hem' ? both(hem(frame, frame.hemY), hem(frame, frame.hemY - offsetMm)) : []
     case 'armhole':
       if (sleeveEnd && job.amounts.shoulderWidth === undefined) return []
@@ -132,7 +133,7 @@ function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job[
         frame.armhole.map((spot, i) => ({ x: spot.x - offsetMm * (1 - i / (frame.armhole.length - 1)), y: spot.y }))
       )
     case 'underarm':
-      return frame.cut === 'sleeveless' ? [] : [{ ...base, goes: frame.underside, comes: undersideMoved(frame, job, offsetMm) }]
+      return frame.sleeve === 0 ? [] : [{ ...base, goes: frame.underside, comes: undersideMoved(frame, job, offsetMm) }]
     case 'centre-back': {
       if (view === 'front') return []
       const anchors = middleAnchors(frame, input, job, offsetMm)
@@ -157,10 +158,17 @@ function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job[
       if (bust !== (view === 'front')) return []
       return both(null, bust ? bustDart(frame, offsetMm) : backDart(frame, offsetMm))
     }
+    case 'waist-seam':
+      return both(across(frame, frame.waistY), across(frame, frame.waistY - offsetMm))
     default:
       return []
   }
 }
+
+const across = ({ side }: UpperFrame, y: number): Line => [
+  { x: 0, y },
+  { x: xAt(side, y), y }
+]
 
 /** From the side seam, a hand below the underarm, towards the bust. */
 function bustDart({ underarm, side }: UpperFrame, offsetMm: number): Line {
@@ -174,13 +182,14 @@ function bustDart({ underarm, side }: UpperFrame, offsetMm: number): Line {
 }
 
 /** A long dart, widest at the waist. */
+const LONGEST_DART = 200
 function backDart({ underarm, waistY, hemY }: UpperFrame, offsetMm: number): Line {
   const x = underarm.x * 0.45
   const top = underarm.y + 20
   return [
     { x, y: top },
     { x: x - offsetMm, y: waistY },
-    { x, y: waistY + (hemY - waistY) * 0.6 },
+    { x, y: waistY + Math.min((hemY - waistY) * 0.6, LONGEST_DART) },
     { x: x + offsetMm, y: waistY },
     { x, y: top }
   ]
@@ -188,21 +197,24 @@ function backDart({ underarm, waistY, hemY }: UpperFrame, offsetMm: number): Lin
 
 /** The middle seam: what it takes at the chest and the bottom edge comes with what it is meant to take at the waist. */
 function middleAnchors(frame: UpperFrame, input: OutlineInput, job: Job, offsetMm: number): Anchor[] {
-  const at = (point: 'chest' | 'waist' | 'hem'): number => offsetAtPoint(job, offsetMm, point) ?? Math.abs(sideEffect(input, point)) / 2
+  const at = (point: 'chest' | 'waist' | 'hip' | 'hem'): number =>
+    offsetAtPoint(job, offsetMm, point) ?? Math.abs(sideEffect(input, point)) / 2
   return [
     { y: frame.underarm.y, offset: at('chest') },
     { y: frame.waistY, offset: at('waist') },
-    { y: frame.hemY, offset: at('hem') }
+    // what a dress takes at the hip goes on down to its hem
+    frame.hipY === null ? { y: frame.hemY, offset: at('hem') } : { y: frame.hipY, offset: at('hip') }
   ]
 }
 
 /** What the line moves at the chest, the waist and the bottom edge; a point the job does not name stays where it is. */
 function bodyAnchors(frame: UpperFrame, job: Job, offsetMm: number): Anchor[] {
-  const at = (point: 'chest' | 'waist' | 'hem'): number => offsetAtPoint(job, offsetMm, point) ?? 0
+  const at = (point: 'chest' | 'waist' | 'hip' | 'hem'): number => offsetAtPoint(job, offsetMm, point) ?? 0
   return [
     { y: frame.underarm.y, offset: at('chest') },
     { y: frame.waistY, offset: at('waist') },
-    { y: frame.hemY, offset: at('hem') }
+    // what a dress takes at the hip goes on down to its hem
+    frame.hipY === null ? { y: frame.hemY, offset: at('hem') } : { y: frame.hipY, offset: at('hip') }
   ]
 }
 
@@ -224,7 +236,7 @@ function undersideMoved({ underside, across }: UpperFrame, job: Job, offsetMm: n
   })
 }
 
-function dimensions({ shoulder, underarm, hemY, side }: UpperFrame, { points }: OutlineInput): OutlineDrawing['dimensions'] {
+function dimensions({ shoulder, underarm, hemY, hipY, side }: UpperFrame, { points }: OutlineInput): OutlineDrawing['dimensions'] {
   const found: OutlineDrawing['dimensions'] = []
   if (points.shoulderWidth !== undefined) {
     const y = Math.min(0, shoulder.y)
@@ -234,7 +246,10 @@ function dimensions({ shoulder, underarm, hemY, side }: UpperFrame, { points }: 
     const x = -(side.at(-1)?.x ?? underarm.x)
     found.push({ point: 'bodyLength', mm: points.bodyLength, flat: false, from: { x, y: 0 }, to: { x, y: hemY } })
   }
-  if (points.chest !== undefined) {
+  if (hipY !== null && points.sweep !== undefined) {
+    const x = side.at(-1)?.x ?? underarm.x
+    found.push({ point: 'sweep', mm: points.sweep / 2, flat: true, from: { x: -x, y: hemY }, to: { x, y: hemY } })
+  } else if (hipY === null && points.chest !== undefined) {
     found.push({ point: 'chest', mm: points.chest / 2, flat: true, from: { x: -underarm.x, y: hemY }, to: { x: underarm.x, y: hemY } })
   }
   return found

@@ -206,11 +206,37 @@ describe('a shirt and a jacket', () => {
   })
 })
 
+describe('a dress', () => {
+  const dress: Measures = { chest: 940, waist: 760, hip: 1000, sweep: 1500, bodyLength: 1020, shoulderWidth: 390, napeToWaist: 400 }
+  const sides = job('sides-in', 60, { chest: -40, waist: -60, hip: -48 }, [{ seam: 'side', offsetMm: 15 }])
+  it('is true at waist, hip and hem, without sleeves that nobody told', () => {
+    const drawing = draw('dress', dress, [], { hipDepthMm: 200 })
+    for (const [y, around] of [
+      [400, 760],
+      [600, 1000],
+      [1019.9, 1500]
+    ] as const)
+      expect(Math.abs(clothWidth(drawing, y) - around / 2)).toBeLessThan(1)
+    expect(drawing.layers).toHaveLength(1)
+    expect(boxOf(drawing).bottom).toBeCloseTo(1020, 6)
+  })
+  it('its sides come in by a quarter at each height, and below the hip by as much as there', () => {
+    const drawing = draw('dress', dress, [sides], { hipDepthMm: 200 })
+    const line = comes(drawing, 'side')
+    for (const [y, less] of [
+      [400, 60],
+      [600, 48],
+      [1019, 48]
+    ] as const)
+      expect(Math.abs(clothWidth(drawing, y) / 2 - (crossings(line, y)[0] ?? 0) - less / 4)).toBeLessThan(0.5)
+  })
+})
+
 describe('every kind', () => {
   it('either has an outline or says so', () => {
-    expect(outlineOf('dress', { points: {}, jobs: [], made: {} }, 'front')).toBeNull()
+    expect(outlineOf('jumpsuit', { points: {}, jobs: [], made: {} }, 'front')).toBeNull()
   })
-  it.each(['trousers', 'jeans', 'shorts', 'skirt', 'shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'waistcoat'] as const)(
+  it.each(['trousers', 'jeans', 'shorts', 'skirt', 'dress', 'shirt', 'knit-top', 'jumper', 'jacket', 'coat', 'waistcoat'] as const)(
     'draws %s from nothing at all with finite lines, and names what it drew',
     (kind) => {
       const drawing = draw(kind, {}, [])

@@ -1,21 +1,18 @@
 /** Strips for legs and sleeves: inside and outside leg from the fork or the knee to the finished hem, the underarm seam, the armhole. */
 import type { PointId } from '../../ids/points.ts'
 import { offsetsThrough, taperDown } from '../seam-line.ts'
-import { legLevels, sleeveLevels } from '../shapes.ts'
+import { finishedMm, legLevels, sleeveLevels } from '../shapes.ts'
 import { offsetAtPoint } from './seam-change.ts'
 import { seamStrip } from './seam-strip.ts'
 import { type Asked, figureOf, makeOf, type Template } from './template.ts'
 import { type JobLine, moves, named, stripNotes } from './waist-strips.ts'
-
-/** A point as it will be, since tapers are told at the finished edge. */
-const afterwards = ({ plan }: Asked, point: PointId, mm: number): number => plan.after.find((one) => one.point === point)?.mm ?? mm
 
 /** Leg seams: alike on both, so one strip serves both. */
 export function legStrip(asked: Asked, line: JobLine, other: JobLine | undefined): Template | null {
   const { job, garment, t } = asked
   const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
   const told = figureOf(asked, 'inseam', legLevels(garment).hem)
-  const length = afterwards(asked, 'inseam', told.mm)
+  const length = finishedMm(asked.plan, 'inseam', told.mm)
   const { knee, calf: calfAt } = legLevels(garment)
   const isLong = length > knee + 60
   const calf = job.amounts.calf === undefined ? [] : [{ y: calfAt, offset: at('calf') }]
@@ -51,7 +48,7 @@ export function underarmStrip(asked: Asked, line: JobLine): Template | null {
   const { job, garment, t } = asked
   const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
   const told = figureOf(asked, 'sleeveUnderarm', sleeveLevels(garment).cuff)
-  const length = afterwards(asked, 'sleeveUnderarm', told.mm)
+  const length = finishedMm(asked.plan, 'sleeveUnderarm', told.mm)
   const offsets = offsetsThrough([
     { y: 0, offset: at('bicep') },
     { y: length, offset: at('cuff') }

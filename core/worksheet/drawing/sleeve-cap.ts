@@ -20,8 +20,11 @@ const TALLEST_MM = 260
 const USUAL_BICEP = 380
 const LABEL_AT = 12
 
-/** More cloth in the cap than in the armhole: the least that the steps ask for. */
-export const capEase = ({ cloth }: Garment): number => capEaseMm(cloth.structure === 'knit')[0]
+/** More cloth in the cap than in the armhole: the middle of what the steps ask for. */
+export function capEase(garment: Garment): number {
+  const [least, most] = capEaseMm(garment)
+  return (least + most) / 2
+}
 
 /** Half a cap: from its top at (0, `top`) down to (`half`, `top + tall`). */
 export function capCurve(half: number, tall: number, top = 0): Line {

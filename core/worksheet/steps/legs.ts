@@ -1,13 +1,14 @@
 /** Legs in and out, the rise: the steps of each job. CP common practice, no source; figures by the plan. */
 import { closedBy } from '../../alterations/as-cut.ts'
 import { amount, amountAndEdge, amountOf, atPoints, edgeOf, line, lineThrough, mark, taper } from '../marks.ts'
-import { legLevels } from '../shapes.ts'
+import { finishedMm, legLevels } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { BASTE, check, EDGES, PRESS, pin, SEW, seamIn, seamOut, setIn, TRY_BASTED } from './seam-steps.ts'
 
 /** The line of a leg: thigh, knee and opening, straight between them. */
 const legLine = (on: JobOn): Mark[] => {
-  const { knee, hem } = legLevels(on.garment)
+  const { knee, hem: today } = legLevels(on.garment)
+  const hem = finishedMm(on.plan, 'inseam', today)
   return lineThrough(on, (at) => [
     { atMm: 0, offsetMm: at('thigh') },
     { atMm: knee, offsetMm: at('knee') },
@@ -19,7 +20,8 @@ const legFigures = (on: JobOn): Mark[] => atPoints(on, ['thigh', 'knee', 'legOpe
 const thighLine = (on: JobOn): Mark[] => taper(on, legLevels(on.garment).knee)
 /** From nothing at the knee to the calf, and half of it at the opening (as the row reckons it). */
 const calfLine = (on: JobOn): Mark[] => {
-  const { knee, calf, hem } = legLevels(on.garment)
+  const { knee, calf, hem: today } = legLevels(on.garment)
+  const hem = finishedMm(on.plan, 'inseam', today)
   return line([
     { atMm: knee, offsetMm: 0 },
     { atMm: calf, offsetMm: edgeOf(on) },

@@ -2,7 +2,7 @@
 import type { Garment } from '../../garment/garment-as-worn.ts'
 import { INCH_MM } from '../../length.ts'
 import { amount, amountAndEdge, amountOf, atPoints, changeAt, edgeOf, lineThrough, mark } from '../marks.ts'
-import { sleeveLevels } from '../shapes.ts'
+import { finishedMm, sleeveLevels } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { hemDown, hemUp } from './hem-steps.ts'
 import { check, pin, seamIn, TRY_PINNED } from './seam-steps.ts'
@@ -22,7 +22,7 @@ const capLine = (on: JobOn): Mark[] => [
   ...(['top', 'front-notch', 'back-notch', 'underarm'] as const).map((where) => mark('cap-down', amountOf(on), { where }))
 ]
 const sleeveLine = (on: JobOn): Mark[] => {
-  const { cuff } = sleeveLevels(on.garment)
+  const cuff = finishedMm(on.plan, 'sleeveUnderarm', sleeveLevels(on.garment).cuff)
   return lineThrough(on, (at) => [
     { atMm: 0, offsetMm: at('bicep') },
     { atMm: cuff, offsetMm: at('cuff') }

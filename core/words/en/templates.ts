@@ -56,7 +56,7 @@ export const templates = {
   'template.dart.leg': 'each leg {mm|length}',
   'template.dart.fold': 'fold here',
   'template.dart.point': 'point, {mm|length} off',
-  'template.dart.count': '{count} darts alike, two by two at the same distance from the centre.',
+  'template.dart.count': '{count} darts alike, the same to the left and to the right of the centre.',
   'template.dart.how': 'Pin leg on leg, mark on mark. Stitch from the wide end to nothing and knot the threads; do not stitch back.',
   'template.dart.assumed': 'Usual length, {mm|length} in all: end it short of the fullest place.',
 
@@ -151,6 +151,7 @@ export const templates = {
   'template.key.goes': 'old line that goes',
   'template.key.cut': 'cut, after trying on',
   'template.key.fold': 'fold',
+  'template.key.grain': 'nearly the grain',
 
   'template.outline.scale': 'One to {scale}.',
   'template.outline.becomes': '{now}, then {mm|figure}',

@@ -11,6 +11,10 @@ import { type JobLine, named, stripNotes } from './waist-strips.ts'
 const BELOW_BODICE_MM = 80
 /** Below the hip of a jumpsuit the line is back on the old one after this (common practice); of a dress or coat it runs on to the hem. */
 const JUMPSUIT_RUN_MM = 200
+/** What the levels are reckoned from where neither is told. */
+const USUAL_NAPE_TO_WAIST_MM = 430
+const USUAL_LENGTH_MM = 700
+
 interface Heights {
   /** From the underarm down. */
   waist: number
@@ -22,7 +26,10 @@ interface Heights {
 /** Where waist, hip and bottom edge lie below the underarm, and what of it was not told. */
 function heightsOf(asked: Asked): Heights {
   const levels = sideLevels(asked.garment)
-  const assumed = [...figureOf(asked, 'napeToWaist', levels.waist).assumed, ...figureOf(asked, 'bodyLength', levels.hem).assumed]
+  const assumed = [
+    ...figureOf(asked, 'napeToWaist', USUAL_NAPE_TO_WAIST_MM).assumed,
+    ...figureOf(asked, 'bodyLength', USUAL_LENGTH_MM).assumed
+  ]
   return { ...levels, assumed }
 }
 

@@ -134,8 +134,6 @@ function drawn(asked: Asked, line: JobLine, cap: Cap, assumed: string[]): Templa
   // led from the empty corner above the curve
   const [atOld, atNew] = [oldLine[Math.floor(oldLine.length * 0.4)], newLine[Math.floor(newLine.length * 0.45)]]
   const side = cap.half * 0.62
-  if (atOld !== undefined) lines.push({ role: 'mark', line: [{ x: side - 1, y: LABEL_AT - 1 }, atOld] })
-  if (atNew !== undefined) lines.push({ role: 'mark', line: [{ x: side - 1, y: LABEL_AT + 6 - 1 }, atNew] })
   return whole({
     ...named(asked, line, 'template.title.cap'),
     alteration: asked.job.id,
@@ -147,8 +145,14 @@ function drawn(asked: Asked, line: JobLine, cap: Cap, assumed: string[]): Templa
     assumed,
     lines,
     labels: [
-      { at: { x: side, y: LABEL_AT }, text: t('template.cap.old'), anchor: 'start' },
-      { at: { x: side, y: LABEL_AT + 6 }, text: t('template.cap.new', { mm: down }), anchor: 'start', look: 'strong' },
+      { at: { x: side, y: LABEL_AT }, text: t('template.cap.old'), anchor: 'start', ...(atOld === undefined ? {} : { lead: atOld }) },
+      {
+        at: { x: side, y: LABEL_AT + 6 },
+        text: t('template.cap.new', { mm: down }),
+        anchor: 'start',
+        look: 'strong',
+        ...(atNew === undefined ? {} : { lead: atNew })
+      },
       { at: { x: cap.newHalf - 8, y: underarm + 7 }, text: t('template.cap.underarm'), anchor: 'end' },
       { at: { x: -1.5, y: (down + below) / 2 }, text: t('template.cap.centre'), anchor: 'middle', upright: true }
     ],

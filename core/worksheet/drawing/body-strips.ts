@@ -37,7 +37,7 @@ function heightsOf(asked: Asked): Heights {
 export function bodySides(asked: Asked, line: JobLine): Template | null {
   const { job, garment, t } = asked
   const heights = heightsOf(asked)
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
   const toHip = garment.kind === 'dress' || garment.kind === 'jumpsuit' || garment.kind === 'coat'
   const hip = at('hip')
   const offsets = offsetsThrough([{ y: 0, offset: at('chest') }, { y: heights.waist, offset: at('waist') }, ...lowest(asked, heights, at)])
@@ -77,7 +77,7 @@ const ABOVE_UNDERARM_MM = 60
 export function middleBack(asked: Asked, line: JobLine): Template | null {
   const { job, garment, t } = asked
   const heights = heightsOf(asked)
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
   const isWaistcoat = garment.kind === 'waistcoat'
   const lowest = isWaistcoat ? at('waist') : garment.kind === 'dress' ? at('hip') : at('hem')
   const atHip = garment.kind === 'coat' ? at('hip') : lowest

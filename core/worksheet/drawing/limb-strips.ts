@@ -10,7 +10,7 @@ import { type JobLine, moves, named, stripNotes } from './waist-strips.ts'
 /** Leg seams: alike on both, so one strip serves both. */
 export function legStrip(asked: Asked, line: JobLine, other: JobLine | undefined): Template | null {
   const { job, garment, t } = asked
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
   const told = figureOf(asked, 'inseam', legLevels(garment).hem)
   const length = finishedMm(asked.plan, 'inseam', told.mm)
   const { knee, calf: calfAt } = legLevels(garment)
@@ -46,7 +46,7 @@ export function legStrip(asked: Asked, line: JobLine, other: JobLine | undefined
 
 export function underarmStrip(asked: Asked, line: JobLine): Template | null {
   const { job, garment, t } = asked
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
   const told = figureOf(asked, 'sleeveUnderarm', sleeveLevels(garment).cuff)
   const length = finishedMm(asked.plan, 'sleeveUnderarm', told.mm)
   const offsets = offsetsThrough([

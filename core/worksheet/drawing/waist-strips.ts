@@ -95,7 +95,7 @@ export function seatStrip(asked: Asked, line: JobLine): Template {
 /** The sides of a skirt through waist, hip and hem. */
 export function skirtSides(asked: Asked, line: JobLine): Template | null {
   const { job, garment, t } = asked
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
   const hip = makeOf(asked, 'hipDepthMm')
   const length = figureOf(asked, 'skirtLength', 600)
   const frame = skirtFrame({ points: { skirtLength: length.mm }, jobs: [], made: { hipDepthMm: hip.mm } })

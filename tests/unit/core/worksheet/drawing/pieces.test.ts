@@ -151,3 +151,12 @@ describe('gauges', () => {
     expect(heights(gauge, 'makes')).toEqual([25, -25])
   })
 })
+
+describe('what is never altered', () => {
+  it('has no template, whatever plan is handed in', () => {
+    const hem = job('leg-shorten-plain', 30, { inseam: -30 }, [{ seam: 'hem', offsetMm: 30 }])
+    expect(templatesOf(hem, request('trousers', TROUSERS)).length).toBe(1)
+    for (const use of ['protective', 'child-sleepwear', 'medical-compression'] as const)
+      expect(templatesOf(hem, request('trousers', TROUSERS, {}, { use }))).toEqual([])
+  })
+})

@@ -1,8 +1,8 @@
 /** What moves, as a table: the same list that the outline draws. */
 import type { Plan } from '../../core/plan/plan.ts'
+import { movesOf } from '../../core/worksheet/outline/moves.ts'
 import type { Measures } from '../../core/worksheet/outline/outline-drawing.ts'
 import { useWords } from '../words.tsx'
-import { movesOf } from './moves.ts'
 
 export function MovesTable({ plan, points }: { plan: Plan; points: Measures }) {
   const { t, figure } = useWords()

@@ -3,11 +3,12 @@ import { useId } from 'preact/hooks'
 import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Plan } from '../../core/plan/plan.ts'
 import type { Spot } from '../../core/worksheet/outline/curve.ts'
-import type { Measures, Moved, OutlineDrawing, OutlineInput, View } from '../../core/worksheet/outline/outline-drawing.ts'
+import { leadsTo } from '../../core/worksheet/outline/leads.ts'
+import { type Move, movesOf } from '../../core/worksheet/outline/moves.ts'
+import type { Measures, OutlineDrawing, OutlineInput, View } from '../../core/worksheet/outline/outline-drawing.ts'
 import { type Box, boxOf, outlineOf, pathOf } from '../../core/worksheet/outline/outline-geometry.ts'
 import { useWidth } from '../use-width.ts'
 import { useWords, type Words } from '../words.tsx'
-import { type Move, movesOf } from './moves.ts'
 
 export interface OutlineProps {
   kind: GarmentKind
@@ -27,6 +28,7 @@ export function Outline({ kind, points, plan, made = {}, view, size }: OutlinePr
   const { ref, width } = useWidth<HTMLDivElement>(size === 'small' ? SMALL_WIDTH : 320)
   const after: Measures = Object.fromEntries(plan?.after.map(({ point, mm }) => [point, mm]) ?? [])
   const drawing = outlineOf(kind, { points, jobs: plan?.alterations ?? [], made, after }, view)
+  if (drawing === null) return null
   const moves = plan === null ? [] : movesOf(plan, points)
   const label = outlineWords(kind, drawing, moves, words)
   const box = boxOf(drawing)
@@ -121,7 +123,7 @@ function Full({
         const text = words.t(flat ? 'outline.across' : 'outline.along', { point, mm })
         return <DimensionLine key={point} a={place(from)} b={place(to)} text={text} under={from.y > 0} />
       })}
-      {leads(drawing.moved, moves, place, wide - LABELS + 14).map(({ from, to, move }) => (
+      {leadsTo(drawing.moved, moves, place, { x: wide - LABELS + 14, apart: LABEL_APART, above: 8 }).map(({ from, to, move }) => (
         <g key={`${move.job.id} ${move.seam} ${move.side}`}>
           <path class="o-lead" d={`M${round(from.x)} ${round(from.y)}L${round(to.x - 4)} ${round(to.y)}`} />
           <circle class="o-dot" cx={round(from.x)} cy={round(from.y)} r={2} />
@@ -135,35 +137,6 @@ function Full({
       ))}
     </svg>
   )
-}
-
-/** A lead from each moved line to its figure in one column: both in the order they stand in, so that no lead crosses another. */
-function leads(moved: readonly Moved[], moves: readonly Move[], place: (spot: Spot) => Spot, x: number) {
-  const found = moves.flatMap((move) => {
-    const lines = moved.filter(({ seam, job, offsetMm }) => seam === move.seam && job === move.job.id && offsetMm === move.offsetMm)
-    const ends = lines.map(deepest)
-    const rightmost = ends.reduce<Spot | null>((best, spot) => (best === null || spot.x > best.x ? spot : best), null)
-    return rightmost === null ? [] : [{ move, from: place(rightmost) }]
-  })
-  found.sort((a, b) => (Math.abs(a.from.y - b.from.y) < 6 ? b.from.x - a.from.x : a.from.y - b.from.y))
-  let next = 0
-  return found.map(({ move, from }) => {
-    const y = Math.max(from.y - 8, next)
-    next = y + LABEL_APART
-    return { move, from, to: { x, y } }
-  })
-}
-
-/** Where a line moves most; on a line that moves evenly its right end, or its middle when it is long. */
-function deepest({ goes, comes }: Moved): Spot {
-  const moves = comes.map((spot, i) => {
-    const was = goes !== null && goes.length === comes.length ? (goes[i] as Spot) : { x: 0, y: spot.y }
-    return Math.hypot(spot.x - was.x, spot.y - was.y)
-  })
-  const most = Math.max(...moves)
-  const best = comes.filter((_, i) => (moves[i] ?? 0) > most - 0.5)
-  if (best.length > 2) return best[Math.floor(best.length / 2)] as Spot
-  return best.reduce((right, spot) => (spot.x > right.x ? spot : right))
 }
 
 function DimensionLine({ a, b, text, under }: { a: Spot; b: Spot; text: string; under: boolean }) {

@@ -1,9 +1,9 @@
 /** What moves: the outline with its seams, the same in words, and the same as a table. */
 import type { PointId } from '../../core/ids/points.ts'
 import type { Job } from '../../core/plan/plan.ts'
+import { movesOf } from '../../core/worksheet/outline/moves.ts'
 import { outlineOf, viewsOf } from '../../core/worksheet/outline/outline-geometry.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
-import { movesOf } from '../outline/moves.ts'
 import { MovesTable } from '../outline/moves-table.tsx'
 import { Outline } from '../outline/outline.tsx'
 import { useWidth } from '../use-width.ts'
@@ -14,7 +14,7 @@ import { misfitWords } from './plans.tsx'
 const FULL_FROM = 560
 
 export function WhatMoves({ judged }: { judged: Judged }) {
-  const { ref, width } = useWidth<HTMLDivElement>(320)
+  const { ref, width } = useWidth<HTMLElement>(320)
   const { t, inner } = useWords()
   const { kind, reckoning, made } = judged
   const plan = chosenPlan(judged)
@@ -22,38 +22,33 @@ export function WhatMoves({ judged }: { judged: Judged }) {
   const points = pointsOf(judged)
   const guessed = outlineOf(kind, { points, jobs: [], made }, 'front')?.guessed ?? []
   return (
-    <details class="part">
-      <summary>
-        <h2>{t('moves.head')}</h2>
-        <span class="note">{t('moves.count', { n: plan.alterations.length })}</span>
-      </summary>
-      <div ref={ref}>
-        <div class="seams">
-          {viewsOf(plan.alterations).map((view) => (
-            <Outline
-              key={view}
-              kind={kind}
-              points={points}
-              plan={plan}
-              made={made}
-              view={view}
-              size={width >= FULL_FROM ? 'full' : 'small'}
-            />
+    <section class="part" aria-labelledby="moves-head" ref={ref}>
+      <h2 id="moves-head">{t('moves.head')}</h2>
+      <div class="seams">
+        {viewsOf(plan.alterations).map((view) => (
+          <Outline
+            key={view}
+            kind={kind}
+            points={points}
+            plan={plan}
+            made={made}
+            view={view}
+            size={width >= FULL_FROM ? 'full' : 'small'}
+          />
+        ))}
+        <dl class="told">
+          {plan.alterations.map((job) => (
+            <JobWords key={`${job.id} ${job.direction}`} job={job} lines={movesOf({ ...plan, alterations: [job] }, points)} />
           ))}
-          <dl class="told">
-            {plan.alterations.map((job) => (
-              <JobWords key={`${job.id} ${job.direction}`} job={job} lines={movesOf({ ...plan, alterations: [job] }, points)} />
-            ))}
-          </dl>
-        </div>
-        <MovesTable plan={plan} points={points} />
-        {guessed.length > 0 && (
-          <p class="note">
-            {t('moves.guessed')} {guessed.map((point) => inner('moves.point', { point })).join(', ')}.
-          </p>
-        )}
+        </dl>
       </div>
-    </details>
+      <MovesTable plan={plan} points={points} />
+      {guessed.length > 0 && (
+        <p class="note">
+          {t('moves.guessed')} {guessed.map((point) => inner('moves.point', { point })).join(', ')}.
+        </p>
+      )}
+    </section>
   )
 }
 

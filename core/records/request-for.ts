@@ -1,6 +1,7 @@
 /** The one way from what is saved to what is reckoned: popup, panel and wishlist all ask by listingRequest. */
 import type { GarmentInput } from '../garment/garment-input.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
+import { isGirth } from '../ids/points.ts'
 import type { Means } from '../plan/means.ts'
 import { garmentFrom } from '../reading/request/garment-from.ts'
 import type { ReckonRequest } from '../reckon.ts'
@@ -92,11 +93,20 @@ export interface Wish {
  * With no body told and a favourite, the favourite alone is the target. Money typed by the person goes before the page's.
  */
 export function requestFor(person: Person, body: Body, favourite: Liked | null, garment: GarmentInput, wish: Wish = {}): ReckonRequest {
-  const request: ReckonRequest = { garment: priced(garment, wish), means: meansFor(person, wish) }
+  const request: ReckonRequest = { garment: asMeasuredBefore(priced(garment, wish), person), means: meansFor(person, wish) }
   if (Object.keys(body).length > 0) request.wearer = wearerFor(person, body, garment.kind, wish)
   if (favourite !== null && favourite.measures.length > 0) request.favourite = favouriteFrom(favourite)
   if (person.limits !== undefined) request.limits = person.limits
   return request
+}
+
+/** A seller's figures as far off as this person has found sellers to be, where they have measured any again. */
+function asMeasuredBefore(garment: GarmentInput, { sellerSdMm }: Person): GarmentInput {
+  if (sellerSdMm === undefined) return garment
+  const measures = garment.measures.map((one) =>
+    one.source === 'seller' && one.sdMm === undefined ? { ...one, sdMm: sellerSdMm[isGirth(one.point) ? 'girth' : 'length'] } : one
+  )
+  return { ...garment, measures }
 }
 
 /** With the person's own ease for this kind and this fit; where there is none, the ease that stands for every kind. */

@@ -62,6 +62,8 @@ export const person = z.object({
   sizes: maybe(z.nullable(sizes)),
   means,
   limits: maybe(ownLimits),
+  /** How far sellers' figures may be off by what this person measured again, mm (sd), around for girths. */
+  sellerSdMm: maybe(z.object({ girth: amount, length: amount })),
   /** The person's own ease by point, instead of the table's. */
   ease: maybe(z.partialRecord(point, z.object({ mm: z.number(), sdMm: amount }))),
   /** The same for one kind and one fit alone; it goes before `ease`. */

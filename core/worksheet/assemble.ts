@@ -114,27 +114,32 @@ function ofJob(on: JobOn): Draft[] {
 
 /** Each opening once: before the first job that needs it works, and closed behind the last, unless a job closes it itself. */
 function openingsOf(jobs: readonly JobOn[], garment: Garment, cloth: ClothSetup): Draft[] {
-  const shared = new Map<Preparation, JobOn[]>()
-  for (const on of jobs) for (const what of on.opens) shared.set(what, [...(shared.get(what) ?? []), on])
-  return [...shared].flatMap(([what, sharing]) => {
-    const on: OpeningOn = { what, garment, cloth, jobs: sharing }
-    const { open, close, closedIn } = OPENINGS[what]
-    const parts = sharing.map(({ job }) => stepsOf(job.id, job.direction)?.part ?? 'body')
-    const order = parts.map((part) => PARTS.indexOf(part))
-    const first = PARTS[Math.min(...order)] ?? 'body'
-    const last = PARTS[Math.max(...order)] ?? 'body'
-    // a job of its own closes it: a hem that is sewn anew is not sewn on its old fold first
-    const isClosed = sharing.some(({ job }) => stepsOf(job.id, job.direction)?.work.some(({ closes }) => closes === what))
-    const values = { seam: 'side' }
-    const where = closedIn ?? { part: last, stage: 'close' as const }
-    const one = sharing.length === 1 ? sharing[0]?.job.id : undefined
-    const whose = one === undefined ? {} : { alteration: one }
-    return [
-      ...laid(open, on, { part: first, stage: 'open', values, ...whose }),
-      ...(isClosed ? [] : laid(close, on, { ...where, values, ...whose }))
-    ]
+  const shared = (Object.keys(OPENINGS) as Preparation[]).flatMap((what): OpeningOn[] => {
+    const sharing = jobs.filter(({ opens }) => opens.includes(what))
+    return sharing.length === 0 ? [] : [{ what, garment, cloth, jobs: sharing }]
   })
+  const places = shared.map((on) => ({ on, ...placeOf(on) }))
+  return [
+    ...places.flatMap(({ on, first, whose }) => laid(OPENINGS[on.what].open, on, { part: first, stage: 'open', ...whose })),
+    ...places.reverse().flatMap(({ on, last, whose }) => {
+      const { close, closedIn } = OPENINGS[on.what]
+      return isClosedBy(on) ? [] : laid(close, on, { part: last, stage: 'close', ...closedIn, ...whose })
+    })
+  ]
 }
+/** The parts in which it is needed first and last, and whose it is where one job alone needs it. */
+function placeOf({ jobs }: OpeningOn): { first: Part; last: Part; whose: Pick<Laid, 'alteration'> } {
+  const order = jobs.map(({ job }) => PARTS.indexOf(stepsOf(job.id, job.direction)?.part ?? 'body'))
+  const alone = jobs.length === 1 ? jobs[0]?.job.id : undefined
+  return {
+    first: PARTS[Math.min(...order)] ?? 'body',
+    last: PARTS[Math.max(...order)] ?? 'body',
+    whose: alone === undefined ? {} : { alteration: alone }
+  }
+}
+/** A hem that is sewn anew is not sewn on its old fold first. */
+const isClosedBy = ({ what, jobs }: OpeningOn): boolean =>
+  jobs.some(({ job }) => stepsOf(job.id, job.direction)?.work.some(({ closes }) => closes === what))
 
 /** By part, then stage; what stands equal keeps its order. */
 function inOrder(drafts: readonly Draft[]): Draft[] {

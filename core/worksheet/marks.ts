@@ -1,7 +1,7 @@
 /** Figures of a job: how far to pinch, where the new line runs, what is folded and cut. All lengths mm. */
 import type { PointId } from '../ids/points.ts'
 import type { JobOn, Mark } from './step.ts'
-import { taperOffsets } from './taper.ts'
+import { taperOffsets, taperShare } from './taper.ts'
 
 /** A stitching line at one of its levels. */
 export interface Level {
@@ -23,15 +23,44 @@ export const changeAt = ({ job }: JobOn, point: PointId): number => Math.abs(job
 export const edgeOf = ({ job }: JobOn): number => Math.max(0, ...job.lines.map(({ offsetMm }) => Math.abs(offsetMm)))
 /** How many mm around a mm of each line gives, for the amount meant for this point. */
 const perOffset = ({ lines }: JobOn, point: PointId): number => lines.find((line) => line.point === point)?.seams[0]?.mmPerOffset ?? 1
-/** The offset of the stitching line where this point is measured. */
-export const offsetAt = (on: JobOn, point: PointId): number => changeAt(on, point) / perOffset(on, point)
+type Side = 'left' | 'right'
+/** The offset of the stitching line where this point is measured; of one side, where the two differ there. */
+export function offsetAt(on: JobOn, point: PointId, side?: Side): number {
+  const own = on.job.lines.find((one) => one.side === side)
+  if (side !== undefined && own !== undefined && changeAt(on, point) === on.job.amountMm) return Math.abs(own.offsetMm)
+  return changeAt(on, point) / perOffset(on, point)
+}
+/** What is taken around at each of these points, and how far the line lies from the old one there; then each side's, where they differ. */
+export const atPoints = (on: JobOn, points: readonly PointId[]): Mark[] => [
+  ...points
+    .filter((point) => changeAt(on, point) > 0)
+    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })]),
+  ...(on.job.lines.some(({ side }) => side !== undefined) ? edges(on) : [])
+]
+/** A line through levels, one a side where left and right differ. `levels` are told the offset at a point. */
+export function lineThrough(on: JobOn, levels: (offset: (point: PointId) => number) => Level[]): Mark[] {
+  const sides = new Set(on.job.lines.map(({ side }) => side))
+  return [...sides].flatMap((side) =>
+    line(levels((point) => offsetAt(on, point, side))).map((one) =>
+      side === undefined ? one : { ...one, values: { ...one.values, side } }
+    )
+  )
+}
 
 export const amount = (on: JobOn): Mark[] => [mark('amount', amountOf(on))]
 /** The whole amount, and how deep each stitching line moves: both sides apart where they differ. */
 export const amountAndEdge = (on: JobOn): Mark[] => [...amount(on), ...edges(on)]
-export function edges({ job }: JobOn): Mark[] {
-  return job.lines.map(({ seam, side, offsetMm }) =>
-    side === undefined ? mark('edge', Math.abs(offsetMm), { seam }) : mark('edge-side', Math.abs(offsetMm), { seam, side })
+/** How deep each stitching line moves; left and right apart where they differ. */
+export const edges = ({ job }: JobOn): Mark[] =>
+  job.lines.map(({ seam, side, offsetMm }) => mark('edge', Math.abs(offsetMm), side === undefined ? { seam } : { seam, side }))
+
+/** Figures of each side by its own amount, where left and right differ; else of the whole. */
+export function bySide(on: JobOn, figures: (amountMm: number) => Mark[]): Mark[] {
+  const sided = on.job.lines.filter(({ side }) => side !== undefined)
+  if (sided.length === 0) return figures(on.job.amountMm)
+  const perOffset = on.lines[0]?.seams[0]?.mmPerOffset ?? 1
+  return sided.flatMap(({ side, offsetMm }) =>
+    figures(Math.abs(offsetMm) * perOffset).map((one) => ({ ...one, values: { ...one.values, side: side ?? '' } }))
   )
 }
 
@@ -40,25 +69,32 @@ export function taper(on: JobOn, lengthMm: number): Mark[] {
   const sides = new Map(on.job.lines.map(({ side, offsetMm }) => [side, Math.abs(offsetMm)]))
   return [...sides].flatMap(([side, deepest]) =>
     taperOffsets(deepest, lengthMm).map(({ atMm, offsetMm }) =>
-      side === undefined ? mark('down', offsetMm, { at: atMm }) : mark('down-side', offsetMm, { at: atMm, side })
+      mark('down', offsetMm, side === undefined ? { at: atMm } : { at: atMm, side })
     )
   )
 }
 
-/** A line between levels, straight from one to the next, marked every 25 mm and at each level. */
+/**
+ * A line through levels, marked every 25 mm and at each level: straight from one to the next, and where it runs out to nothing, by the taper. What
+ * lies beyond, where nothing moves, has no marks.
+ */
 export function line(levels: readonly Level[], stepMm = 25): Mark[] {
-  const first = levels[0]
-  if (first === undefined) return []
-  const found = new Map<number, number>(levels.map(({ atMm, offsetMm }) => [rounded(atMm), offsetMm]))
-  for (let n = 1; n < levels.length; n++) {
-    const [from, to] = [levels[n - 1], levels[n]]
-    if (from === undefined || to === undefined || to.atMm <= from.atMm) continue
-    for (let atMm = Math.ceil(from.atMm / stepMm) * stepMm; atMm < to.atMm; atMm += stepMm) {
-      const share = (atMm - from.atMm) / (to.atMm - from.atMm)
-      if (!found.has(atMm)) found.set(atMm, from.offsetMm + share * (to.offsetMm - from.offsetMm))
-    }
+  const moves = levels.map(({ offsetMm }) => offsetMm !== 0)
+  const shown = levels.slice(Math.max(0, moves.indexOf(true) - 1), moves.lastIndexOf(true) + 2)
+  if (!moves.includes(true)) return []
+  const found = new Map<number, number>(shown.map(({ atMm, offsetMm }) => [rounded(atMm), offsetMm]))
+  for (const [n, to] of shown.entries()) {
+    const from = shown[n - 1]
+    if (from === undefined || to.atMm <= from.atMm) continue
+    for (let atMm = Math.ceil(from.atMm / stepMm) * stepMm; atMm < to.atMm; atMm += stepMm)
+      if (!found.has(atMm)) found.set(atMm, between(from, to, (atMm - from.atMm) / (to.atMm - from.atMm)))
   }
   return [...found].sort(([a], [b]) => a - b).map(([at, offsetMm]) => mark('down', offsetMm, { at }))
+}
+function between(from: Level, to: Level, share: number): number {
+  if (to.offsetMm === 0) return from.offsetMm * taperShare(share)
+  if (from.offsetMm === 0) return to.offsetMm * taperShare(1 - share)
+  return from.offsetMm + share * (to.offsetMm - from.offsetMm)
 }
 
 /** A dart: how many, how wide each at its mouth, how far each leg lies from its middle, how long, and how long each leg is sewn. */

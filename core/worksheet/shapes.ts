@@ -2,6 +2,8 @@
 import { BELOW_KNEE } from '../alterations/leg-length.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import { type GarmentKind, LEGGED } from '../ids/kinds.ts'
+import type { PointId } from '../ids/points.ts'
+import type { Plan } from '../plan/plan.ts'
 import { pointMm } from './step.ts'
 
 export const isLegged = (kind: GarmentKind): boolean => LEGGED.includes(kind)
@@ -26,6 +28,8 @@ export function sleeveLevels(garment: Garment): { elbow: number; cuff: number } 
   const cuff = pointMm(garment, 'sleeveUnderarm', Math.max(80, pointMm(garment, 'sleeveLength', 600) - 140))
   return { elbow: cuff / 2, cuff }
 }
+/** A length as it will be once the plan is done: lines that end at an edge are told at the finished one. */
+export const finishedMm = ({ after }: Plan, point: PointId, mm: number): number => after.find((one) => one.point === point)?.mm ?? mm
 /** A taper at the waist is never shorter than this (as the limits reckon it). */
 export const backTaperMm = ({ made }: Garment): number => Math.max(made.taperLengthMm, 90)
 export const sideTaperMm = ({ made }: Garment): number => Math.max(made.taperLengthMm, made.hipDepthMm)

@@ -36,6 +36,7 @@ export type Opened =
   | 'back-seam'
   | 'closure'
   | 'part-seam'
+  | 'felled-seam'
   | 'pleats'
 
 /** A figure as a table gives it; its name is the message `figure.<is>`. */
@@ -109,7 +110,10 @@ export interface Step {
   /** What cannot be taken back; always after a try-on. */
   irreversible: boolean
   tryOn: boolean
-  cautions: Reason[]
+  /** Each said on the first step that needs it, and not again. */
+  cautions: string[]
+  /** Which cautions they are, in any language. */
+  minds: string[]
   /** What is opened or closed here. */
   opens: Opened | null
   closes: Opened | null

@@ -13,7 +13,7 @@ import { type Draft, draftsFor } from './assemble.ts'
 import { cautionsOf } from './cautions.ts'
 import { type ClothSetup, clothSetup } from './cloth-setup.ts'
 import { type Docket, docketFor } from './docket.ts'
-import type { Figure, Step } from './step.ts'
+import { type Figure, PARTS, type Part, type Step } from './step.ts'
 import { THING_IDS, THINGS, type Thing, thing } from './things.ts'
 import { usesOf } from './uses.ts'
 
@@ -27,6 +27,8 @@ export interface Worksheet {
   /** Why there is no sheet: what is never altered. Everything else is then empty. */
   refused: Reason | null
   gather: { tools: Gathered[]; notions: Gathered[]; substitutes: Gathered[] }
+  /** The parts that the work falls into, in order, for headings. */
+  parts: { part: Part; name: string }[]
   steps: Step[]
   /** What a tailor is asked for; null where the plan is the person's own work. */
   docket: Docket | null
@@ -56,7 +58,7 @@ export function worksheetFor(
   const garment = seenOn(garmentAsWorn(input, wearer?.sizes), bodyOf(wearer))
   const cloth = clothSetup(garment)
   const drafts = draftsFor(plan, input, garment)
-  const values = valuesOf(cloth, request)
+  const values = valuesOf(cloth)
   const minded = new Set<string>()
   const softly = new Set(plan.alterations.filter(({ softLimit }) => softLimit).map(({ id }) => id))
   const counted = new Map<string, number>()
@@ -73,6 +75,10 @@ export function worksheetFor(
   return {
     refused: null,
     gather: gathered(steps, values, wording),
+    parts: PARTS.filter((part) => steps.some((step) => step.part === part)).map((part) => ({
+      part,
+      name: say({ code: `part.${part}`, values: {} }, wording)
+    })),
     steps,
     docket: plan.aim === 'tailor' || plan.level >= TAILOR_LEVEL ? docketFor(plan, garment, wording) : null
   }
@@ -81,12 +87,13 @@ export function worksheetFor(
 const refusal = (because: Saying, wording: Wording): Worksheet => ({
   refused: said(because, wording),
   gather: { tools: [], notions: [], substitutes: [] },
+  parts: [],
   steps: [],
   docket: null
 })
 
-/** What sentences say of needle, thread, stitch and iron. */
-const valuesOf = (cloth: ClothSetup, { means }: ReckonRequest): Values => ({
+/** What sentences say of needle, thread, stitch and iron; how far a seam runs along the old one, how far eyelets stand from the middle (CP). */
+const valuesOf = (cloth: ClothSetup): Values => ({
   needle: cloth.needle,
   needleSize: cloth.needleSize,
   thread: cloth.thread,
@@ -94,7 +101,8 @@ const valuesOf = (cloth: ClothSetup, { means }: ReckonRequest): Values => ({
   stitchMm: cloth.stitchMm,
   spi: Math.round(25.4 / cloth.stitchMm),
   press: cloth.press,
-  mark: means.markMm ?? 2
+  run: 25,
+  apart: 20
 })
 
 function stepOf(draft: Draft, id: string, values: Values, minds: readonly string[], cloth: ClothSetup, wording: Wording): Step {
@@ -109,13 +117,15 @@ function stepOf(draft: Draft, id: string, values: Values, minds: readonly string
     alteration,
     condition,
     does: said(does, wording),
-    figures: draft.marks.map((one): Figure => {
-      const own = { ...values, ...one.values }
-      return { is: one.is, name: say({ code: `figure.${one.is}`, values: own }, wording), mm: one.mm, values: one.values ?? {} }
+    figures: draft.marks.map(({ is, mm, values: own = {} }): Figure => {
+      const name = say({ code: `figure.${is}`, values: { ...values, ...own } }, wording)
+      const side = own.side
+      return { is, mm, values: own, name: side === undefined ? name : say({ code: 'figure.sided', values: { name, side } }, wording) }
     }),
     irreversible: act === 'cut',
     tryOn: act === 'try',
-    cautions: minds.map((mind) => said({ code: `caution.${mind}`, values: {} }, wording)),
+    cautions: minds.map((mind) => say({ code: `caution.${mind}`, values: {} }, wording)),
+    minds: [...minds],
     opens,
     closes,
     uses: [...new Set([...usesOf(act, cloth), ...draft.uses])]

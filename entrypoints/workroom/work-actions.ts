@@ -42,6 +42,13 @@ export function workActions(place: Place, { listingId, request, plan, person }: 
     onNote: (step, note) => quietly(() => noteStep(records, listingId, step, note, stamp())),
     onFinish: (outcome) =>
       change(outcome === null ? 'work.done.unfinished' : 'work.done.finished', {}, () => finishWork(records, listingId, outcome, stamp())),
+    onSellers: (sellerSdMm) => {
+      if (person === null) return
+      void act(place, async () => {
+        const changed = there(await patch(records, 'people', person.id, { sellerSdMm }, stamp()))
+        return { code: 'work.done.sellers', values: {}, undo: backOne(place, changed) }
+      })
+    },
     onPace: (pace) => {
       if (person === null) return
       void act(place, async () => {

@@ -5,13 +5,15 @@ import { useWords } from '../../components/words.tsx'
 import { WorkPage } from '../../components/workroom/work/work-page.tsx'
 import type { ArrivalPoint, Paper, SheetShown, WorkShown } from '../../components/workroom/work/work-shown.ts'
 import { madeAs } from '../../core/garment/construction.ts'
+import type { CutRead } from '../../core/garment/cut.ts'
 import { keyPoints } from '../../core/garment/key-points.ts'
 import type { PointId } from '../../core/ids/points.ts'
-import type { ReckonRequest } from '../../core/reckon.ts'
+import type { Reckoning, ReckonRequest } from '../../core/reckon.ts'
 import { personFor } from '../../core/records/owned.ts'
 import type { ListingKept, Look, Work } from '../../core/records/schemas.ts'
-import { asListed, isOwnFigure, type MeasuredAgain, paceFrom, plansOf, sellersOff } from '../../core/records/work-learnt.ts'
+import { asListed, ownFigures, plansOf, sewnOf } from '../../core/records/work-learnt.ts'
 import type { Wording } from '../../core/words/say.ts'
+import { besideSeller, inspectionFor, paceTaught, planChange, type SellerSd, sellerTaught } from '../../core/worksheet/arrival.ts'
 import { drawTemplates } from '../../core/worksheet/drawing/draw-templates.ts'
 import { worksheetFor } from '../../core/worksheet/worksheet.ts'
 import type { Place } from './acts.ts'
@@ -48,8 +50,9 @@ export function WorkPart({ kept, answers, listingId, place, today }: WorkPartPro
     wearer: person?.name ?? '',
     kind: request.garment.kind,
     reckoning,
-    isTailored: request.garment.made?.tailored ?? request.garment.kind === 'jacket',
-    arrival: arrivalOf(listing, kept, reckoning.cut),
+    inspection: inspectionFor(request.garment, wording).map(({ look }) => look.text),
+    found: foundBy(listing, kept, reckoning, wording),
+    arrival: arrivalOf(listing, kept, request, reckoning.cut),
     tried: request.tried ?? [],
     canTry: reckoning.gaps.filter(({ band, from }) => band !== null && from !== 'inferred').map(({ point }) => point),
     sheet: sheet === null || frozen === null ? null : { ...sheet, isStale: isStale(frozen, request, listing.aim) },
@@ -58,8 +61,8 @@ export function WorkPart({ kept, answers, listingId, place, today }: WorkPartPro
     minutes: listing.work?.minutes ?? null,
     result: listing.work?.result ?? [],
     finishedAt: listing.work?.finishedAt ?? null,
-    pace: paceShown(kept, listing, person?.means.pace ?? 1, wording),
-    sellers: sellersOff(kept.listings.flatMap((one) => measuredAgain(one, kept)))
+    pace: paceShown(kept, listing, person?.means.pace, wording),
+    sellers: sellersShown(kept, person?.sellerSdMm, wording)
   }
   return (
     <div>
@@ -119,36 +122,50 @@ function sheetFrom({ request, plan: choice }: Frozen, paper: Paper, { units, lan
 const isStale = (frozen: Frozen, request: ReckonRequest, choice: Look['aim']): boolean =>
   JSON.stringify([frozen.request, frozen.plan]) !== JSON.stringify([request, choice])
 
-const toldMm = (listing: ListingKept, kept: Everything): Map<PointId, number> => {
-  const told = requestNow({ ...listing, corrections: asListed(listing.corrections) }, kept)?.garment.measures ?? []
-  return new Map(told.flatMap(({ point, mm, source }) => (source === 'seller' ? [[point, mm] as const] : [])))
-}
+/** The request as the listing alone makes it. */
+const listedRequest = (listing: ListingKept, kept: Everything): ReckonRequest | null =>
+  requestNow({ ...listing, corrections: asListed(listing.corrections) }, kept)
 
 /** What the seller told, what decides for the kind and was not told, and what one's own tape found besides. */
-function arrivalOf(listing: ListingKept, kept: Everything, cut: Parameters<typeof keyPoints>[1]): ArrivalPoint[] {
-  const seller = toldMm(listing, kept)
-  const own = new Map(listing.corrections.filter(isOwnFigure).map(({ add, mm }) => [add, mm]))
-  const kind = requestNow(listing, kept)?.garment.kind
-  const keys = kind === undefined ? [] : keyPoints(kind, cut)
-  return [...new Set([...seller.keys(), ...keys, ...own.keys()])].map((point) => ({
+function arrivalOf(listing: ListingKept, kept: Everything, { garment }: ReckonRequest, cut: CutRead): ArrivalPoint[] {
+  const told = listedRequest(listing, kept)?.garment.measures ?? []
+  const seller = new Map(told.flatMap(({ point, mm, source }) => (source === 'seller' ? [[point, mm] as const] : [])))
+  const own = new Map(ownFigures(listing.corrections).map(({ point, mm }) => [point, mm]))
+  return [...new Set([...seller.keys(), ...keyPoints(garment.kind, cut), ...own.keys()])].map((point) => ({
     point,
     sellerMm: seller.get(point) ?? null,
     ownMm: own.get(point) ?? null
   }))
 }
 
-function measuredAgain(listing: ListingKept, kept: Everything): MeasuredAgain[] {
-  const own = listing.corrections.filter(isOwnFigure)
-  if (own.length === 0) return []
-  const seller = toldMm(listing, kept)
-  return own.flatMap(({ add: point, mm }) => {
-    const sellerMm = seller.get(point)
-    return sellerMm === undefined ? [] : [{ point, sellerMm, ownMm: mm }]
-  })
+/** Figures further off than two tapes usually are, and what one's own tape did to the plan. */
+function foundBy(listing: ListingKept, kept: Everything, now: Reckoning, wording: Wording): string[] {
+  const before = listedRequest(listing, kept)
+  if (before === null || asListed(listing.corrections).length === listing.corrections.length) return []
+  const beside = besideSeller(before.garment, ownFigures(listing.corrections), wording).filter(({ isBeyond }) => isBeyond)
+  const was = chosenPlan({ reckoning: plansOf(before, wording.units, wording.language), aim: listing.aim })
+  const is = chosenPlan({ reckoning: now, aim: listing.aim })
+  const { jobs } = planChange(was ?? undefined, is ?? undefined, wording, before.means.markMm)
+  return [...beside, ...jobs].map(({ says }) => says.text)
 }
 
-function paceShown(kept: Everything, { personId }: ListingKept, used: number, { units }: Wording): WorkShown['pace'] {
+const SAME_PACE = 0.005
+function paceShown(kept: Everything, { personId }: ListingKept, used: number | undefined, { units }: Wording): WorkShown['pace'] {
   const theirs = kept.listings.filter((one) => one.personId === personId)
-  const learnt = paceFrom(theirs, (request, choice) => chosenPlan({ reckoning: plansOf(request, units), aim: choice }))
-  return learnt === null ? null : { ...learnt, isUsed: Math.abs(learnt.pace - used) < 0.005 }
+  const sewn = sewnOf(theirs, (request, choice) => chosenPlan({ reckoning: plansOf(request, units), aim: choice }))
+  const lesson = paceTaught(sewn, used)
+  if (lesson === null) return null
+  const pace = Math.round(lesson.is * 100) / 100
+  return { n: lesson.from, pace, isUsed: Math.abs(pace - (used ?? 1)) < SAME_PACE }
+}
+
+/** Over every kept listing, whoever it is for: it says something of sellers, not of bodies. */
+function sellersShown(kept: Everything, used: SellerSd | undefined, wording: Wording): WorkShown['sellers'] {
+  const beside = kept.listings.flatMap((listing) => {
+    const own = ownFigures(listing.corrections)
+    const before = own.length === 0 ? null : listedRequest(listing, kept)
+    return before === null ? [] : besideSeller(before.garment, own, wording)
+  })
+  const lesson = sellerTaught(beside)
+  return lesson === null ? null : { n: lesson.from, sd: lesson.is, isUsed: JSON.stringify(lesson.is) === JSON.stringify(used) }
 }

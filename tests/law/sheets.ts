@@ -77,10 +77,25 @@ function handMade(input: GarmentInput, random: Random, limits: ReckonRequest['li
   ]
 }
 
+/** Lengths measured left and right, which differ. */
+function uneven(request: ReckonRequest, random: Random): ReckonRequest {
+  const measures = request.garment.measures.flatMap((one) => {
+    if (!['inseam', 'sleeveLength', 'strap', 'thigh'].includes(one.point)) return [one]
+    const apart = Math.round(20 * random())
+    return [
+      { ...one, mm: one.mm - apart / 2, side: 'left' as const },
+      { ...one, mm: one.mm + apart / 2, side: 'right' as const }
+    ]
+  })
+  return { ...request, garment: { ...request.garment, measures } }
+}
+
 /** Plans of `count` invented requests, plans of every row on the garments of the corpus, and of many rows at once. */
 export function plansOf(seed: number, count: number): Laid[] {
   const random = randomFrom(seed)
-  const requests = Array.from({ length: count }, () => requestFrom(random))
+  const requests = Array.from({ length: count }, () => requestFrom(random)).map((request, n) =>
+    n % 4 === 0 ? uneven(request, random) : request
+  )
   const reckoned = requests.flatMap((request) =>
     reckon(request, { outlook: false }).plans.map((plan): Laid => ({ request, plan, garment: worn(request) }))
   )

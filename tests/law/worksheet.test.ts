@@ -99,10 +99,20 @@ describe('laws of the sheet', () => {
 
   law('figures of a job are the plan’s: its amount, its lines, its points', 1_000, () => {
     let applied = 0
+    let sided = 0
     for (const { plan, sheet } of withJobs)
       for (const job of plan.alterations) {
         const figures = sheet.steps.filter(({ alteration }) => alteration === job.id).flatMap((step) => step.figures)
+        const sides = new Set(job.lines.map(({ side }) => side))
         for (const { is, mm, values } of figures) {
+          // of each side its own line, whose offset is all of the amount or half of it
+          if (values.side !== undefined) {
+            expect(sides.has(values.side as never), job.id).toBe(true)
+            const own = Math.abs(job.lines.find(({ side }) => side === values.side)?.offsetMm ?? Number.NaN)
+            if (is === 'fold' || is === 'edge' || is === 'new-edge' || is === 'new-edge-below') expect(mm, job.id).toBeCloseTo(own, 2)
+            sided++
+            continue
+          }
           if (is === 'amount') expect(mm).toBeCloseTo(job.amountMm, 3)
           if (is === 'around') expect(mm).toBeCloseTo(Math.abs(job.amounts[values.point as never] ?? 0), 3)
           if (is === 'edge') expect(job.lines.map(({ offsetMm }) => Math.abs(offsetMm))).toContain(mm)
@@ -116,6 +126,7 @@ describe('laws of the sheet', () => {
           `${job.id} tells its amount`
         ).toBe(true)
       }
+    expect(sided, 'figures of one side').toBeGreaterThan(20)
     return applied
   })
 
@@ -125,7 +136,7 @@ describe('laws of the sheet', () => {
       for (const job of plan.alterations) {
         const marks = sheet.steps
           .filter(({ alteration, act }) => alteration === job.id && act === 'mark')
-          .flatMap(({ figures }) => figures.filter(({ is }) => is === 'down' || is === 'down-side'))
+          .flatMap(({ figures }) => figures.filter(({ is }) => is === 'down'))
         if (marks.length === 0 || job.lines.length === 0) continue
         const deepest = Math.max(...job.lines.map(({ offsetMm }) => Math.abs(offsetMm)))
         expect(Math.max(...marks.map(({ mm }) => mm)), job.id).toBeCloseTo(deepest, 2)
@@ -161,7 +172,7 @@ describe('laws of the sheet', () => {
 
   law('a caution is said once on a sheet', 300, () => {
     for (const { sheet } of sheets) {
-      const said = sheet.steps.flatMap(({ cautions }) => cautions.map(({ code }) => code))
+      const said = sheet.steps.flatMap(({ minds }) => minds)
       expect(said.length).toBe(new Set(said).size)
     }
     return sheets.length
@@ -169,16 +180,16 @@ describe('laws of the sheet', () => {
 
   law('iron, blade, pin and needle never come without their caution before or with them', 300, () => {
     const NEEDS: Partial<Record<Step['act'], string>> = {
-      press: 'caution.iron',
-      cut: 'caution.knife',
-      sew: 'caution.needles',
-      hand: 'caution.needles'
+      press: 'iron',
+      cut: 'knife',
+      sew: 'needles',
+      hand: 'needles'
     }
     let applied = 0
     for (const { sheet } of sheets) {
       const minded = new Set<string>()
       for (const step of sheet.steps) {
-        for (const { code } of step.cautions) minded.add(code)
+        for (const mind of step.minds) minded.add(mind)
         const need = NEEDS[step.act]
         if (need === undefined) continue
         expect(minded.has(need), told(step)).toBe(true)

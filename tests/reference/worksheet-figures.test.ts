@@ -258,7 +258,7 @@ describe('cloth on arrival, and hot irons', () => {
     const sheet = sheetWith({ ...of('wool'), condition: [{ job: 'clean' }, { job: 'treat-pests' }] }, [
       { id: 'leg-shorten-blind', amountMm: 30 }
     ])
-    const all = sheet.steps.map(({ does, cautions }) => [does, ...cautions].map(({ text }) => text).join(' ')).join(' ')
+    const all = sheet.steps.map(({ does, cautions }) => [does.text, ...cautions].join(' ')).join(' ')
     expect(all).not.toMatch(/60 °C/)
     expect(all).toMatch(/−18 °C/)
   })

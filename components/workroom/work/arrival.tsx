@@ -1,7 +1,5 @@
 /** On arrival: one's own tape against the seller's, point by point; the answer with it; and what to look at before anything is unpicked. */
 import { useState } from 'preact/hooks'
-import type { GarmentKind } from '../../../core/ids/kinds.ts'
-import { SHAPE } from '../../../core/ids/kinds.ts'
 import { isGirth, type PointId } from '../../../core/ids/points.ts'
 import { LengthField } from '../../length-field.tsx'
 import { useWords, type Words } from '../../words.tsx'
@@ -37,10 +35,17 @@ export function Arrival({ work, onArrived, onForget }: Props) {
         </tbody>
       </table>
       <p role="status">{chance === null ? t('arrival.now', { verdict }) : t('arrival.now-chance', { verdict, chance })}</p>
+      {work.found.length > 0 && (
+        <ul class="bullets">
+          {work.found.map((text) => (
+            <li key={text}>{text}</li>
+          ))}
+        </ul>
+      )}
       <h3>{t('arrival.look')}</h3>
       <ul class="bullets">
-        {inspected(work.kind, work.isTailored).map((what) => (
-          <li key={what}>{t(`inspect.${what}`)}</li>
+        {work.inspection.map((text) => (
+          <li key={text}>{text}</li>
         ))}
       </ul>
     </section>
@@ -87,11 +92,4 @@ const SAME_MM = 1
 function differenceWords(mm: number, { inner }: Words): string {
   if (Math.abs(mm) < SAME_MM) return inner('arrival.same')
   return inner(mm > 0 ? 'arrival.more' : 'arrival.less', { mm: Math.abs(mm) })
-}
-
-/** What is looked at, in the order of the hands: the whole first, then what this kind hides (common practice). */
-export function inspected(kind: GarmentKind, isTailored: boolean): string[] {
-  const shape = SHAPE[kind]
-  const own = shape === 'legs' ? 'legs' : shape === 'skirt' ? 'skirt' : isTailored ? 'tailored' : 'upper'
-  return ['label', 'stains', 'moth', 'wear', 'seams', own, 'closings']
 }

@@ -8,7 +8,7 @@ import { Field } from '../field.tsx'
 import { isFlat, onFlat } from './arrival.tsx'
 import type { WorkActions, WorkShown } from './work-shown.ts'
 
-type Props = { work: WorkShown; today: string } & { onFinish: WorkActions['onFinish']; onPace: WorkActions['onPace'] }
+type Props = { work: WorkShown; today: string } & Pick<WorkActions, 'onFinish' | 'onPace' | 'onSellers'>
 
 /** Whole minutes; null: nothing typed; undefined: no number of minutes. */
 export function minutesOf(typed: string): number | null | undefined {
@@ -17,7 +17,7 @@ export function minutesOf(typed: string): number | null | undefined {
   return /^\d{1,5}$/.test(text) ? Number(text) : undefined
 }
 
-export function Finish({ work, today, onFinish, onPace }: Props) {
+export function Finish({ work, today, onFinish, onPace, onSellers }: Props) {
   const words = useWords()
   const { t, units } = words
   const [minutes, setMinutes] = useState(work.minutes === null ? '' : String(work.minutes))
@@ -80,7 +80,7 @@ export function Finish({ work, today, onFinish, onPace }: Props) {
           </>
         )}
       </div>
-      <Learnt work={work} onPace={onPace} />
+      <Learnt work={work} onPace={onPace} onSellers={onSellers} />
     </section>
   )
 }
@@ -92,7 +92,7 @@ function offWords(mm: number, { inner }: Words): string {
   return inner(mm > 0 ? 'finish.off.more' : 'finish.off.less', { mm: Math.abs(mm) })
 }
 
-function Learnt({ work: { pace, sellers }, onPace }: { work: WorkShown; onPace: WorkActions['onPace'] }) {
+function Learnt({ work: { pace, sellers }, onPace, onSellers }: { work: WorkShown } & Pick<WorkActions, 'onPace' | 'onSellers'>) {
   const { t, wording } = useWords()
   const number = (value: number) => new Intl.NumberFormat(wording.language ?? 'en', { maximumFractionDigits: 2 }).format(value)
   if (pace === null && sellers === null) return null
@@ -100,7 +100,7 @@ function Learnt({ work: { pace, sellers }, onPace }: { work: WorkShown; onPace: 
     <div class="wk-learnt">
       {pace !== null && (
         <p>
-          {t('finish.pace', { n: pace.n, own: pace.own, table: pace.table, pace: number(pace.pace) })}{' '}
+          {t('finish.pace', { n: pace.n, pace: number(pace.pace) })}{' '}
           {pace.isUsed ? (
             t('finish.pace.used', { pace: number(pace.pace) })
           ) : (
@@ -110,7 +110,18 @@ function Learnt({ work: { pace, sellers }, onPace }: { work: WorkShown; onPace: 
           )}
         </p>
       )}
-      {sellers !== null && <p>{t('finish.sellers', { n: sellers.n, mm: sellers.mm })}</p>}
+      {sellers !== null && (
+        <p>
+          {t('finish.sellers', { n: sellers.n, girth: sellers.sd.girth / 2, length: sellers.sd.length })}{' '}
+          {sellers.isUsed ? (
+            t('finish.sellers.used')
+          ) : (
+            <button type="button" class="btn small" onClick={() => onSellers(sellers.sd)}>
+              {t('finish.sellers.use')}
+            </button>
+          )}
+        </p>
+      )}
     </div>
   )
 }

@@ -171,8 +171,8 @@ function StepRow({ step, n, work, onTick, onNote }: { step: Step; n: number; wor
           ))}
         </dl>
       )}
-      {step.cautions.map(({ code, text }) => (
-        <p key={code} class="wk-mind">
+      {step.cautions.map((text) => (
+        <p key={text} class="wk-mind">
           {text}
         </p>
       ))}

@@ -24,7 +24,9 @@ export function WorkPage(props: WorkPageProps) {
       <Arrival work={work} onArrived={props.onArrived} onForget={props.onForget} />
       <TryOn work={work} onTried={props.onTried} onUntried={props.onUntried} />
       <SheetPart work={work} paper={paper} onBegin={props.onBegin} onTick={props.onTick} onNote={props.onNote} onPaper={props.onPaper} />
-      {work.sheet !== null && <Finish work={work} today={props.today} onFinish={props.onFinish} onPace={props.onPace} />}
+      {work.sheet !== null && (
+        <Finish work={work} today={props.today} onFinish={props.onFinish} onPace={props.onPace} onSellers={props.onSellers} />
+      )}
     </article>
   )
 }

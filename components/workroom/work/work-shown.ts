@@ -5,6 +5,7 @@ import type { PointId } from '../../../core/ids/points.ts'
 import type { Plan } from '../../../core/plan/plan.ts'
 import type { Reckoning } from '../../../core/reckon.ts'
 import type { Tried } from '../../../core/wearer/wearer.ts'
+import type { SellerSd } from '../../../core/worksheet/arrival.ts'
 import type { TemplatesDrawn } from '../../../core/worksheet/drawing/draw-templates.ts'
 import type { Worksheet } from '../../../core/worksheet/worksheet.ts'
 
@@ -33,7 +34,10 @@ export interface WorkShown {
   wearer: string
   kind: GarmentKind
   reckoning: Reckoning
-  isTailored: boolean
+  /** What is looked at before anything is unpicked, a sentence each. */
+  inspection: string[]
+  /** Figures further off than two tapes usually are, and what one's own tape did to the plan, a sentence each. */
+  found: string[]
   arrival: ArrivalPoint[]
   tried: Tried[]
   /** Points that can be pinched or gape, the deciding ones first. */
@@ -46,15 +50,19 @@ export interface WorkShown {
   result: readonly { point: PointId; mm: number }[]
   finishedAt: string | null
   pace: PaceShown | null
-  /** How far sellers' figures were off, over everything that was measured again; null: nothing was. */
-  sellers: { n: number; mm: number } | null
+  /** How far sellers' figures may be off by what was measured again; null: nothing was. */
+  sellers: SellersShown | null
 }
 /** What finished pieces tell of this person's pace. */
 export interface PaceShown {
   n: number
-  own: number
-  table: number
   pace: number
+  isUsed: boolean
+}
+/** Standard deviations, mm, around for girths. */
+export interface SellersShown {
+  n: number
+  sd: SellerSd
   isUsed: boolean
 }
 export type Paper = 'A4' | 'Letter'
@@ -69,5 +77,6 @@ export interface WorkActions {
   onNote: (step: string, note: string) => void
   onFinish: (outcome: { minutes: number | null; result: { point: PointId; mm: number }[] } | null) => void
   onPace: (pace: number) => void
+  onSellers: (sd: SellerSd) => void
   onPaper: (paper: Paper) => void
 }

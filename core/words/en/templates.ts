@@ -56,7 +56,7 @@ export const templates = {
   'template.dart.leg': 'each leg {mm|length}',
   'template.dart.fold': 'fold here',
   'template.dart.point': 'point, {mm|length} off',
-  'template.dart.count': '{count} darts alike, two by two at the same distance from the centre.',
+  'template.dart.count': '{count} darts alike, the same to the left and to the right of the centre.',
   'template.dart.how': 'Pin leg on leg, mark on mark. Stitch from the wide end to nothing and knot the threads; do not stitch back.',
   'template.dart.assumed': 'Usual length, {mm|length} in all: end it short of the fullest place.',
 
@@ -82,10 +82,11 @@ export const templates = {
   'template.kept.sew': 'Bring the upper line onto the old stitching and sew close beside the ridge; the old edge stays.',
   'template.turn-up.bottom': 'new bottom edge of the leg',
   'template.turn-up.top': 'top of the turn-up, {mm|length} deep',
-  'template.turn-up.inside': '{mm|length} more, inside',
+  'template.turn-up.cut': 'cut here, {mm|length} below that',
   'template.turn-up.old-bottom': 'old bottom edge, its crease',
   'template.turn-up.lay': 'Chalk the new bottom edge {mm|length} above the old one, lay the gauge on it.',
-  'template.turn-up.fold': 'Turn in at the middle line and hem inside, then turn up at the bottom edge; catch it at both seams.',
+  'template.turn-up.fold':
+    'Turn in at the middle line, so that the raw edge comes to the bottom edge inside, and catch it. Then turn up at the bottom edge.',
   'template.turn-up.open': 'Open the turn-up, brush and press it flat, lay “old bottom edge” on its lowest crease.',
   'template.tuck.fold': 'fold of the tuck',
   'template.tuck.line': 'stitch here, {mm|length} from the fold',
@@ -99,7 +100,7 @@ export const templates = {
 
   'template.curve.lay':
     'Lay the centre on the centre and the dotted curve on the hem as it is; the new edge lies {mm|length} above it all the way.',
-  'template.curve.cut': 'Cut {mm|length} below the new edge and turn it twice, {turn|length} each time.',
+  'template.curve.cut': 'Cut {mm|length} below the new edge and turn it twice, {first|length}, then {turn|length}.',
   'template.curve.ease':
     'Run a line of stitches along the edge: it is eased by {eased|length} where the tail is full and gives {stretched|length} towards the side seam.',
   'template.curve.even': 'Front and back end level at the side seam: match them there before you sew.',
@@ -149,5 +150,42 @@ export const templates = {
   'template.key.makes': 'new stitching or edge',
   'template.key.goes': 'old line that goes',
   'template.key.cut': 'cut, after trying on',
-  'template.key.fold': 'fold'
+  'template.key.fold': 'fold',
+  'template.key.grain': 'nearly the grain',
+
+  'template.outline.scale': 'One to {scale}.',
+  'template.outline.becomes': '{now}, then {mm|figure}',
+
+  'sketch.pinch':
+    'The back seen from outside: half of the amount is pinched to each side of the middle seam, running out to nothing below.',
+  'sketch.pinch.half': 'half',
+  'sketch.pinch.nothing': 'runs out',
+  'sketch.kept-edge':
+    'A leg cut through, seen from its side: the fold goes up inside, half as deep as the leg is shortened; the old edge stays.',
+  'sketch.kept-edge.half': 'half of it',
+  'sketch.kept-edge.sew': 'sew by the ridge',
+  'sketch.kept-edge.edge': 'old edge stays',
+  'sketch.kept-edge.leg': 'leg',
+  'sketch.shank':
+    'A button from its side: thread wound round itself between the button and the cloth, as long as the buttonhole’s edge is thick.',
+  'sketch.shank.wind': 'wind round',
+  'sketch.shank.spacer': 'spacer',
+  'sketch.shank.cloth': 'cloth',
+  'sketch.turn-up':
+    'A leg cut through: the cloth goes up outside, back in at the top, and its raw edge is caught at the bottom between them.',
+  'sketch.turn-up.bottom': 'bottom edge',
+  'sketch.turn-up.top': 'top',
+  'sketch.turn-up.raw': 'raw edge, caught',
+  'sketch.turn-up.leg': 'leg',
+  'sketch.dart': 'A dart folded down its middle: the seam runs from the wide end to the fold, its last stitches along it.',
+  'sketch.dart.wide': 'wide end',
+  'sketch.dart.along': 'last stitches along it',
+  'sketch.dart.fold': 'fold',
+  'sketch.blind-hem': 'A hem from inside: each stitch takes the hem’s edge, then one thread of the outer cloth.',
+  'sketch.blind-hem.thread': 'one thread of the outer cloth',
+  'sketch.blind-hem.hem': 'hem’s edge',
+  'sketch.blind-hem.fold': 'fold',
+  'sketch.cap': 'The top of a sleeve laid flat: all of the seam line moves down by the same amount, top and underarm alike.',
+  'sketch.cap.old': 'old line',
+  'sketch.cap.new': 'all of it down'
 } as const

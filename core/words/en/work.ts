@@ -24,16 +24,6 @@ export const work = {
   'arrival.now': 'With your figures: {verdict|verdict}.',
   'arrival.now-chance': 'With your figures: {verdict|verdict}. Chance it fits: {chance|tens}.',
   'arrival.look': 'Before you unpick anything, look at',
-  'inspect.seams': 'every seam from the inside: how much cloth it has, and whether it was altered before (old needle holes, a second line)',
-  'inspect.wear': 'where it wears first: elbows, seat, inner thighs, cuffs, pocket edges. Hold it against the light',
-  'inspect.stains': 'stains and scent in daylight, underarms and neck first',
-  'inspect.moth': 'moth: small round holes, grit like sand in the seams. If you find any, keep it in a closed bag until it is treated',
-  'inspect.closings': 'zip, hooks and buttons: each one works, and how many spare ones there are',
-  'inspect.label': 'the labels: what it is made of, and how its maker says it is cleaned',
-  'inspect.legs': 'the crotch seam and the back pockets, and how deep the hems are turned up',
-  'inspect.skirt': 'the hem all round, the vent, and whether the lining is sewn to the hem',
-  'inspect.upper': 'the armholes and the collar, and whether the cuffs can be opened',
-  'inspect.tailored': 'the lining at the armholes, and whether the cuff buttons open',
 
   'tryon.head': 'Try it on',
   'tryon.how':
@@ -126,7 +116,10 @@ export const work = {
   'finish.pace': 'Over {n} {n|one:piece|other:pieces} you took {own|time} where the table has {table|time}: {pace} times as long.',
   'finish.pace.use': 'Count with {pace} from now on',
   'finish.pace.used': 'Your times are counted with {pace}.',
-  'finish.sellers': 'Over {n} {n|one:figure|other:figures} sellers were off by {mm|length} on average.',
+  'finish.sellers':
+    'By {n} {n|one:figure|other:figures} that you measured again, sellers are off by about {girth|length} across and {length|length} along.',
+  'finish.sellers.use': 'Count with that from now on',
+  'finish.sellers.used': 'Sellers’ figures are counted so.',
 
   'work.done.arrived': '{point|point}: your figure counts now.',
   'work.done.forgotten': '{point|point}: the seller’s figure counts again.',
@@ -135,5 +128,6 @@ export const work = {
   'work.done.begun': 'The work sheet is made.',
   'work.done.finished': 'Noted as finished.',
   'work.done.unfinished': 'Not finished after all.',
+  'work.done.sellers': 'Sellers’ figures are counted so from now on.',
   'work.done.pace': 'Times are counted with {pace} from now on.'
 } as const

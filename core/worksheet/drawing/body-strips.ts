@@ -1,16 +1,19 @@
 /** Strips for the bodies of upper garments and dresses: the side seams from the underarm, the centre back of a jacket, a coat or a dress. */
 import type { PointId } from '../../ids/points.ts'
-import { offsetsThrough } from '../seam-line.ts'
+import { type Anchor, offsetsThrough } from '../seam-line.ts'
+import { sideLevels } from '../shapes.ts'
 import { offsetAtPoint } from './seam-change.ts'
 import { seamStrip } from './seam-strip.ts'
 import { type Asked, figureOf, type Template } from './template.ts'
 import { type JobLine, named, stripNotes } from './waist-strips.ts'
 
+/** A boned bodice runs out below the waist over a hand's breadth (common practice). */
+const BELOW_BODICE_MM = 80
 /** Below the hip of a jumpsuit the line is back on the old one after this (common practice); of a dress or coat it runs on to the hem. */
 const JUMPSUIT_RUN_MM = 200
-/** The underarm lies a little below the middle between nape and waist (common practice). */
-const UNDERARM_SHARE = 0.55
-const NAPE_TO_WAIST_MM = 430
+/** What the levels are reckoned from where neither is told. */
+const USUAL_NAPE_TO_WAIST_MM = 430
+const USUAL_LENGTH_MM = 700
 
 interface Heights {
   /** From the underarm down. */
@@ -20,29 +23,24 @@ interface Heights {
   assumed: string[]
 }
 
-/** Where waist, hip and bottom edge lie below the underarm. */
+/** Where waist, hip and bottom edge lie below the underarm, and what of it was not told. */
 function heightsOf(asked: Asked): Heights {
-  const toWaist = figureOf(asked, 'napeToWaist', NAPE_TO_WAIST_MM)
-  const length = figureOf(asked, 'bodyLength', 700)
-  const waist = (1 - UNDERARM_SHARE) * toWaist.mm
-  const hem = Math.max(waist + 60, length.mm - UNDERARM_SHARE * toWaist.mm)
-  return { waist, hip: waist + asked.garment.made.hipDepthMm, hem, assumed: [...toWaist.assumed, ...length.assumed] }
+  const levels = sideLevels(asked.garment)
+  const assumed = [
+    ...figureOf(asked, 'napeToWaist', USUAL_NAPE_TO_WAIST_MM).assumed,
+    ...figureOf(asked, 'bodyLength', USUAL_LENGTH_MM).assumed
+  ]
+  return { ...levels, assumed }
 }
 
 /** The side seams through chest, waist and what lies lowest. */
 export function bodySides(asked: Asked, line: JobLine): Template | null {
   const { job, garment, t } = asked
   const heights = heightsOf(asked)
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
   const toHip = garment.kind === 'dress' || garment.kind === 'jumpsuit' || garment.kind === 'coat'
   const hip = at('hip')
-  // past the hip the seam goes on as far as it was moved there, or runs out where the row stops
-  const below = toHip ? [{ y: heights.hip, offset: hip }, ...(isOn(asked) ? [] : [{ y: heights.hip + JUMPSUIT_RUN_MM, offset: 0 }])] : []
-  const offsets = offsetsThrough([
-    { y: 0, offset: at('chest') },
-    { y: heights.waist, offset: at('waist') },
-    ...(toHip ? below : [{ y: heights.hem, offset: at('hem') }])
-  ])
+  const offsets = offsetsThrough([{ y: 0, offset: at('chest') }, { y: heights.waist, offset: at('waist') }, ...lowest(asked, heights, at)])
   if (offsets === null || offsets.to <= offsets.from) return null
   return seamStrip(asked, {
     ...named(asked, line, 'template.title.strip'),
@@ -59,6 +57,16 @@ export function bodySides(asked: Asked, line: JobLine): Template | null {
     assumed: heights.assumed
   })
 }
+/** Below the waist: to the hem, or to the hip and on as far as it was moved there, or to where it runs out. */
+function lowest({ job, garment }: Asked, { waist, hip, hem }: Heights, at: (point: PointId) => number): Anchor[] {
+  if (job.id === 'bodice-boned-in') return [{ y: waist + BELOW_BODICE_MM, offset: 0 }]
+  if (garment.kind === 'jumpsuit')
+    return [
+      { y: hip, offset: at('hip') },
+      { y: hip + JUMPSUIT_RUN_MM, offset: 0 }
+    ]
+  return garment.kind === 'dress' || garment.kind === 'coat' ? [{ y: hip, offset: at('hip') }] : [{ y: hem, offset: at('hem') }]
+}
 /** Does what the hip takes go on to the hem? */
 const isOn = ({ garment }: Asked): boolean => garment.kind === 'dress' || garment.kind === 'coat'
 
@@ -69,7 +77,7 @@ const ABOVE_UNDERARM_MM = 60
 export function middleBack(asked: Asked, line: JobLine): Template | null {
   const { job, garment, t } = asked
   const heights = heightsOf(asked)
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
   const isWaistcoat = garment.kind === 'waistcoat'
   const lowest = isWaistcoat ? at('waist') : garment.kind === 'dress' ? at('hip') : at('hem')
   const atHip = garment.kind === 'coat' ? at('hip') : lowest

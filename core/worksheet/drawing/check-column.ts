@@ -1,7 +1,7 @@
 /** The left of the first sheet: two squares to measure before anything is laid, and what each kind of line says. */
 import { INCH_MM } from '../../length.ts'
 import { FIRST_COLUMN_MM, NOTE_MM, TITLE_MM } from './layout.ts'
-import type { Box, Spot } from './line-work.ts'
+import type { Box, Line, Spot } from './line-work.ts'
 import type { Shape } from './shapes.ts'
 import { INK, stroke, words } from './strokes.ts'
 import type { Asked, LineRole, Untemplated } from './template.ts'
@@ -9,8 +9,9 @@ import { wrapped } from './text-size.ts'
 
 export const CHECK_MM = 50
 export const CHECK_INCHES = 2
-const KEY: Exclude<LineRole, 'mark' | 'grain'>[] = ['edge', 'makes', 'goes', 'cut', 'fold']
+const KEY: Exclude<LineRole, 'mark'>[] = ['edge', 'makes', 'goes', 'cut', 'fold', 'grain']
 const LINE_TALL = 4
+const KEY_MM = 14
 
 /** A square of this size, ticked at every step, with its words inside. */
 function square(at: Spot, size: number, steps: number, text: string): Shape[] {
@@ -25,6 +26,21 @@ function square(at: Spot, size: number, steps: number, text: string): Shape[] {
     words({ at: { x: at.x + size / 2, y: at.y + size / 2 + 1 }, text, size: NOTE_MM + 0.3, anchor: 'middle' })
   ]
 }
+
+const level = (x: number, y: number): Line => [
+  { x, y },
+  { x: x + KEY_MM, y }
+]
+const arrow = (x: number, y: number): Line => [
+  { x: x + 1.5, y: y - 0.8 },
+  { x, y },
+  { x: x + 1.5, y: y + 0.8 },
+  { x, y },
+  { x: x + KEY_MM, y },
+  { x: x + KEY_MM - 1.5, y: y - 0.8 },
+  { x: x + KEY_MM, y },
+  { x: x + KEY_MM - 1.5, y: y + 0.8 }
+]
 
 /** Everything in the column, from its top; what has no template is told below, as far as the sheet goes. */
 export function checkColumn(room: Box, { t, units }: Pick<Asked, 't' | 'units'>, without: readonly Untemplated[]): Shape[] {
@@ -46,12 +62,7 @@ export function checkColumn(room: Box, { t, units }: Pick<Asked, 't' | 'units'>,
   shapes.push(words({ at: { x: left, y }, text: t('template.page.key'), size: TITLE_MM }))
   y += 5
   for (const role of KEY) {
-    shapes.push(
-      stroke(role, [
-        { x: left, y: y - 1 },
-        { x: left + 14, y: y - 1 }
-      ])
-    )
+    shapes.push(stroke(role, role === 'grain' ? arrow(left, y - 1) : level(left, y - 1)))
     shapes.push(words({ at: { x: left + 17, y }, text: t(`template.key.${role}`), size: NOTE_MM }))
     y += LINE_TALL + 0.6
   }

@@ -2,10 +2,11 @@
  * The curved hem of a shirt moved up: front and back end level at the side seam, at the same height. A hem that is turned twice is sewn to a line that
  * lies above its edge; on a curve the two differ from place to place, and since both ends lie level they are alike in all (turning theorem).
  */
+import { hemFor } from '../hems.ts'
 import { whole } from './label-box.ts'
 import { along, beside, type Line, lengthOf, type Spot } from './line-work.ts'
 import { STEP_MM } from './seam-strip.ts'
-import { type Asked, figureOf, type Label, makeOf, type Template, type TemplateLine } from './template.ts'
+import { type Asked, figureOf, type Label, type Template, type TemplateLine } from './template.ts'
 import { type JobLine, named } from './waist-strips.ts'
 
 export type Half = 'front' | 'back'
@@ -41,17 +42,17 @@ export function easing(edge: Line, sewn: Line): { eased: number; stretched: numb
 }
 
 export function curvedHem(asked: Asked, line: JobLine, half: Half): Template {
-  const { t, plan } = asked
+  const { t, plan, garment } = asked
   const hem = figureOf(asked, 'hem', USUAL_HEM)
   const after = plan.after.find(({ point }) => point === 'hem')?.mm ?? hem.mm
-  const depth = makeOf(asked, 'hemDepthMm')
   const up = line.offsetMm
   const [wideBefore, wide] = [hem.mm / 4, after / 4]
   const old = tailCurve(wideBefore, TAIL_MM[half])
   const fold = tailCurve(wide, TAIL_MM[half], -up)
   // to the left of a line that runs from the centre outwards is up the garment
-  const turn = depth.mm / 2
-  const [first, sewn, cut] = [beside(fold, -turn), beside(fold, turn), beside(fold, -depth.mm)]
+  const { allowanceMm, firstTurnMm } = hemFor(garment)
+  const turn = allowanceMm - firstTurnMm
+  const [first, sewn, cut] = [beside(fold, -turn), beside(fold, turn), beside(fold, -allowanceMm)]
   const { eased, stretched } = easing(first, sewn)
   const lines: TemplateLine[] = [
     { role: 'goes', line: old },
@@ -61,7 +62,7 @@ export function curvedHem(asked: Asked, line: JobLine, half: Half): Template {
     {
       role: 'edge',
       line: [
-        { x: wide, y: -up - depth.mm - 25 },
+        { x: wide, y: -up - allowanceMm - 25 },
         { x: wideBefore, y: 0 }
       ]
     },
@@ -93,19 +94,19 @@ export function curvedHem(asked: Asked, line: JobLine, half: Half): Template {
     title: t(`template.title.curved-hem.${half}`),
     notes: [
       t('template.curve.lay', { mm: up }),
-      t('template.curve.cut', { mm: depth.mm, turn }),
+      t('template.curve.cut', { mm: allowanceMm, first: firstTurnMm, turn }),
       t('template.curve.ease', { eased, stretched }),
       t('template.curve.even')
     ],
-    assumed: [...hem.assumed, t('template.assumed.tail', { mm: TAIL_MM[half] }), ...depth.assumed],
+    assumed: [...hem.assumed, t('template.assumed.tail', { mm: TAIL_MM[half] })],
     lines,
     labels: [
       { ...text(4, start.y - 3, t('template.new-edge', { mm: up })), look: 'strong' },
       text(4, start.y + turn - 0.8, t('template.curve.turn')),
-      text(4, start.y + depth.mm + 3.6, t('template.curve.cut-here')),
+      text(4, start.y + allowanceMm + 3.6, t('template.curve.cut-here')),
       text(4, TAIL_MM[half] - 2, t('template.hem.old-edge')),
       { at: { x: -2, y: TAIL_MM[half] / 2 - up }, text: t('template.centre'), anchor: 'middle', upright: true },
-      text(wide - 4, -up - depth.mm - 14, t('template.at.side-seam'), 'end')
+      text(wide - 4, -up - allowanceMm - 14, t('template.at.side-seam'), 'end')
     ],
     lengths: { old: lengthOf(old), fold: lengthOf(fold), turned: lengthOf(first), sewn: lengthOf(sewn), eased, stretched, sideUp: up }
   })

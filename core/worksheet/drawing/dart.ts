@@ -1,6 +1,7 @@
 /** Darts: their two legs as long as each other, the fold between them, at true scale. */
 import type { AlterationId } from '../../ids/alterations.ts'
 import type { Job } from '../../plan/plan.ts'
+import { dartsFor } from '../marks.ts'
 import { whole } from './label-box.ts'
 import { along, apart, type Line, lengthOf, type Spot } from './line-work.ts'
 import { grain, STEP_MM } from './seam-strip.ts'
@@ -17,11 +18,8 @@ const DARTS: Partial<Record<AlterationId, { downMm: number; upMm: number; fourPa
   'yoke-darts': { downMm: 90, upMm: 0, fourPastMm: 50 },
   'back-darts': { downMm: 76.2, upMm: 76.2, fourPastMm: Number.POSITIVE_INFINITY }
 }
-/** A dart steeper than one in this bowls: a wide one is drawn longer (common practice). */
-const LEAST_LENGTH_OF_HALF = 5
-
 export interface Darts {
-  count: 2 | 4
+  count: number
   /** Each leg from the fold at the dart's widest, mm: half of what it takes. */
   halfMm: number
   downMm: number
@@ -32,10 +30,8 @@ export interface Darts {
 export function dartsOf({ id, amountMm }: Pick<Job, 'id' | 'amountMm'>): Darts | null {
   const dart = DARTS[id]
   if (dart === undefined) return null
-  const count = amountMm > dart.fourPastMm ? 4 : 2
-  const halfMm = amountMm / count / 2
-  const least = LEAST_LENGTH_OF_HALF * halfMm
-  return { count, halfMm, downMm: Math.max(dart.downMm, least), upMm: dart.upMm === 0 ? 0 : Math.max(dart.upMm, least) }
+  const { count, widthMm, lengthMm } = dartsFor(amountMm, { fourPastMm: dart.fourPastMm, lengthMm: dart.downMm })
+  return { count, halfMm: widthMm / 2, downMm: lengthMm, upMm: dart.upMm === 0 ? 0 : Math.max(dart.upMm, lengthMm) }
 }
 
 export function dartTemplate(asked: Asked, line: Asked['job']['lines'][number]): Template | null {

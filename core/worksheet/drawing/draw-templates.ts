@@ -5,10 +5,10 @@ import { say, type Wording } from '../../words/say.ts'
 import { checkColumn } from './check-column.ts'
 import { labelSize } from './label-box.ts'
 import { layOut, NOTE_MM, NOTE_TALL, type Placed, roomOn, type Sheet, TITLE_MM, TITLE_TALL, type TitleOf } from './layout.ts'
-import { type Box, cutTo, type Spot } from './line-work.ts'
+import { type Box, cutTo, type Line, type Spot } from './line-work.ts'
 import { type Shape, toSvg } from './shapes.ts'
 import { FAINT_INK, stroke, words } from './strokes.ts'
-import type { Asked, Template, Untemplated } from './template.ts'
+import type { Asked, Label, Template, Untemplated } from './template.ts'
 import { templatesFor } from './templates-for.ts'
 import { labelsOf, MARGIN_MM, OVERLAP_MM, type Paper, SHEETS } from './tiles.ts'
 
@@ -120,7 +120,8 @@ function piece({ template, tiling, tile, at, head, isTiled }: Placed): Drawn {
   const lines = template.lines.flatMap(({ role, line }) =>
     cutTo(line, tile.shows).map((cut) => stroke(role, cut.line.map(onPage), cut.from))
   )
-  const labels = (labelsOf(template.labels, tiling).get(tile) ?? []).map((label) =>
+  const labels = (labelsOf(template.labels, tiling).get(tile) ?? []).flatMap((label): Shape[] => [
+    ...leadOf(label, tile.shows).map((lead) => stroke('mark', lead.map(onPage))),
     words({
       at: onPage(label.at),
       text: label.text,
@@ -130,10 +131,19 @@ function piece({ template, tiling, tile, at, head, isTiled }: Placed): Drawn {
       faint: label.look === 'faint',
       upright: label.upright === true
     })
-  )
+  ])
   const joins = isTiled ? joinMarks(tile, tiling, onPage) : []
   return { shape: { tag: 'g', attributes: {}, children: [...joins, ...lines, ...labels, ...texts] }, marks: lines.length }
 }
+
+/** The line from words to what they speak of, as far as this tile shows it. */
+function leadOf({ at, lead, upright }: Label, shows: Box): Line[] {
+  if (lead === undefined) return []
+  const from = upright === true ? { x: at.x - LEAD_UP_MM, y: at.y + 1 } : { x: at.x - 1, y: at.y - LEAD_UP_MM }
+  return cutTo([from, lead], shows).map(({ line }) => line)
+}
+/** The middle of small letters over their line. */
+const LEAD_UP_MM = 1.1
 
 const CROSS_MM = 3
 /** The edge of what a tile shows, and crosses in the middle of each overlap: the same places on both sheets. */

@@ -1,7 +1,5 @@
 /** Gauges: a card with level lines, laid against an edge and marked off all round it. Hems, kept edges, turn-ups, tucks, seams that lie across. */
-import { legSlope } from '../../alterations/leg-length.ts'
-import { skirtSlope } from '../../alterations/skirts.ts'
-import type { GarmentKind } from '../../ids/kinds.ts'
+import { cutFor, type HemHow, hemFor, hemFullness } from '../hems.ts'
 import { spread, whole } from './label-box.ts'
 import type { Line } from './line-work.ts'
 import { grain } from './seam-strip.ts'
@@ -11,8 +9,6 @@ import { type JobLine, named } from './waist-strips.ts'
 /** As wide as the marks are apart, so that it is moved on mark by mark. */
 const CARD_MM = 50
 const LABELS_APART_MM = 4.8
-/** What is turned under at a hem that is turned twice; never more than half of it (JB: half an inch and an inch). */
-const TURN_UNDER_MM = 10
 /** A hem taller than this is marked with a tape: its gauge tells what is turned up alone. */
 const TALLEST_MM = 150
 
@@ -67,53 +63,86 @@ const level = (y: number): Line => [
   { x: CARD_MM, y }
 ]
 
-const LEGGED: ReadonlySet<GarmentKind> = new Set(['trousers', 'jeans', 'shorts', 'jumpsuit'])
-/** How much wider the garment is for each mm up from its edge; a skirt narrows. Sleeves and tops: taken as straight. */
-function widerUp({ garment }: Asked, line: JobLine): number {
-  if (line.seam !== 'hem') return 0
-  if (LEGGED.has(garment.kind)) return legSlope(garment)
-  return garment.kind === 'skirt' || garment.kind === 'dress' ? -skirtSlope(garment) : 0
-}
-/** Less than this is pressed in without asking. */
-const WORTH_SAYING_MM = 4
+/** Less than this is pressed in without asking; the steps say the same. */
+const WORTH_SAYING_MM = 3
 
-/** What the turned-up cloth has too little or too much of, where the garment is not straight: slope × depth. */
-function fullness(asked: Asked, line: JobLine, depthMm: number): string[] {
-  const mm = widerUp(asked, line) * depthMm
-  if (Math.abs(mm) < WORTH_SAYING_MM) return []
-  return [asked.t(mm > 0 ? 'template.hem.tight' : 'template.hem.full', { mm: Math.abs(mm) })]
+/** What the turned-up cloth has too much or too little of, where the garment is not straight. */
+function fullness(asked: Asked, depthMm: number, how: HemHow): string[] {
+  const mm = hemFullness(asked.garment, depthMm, how)
+  if (Math.abs(mm) <= WORTH_SAYING_MM) return []
+  return [asked.t(mm > 0 ? 'template.hem.full' : 'template.hem.tight', { mm: Math.abs(mm) })]
 }
 
-/** A hem: the fold, what is turned up and where it is stitched; up or down by the line's offset. */
-export function hemGauge(asked: Asked, line: JobLine): Template {
-  const { t, garment } = asked
+/** A hem turned up: the fold, the cloth that is turned and where it is stitched, as the steps have it. */
+export const hemUpGauge =
+  (how?: HemHow) =>
+  (asked: Asked, line: JobLine): Template => {
+    const { t, garment } = asked
+    const there = makeOf(asked, 'hemDepthMm')
+    const hem = hemFor(garment, how)
+    const up = line.offsetMm
+    const { belowMm: below, offMm } = cutFor(garment, hem, up)
+    const under = Math.min(hem.firstTurnMm, below)
+    const stands = below - under
+    // a tall one is chalked with a tape: the gauge tells what is turned up alone
+    const isTall = up > TALLEST_MM
+    const at = isTall ? 0 : up
+    const rows: Row[] = [
+      { role: 'makes', up: at, text: t(isTall ? 'template.hem.fold' : 'template.hem.fold-up', { mm: up }), strong: true }
+    ]
+    if (!isTall) rows.push({ role: 'goes', up: 0, text: t('template.hem.old-edge') })
+    if (stands > 2) rows.push({ role: 'mark', up: at + stands, text: t('template.hem.stitched', { mm: stands }) })
+    if (under > 2) rows.push({ role: 'fold', up: at - stands, text: t('template.hem.under', { mm: under }) })
+    rows.push({
+      role: offMm > 0 ? 'cut' : 'edge',
+      up: at - below,
+      text: t(offMm > 0 ? 'template.hem.cut' : 'template.hem.raw-edge', { mm: below })
+    })
+    return gauge(asked, line, {
+      rows,
+      notes: [
+        t(isTall ? 'template.hem.lay-on-chalk' : 'template.hem.lay-on-edge', { mm: up }),
+        t('template.hem.round'),
+        ...fullness(asked, below, how)
+      ],
+      assumed: there.assumed,
+      lengths: { fold: up, left: below, stands, under, fullness: hemFullness(garment, below, how) }
+    })
+  }
+
+/** A hem let down: the new fold and what is left of the cloth that was turned up. */
+export function hemDownGauge(asked: Asked, line: JobLine): Template {
+  const { t } = asked
+  const there = makeOf(asked, 'hemDepthMm')
+  const down = Math.abs(line.offsetMm)
+  const left = Math.max(0, there.mm - down)
+  return gauge(asked, line, {
+    rows: [
+      { role: 'goes', up: 0, text: t('template.hem.old-edge') },
+      { role: 'makes', up: -down, text: t('template.hem.fold-down', { mm: down }), strong: true },
+      { role: 'edge', up: -down - left, text: t('template.hem.raw-edge', { mm: left }) }
+    ],
+    notes: [t('template.hem.lay-on-fold'), t('template.hem.round'), ...fullness(asked, left, undefined)],
+    assumed: there.assumed,
+    lengths: { fold: -down, left, fullness: hemFullness(asked.garment, left) }
+  })
+}
+
+/** All of the old hem and the new length turned up in one deep hem, to let down as a child grows. */
+export function deepHemGauge(asked: Asked, line: JobLine): Template {
+  const { t } = asked
   const there = makeOf(asked, 'hemDepthMm')
   const up = line.offsetMm
-  const left = up >= 0 ? there.mm : Math.max(0, there.mm + up)
-  const isTurnedTwice = garment.made.hemKind === 'plain' || garment.made.hemKind === 'original-edge'
-  const under = isTurnedTwice ? Math.min(TURN_UNDER_MM, left / 2) : 0
-  const stands = left - under
-  const isTall = up > TALLEST_MM
-  const at = isTall ? 0 : up
-  const rows: Row[] = [
-    {
-      role: 'makes',
-      up: at,
-      text: t(isTall ? 'template.hem.fold' : up >= 0 ? 'template.hem.fold-up' : 'template.hem.fold-down', { mm: Math.abs(up) }),
-      strong: true
-    }
-  ]
-  if (!isTall) rows.push({ role: 'goes', up: 0, text: t('template.hem.old-edge') })
-  if (stands > 2) rows.push({ role: 'mark', up: at + stands, text: t('template.hem.stitched', { mm: stands }) })
-  if (under > 2) rows.push({ role: 'fold', up: at - stands, text: t('template.hem.under', { mm: under }) })
-  const raw = up >= 0 ? 'template.hem.cut' : 'template.hem.raw-edge'
-  if (left > 0) rows.push({ role: up >= 0 ? 'cut' : 'edge', up: at - left, text: t(raw, { mm: left }) })
-  const lay = isTall ? 'template.hem.lay-on-chalk' : up >= 0 ? 'template.hem.lay-on-edge' : 'template.hem.lay-on-fold'
+  const left = there.mm + up
   return gauge(asked, line, {
-    rows,
-    notes: [t(lay, { mm: Math.abs(up) }), t('template.hem.round'), ...fullness(asked, line, left)],
+    rows: [
+      { role: 'makes', up, text: t('template.hem.fold-up', { mm: up }), strong: true },
+      { role: 'goes', up: 0, text: t('template.hem.old-edge') },
+      { role: 'edge', up: -there.mm, text: t('template.hem.raw-edge', { mm: left }) }
+    ],
+    notes: [t('template.hem.lay-on-fold'), t('template.hem.round'), ...fullness(asked, left, undefined)],
     assumed: there.assumed,
-    lengths: { fold: up, left, stands, under, fullness: widerUp(asked, line) * left }
+    lengths: { fold: up, left, fullness: hemFullness(asked.garment, left) }
   })
 }
 
@@ -133,11 +162,10 @@ export function keptEdge(asked: Asked, line: JobLine): Template {
   })
 }
 
-/** A turn-up as it is seen, where it is not told, and the hem inside it (common practice; the rows take the same). */
+/** A turn-up as it is seen, where it is not told (common practice; the rows take the same). */
 const TURN_UP_MM = 38
-const TURN_UP_HEM_MM = 30
 
-/** A turn-up made again: the bottom edge, its two folds and the hem inside; three depths of cloth lie in it (SEAM2, HDS). */
+/** A turn-up made again: the bottom edge and its two folds; three depths of cloth lie in it, the raw edge caught inside at the bottom (SEAM2, HDS). */
 export function turnUpGauge(asked: Asked, line: JobLine): Template {
   const { t, garment } = asked
   const deep = garment.told.hemDepthMm ?? TURN_UP_MM
@@ -145,12 +173,11 @@ export function turnUpGauge(asked: Asked, line: JobLine): Template {
     rows: [
       { role: 'makes', up: 0, text: t('template.turn-up.bottom'), strong: true },
       { role: 'fold', up: -deep, text: t('template.turn-up.top', { mm: deep }) },
-      { role: 'fold', up: -2 * deep, text: t('template.turn-up.inside', { mm: deep }) },
-      { role: 'cut', up: -2 * deep - TURN_UP_HEM_MM, text: t('template.hem.cut', { mm: TURN_UP_HEM_MM }) }
+      { role: 'cut', up: -2 * deep, text: t('template.turn-up.cut', { mm: deep }) }
     ],
     notes: [t('template.turn-up.lay', { mm: line.offsetMm }), t('template.turn-up.fold')],
     assumed: isAssumed(garment, 'hemDepthMm') ? [t('template.assumed.turn-up', { mm: deep })] : [],
-    lengths: { seen: deep, below: 2 * deep + TURN_UP_HEM_MM }
+    lengths: { seen: deep, below: 2 * deep }
   })
 }
 
@@ -166,7 +193,7 @@ export function turnUpDown(asked: Asked, line: JobLine): Template {
       { role: 'makes', up: -down, text: t('template.hem.fold-down', { mm: down }), strong: true },
       { role: 'edge', up: -2 * deep, text: t('template.hem.raw-edge', { mm: left }) }
     ],
-    notes: [t('template.turn-up.open'), t('template.hem.round'), ...fullness(asked, line, left)],
+    notes: [t('template.turn-up.open'), t('template.hem.round'), ...fullness(asked, left, undefined)],
     assumed: isAssumed(garment, 'hemDepthMm') ? [t('template.assumed.turn-up', { mm: deep })] : [],
     lengths: { fold: -down, left }
   })

@@ -1,34 +1,27 @@
 /** Strips for legs and sleeves: inside and outside leg from the fork or the knee to the finished hem, the underarm seam, the armhole. */
-import { BELOW_KNEE } from '../../alterations/leg-length.ts'
 import type { PointId } from '../../ids/points.ts'
-import { LIMB_BLEND, offsetsThrough, taperDown } from '../seam-line.ts'
+import { offsetsThrough, taperDown } from '../seam-line.ts'
+import { finishedMm, legLevels, sleeveLevels } from '../shapes.ts'
 import { offsetAtPoint } from './seam-change.ts'
 import { seamStrip } from './seam-strip.ts'
 import { type Asked, figureOf, makeOf, type Template } from './template.ts'
 import { type JobLine, moves, named, stripNotes } from './waist-strips.ts'
 
-/** The calf stands so far down from the knee to the hem: what the rows share between knee and opening. */
-const CALF_BELOW_KNEE = 0.32
-const USUAL_INSEAM = 760
-
-/** A point as it will be, since tapers are told at the finished edge. */
-const afterwards = ({ plan }: Asked, point: PointId, mm: number): number => plan.after.find((one) => one.point === point)?.mm ?? mm
-
 /** Leg seams: alike on both, so one strip serves both. */
 export function legStrip(asked: Asked, line: JobLine, other: JobLine | undefined): Template | null {
   const { job, garment, t } = asked
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
-  const told = figureOf(asked, 'inseam', USUAL_INSEAM)
-  const length = afterwards(asked, 'inseam', told.mm)
-  const knee = (1 - BELOW_KNEE) * told.mm
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
+  const told = figureOf(asked, 'inseam', legLevels(garment).hem)
+  const length = finishedMm(asked.plan, 'inseam', told.mm)
+  const { knee, calf: calfAt } = legLevels(garment)
   const isLong = length > knee + 60
-  const calf = job.amounts.calf === undefined ? [] : [{ y: knee + CALF_BELOW_KNEE * (length - knee), offset: at('calf') }]
+  const calf = job.amounts.calf === undefined ? [] : [{ y: calfAt, offset: at('calf') }]
   const anchors = [
     { y: 0, offset: at('thigh') },
     ...(isLong ? [{ y: knee, offset: at('knee') }, ...calf] : []),
     { y: length, offset: at('legOpening') }
   ]
-  const offsets = offsetsThrough(anchors, LIMB_BLEND)
+  const offsets = offsetsThrough(anchors)
   if (offsets === null || offsets.to <= offsets.from) return null
   const hem = makeOf(asked, 'hemDepthMm')
   const reachesHem = offsets.to === length && at('legOpening') !== 0
@@ -51,23 +44,15 @@ export function legStrip(asked: Asked, line: JobLine, other: JobLine | undefined
   })
 }
 
-const USUAL_UNDERARM = 460
-/** From the shoulder's end to the underarm, along the sleeve (common practice). */
-const CAP_TALL = 130
-
 export function underarmStrip(asked: Asked, line: JobLine): Template | null {
   const { job, garment, t } = asked
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
-  const sleeve = garment.points.get('sleeveLength')?.mm
-  const told = figureOf(asked, 'sleeveUnderarm', sleeve === undefined ? USUAL_UNDERARM : Math.max(60, sleeve - CAP_TALL))
-  const length = afterwards(asked, 'sleeveUnderarm', told.mm)
-  const offsets = offsetsThrough(
-    [
-      { y: 0, offset: at('bicep') },
-      { y: length, offset: at('cuff') }
-    ],
-    LIMB_BLEND
-  )
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
+  const told = figureOf(asked, 'sleeveUnderarm', sleeveLevels(garment).cuff)
+  const length = finishedMm(asked.plan, 'sleeveUnderarm', told.mm)
+  const offsets = offsetsThrough([
+    { y: 0, offset: at('bicep') },
+    { y: length, offset: at('cuff') }
+  ])
   if (offsets === null || offsets.to <= offsets.from) return null
   return seamStrip(asked, {
     ...named(asked, line, 'template.title.strip'),

@@ -40,7 +40,9 @@ export function seamStrip(asked: Asked, strip: Strip): Template {
   const outwards = offsets.at((offsets.from + offsets.to) / 2) < 0
   const end = offsets.to + (strip.turnsUpMm ?? 0)
   const at = (y: number): number => (y <= offsets.to ? offsets.at(y) : offsets.at(2 * offsets.to - y))
-  const line = [...down(offsets.from, offsets.to, at), ...(end > offsets.to ? down(offsets.to, end, at).slice(1) : [])]
+  // where a straight piece ends, its corner is drawn exactly
+  const stops = [offsets.from, ...(strip.places ?? []).map(({ y }) => y).filter((y) => y > offsets.from && y < offsets.to), offsets.to]
+  const line = [...new Set([...stops, end])].slice(1).flatMap((to, i) => down(stops[i] ?? offsets.to, to, at).slice(i === 0 ? 0 : 1))
   const cut = outwards || leaveMm === null ? [] : cutLine(line, thereMm, leaveMm)
   const lines: TemplateLine[] = [
     { role: 'edge', line: upDown(-thereMm, offsets.from, end) },
@@ -57,7 +59,7 @@ export function seamStrip(asked: Asked, strip: Strip): Template {
   const beyond = Math.max(right, ...marked.labels.filter(({ anchor }) => anchor === 'start').map((label) => labelBox(label).right)) + 2
   const told = sideNotes(strip, line, cut, beyond, t)
   const arrow = widestGap([offsets.from, ...told.heights, end])
-  lines.push(...told.lines, grain(beyond + 8, arrow.from, arrow.to))
+  lines.push(grain(beyond + 8, arrow.from, arrow.to))
   const grainLabel: Label = {
     at: { x: beyond + 6.5, y: (arrow.from + arrow.to) / 2 },
     text: t('template.grain'),
@@ -166,26 +168,16 @@ function sideNotes(strip: Strip, line: Line, cut: Line, x: number, t: Asked['t']
     wanted.map(({ y }) => y),
     APART_MM
   )
-  return {
-    heights,
-    lines: wanted.map(
-      ({ to: spot }, i): TemplateLine => ({
-        role: 'mark',
-        line: [
-          { x: x + 3, y: heights[i] ?? spot.y },
-          { x: spot.x + 1, y: spot.y }
-        ]
-      })
-    ),
-    labels: wanted.map(
-      ({ text, strong }, i): Label => ({
-        at: { x: x + 4, y: (heights[i] ?? 0) + 1.1 },
-        text,
-        anchor: 'start',
-        ...(strong ? { look: 'strong' as const } : {})
-      })
-    )
-  }
+  const labels = wanted.map(
+    ({ text, to: lead, strong }, i): Label => ({
+      at: { x: x + 4, y: (heights[i] ?? 0) + 1.1 },
+      text,
+      anchor: 'start',
+      lead,
+      ...(strong ? { look: 'strong' as const } : {})
+    })
+  )
+  return { heights, labels }
 }
 
 /** Where an arrow has room between words: the middle of the widest gap, no longer than it need be. */

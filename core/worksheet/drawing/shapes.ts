@@ -12,7 +12,6 @@ export interface Shape {
 
 const ESCAPES: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
 /** What XML cannot hold even escaped. */
-// biome keeps control characters out of patterns, so they are told by their class
 const NOT_IN_XML = /[\p{Cc}\uFFFE\uFFFF]/gu
 const escaped = (text: string): string => text.replace(NOT_IN_XML, ' ').replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? '')
 

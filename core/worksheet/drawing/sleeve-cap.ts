@@ -2,8 +2,8 @@
  * A sleeve shortened at the armhole: its whole cap line moves down the sleeve, and is drawn anew so that its seam is still as long as the armhole with
  * its ease, though the sleeve is narrower there. Half a cap, from the top to the underarm.
  */
-import { isCut } from '../../garment/cut.ts'
 import type { Garment } from '../../garment/garment-as-worn.ts'
+import { capEaseMm } from '../steps/sleeves.ts'
 import { whole } from './label-box.ts'
 import { armholeOf } from './limb-strips.ts'
 import { along, beside, type Line, lengthOf } from './line-work.ts'
@@ -20,11 +20,10 @@ const TALLEST_MM = 260
 const USUAL_BICEP = 380
 const LABEL_AT = 12
 
-/** More cloth in the cap than in the armhole: MADA (25 to 38 in set-in sleeves, knits 13 to 19); shirts, sewn flat, 10 (common practice). */
-export function capEase({ kind, cut }: Garment): number {
-  if (kind === 'shirt') return 10
-  if (kind === 'knit-top' || kind === 'jumper' || isCut(cut, 'knit', 'tee', 'sweatshirt')) return 13
-  return 25
+/** More cloth in the cap than in the armhole: the middle of what the steps ask for. */
+export function capEase(garment: Garment): number {
+  const [least, most] = capEaseMm(garment)
+  return (least + most) / 2
 }
 
 /** Half a cap: from its top at (0, `top`) down to (`half`, `top + tall`). */
@@ -135,8 +134,6 @@ function drawn(asked: Asked, line: JobLine, cap: Cap, assumed: string[]): Templa
   // led from the empty corner above the curve
   const [atOld, atNew] = [oldLine[Math.floor(oldLine.length * 0.4)], newLine[Math.floor(newLine.length * 0.45)]]
   const side = cap.half * 0.62
-  if (atOld !== undefined) lines.push({ role: 'mark', line: [{ x: side - 1, y: LABEL_AT - 1 }, atOld] })
-  if (atNew !== undefined) lines.push({ role: 'mark', line: [{ x: side - 1, y: LABEL_AT + 6 - 1 }, atNew] })
   return whole({
     ...named(asked, line, 'template.title.cap'),
     alteration: asked.job.id,
@@ -148,8 +145,14 @@ function drawn(asked: Asked, line: JobLine, cap: Cap, assumed: string[]): Templa
     assumed,
     lines,
     labels: [
-      { at: { x: side, y: LABEL_AT }, text: t('template.cap.old'), anchor: 'start' },
-      { at: { x: side, y: LABEL_AT + 6 }, text: t('template.cap.new', { mm: down }), anchor: 'start', look: 'strong' },
+      { at: { x: side, y: LABEL_AT }, text: t('template.cap.old'), anchor: 'start', ...(atOld === undefined ? {} : { lead: atOld }) },
+      {
+        at: { x: side, y: LABEL_AT + 6 },
+        text: t('template.cap.new', { mm: down }),
+        anchor: 'start',
+        look: 'strong',
+        ...(atNew === undefined ? {} : { lead: atNew })
+      },
       { at: { x: cap.newHalf - 8, y: underarm + 7 }, text: t('template.cap.underarm'), anchor: 'end' },
       { at: { x: -1.5, y: (down + below) / 2 }, text: t('template.cap.centre'), anchor: 'middle', upright: true }
     ],

@@ -60,3 +60,13 @@ export function words({ at, text, size, anchor = 'start', bold = false, faint = 
     text
   }
 }
+
+/** The same in the ink of the page it stands on, light or dark; words without their white edge. */
+export function inInk(shape: Shape): Shape {
+  const attributes = Object.fromEntries(
+    Object.entries(shape.attributes)
+      .filter(([name]) => shape.tag !== 'text' || (!name.startsWith('stroke') && name !== 'paint-order'))
+      .map(([name, value]) => [name, value === INK || value === FAINT_INK ? 'currentColor' : value])
+  )
+  return { ...shape, attributes, ...(shape.children === undefined ? {} : { children: shape.children.map(inInk) }) }
+}

@@ -6,7 +6,7 @@ import type { AlterationId } from '../../ids/alterations.ts'
 import { bodySides, middleBack } from './body-strips.ts'
 import { curvedHem } from './curved-hem.ts'
 import { dartTemplate } from './dart.ts'
-import { acrossGauge, hemGauge, keptEdge, tuckGauge, turnUpDown, turnUpGauge } from './gauges.ts'
+import { acrossGauge, deepHemGauge, hemDownGauge, hemUpGauge, keptEdge, tuckGauge, turnUpDown, turnUpGauge } from './gauges.ts'
 import { armholeStrip, legStrip, raisedSide, underarmStrip } from './limb-strips.ts'
 import { sleeveCap } from './sleeve-cap.ts'
 import type { Asked, Template } from './template.ts'
@@ -56,12 +56,13 @@ const cap: Maker = (asked) => {
 const hasCurvedHem = ({ kind, cut }: Garment): boolean => kind === 'shirt' && !isCut(cut, 'hem', 'straight', 'drawn-in')
 const bodyHem: Maker = (asked) => {
   const [line] = asked.job.lines
-  if (line === undefined || line.offsetMm <= 0 || !hasCurvedHem(asked.garment)) return eachLine(hemGauge)(asked)
+  if (line === undefined || line.offsetMm <= 0 || !hasCurvedHem(asked.garment)) return hem(asked)
   return { templates: [curvedHem(asked, line, 'front'), curvedHem(asked, line, 'back')] }
 }
 
 const isWaisted = ({ kind }: Garment): boolean => ['trousers', 'jeans', 'shorts', 'skirt'].includes(kind)
-const hem = eachLine(hemGauge)
+const hem = eachLine(hemUpGauge())
+const hemDown = eachLine(hemDownGauge)
 
 export const MAKERS: Readonly<Record<AlterationId, Maker>> = {
   'waist-in-centre-back': eachLine(centreBackTaper),
@@ -91,24 +92,24 @@ export const MAKERS: Readonly<Record<AlterationId, Maker>> = {
   'back-darts': eachLine(dartTemplate),
   'bust-darts': none('on-garment'),
   'release-darts': none('on-garment'),
-  'leg-shorten-plain': hem,
-  'leg-shorten-blind': hem,
-  'leg-lengthen-hem': hem,
-  'leg-lengthen-facing': hem,
+  'leg-shorten-plain': eachLine(hemUpGauge('plain')),
+  'leg-shorten-blind': eachLine(hemUpGauge('blind')),
+  'leg-lengthen-hem': hemDown,
+  'leg-lengthen-facing': hemDown,
   'leg-shorten-keep-edge': eachLine(keptEdge),
   'turn-up-shorten': eachLine(turnUpGauge),
   'turn-up-let-down': eachLine(turnUpDown),
   'growth-tuck': eachLine(tuckGauge),
-  'growth-hem': hem,
+  'growth-hem': eachLine(deepHemGauge),
   'skirt-shorten': hem,
-  'skirt-lengthen': hem,
+  'skirt-lengthen': hemDown,
   'hem-layered': hem,
   'body-shorten': bodyHem,
-  'body-lengthen': hem,
-  'sleeve-shorten-hem': hem,
-  'sleeve-shorten-lined': hem,
-  'sleeve-lengthen': hem,
-  'sleeve-lengthen-facing': hem,
+  'body-lengthen': hemDown,
+  'sleeve-shorten-hem': eachLine(hemUpGauge('sleeve')),
+  'sleeve-shorten-lined': eachLine(hemUpGauge('sleeve-lined')),
+  'sleeve-lengthen': hemDown,
+  'sleeve-lengthen-facing': hemDown,
   'sleeve-shorten-head': cap,
   'sleeve-shorten-cuff': eachLine(acrossGauge('up')),
   'rib-rejoin': eachLine(acrossGauge('up')),

@@ -24,6 +24,8 @@ export interface Label {
   look?: 'strong' | 'faint'
   /** Turned a quarter to the left. */
   upright?: boolean
+  /** What it speaks of: a thin line leads there, on the sheet that has the words. */
+  lead?: Spot
 }
 export interface Template {
   /** Unlike any other of its plan. */

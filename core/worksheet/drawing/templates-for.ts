@@ -1,4 +1,5 @@
 /** Plan and request → the templates of each job, or why it has none. Pure; all lengths mm. */
+import { NEVER } from '../../alterations/alterations-for.ts'
 import { garmentAsWorn } from '../../garment/garment-as-worn.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { ReckonRequest } from '../../plan/request.ts'
@@ -13,6 +14,8 @@ export interface Templates {
 }
 
 export function templatesFor(plan: Plan, { garment: input, wearer }: ReckonRequest, wording: Wording): Templates {
+  // what is never altered has no template, whatever plan is handed in
+  if (NEVER.has(input.use ?? 'ordinary')) return { templates: [], without: [] }
   const garment = seenOn(garmentAsWorn(input, wearer?.sizes), bodyOf(wearer))
   const t: Asked['t'] = (code, values = {}) => say({ code, values }, wording)
   const templates: Template[] = []

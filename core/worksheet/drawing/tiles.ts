@@ -44,7 +44,10 @@ export function tilesOver(box: Box, window: { wide: number; tall: number }): Til
 export function turned(template: Template): Template {
   const spot = ({ x, y }: Spot): Spot => ({ x: y, y: -x })
   const turnedLine = (line: Line): Line => line.map(spot)
-  const label = (one: Label): Label => (one.upright === true ? setLevel(one, spot(one.at)) : { ...one, at: spot(one.at), upright: true })
+  const label = (one: Label): Label => ({
+    ...(one.upright === true ? setLevel(one, spot(one.at)) : { ...one, at: spot(one.at), upright: true }),
+    ...(one.lead === undefined ? {} : { lead: spot(one.lead) })
+  })
   const { left, top, right, bottom } = template.box
   return {
     ...template,

@@ -3,12 +3,10 @@ import type { PointId } from '../../ids/points.ts'
 import type { SeamId } from '../../ids/seams.ts'
 import { skirtFrame } from '../outline/skirt-outline.ts'
 import { offsetsThrough, taperDown } from '../seam-line.ts'
+import { backTaperMm, sideTaperMm } from '../shapes.ts'
 import { changeAt, offsetAtPoint } from './seam-change.ts'
 import { seamStrip } from './seam-strip.ts'
 import { type Asked, figureOf, makeOf, type Template } from './template.ts'
-
-/** The least length a taper is drawn in: the planner takes no shorter one. */
-const LEAST_TAPER_MM = 90
 
 export type JobLine = Asked['job']['lines'][number]
 
@@ -33,7 +31,7 @@ export function centreBackTaper(asked: Asked, line: JobLine): Template {
   const { garment, t } = asked
   const taper = makeOf(asked, 'taperLengthMm')
   const hip = makeOf(asked, 'hipDepthMm')
-  const length = Math.max(taper.mm, LEAST_TAPER_MM)
+  const length = backTaperMm(garment)
   return seamStrip(asked, {
     ...named(asked, line, 'template.title.taper'),
     seams: [line.seam],
@@ -54,10 +52,10 @@ export function centreBackTaper(asked: Asked, line: JobLine): Template {
 
 /** Both side seams from the waist; the taper reaches at least to the hip, as the planner takes it. */
 export function sideTaper(asked: Asked, line: JobLine): Template {
-  const { t } = asked
+  const { garment, t } = asked
   const taper = makeOf(asked, 'taperLengthMm')
   const hip = makeOf(asked, 'hipDepthMm')
-  const length = Math.max(taper.mm, hip.mm, LEAST_TAPER_MM)
+  const length = sideTaperMm(garment)
   return seamStrip(asked, {
     ...named(asked, line, 'template.title.taper'),
     seams: [line.seam],
@@ -97,7 +95,7 @@ export function seatStrip(asked: Asked, line: JobLine): Template {
 /** The sides of a skirt through waist, hip and hem. */
 export function skirtSides(asked: Asked, line: JobLine): Template | null {
   const { job, garment, t } = asked
-  const at = (point: PointId) => offsetAtPoint(job, garment, line.offsetMm, point)
+  const at = (point: PointId) => offsetAtPoint(job, garment, line, point)
   const hip = makeOf(asked, 'hipDepthMm')
   const length = figureOf(asked, 'skirtLength', 600)
   const frame = skirtFrame({ points: { skirtLength: length.mm }, jobs: [], made: { hipDepthMm: hip.mm } })

@@ -1,7 +1,21 @@
 /** Bodies of shirts, knits, jackets, coats, waistcoats and dresses: the steps of each job. DARTE, DARTQ darts of shirts; CP common practice, no source. */
 import { hasSleeves } from '../../garment/sleeves.ts'
 import { INCH_MM } from '../../length.ts'
-import { amount, amountAndEdge, amountOf, changeAt, darts, dartsFor, edgeOf, type Level, line, mark, offsetAt } from '../marks.ts'
+import {
+  amount,
+  amountAndEdge,
+  amountOf,
+  atPoints,
+  changeAt,
+  darts,
+  dartsFor,
+  edgeOf,
+  type Level,
+  line,
+  lineThrough,
+  mark,
+  offsetAt
+} from '../marks.ts'
 import { sideLevels } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { taperOffsets } from '../taper.ts'
@@ -13,22 +27,19 @@ const lowPoint = ({ garment }: JobOn): 'hip' | 'hem' => (['dress', 'jumpsuit', '
 const JUMPSUIT_RUN_MM = 200
 /** Chest, waist and hip or hem, straight between them; where it ends above the hem it runs on beside the old line. */
 export function sideLine(on: JobOn): Mark[] {
-  const at = sideLevels(on.garment)
+  const down = sideLevels(on.garment)
   const low = lowPoint(on)
-  const lowest = offsetAt(on, low)
-  const levels: Level[] = [
-    { atMm: 0, offsetMm: offsetAt(on, 'chest') },
-    { atMm: at.waist, offsetMm: offsetAt(on, 'waist') },
-    { atMm: low === 'hip' ? at.hip : at.hem, offsetMm: lowest }
-  ]
-  if (on.garment.kind === 'jumpsuit') levels.push({ atMm: at.hip + JUMPSUIT_RUN_MM, offsetMm: 0 })
-  else if (low === 'hip' && at.hem > at.hip) levels.push({ atMm: at.hem, offsetMm: lowest })
-  return line(levels)
+  return lineThrough(on, (at): Level[] => {
+    const levels = [
+      { atMm: 0, offsetMm: at('chest') },
+      { atMm: down.waist, offsetMm: at('waist') },
+      { atMm: low === 'hip' ? down.hip : down.hem, offsetMm: at(low) }
+    ]
+    if (on.garment.kind === 'jumpsuit') return [...levels, { atMm: down.hip + JUMPSUIT_RUN_MM, offsetMm: 0 }]
+    return low === 'hip' && down.hem > down.hip ? [...levels, { atMm: down.hem, offsetMm: at(low) }] : levels
+  })
 }
-export const sideFigures = (on: JobOn): Mark[] =>
-  (['chest', 'waist', lowPoint(on)] as const)
-    .filter((point) => changeAt(on, point) > 0)
-    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })])
+export const sideFigures = (on: JobOn): Mark[] => atPoints(on, ['chest', 'waist', lowPoint(on)])
 /** What is taken at the chest runs out along the underarm of the sleeve. */
 const SLEEVE_RUN_MM = 150
 const intoSleeve = (on: JobOn): Mark[] =>
@@ -146,12 +157,13 @@ export const bodies: StepsRow[] = [
     id: 'body-shorten',
     part: 'hems',
     ...hemUp(undefined, {
+      edge: 'body',
       first: [{ does: 'tails-curved', act: 'mark', when: ({ garment }) => garment.kind === 'shirt' }],
       last: [LINED_HEM],
       check: 'check-pockets-and-buttons'
     })
   },
-  { id: 'body-lengthen', part: 'hems', ...hemDown(undefined, { last: [LINED_HEM], check: 'check-hem-level' }) },
+  { id: 'body-lengthen', part: 'hems', ...hemDown(undefined, { edge: 'body', last: [LINED_HEM], check: 'check-hem-level' }) },
   {
     id: 'bust-darts',
     part: 'body',

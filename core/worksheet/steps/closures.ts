@@ -17,7 +17,10 @@ const OVERLAP: StepRow = {
   act: 'look',
   when: ({ job }) => job.direction === 'more' && OVERLAP_LEFT[job.id] !== undefined,
   figures: ({ job, garment }) => [
-    mark('overlap-after', Math.max(0, garment.made.overlapMm - job.amountMm)),
+    // how far a wrap laps is not known unless it is told
+    ...(job.id === 'tie-move' && garment.told.overlapMm === undefined
+      ? []
+      : [mark('overlap-after', Math.max(0, garment.made.overlapMm - job.amountMm))]),
     mark('overlap-least', OVERLAP_LEFT[job.id] ?? 0)
   ]
 }

@@ -1,20 +1,17 @@
 /** Bodices that are boned, strapless or laced: the steps of each job. STRAPLESS, DRESSNO9; CP common practice, no source. */
-import { amount, amountAndEdge, amountOf, changeAt, line, mark, offsetAt } from '../marks.ts'
+import { amount, amountAndEdge, amountOf, atPoints, lineThrough, mark } from '../marks.ts'
 import { sideLevels } from '../shapes.ts'
 import { type JobOn, type Mark, pointMm, type StepsRow } from '../step.ts'
 import { check, pin, seamIn, TRY_PINNED } from './seam-steps.ts'
 
-const boned = (on: JobOn): Mark[] =>
-  (['chest', 'waist'] as const)
-    .filter((point) => changeAt(on, point) > 0)
-    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })])
+const boned = (on: JobOn): Mark[] => atPoints(on, ['chest', 'waist'])
 /** From the top edge to the waist, and run out below it over a hand's breadth (CP). */
 const BELOW_WAIST_MM = 80
 const bodice = (on: JobOn): Mark[] => {
   const { waist } = sideLevels(on.garment)
-  return line([
-    { atMm: 0, offsetMm: offsetAt(on, 'chest') },
-    { atMm: waist, offsetMm: offsetAt(on, 'waist') },
+  return lineThrough(on, (at) => [
+    { atMm: 0, offsetMm: at('chest') },
+    { atMm: waist, offsetMm: at('waist') },
     { atMm: waist + BELOW_WAIST_MM, offsetMm: 0 }
   ])
 }

@@ -3,11 +3,11 @@
  * NAYLOR 60 °C, tumble over 40 °C for 30 min · UCIPM freezer for several days, bagged · CP common practice, no source.
  */
 import { wornChange } from '../../garment/cloth.ts'
-import type { Garment } from '../../garment/garment-as-worn.ts'
+import { type Garment, isTold } from '../../garment/garment-as-worn.ts'
 import type { Plan } from '../../plan/plan.ts'
 import type { ClothSetup } from '../cloth-setup.ts'
 import { mark } from '../marks.ts'
-import type { Part, StepRow } from '../step.ts'
+import type { Mark, Part, StepRow } from '../step.ts'
 
 export interface SheetOn {
   garment: Garment
@@ -46,11 +46,14 @@ const isByLabel = (on: SheetOn): boolean => cares('by-label')(on) || (cares('hot
 /** Rigid cotton that gives in wear: at first it fits slightly tight. */
 const growsAtWaist = ({ garment }: SheetOn): number => wornChange(garment.kind, garment.cloth, 'waist').growMm
 const sews = ({ sews: does }: SheetOn): boolean => does
-/** Points that the plan changes, as they should measure behind it. */
-const after = ({ plan }: SheetOn) => {
-  const changed = new Set(plan.alterations.flatMap(({ amounts }) => Object.keys(amounts)))
-  return plan.after.filter(({ point }) => changed.has(point)).map(({ point, mm }) => mark('after', mm, { point }))
-}
+/** Points that the plan changes, as they should measure before and behind it. */
+const changed = ({ plan }: SheetOn): ReadonlySet<string> => new Set(plan.alterations.flatMap(({ amounts }) => Object.keys(amounts)))
+const after = (on: SheetOn): Mark[] =>
+  on.plan.after.filter(({ point }) => changed(on).has(point)).map(({ point, mm }) => mark('after', mm, { point }))
+const now = (on: SheetOn): Mark[] =>
+  [...on.garment.points]
+    .filter(([point, taken]) => changed(on).has(point) && isTold(taken))
+    .map(([point, { mm }]) => mark('now', mm, { point }))
 
 export const FRAME: readonly { part: Part; step: StepRow<SheetOn> }[] = [
   { part: 'arrival', step: { does: 'arrive-apart', act: 'look', uses: ['bags'], mind: ['infested', 'mould', 'mothballs'] } },
@@ -68,7 +71,7 @@ export const FRAME: readonly { part: Part; step: StepRow<SheetOn> }[] = [
     }
   },
   { part: 'ready', step: { does: 'ready-pressed', act: 'press', when: (on) => sews(on) && !on.cloth.clips } },
-  { part: 'ready', step: { does: 'ready-measured', act: 'look', when: sews, uses: ['tape'] } },
+  { part: 'ready', step: { does: 'ready-measured', act: 'look', when: sews, figures: now, uses: ['tape'] } },
   { part: 'ready', step: { does: 'ready-sample', act: 'sew', when: sews } },
   {
     part: 'ready',

@@ -1,21 +1,36 @@
 /** Edges turned up and let down: the steps that legs, skirts, bodies and sleeves have in common. */
 import { INCH_MM } from '../../length.ts'
 import { cutFor, type Hem, type HemHow, hangsFirst, hemFor, hemFullness } from '../hems.ts'
-import { amount, amountOf, mark } from '../marks.ts'
+import { amount, amountOf, bySide, mark } from '../marks.ts'
 import type { JobOn, Mark, Opened, StepRow } from '../step.ts'
 import { check, type FitAndWork } from './seam-steps.ts'
 
-export const PIN_LENGTH: StepRow = { does: 'pin-length', act: 'pin', figures: amount }
+const newEdge = (on: JobOn): Mark[] => bySide(on, (mm) => [mark('amount', mm)])
+export const PIN_LENGTH: StepRow = { does: 'pin-length', act: 'pin', figures: newEdge }
 export const TRY_LENGTH: StepRow = { does: 'try-length', act: 'try' }
+/** How an edge is pinned and tried: legs and skirts with shoes on, sleeves with the arms bent, bodies from all sides. */
+type Edge = 'leg-or-skirt' | 'sleeve' | 'body'
+const PINNED: Record<Edge, StepRow> = {
+  'leg-or-skirt': PIN_LENGTH,
+  sleeve: { does: 'pin-sleeve-length', act: 'pin', figures: newEdge },
+  body: { does: 'pin-body-length', act: 'pin', figures: newEdge }
+}
+const TRIED: Record<Edge, StepRow> = {
+  'leg-or-skirt': TRY_LENGTH,
+  sleeve: { does: 'try-arms', act: 'try' },
+  body: { does: 'try-body-length', act: 'try' }
+}
 const HANG: StepRow = { does: 'hang-a-day', act: 'look', when: ({ garment, job }) => !job.id.startsWith('sleeve') && hangsFirst(garment) }
 /** Less than this of ease is nothing (CP). */
 const EASED_MM = 3
 
 const hemOf = (on: JobOn, how: HemHow): Hem => hemFor(on.garment, how)
 const edgeFigures = (on: JobOn, how: HemHow): Mark[] => {
-  const hem = hemOf(on, how)
-  const { belowMm, offMm } = cutFor(on.garment, hem, amountOf(on))
-  return [mark('new-edge', amountOf(on)), mark('cut-line', belowMm), mark('cut-off', offMm)]
+  return bySide(on, (mm) => [mark('new-edge', mm), ...cutFigures(on, how, mm)])
+}
+const cutFigures = (on: JobOn, how: HemHow, mm: number): Mark[] => {
+  const { belowMm, offMm } = cutFor(on.garment, hemOf(on, how), mm)
+  return [mark('cut-line', belowMm), mark('cut-off', offMm)]
 }
 const foldsOf = (on: JobOn, how: HemHow): Mark[] => {
   const hem = hemOf(on, how)
@@ -46,11 +61,11 @@ export const sewHem = (how: HemHow, closes: Opened): StepRow[] =>
 /** Turned up: pinned at the new length, tried, marked all round, cut, turned, eased, sewn, pressed. */
 export function hemUp(
   how?: HemHow,
-  more: { first?: readonly StepRow[]; last?: readonly StepRow[]; closes?: Opened; check?: string } = {}
+  more: { edge?: Edge; first?: readonly StepRow[]; last?: readonly StepRow[]; closes?: Opened; check?: string } = {}
 ): FitAndWork {
-  const { first = [], last = [], closes = 'hem' } = more
+  const { edge = 'leg-or-skirt', first = [], last = [], closes = 'hem' } = more
   return {
-    fit: [HANG, PIN_LENGTH, TRY_LENGTH],
+    fit: [HANG, PINNED[edge], TRIED[edge]],
     work: [
       ...first,
       { does: 'press-open-flat', act: 'press' },
@@ -61,10 +76,7 @@ export function hemUp(
         does: 'cut-hem',
         act: 'cut',
         when: (on) => cutFor(on.garment, hemOf(on, how), amountOf(on)).offMm > 0,
-        figures: (on) => [
-          mark('cut-line', cutFor(on.garment, hemOf(on, how), amountOf(on)).belowMm),
-          mark('cut-off', cutFor(on.garment, hemOf(on, how), amountOf(on)).offMm)
-        ]
+        figures: (on) => bySide(on, (mm) => cutFigures(on, how, mm))
       },
       {
         does: 'ease-hem',
@@ -87,41 +99,41 @@ export function hemUp(
 }
 
 /** All that is left of the old hem's cloth below the new edge, mm. */
-const left = (on: JobOn): number => Math.max(0, on.garment.made.hemDepthMm - amountOf(on))
+const left = ({ garment }: JobOn, amountMm: number): number => Math.max(0, garment.made.hemDepthMm - amountMm)
 const TAPE_MM = 1.75 * INCH_MM
 const FACING_SEAM_MM = 6
 
 /** Let down: the old fold pressed out, the new edge tried, hemmed with what is left or faced with tape. Nothing is cut. */
 export function hemDown(
   how?: 'faced',
-  more: { first?: readonly StepRow[]; last?: readonly StepRow[]; closes?: Opened; check?: string } = {}
+  more: { edge?: Edge; first?: readonly StepRow[]; last?: readonly StepRow[]; closes?: Opened; check?: string } = {}
 ): FitAndWork {
-  const { first = [], last = [], closes = 'hem' } = more
+  const { edge = 'leg-or-skirt', first = [], last = [], closes = 'hem' } = more
   const sewn: StepRow[] =
     how === 'faced'
       ? [
           {
             does: 'tape-on',
             act: 'sew',
-            figures: (on) => [mark('tape-width', TAPE_MM), mark('tape-seam', Math.min(FACING_SEAM_MM, left(on)))],
+            figures: (on) => [mark('tape-width', TAPE_MM), mark('tape-seam', Math.min(FACING_SEAM_MM, left(on, amountOf(on))))],
             uses: ['hem-tape']
           },
           { does: 'tape-turned', act: 'hand', closes, uses: ['hem-tape', 'thimble'] }
         ]
-      : [{ does: 'sew-hem-left', act: 'sew', figures: (on) => [mark('hem-left', left(on))], closes }]
+      : [{ does: 'sew-hem-left', act: 'sew', figures: (on) => bySide(on, (mm) => [mark('hem-left', left(on, mm))]), closes }]
   return {
     fit: [
       {
         does: 'look-inside-hem',
         act: 'look',
-        figures: (on) => [...amount(on), mark('hem-depth', on.garment.made.hemDepthMm), mark('hem-left', left(on))]
+        figures: (on) => [...amount(on), mark('hem-depth', on.garment.made.hemDepthMm), mark('hem-left', left(on, amountOf(on)))]
       }
     ],
     work: [
       ...first,
       { does: 'press-old-line', act: 'press' },
-      { does: 'pin-new-edge', act: 'pin', figures: (on) => [mark('new-edge-below', amountOf(on))] },
-      TRY_LENGTH,
+      { does: 'pin-new-edge', act: 'pin', figures: (on) => bySide(on, (mm) => [mark('new-edge-below', mm)]) },
+      TRIED[edge],
       ...sewn,
       { does: 'press-hem', act: 'press' },
       ...last,

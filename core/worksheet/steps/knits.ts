@@ -39,7 +39,7 @@ export const knits: StepsRow[] = [
     ...seamIn({
       pin: pin('pin-knit-sides', sideFigures),
       marks: sideLine,
-      first: [{ does: 'stitches-held-at-line', act: 'sew', when: isRun }],
+      beforeSewn: [{ does: 'stitches-held-at-line', act: 'sew', when: isRun }],
       check: 'check-sides'
     })
   },

@@ -2,7 +2,7 @@
 import { legSlope } from '../../alterations/leg-length.ts'
 import { INCH_MM } from '../../length.ts'
 import { hemFullness } from '../hems.ts'
-import { amount, amountAndEdge, amountOf, mark } from '../marks.ts'
+import { amount, amountAndEdge, amountOf, bySide, mark } from '../marks.ts'
 import { isLegged } from '../shapes.ts'
 import { type JobOn, type Mark, pointMm, type StepRow, type StepsRow } from '../step.ts'
 import { hemDown, hemUp, PIN_LENGTH, TRY_LENGTH } from './hem-steps.ts'
@@ -10,7 +10,7 @@ import { check } from './seam-steps.ts'
 
 /** OH-INS, OH-MAG, OH-LB: the fold is half of the shortening, measured from the old hem's stitching. */
 export const foldMm = (on: JobOn): number => amountOf(on) / 2
-const fold = (on: JobOn): Mark[] => [...amount(on), mark('fold', foldMm(on))]
+const fold = (on: JobOn): Mark[] => bySide(on, (mm) => [mark('amount', mm), mark('fold', mm / 2)])
 /** A tuck deeper than this is trimmed to it; the inner seam to 1/4 in (CP). */
 const TUCK_LEFT_MM = INCH_MM / 2
 const INNER_LEFT_MM = INCH_MM / 4

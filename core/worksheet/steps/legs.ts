@@ -1,29 +1,27 @@
 /** Legs in and out, the rise: the steps of each job. CP common practice, no source; figures by the plan. */
-import { amount, amountAndEdge, amountOf, changeAt, edgeOf, line, mark, offsetAt } from '../marks.ts'
-import { legLevels } from '../shapes.ts'
+import { closedBy } from '../../alterations/as-cut.ts'
+import { amount, amountAndEdge, amountOf, atPoints, edgeOf, line, lineThrough, mark, taper } from '../marks.ts'
+import { finishedMm, legLevels } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
-import { taperOffsets } from '../taper.ts'
 import { BASTE, check, EDGES, PRESS, pin, SEW, seamIn, seamOut, setIn, TRY_BASTED } from './seam-steps.ts'
 
 /** The line of a leg: thigh, knee and opening, straight between them. */
 const legLine = (on: JobOn): Mark[] => {
-  const { knee, hem } = legLevels(on.garment)
-  return line([
-    { atMm: 0, offsetMm: offsetAt(on, 'thigh') },
-    { atMm: knee, offsetMm: offsetAt(on, 'knee') },
-    { atMm: hem, offsetMm: offsetAt(on, 'legOpening') }
+  const { knee, hem: today } = legLevels(on.garment)
+  const hem = finishedMm(on.plan, 'inseam', today)
+  return lineThrough(on, (at) => [
+    { atMm: 0, offsetMm: at('thigh') },
+    { atMm: knee, offsetMm: at('knee') },
+    { atMm: hem, offsetMm: at('legOpening') }
   ])
 }
-const legFigures = (on: JobOn): Mark[] =>
-  (['thigh', 'knee', 'legOpening'] as const)
-    .filter((point) => changeAt(on, point) > 0)
-    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })])
+const legFigures = (on: JobOn): Mark[] => atPoints(on, ['thigh', 'knee', 'legOpening'])
 /** Let out at the thigh it is back on the old line at the knee. */
-const thighLine = (on: JobOn): Mark[] =>
-  taperOffsets(edgeOf(on), legLevels(on.garment).knee).map(({ atMm, offsetMm }) => mark('down', offsetMm, { at: atMm }))
+const thighLine = (on: JobOn): Mark[] => taper(on, legLevels(on.garment).knee)
 /** From nothing at the knee to the calf, and half of it at the opening (as the row reckons it). */
 const calfLine = (on: JobOn): Mark[] => {
-  const { knee, calf, hem } = legLevels(on.garment)
+  const { knee, calf, hem: today } = legLevels(on.garment)
+  const hem = finishedMm(on.plan, 'inseam', today)
   return line([
     { atMm: knee, offsetMm: 0 },
     { atMm: calf, offsetMm: edgeOf(on) },
@@ -42,6 +40,7 @@ const gusset = (on: JobOn): Mark[] => [
 /** The waist grows by three tenths where the band comes down (as the row reckons it). */
 const WAIST_GROWS = 0.3
 const lowered = (on: JobOn): Mark[] => [...amountAndEdge(on), mark('band-ease', WAIST_GROWS * amountOf(on))]
+const hasFly = ({ garment }: JobOn): boolean => closedBy(garment, 'fly', 'side-zip', 'back-zip')
 const ONE_CUT: StepRow = { does: 'once-more-before-cut', act: 'try' }
 
 export const legs: StepsRow[] = [
@@ -65,13 +64,13 @@ export const legs: StepsRow[] = [
       { does: 'try-pinned', act: 'try' }
     ],
     work: [
-      { does: 'zip-shorter', act: 'unpick', opens: 'zip', uses: ['pliers'] },
+      { does: 'zip-shorter', act: 'unpick', when: hasFly, opens: 'zip', uses: ['pliers'] },
       { does: 'mark-band-line', act: 'mark', figures: lowered },
       { does: 'baste-band', act: 'baste' },
       TRY_BASTED,
       ONE_CUT,
       { does: 'cut-above-band-line', act: 'cut', figures: (on) => [mark('cut-off', amountOf(on)), mark('seam-each', EACH_SEAM_MM)] },
-      { does: 'zip-top', act: 'sew', closes: 'zip', uses: ['zipper-foot'] },
+      { does: 'zip-top', act: 'sew', when: hasFly, closes: 'zip', uses: ['zipper-foot'] },
       { does: 'ease-into-band', act: 'sew', figures: (on) => [mark('band-ease', WAIST_GROWS * amountOf(on))] },
       check('check-fly')
     ]

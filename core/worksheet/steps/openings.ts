@@ -8,7 +8,7 @@ import type { ClothSetup } from '../cloth-setup.ts'
 import { mark } from '../marks.ts'
 import { loopsOn, loopsWithin } from '../shapes.ts'
 import { type JobOn, type Mark, type Part, pointMm, type Stage, type StepRow } from '../step.ts'
-import { capEaseMm } from './sleeves.ts'
+import { capEase } from './sleeves.ts'
 
 /** An opening on its garment, with the jobs that share it. */
 export interface OpeningOn {
@@ -69,13 +69,13 @@ function loopsOff(on: OpeningOn): number {
   return (at.has('centre-back') ? loopsWithin(on.garment, widest(on, 'centre-back') / 2) : 0) + (at.has('sides') ? 2 : 0)
 }
 const hasLoops = ({ garment }: OpeningOn): boolean => ['trousers', 'jeans', 'shorts'].includes(garment.kind) && !garment.made.elasticWaist
-const bandFigures = (on: OpeningOn): Mark[] => [
-  mark('band-change', Math.abs(waistChange(on))),
-  mark('band-new', waistMm(on) + waistChange(on))
-]
 /** The seam may take a little less than the band, and the band is eased on (common practice): no more than this. */
 const EASED_ON_MM = 6
 const TRIFLE_MM = 0.5
+const bandFigures = (on: OpeningOn): Mark[] =>
+  Math.abs(waistChange(on)) > TRIFLE_MM
+    ? [mark('band-change', Math.abs(waistChange(on))), mark('band-new', waistMm(on) + waistChange(on))]
+    : []
 
 const waistband: OpeningRow = {
   open: [
@@ -88,7 +88,11 @@ const waistband: OpeningRow = {
     { does: 'band-off', act: 'unpick', figures: bandSpans, opens: 'waistband' }
   ],
   close: [
-    { does: 'band-tried', act: 'try', figures: (on) => [...bandFigures(on), mark('band-eased', EASED_ON_MM)] },
+    {
+      does: 'band-tried',
+      act: 'try',
+      figures: (on) => [...bandFigures(on), ...(waistChange(on) < -TRIFLE_MM ? [mark('band-eased', EASED_ON_MM)] : [])]
+    },
     { does: 'band-cut', act: 'cut', when: (on) => waistChange(on) < -TRIFLE_MM, figures: bandFigures },
     { does: 'band-longer', act: 'sew', when: (on) => waistChange(on) > TRIFLE_MM, figures: bandFigures, uses: ['interfacing'] },
     { does: 'band-on', act: 'sew', closes: 'waistband' },
@@ -96,18 +100,31 @@ const waistband: OpeningRow = {
     { does: 'band-pressed', act: 'press' }
   ]
 }
+const hasTurnUps = ({ garment }: OpeningOn): boolean => isCut(garment.cut, 'turnUps', 'made')
 const hem: OpeningRow = {
-  open: [{ does: 'hem-off', act: 'unpick', figures: ({ garment }) => [mark('hem-depth', garment.made.hemDepthMm)], opens: 'hem' }],
+  open: [
+    {
+      does: 'hem-off',
+      act: 'unpick',
+      when: (on) => !hasTurnUps(on),
+      figures: ({ garment }) => [mark('hem-depth', garment.made.hemDepthMm)],
+      opens: 'hem'
+    },
+    { does: 'hem-off-turn-up', act: 'unpick', when: hasTurnUps, opens: 'hem' }
+  ],
   close: [
     { does: 'hem-again', act: 'sew', figures: ({ garment }) => [mark('hem-depth', garment.made.hemDepthMm)], closes: 'hem' },
     { does: 'press-hem', act: 'press' }
   ],
   closedIn: { part: 'closures', stage: 'last' }
 }
+/** Edges and pads leave the seams of the lining as they are. */
+const movesSeams = ({ jobs }: OpeningOn): boolean =>
+  jobs.some(({ job }) => job.lines.some(({ seam }) => seam !== 'hem' && seam !== 'armhole' && seam !== 'cuff'))
 const lining: OpeningRow = {
   open: [{ does: 'lining-off', act: 'unpick', opens: 'lining' }],
   close: [
-    { does: 'lining-in-too', act: 'sew' },
+    { does: 'lining-in-too', act: 'sew', when: movesSeams },
     { does: 'lining-closed', act: 'hand', closes: 'lining', uses: ['thimble'] }
   ],
   closedIn: { part: 'hems', stage: 'last' }
@@ -124,7 +141,7 @@ const armhole: OpeningRow = {
       does: 'sleeve-in-basted',
       act: 'baste',
       when: setIn,
-      figures: ({ cloth }) => capEaseMm(cloth.knit).map((mm, n) => mark(n === 0 ? 'cap-ease-least' : 'cap-ease-most', mm))
+      figures: capEase
     },
     { does: 'try-sleeves', act: 'try', when: setIn },
     { does: 'sleeve-in', act: 'sew', when: setIn, closes: 'armhole' },
@@ -152,12 +169,13 @@ const seam = (off: string, on: string, what: Preparation): OpeningRow => ({
   close: [{ does: on, act: 'sew', closes: what }]
 })
 
+/** In the order they are opened; what was opened last is closed first. */
 export const OPENINGS: Record<Preparation, OpeningRow> = {
+  lining,
   waistband,
   hem,
-  lining,
-  armhole,
   cuff,
+  armhole,
   sides: seam('sides-off', 'sides-on', 'sides'),
   seat: seam('seat-off', 'seat-on', 'seat'),
   inseam: seam('inseam-off', 'inseam-on', 'inseam')

@@ -1,7 +1,7 @@
 /** Pleats and gathers at the waist: the steps of each job. LTA total ÷ pleats ÷ 2; CP common practice, no source. */
 import { amount, amountOf, mark } from '../marks.ts'
 import { type JobOn, type Mark, pointMm, type StepsRow } from '../step.ts'
-import { check, TRY_PINNED } from './seam-steps.ts'
+import { check } from './seam-steps.ts'
 
 const waistMm = ({ garment }: JobOn): number => pointMm(garment, 'waist', 850)
 /** As the minutes reckon it: a skirt has sixteen pleats, trousers a pair. */
@@ -41,10 +41,7 @@ export const pleats: StepsRow[] = [
   {
     id: 'gathers-reset',
     part: 'waist',
-    fit: [
-      { does: 'measure-gathers', act: 'look', figures: (on) => [...amount(on), mark('band-new', waistMm(on) - amountOf(on))] },
-      TRY_PINNED
-    ],
+    fit: [{ does: 'measure-gathers', act: 'look', figures: (on) => [...amount(on), mark('band-new', waistMm(on) - amountOf(on))] }],
     work: [
       { does: 'gather-threads', act: 'sew', figures: () => [mark('gather-row', 6), mark('gather-row-two', 12)] },
       { does: 'draw-gathers', act: 'hand', figures: (on) => [mark('band-new', waistMm(on) - amountOf(on))] },

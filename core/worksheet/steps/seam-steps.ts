@@ -45,7 +45,9 @@ export const EDGES: StepRow = {
   when: (on) => !on.cloth.hide && !felled(on) && !on.garment.made.lined,
   uses: ['overlocker']
 }
-export const FELL: StepRow = { does: 'fell-again', act: 'sew', when: felled, uses: ['topstitching-thread'] }
+/** A felled seam is opened before its line can move, unless it is opened for all jobs anyway. */
+const FELL_OPEN: StepRow = { does: 'fell-open', act: 'unpick', when: felled, opens: 'felled-seam' }
+export const FELL: StepRow = { does: 'fell-again', act: 'sew', when: felled, closes: 'felled-seam', uses: ['topstitching-thread'] }
 export const GLUE: StepRow = {
   does: 'glue-seam',
   act: 'hand',
@@ -54,11 +56,11 @@ export const GLUE: StepRow = {
   mind: ['glue']
 }
 export const PRESS: StepRow = { does: 'press-seam', act: 'press' }
-/** Where the lining is not opened by itself it is taken along by the same figures. */
+/** Where the lining is not opened by itself it is taken along by the same figures; a waistcoat is closed with it. */
 export const LINING_ALONG: StepRow = {
   does: 'lining-along',
   act: 'sew',
-  when: ({ garment, opens }) => garment.made.lined && !opens.includes('lining')
+  when: ({ garment, opens }) => garment.made.lined && !opens.includes('lining') && garment.kind !== 'waistcoat'
 }
 export const check = (does: string): StepRow => ({ does, act: 'look' })
 
@@ -78,19 +80,22 @@ export function seamIn(how: {
   check: string
   zip?: Zip
   first?: readonly StepRow[]
+  beforeSewn?: readonly StepRow[]
   last?: readonly StepRow[]
   mark?: string
 }): FitAndWork {
-  const { first = [], last = [], zip } = how
+  const { first = [], beforeSewn = [], last = [], zip } = how
   return {
     fit: [how.pin, TRY_PINNED],
     work: [
       ...first,
       ...(zip === undefined ? [] : [zipOut(ZIPS[zip])]),
+      FELL_OPEN,
       { does: how.mark ?? 'mark-line-in', act: 'mark', figures: how.marks },
       BASTE,
       CLIP,
       TRY_BASTED,
+      ...beforeSewn,
       SEW,
       OLD_OUT,
       TRIM,

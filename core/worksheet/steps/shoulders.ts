@@ -112,13 +112,14 @@ export const shoulders: StepsRow[] = [
   {
     id: 'underarm-raise',
     part: 'body',
-    fit: [pin('pin-underarm', (on) => [...amountAndEdge(on), mark('each-side', amountOf(on) / 2)]), TRY_PINNED],
+    fit: [pin('pin-underarm', amountAndEdge), TRY_PINNED],
     work: [
       { does: 'armhole-edge-open', act: 'unpick', opens: 'neck-edge' },
       { does: 'mark-line-in', act: 'mark', figures: underarm },
       BASTE,
       TRY_BASTED,
       SEW,
+      OLD_OUT,
       TRIM,
       EDGES,
       { does: 'armhole-edge-closed', act: 'sew', closes: 'neck-edge' },

@@ -1,9 +1,9 @@
 /** Skirts, and the skirts of dresses: the steps of each job. USDAHEM hang a day; MLT; CP common practice, no source. */
-import { isLayered, isPleated } from '../../alterations/as-cut.ts'
+import { closedBy, isLayered, isPleated } from '../../alterations/as-cut.ts'
 import { isCut } from '../../garment/cut.ts'
-import { amount, amountAndEdge, amountOf, changeAt, line, mark, offsetAt } from '../marks.ts'
+import { amount, amountAndEdge, amountOf, atPoints, lineThrough, mark } from '../marks.ts'
 import { type JobOn, type Mark, pointMm, type StepRow, type StepsRow } from '../step.ts'
-import { hemDown, hemUp, PIN_LENGTH, sewHem, TRY_LENGTH } from './hem-steps.ts'
+import { hemDown, hemUp, PIN_LENGTH, TRY_LENGTH } from './hem-steps.ts'
 import { check, pin, seamIn, seamOut, TRY_BASTED } from './seam-steps.ts'
 
 /** A lining hangs shorter than its skirt by this (CP). */
@@ -20,19 +20,18 @@ const ventRecut = (on: JobOn): boolean => isCut(on.garment.cut, 'vent', 'vent', 
 const VENT_OPEN: StepRow = { does: 'vent-open', act: 'unpick', when: ventRecut, figures: amount, opens: 'vent' }
 const VENT_AGAIN: StepRow = { does: 'vent-again', act: 'sew', when: ventRecut, figures: amount, closes: 'vent', uses: ['interfacing'] }
 
+const hasZip = ({ garment }: JobOn): boolean => closedBy(garment, 'side-zip', 'back-zip')
+
 const skirtLine = (on: JobOn): Mark[] => {
   const hip = on.garment.made.hipDepthMm
   const hem = Math.max(hip + 50, pointMm(on.garment, 'skirtLength', 600))
-  return line([
-    { atMm: 0, offsetMm: offsetAt(on, 'waist') },
-    { atMm: hip, offsetMm: offsetAt(on, 'hip') },
-    { atMm: hem, offsetMm: offsetAt(on, 'sweep') }
+  return lineThrough(on, (at) => [
+    { atMm: 0, offsetMm: at('waist') },
+    { atMm: hip, offsetMm: at('hip') },
+    { atMm: hem, offsetMm: at('sweep') }
   ])
 }
-const skirtFigures = (on: JobOn): Mark[] =>
-  (['waist', 'hip', 'sweep'] as const)
-    .filter((point) => changeAt(on, point) > 0)
-    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })])
+const skirtFigures = (on: JobOn): Mark[] => atPoints(on, ['waist', 'hip', 'sweep'])
 
 /** A godet runs out upwards over this (CP); its seams take 10 each. */
 const GODET_MM = 200
@@ -88,12 +87,12 @@ export const skirts: StepsRow[] = [
       { does: 'try-pinned', act: 'try' }
     ],
     work: [
-      { does: 'zip-out', act: 'unpick', opens: 'zip' },
+      { does: 'zip-out', act: 'unpick', when: hasZip, opens: 'zip' },
       { does: 'mark-below-band', act: 'mark', figures: amountAndEdge },
       { does: 'baste-band', act: 'baste' },
       TRY_BASTED,
       { does: 'cut-above-band-line', act: 'cut', figures: (on) => [mark('cut-off', amountOf(on)), mark('seam-each', EACH_SEAM_MM)] },
-      { does: 'zip-in', act: 'sew', closes: 'zip', uses: ['zipper-foot'] },
+      { does: 'zip-in', act: 'sew', when: hasZip, closes: 'zip', uses: ['zipper-foot'] },
       {
         does: 'sides-to-band',
         act: 'sew',
@@ -107,7 +106,7 @@ export const skirts: StepsRow[] = [
   {
     id: 'skirt-sides-in',
     part: 'body',
-    ...seamIn({ pin: pin('pin-skirt-sides', skirtFigures), marks: skirtLine, zip: 'side', check: 'check-side-seams-hang' })
+    ...seamIn({ pin: pin('pin-skirt-sides', skirtFigures), marks: skirtLine, zip: 'side', check: 'check-skirt-sides' })
   },
   {
     id: 'skirt-sides-out',
@@ -124,7 +123,7 @@ export const skirts: StepsRow[] = [
       { does: 'try-paper', act: 'try' },
       { does: 'cut-panel', act: 'cut', when: (on) => !isLayered(on.garment), uses: ['panel-cloth'] },
       { does: 'sew-godet', act: 'sew', closes: 'part-seam' },
-      ...sewHem('plain', 'hem'),
+      { does: 'sew-hem-left', act: 'sew', figures: ({ garment }) => [mark('hem-left', garment.made.hemDepthMm)], closes: 'hem' },
       { does: 'press-hem', act: 'press' },
       check('check-panel')
     ]

@@ -1,15 +1,19 @@
 /** Sleeves and cuffs: the steps of each job. FYG buttons; MADA cap ease; GENIE cuffs; CP common practice, no source. */
+import type { Garment } from '../../garment/garment-as-worn.ts'
 import { INCH_MM } from '../../length.ts'
-import { amount, amountAndEdge, amountOf, changeAt, edgeOf, line, mark, offsetAt } from '../marks.ts'
-import { sleeveLevels } from '../shapes.ts'
+import { amount, amountAndEdge, amountOf, atPoints, changeAt, edgeOf, lineThrough, mark } from '../marks.ts'
+import { finishedMm, sleeveLevels } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { hemDown, hemUp } from './hem-steps.ts'
 import { check, pin, seamIn, TRY_PINNED } from './seam-steps.ts'
 
-/** MADA: a cap is so much longer than its armhole: 25–38 in woven cloth, 13–19 in knits. */
-export const capEaseMm = (knit: boolean): [number, number] => (knit ? [INCH_MM / 2, (3 / 4) * INCH_MM] : [INCH_MM, (3 / 2) * INCH_MM])
-const capEase = ({ cloth }: JobOn): Mark[] => {
-  const [least, most] = capEaseMm(cloth.knit)
+/** MADA: a cap is so much longer than its armhole: 25–38 in woven cloth, 13–19 in knits. Shirts, felled there, have next to none (CP: 0–13). */
+export function capEaseMm({ kind, cloth }: Garment): [number, number] {
+  if (cloth.structure === 'knit') return [INCH_MM / 2, (3 / 4) * INCH_MM]
+  return kind === 'shirt' ? [0, INCH_MM / 2] : [INCH_MM, (3 / 2) * INCH_MM]
+}
+export const capEase = ({ garment }: { garment: Garment }): Mark[] => {
+  const [least, most] = capEaseMm(garment)
   return [mark('cap-ease-least', least), mark('cap-ease-most', most)]
 }
 /** All of the cap line moves down by the amount: at its top, at the notches and under the arm alike. */
@@ -18,16 +22,13 @@ const capLine = (on: JobOn): Mark[] => [
   ...(['top', 'front-notch', 'back-notch', 'underarm'] as const).map((where) => mark('cap-down', amountOf(on), { where }))
 ]
 const sleeveLine = (on: JobOn): Mark[] => {
-  const { cuff } = sleeveLevels(on.garment)
-  return line([
-    { atMm: 0, offsetMm: offsetAt(on, 'bicep') },
-    { atMm: cuff, offsetMm: offsetAt(on, 'cuff') }
+  const cuff = finishedMm(on.plan, 'sleeveUnderarm', sleeveLevels(on.garment).cuff)
+  return lineThrough(on, (at) => [
+    { atMm: 0, offsetMm: at('bicep') },
+    { atMm: cuff, offsetMm: at('cuff') }
   ])
 }
-const sleeveFigures = (on: JobOn): Mark[] =>
-  (['bicep', 'cuff'] as const)
-    .filter((point) => changeAt(on, point) > 0)
-    .flatMap((point) => [mark('around', changeAt(on, point), { point }), mark('edge-at', offsetAt(on, point), { point })])
+const sleeveFigures = (on: JobOn): Mark[] => atPoints(on, ['bicep', 'cuff'])
 
 /** FYG: sham buttons stand 1 1/4–1 1/2 in from the edge; 13 goes without moving them. */
 const BUTTONS_STAY_MM = 13
@@ -73,11 +74,11 @@ export const sleeves: StepsRow[] = [
       check('check-sleeves')
     ]
   },
-  { id: 'sleeve-shorten-hem', part: 'hems', ...hemUp('sleeve', { closes: 'cuff', check: 'check-sleeves' }) },
+  { id: 'sleeve-shorten-hem', part: 'hems', ...hemUp('sleeve', { edge: 'sleeve', closes: 'cuff', check: 'check-sleeves' }) },
   {
     id: 'sleeve-shorten-lined',
     part: 'hems',
-    ...hemUp('sleeve-lined', { first: [SHAM_OFF], last: [SHAM_ON, SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
+    ...hemUp('sleeve-lined', { edge: 'sleeve', first: [SHAM_OFF], last: [SHAM_ON, SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
   },
   {
     id: 'sleeve-shorten-head',
@@ -97,12 +98,12 @@ export const sleeves: StepsRow[] = [
   {
     id: 'sleeve-lengthen',
     part: 'hems',
-    ...hemDown(undefined, { last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
+    ...hemDown(undefined, { edge: 'sleeve', last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
   },
   {
     id: 'sleeve-lengthen-facing',
     part: 'hems',
-    ...hemDown('faced', { last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
+    ...hemDown('faced', { edge: 'sleeve', last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
   },
   {
     id: 'sleeve-taper',

@@ -1,6 +1,6 @@
 /** What moves, as a list: each stitching line once, with what its point was and comes to. */
-import { isGirth, POINTS, type PointId } from '../../core/ids/points.ts'
-import type { Job, Plan } from '../../core/plan/plan.ts'
+import { isGirth, POINTS, type PointId } from '../../ids/points.ts'
+import type { Job, Plan } from '../../plan/plan.ts'
 
 export interface Move {
   job: Job

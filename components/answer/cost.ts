@@ -29,9 +29,11 @@ export function priceOf({ money, price }: Pick<Judged, 'money' | 'price'>, own: 
 export function costOf(judged: Priced, words: Words): Cost {
   const { t, inner, wording } = words
   const { reckoning, money } = judged
-  const plan = reckoning?.verdict === 'leave-it' ? null : planOf(judged)
+  // the work on what is to be left is not advised, and not counted
+  const leave = reckoning?.verdict === 'leave-it'
+  const plan = leave ? null : planOf(judged)
   const price = priceOf(judged, wording.currency)
-  const worth = price?.isOwn !== false && plan === planCosted(judged) ? (reckoning?.worth ?? null) : null
+  const worth = !leave && price?.isOwn !== false && plan === planCosted(judged) ? (reckoning?.worth ?? null) : null
   const paid = price === null ? 0 : price.amount + (price.isOwn ? (money.postage ?? 0) : 0)
   const figure = price === null ? t('cost.not-stated') : words.money(paid, price.currency)
   const before = price === null ? t('cost.price') : figure
@@ -56,4 +58,4 @@ const LEAST_SAID = 0.005
 
 /** The plan that `worth` counts: the advised one. */
 const planCosted = ({ reckoning }: Priced) =>
-  reckoning === null || reckoning.verdict === 'wears-as-is' || reckoning.verdict === 'leave-it' ? null : (reckoning.plans[0] ?? null)
+  reckoning === null || reckoning.verdict === 'wears-as-is' ? null : (reckoning.plans[0] ?? null)

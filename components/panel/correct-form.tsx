@@ -18,6 +18,7 @@ export interface CorrectFormProps {
   onNotThis: () => void
   /** null: nothing was set here. */
   onUndo: (() => void) | null
+  /** Leads back to the button that opened it. */
   onClose: () => void
 }
 
@@ -50,8 +51,6 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo,
       onKeyDown={(event) => {
         if (event.key !== 'Escape') return
         event.stopPropagation()
-        // the button that opened it is where the hand goes on
-        document.querySelector<HTMLElement>(`[aria-controls="${id}"]`)?.focus()
         onClose()
       }}
     >

@@ -1,5 +1,5 @@
-/** The points of measure: a whole tape for what is outside or unsure, one line for what is inside; each can be corrected in place. */
-import { useId, useState } from 'preact/hooks'
+/** The points of measure: a whole tape for what misses or is moved, one line for what fits, and for what nobody measured; each can be corrected in place. */
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { POINTS_OF, type PointId } from '../../core/ids/points.ts'
 import type { Correction, MeasureReading } from '../../core/reading/reading.ts'
 import type { Judged } from '../judged.ts'
@@ -19,7 +19,8 @@ export interface MeasuredPointsProps {
 
 /** Where a point stands: outside what is wanted or moved by the plan, inside, or not measured. */
 type Place = 'misses' | 'fits' | 'unknown'
-const placeOf = ({ shown, whole, folded }: PointRow): Place => (shown.garmentMm === null || folded ? 'unknown' : whole ? 'misses' : 'fits')
+const placeOf = ({ shown, whole }: PointRow): Place =>
+  whole ? 'misses' : shown.garmentMm === null || !isMeasured(shown.from) ? 'unknown' : 'fits'
 
 export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPointsProps) {
   const words = useWords()
@@ -32,9 +33,16 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
   const [added, setAdded] = useState<readonly PointId[]>([])
   const rows = [...known, ...added.filter((point) => known.every((row) => row.point !== point)).map(emptyRow)]
   const standsIn = (row: PointRow): Place => open.get(row.point) ?? placeOf(row)
+  // one that is closed may go to another place: who closed it stands at its button there
+  const closed = useRef<PointId | null>(null)
+  useLayoutEffect(() => {
+    if (closed.current !== null) standAt(closed.current)
+    closed.current = null
+  }, [open])
   const toggle = (row: PointRow) => {
     const next = new Map(open)
-    if (!next.delete(row.point)) next.set(row.point, placeOf(row))
+    if (next.delete(row.point)) closed.current = row.point
+    else next.set(row.point, placeOf(row))
     setOpen(next)
   }
   const form = (row: PointRow, id: string) =>
@@ -111,6 +119,13 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
   )
 }
 
+/** The keyboard goes on at the button of this point; a folded part is opened for it. */
+function standAt(point: PointId): void {
+  const its = document.querySelector<HTMLElement>(`[data-corrects="${point}"]`)
+  const folded = its?.closest('details')
+  if (folded) folded.open = true
+  its?.focus()
+}
 const isInside = ({ shown }: PointRow): boolean => shown.garmentMm !== null && shown.band !== null
 const draftedPoints = ({ drafts, kind }: Judged): PointId[] =>
   kind === null ? [] : POINTS_OF[kind].filter((point) => drafts[draftOf(point)] !== undefined)
@@ -237,7 +252,14 @@ function Toggle({
   const { t, inner } = useWords()
   const enter = said.length === 0 && correction === null && (shown.garmentMm === null || !isMeasured(shown.from))
   return (
-    <button type="button" class="btn small" aria-expanded={open} aria-controls={open ? controls : undefined} onClick={onToggle}>
+    <button
+      type="button"
+      class="btn small"
+      data-corrects={point}
+      aria-expanded={open}
+      aria-controls={open ? controls : undefined}
+      onClick={onToggle}
+    >
       {t(open ? 'points.close' : enter ? 'points.enter' : 'points.correct')}
       <span class="sr"> {inner('correct.of', { point })}</span>
     </button>

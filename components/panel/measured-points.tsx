@@ -26,25 +26,12 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
   const words = useWords()
   const { t } = words
   const known = pointRows(judged, words.units, words.figureAs)
-  // a point that is open stays where it was opened, whatever is typed, until it is closed
-  const [open, setOpen] = useState<ReadonlyMap<PointId, Place>>(
-    () => new Map(draftedPoints(judged).map((point) => [point, placeOf(known.find((row) => row.point === point) ?? emptyRow(point))]))
+  const { open, setOpen, toggle } = useOpened(() =>
+    draftedPoints(judged).map((point) => known.find((row) => row.point === point) ?? emptyRow(point))
   )
   const [added, setAdded] = useState<readonly PointId[]>([])
   const rows = [...known, ...added.filter((point) => known.every((row) => row.point !== point)).map(emptyRow)]
   const standsIn = (row: PointRow): Place => open.get(row.point) ?? placeOf(row)
-  // one that is closed may go to another place: who closed it stands at its button there
-  const closed = useRef<PointId | null>(null)
-  useLayoutEffect(() => {
-    if (closed.current !== null) standAt(closed.current)
-    closed.current = null
-  }, [open])
-  const toggle = (row: PointRow) => {
-    const next = new Map(open)
-    if (next.delete(row.point)) closed.current = row.point
-    else next.set(row.point, placeOf(row))
-    setOpen(next)
-  }
   const form = (row: PointRow, id: string) =>
     open.has(row.point) && (
       <CorrectForm
@@ -60,15 +47,8 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
     )
   const of = (place: Place) => rows.filter((row) => standsIn(row) === place)
   const isDrafted = (some: readonly PointRow[]) => some.some(({ point }) => judged.drafts[draftOf(point)] !== undefined)
-  const table = (some: readonly PointRow[], label: string) => (
-    <table class="quiet" aria-label={label}>
-      <tbody>
-        {some.map((row) => (
-          <QuietPoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row)} form={form} />
-        ))}
-      </tbody>
-    </table>
-  )
+  const rowProps = (row: PointRow): RowProps => ({ row, open: open.has(row.point), onToggle: () => toggle(row), form })
+  const table = (some: readonly PointRow[], label: string) => <QuietPoints rows={some.map(rowProps)} label={label} />
   const [misses, fits, unknown] = [of('misses'), of('fits'), of('unknown')]
   const addable = judged.kind === null ? [] : POINTS_OF[judged.kind].filter((point) => rows.every((row) => row.point !== point))
   return (
@@ -80,7 +60,7 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
             <span class="note">{t(`points.in.${words.units}`)}</span>
           </div>
           {misses.map((row) => (
-            <WholePoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row)} form={form} />
+            <WholePoint key={row.point} {...rowProps(row)} />
           ))}
         </section>
       )}
@@ -117,6 +97,24 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
       </details>
     </>
   )
+}
+
+/** The points that are open, each with where it was opened: there it stays, whatever is typed, until it is closed. */
+function useOpened(atFirst: () => readonly PointRow[]) {
+  const [open, setOpen] = useState<ReadonlyMap<PointId, Place>>(() => new Map(atFirst().map((row) => [row.point, placeOf(row)])))
+  // one that is closed may go to another place: who closed it stands at its button there
+  const closed = useRef<PointId | null>(null)
+  useLayoutEffect(() => {
+    if (closed.current !== null) standAt(closed.current)
+    closed.current = null
+  }, [open])
+  const toggle = (row: PointRow) => {
+    const next = new Map(open)
+    if (next.delete(row.point)) closed.current = row.point
+    else next.set(row.point, placeOf(row))
+    setOpen(next)
+  }
+  return { open, setOpen, toggle }
 }
 
 /** The keyboard goes on at the button of this point; a folded part is opened for it. */
@@ -183,7 +181,8 @@ function WholePoint({ row, open, onToggle, form }: RowProps) {
 
 function Wanted({ row: { shown, afterMm } }: { row: PointRow }) {
   const words = useWords()
-  if (shown.band === null || afterMm === null) return null
+  // a whole tape draws it; that of what is moved, and a point with no tape, leave it to words
+  if (shown.band === null || (afterMm === null && shown.garmentMm !== null)) return null
   return (
     <>
       {words.t('points.wanted', { wanted: wantedWords(shown.band, words) })}
@@ -266,6 +265,18 @@ function Toggle({
   )
 }
 
+function QuietPoints({ rows, label }: { rows: readonly RowProps[]; label: string }) {
+  return (
+    <table class="quiet" aria-label={label}>
+      <tbody>
+        {rows.map((row) => (
+          <QuietPoint key={row.row.point} {...row} />
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
 function QuietPoint({ row, open, onToggle, form }: RowProps) {
   const { t, figure } = useWords()
   const id = useId()
@@ -288,6 +299,7 @@ function QuietPoint({ row, open, onToggle, form }: RowProps) {
         <tr>
           <td class="opened" colSpan={4}>
             <p class="note">
+              <Wanted row={row} />
               <Said row={row} />
             </p>
             <Why row={row} />

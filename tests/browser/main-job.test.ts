@@ -84,7 +84,10 @@ test('what the seller answers: near the listed figure both count, far from it th
   await panel.answered('Measured again, the waist is 16 1/2 inches laid flat.')
   const both = await panel.changedFrom(first)
   // 16 and 16 1/2 flat are 81.3 and 83.8 around
-  await panel.page.getByText('Answered 16 1/2 inches; stated 16"; the figure used is their average').waitFor()
+  const said = () => panel.page.evaluate(() => document.querySelector('article.point .pfoot')?.textContent ?? '')
+  await until(`both to count, it says: ${await said()}`, async () =>
+    (await said()).includes('Answered 16 1/2 inches = 83.8 cm around; stated 16"; the figure used is their average')
+  )
   expect(await panel.tape('Waist')).toContain('82.6 cm')
   await panel.answered('Sorry, the waist is 18 inches flat.')
   await panel.changedFrom(both)

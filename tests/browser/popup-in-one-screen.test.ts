@@ -1,11 +1,17 @@
 /** The popup in one screen: twelve listings and their verdicts, at three widths; and Keep and Not for me by keyboard alone. */
+import { mkdirSync } from 'node:fs'
+import { join } from 'node:path'
 import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
+import { inRoot } from '../../entrypoints/companion/places.mjs'
 import { type Answers, portOf, serve, stop, typeOf } from '../../entrypoints/companion/serve.mjs'
 import { Popup } from './rig/popup.ts'
 import { Rig, until } from './rig/rig.ts'
 import { introduce } from './rig/workroom.ts'
+
+const SCREENS = inRoot('test-results/screens')
+mkdirSync(SCREENS, { recursive: true })
 
 interface Listing {
   title: string
@@ -141,7 +147,8 @@ test.for(names)('%s: at most 600 px tall at 320, 360 and 380 px, and nothing is 
     await openAt(popup.page, width)
     const { height, ...cut } = await laidOut(popup.page)
     expect(cut, `${name} at ${width}`).toEqual({ tooWide: 0, beyond: [], clipped: [] })
-    expect(height, `${name} at ${width}`).toBeLessThanOrEqual(TALLEST)
+    await popup.page.screenshot({ path: join(SCREENS, `popup-${name}-${width}.png`), fullPage: true })
+    expect.soft(height, `${name} at ${width}`).toBeLessThanOrEqual(TALLEST)
   }
   const { violations } = await new AxeBuilder({ page: popup.page }).setLegacyMode(true).analyze()
   expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html.slice(0, 120)}`)).toEqual([])

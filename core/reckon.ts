@@ -42,7 +42,7 @@ export function reckon(request: ReckonRequest, { outlook = true, units = 'cm', l
   return answerFrom(computePlans(request, outlook, wording), wording)
 }
 
-/** What would better the verdict: a level more, a tailor, another figure, more cloth at the seams, another fit. Empty where nothing would, or nothing need be better. */
+/** What would better the verdict: a level more, a tailor, another figure, more cloth at the seams, another fit. Empty: nothing would, or nothing need be. */
 export function whatWouldChange(
   request: ReckonRequest,
   { units = 'cm', language = 'en', currency }: Omit<ReckonOptions, 'outlook'> = {}

@@ -1,4 +1,5 @@
 /** What a find costs in all, as far as it can be said: in money where all of it is known, else the price and the work beside it. Pure. */
+import { capped } from '../../core/words/say.ts'
 import { chosenPlan, type Judged } from '../judged.ts'
 import type { Words } from '../words.tsx'
 
@@ -29,31 +30,33 @@ export function priceOf({ money, price }: Pick<Judged, 'money' | 'price'>, own: 
 export function costOf(judged: Priced, words: Words): Cost {
   const { t, inner, wording } = words
   const { reckoning, money } = judged
-  const plan = reckoning?.verdict === 'leave-it' ? null : planOf(judged)
+  // the work on what is to be left is not advised, and not counted
+  const leave = reckoning?.verdict === 'leave-it'
+  const plan = leave ? null : planOf(judged)
   const price = priceOf(judged, wording.currency)
-  const worth = price?.isOwn !== false && plan === planCosted(judged) ? (reckoning?.worth ?? null) : null
+  const worth = !leave && price?.isOwn !== false && plan === planCosted(judged) ? (reckoning?.worth ?? null) : null
   const paid = price === null ? 0 : price.amount + (price.isOwn ? (money.postage ?? 0) : 0)
   const figure = price === null ? t('cost.not-stated') : words.money(paid, price.currency)
   const before = price === null ? t('cost.price') : figure
   const isWork = plan !== null && plan.alterations.length > 0
   const notes = [
-    price?.isOwn === false ? t('cost.other-currency') : '',
-    worth === null || worth.spend - paid < LEAST_SAID || plan?.aim === 'tailor' ? '' : t('cost.sum-work', { spend: worth.spend }),
-    worth === null || worth.against === null ? '' : t('facts.worth', { against: worth.against })
+    price?.isOwn === false ? inner('cost.other-currency') : '',
+    worth === null || worth.spend - paid < LEAST_SAID || plan?.aim === 'tailor' ? '' : inner('cost.sum-work', { spend: worth.spend }),
+    worth === null || worth.against === null ? '' : inner('facts.worth', { against: worth.against })
   ]
-  const note = (...more: string[]) => [...more, ...notes].filter(Boolean).join('; ')
+  const note = (...more: string[]) => capped([...more, ...notes].filter(Boolean).join('; '))
   if (!isWork) return { figure: worth === null ? figure : words.money(worth.spend), note: note() }
   if (plan.aim !== 'tailor')
     return { figure: t('cost.with-work', { price: before, work: t('facts.minutes', { minutes: plan.minutes }) }), note: note() }
   if (plan.cost === null)
-    return { figure: t('cost.with-work', { price: before, work: inner('cost.tailor') }), note: note(t('cost.tailor-unpriced')) }
+    return { figure: t('cost.with-work', { price: before, work: inner('cost.tailor') }), note: note(inner('cost.tailor-unpriced')) }
   const more = words.money(plan.cost)
-  if (worth === null) return { figure: t('cost.with-work', { price: before, work: more }), note: note(t('cost.with-tailor')) }
-  return { figure: words.money(worth.spend), note: note(t('cost.sum-tailor', { price: before, more })) }
+  if (worth === null) return { figure: t('cost.with-work', { price: before, work: more }), note: note(inner('cost.with-tailor')) }
+  return { figure: words.money(worth.spend), note: note(inner('cost.sum-tailor', { price: before, more })) }
 }
 /** Less than this is no part of a sum. */
 const LEAST_SAID = 0.005
 
 /** The plan that `worth` counts: the advised one. */
 const planCosted = ({ reckoning }: Priced) =>
-  reckoning === null || reckoning.verdict === 'wears-as-is' || reckoning.verdict === 'leave-it' ? null : (reckoning.plans[0] ?? null)
+  reckoning === null || reckoning.verdict === 'wears-as-is' ? null : (reckoning.plans[0] ?? null)

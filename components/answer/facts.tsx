@@ -75,7 +75,7 @@ const MOST_NAMED = 2
 function ifSo({ reckoning }: Judged, chance: number, { t, inner, wording }: Words): string {
   const points = (reckoning?.conditions ?? []).map(({ point }) => point)
   if (points.length > MOST_NAMED || points.includes(undefined)) return t('facts.chance-if', { chance })
-  const names = points.map((point) => inner('points.point', { point: point ?? '' }))
+  const names = points.map((point) => inner('ask.what', { point: point ?? '' }))
   return t('facts.chance-if-points', { chance, points: listed(names, wording), n: names.length })
 }
 

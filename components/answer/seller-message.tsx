@@ -69,21 +69,7 @@ function Message(props: SellerMessageProps & { questions: readonly Ask[] }) {
       ) : (
         <details class="fold" open={copied === 'not-copied'}>
           <summary>{t('ask.read')}</summary>
-          {questions.length > 1 && (
-            <fieldset>
-              <legend class="label">{t('ask.which')}</legend>
-              <div class="ticks">
-                {questions.map((one) => (
-                  <Tick
-                    key={questionId(one)}
-                    label={t('ask.what-is', { what: nameOf(one, words) })}
-                    on={ticked.has(questionId(one))}
-                    onTick={(on) => tick(one, on)}
-                  />
-                ))}
-              </div>
-            </fieldset>
-          )}
+          {questions.length > 1 && <WhichQuestions questions={questions} ticked={ticked} onTick={tick} />}
           {chosen.some((one) => one.suits !== undefined) && (
             <Tick
               label={t('ask.say-suits')}
@@ -116,6 +102,30 @@ function Message(props: SellerMessageProps & { questions: readonly Ask[] }) {
         </details>
       )}
     </section>
+  )
+}
+
+interface WhichProps {
+  questions: readonly Ask[]
+  ticked: ReadonlySet<string>
+  onTick: (one: Ask, on: boolean) => void
+}
+function WhichQuestions({ questions, ticked, onTick }: WhichProps) {
+  const words = useWords()
+  return (
+    <fieldset>
+      <legend class="label">{words.t('ask.which')}</legend>
+      <div class="ticks">
+        {questions.map((one) => (
+          <Tick
+            key={questionId(one)}
+            label={words.t('ask.what-is', { what: nameOf(one, words) })}
+            on={ticked.has(questionId(one))}
+            onTick={(on) => onTick(one, on)}
+          />
+        ))}
+      </div>
+    </fieldset>
   )
 }
 

@@ -18,6 +18,7 @@ export interface CorrectFormProps {
   onNotThis: () => void
   /** null: nothing was set here. */
   onUndo: (() => void) | null
+  /** Leads back to the button that opened it. */
   onClose: () => void
 }
 
@@ -50,8 +51,6 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo,
       onKeyDown={(event) => {
         if (event.key !== 'Escape') return
         event.stopPropagation()
-        // the button that opened it is where the hand goes on
-        document.querySelector<HTMLElement>(`[aria-controls="${id}"]`)?.focus()
         onClose()
       }}
     >
@@ -84,26 +83,36 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo,
         />
       </div>
       {girth && (
-        <div class="measured">
-          <Pick
-            label={t('correct.measured')}
-            options={[
-              { value: 'flat', label: t('correct.flat') },
-              { value: 'around', label: t('correct.around') }
-            ]}
-            value={shownBasis === 'flat' ? 'flat' : 'around'}
-            onPick={(picked) => {
-              setBasis(picked)
-              set(text, shownUnit, picked)
-            }}
-          />
-        </div>
+        <FlatOrAround
+          basis={shownBasis}
+          onPick={(picked) => {
+            setBasis(picked)
+            set(text, shownUnit, picked)
+          }}
+        />
       )}
       {stated !== null && girth && <BothWays row={row} basis={shownBasis} />}
       <div class="row">
         <WaysBack row={row} onNotThis={onNotThis} onUndo={onUndo} />
       </div>
     </fieldset>
+  )
+}
+
+function FlatOrAround({ basis, onPick }: { basis: Basis; onPick: (basis: 'flat' | 'around') => void }) {
+  const { t } = useWords()
+  return (
+    <div class="measured">
+      <Pick
+        label={t('correct.measured')}
+        options={[
+          { value: 'flat', label: t('correct.flat') },
+          { value: 'around', label: t('correct.around') }
+        ]}
+        value={basis === 'flat' ? 'flat' : 'around'}
+        onPick={onPick}
+      />
+    </div>
   )
 }
 

@@ -1,5 +1,5 @@
-/** The points of measure: a whole tape for what is outside or unsure, one line for what is inside; each can be corrected in place. */
-import { useId, useState } from 'preact/hooks'
+/** The points of measure: a whole tape for what misses or is moved, one line for what fits, and for what nobody measured; each can be corrected in place. */
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { POINTS_OF, type PointId } from '../../core/ids/points.ts'
 import type { Correction, MeasureReading } from '../../core/reading/reading.ts'
 import type { Judged } from '../judged.ts'
@@ -19,24 +19,19 @@ export interface MeasuredPointsProps {
 
 /** Where a point stands: outside what is wanted or moved by the plan, inside, or not measured. */
 type Place = 'misses' | 'fits' | 'unknown'
-const placeOf = ({ shown, whole, folded }: PointRow): Place => (shown.garmentMm === null || folded ? 'unknown' : whole ? 'misses' : 'fits')
+const placeOf = ({ shown, whole }: PointRow): Place =>
+  whole ? 'misses' : shown.garmentMm === null || !isMeasured(shown.from) ? 'unknown' : 'fits'
 
 export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPointsProps) {
   const words = useWords()
   const { t } = words
   const known = pointRows(judged, words.units, words.figureAs)
-  // a point that is open stays where it was opened, whatever is typed, until it is closed
-  const [open, setOpen] = useState<ReadonlyMap<PointId, Place>>(
-    () => new Map(draftedPoints(judged).map((point) => [point, placeOf(known.find((row) => row.point === point) ?? emptyRow(point))]))
+  const { open, setOpen, toggle } = useOpened(() =>
+    draftedPoints(judged).map((point) => known.find((row) => row.point === point) ?? emptyRow(point))
   )
   const [added, setAdded] = useState<readonly PointId[]>([])
   const rows = [...known, ...added.filter((point) => known.every((row) => row.point !== point)).map(emptyRow)]
   const standsIn = (row: PointRow): Place => open.get(row.point) ?? placeOf(row)
-  const toggle = (row: PointRow) => {
-    const next = new Map(open)
-    if (!next.delete(row.point)) next.set(row.point, placeOf(row))
-    setOpen(next)
-  }
   const form = (row: PointRow, id: string) =>
     open.has(row.point) && (
       <CorrectForm
@@ -52,15 +47,8 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
     )
   const of = (place: Place) => rows.filter((row) => standsIn(row) === place)
   const isDrafted = (some: readonly PointRow[]) => some.some(({ point }) => judged.drafts[draftOf(point)] !== undefined)
-  const table = (some: readonly PointRow[], label: string) => (
-    <table class="quiet" aria-label={label}>
-      <tbody>
-        {some.map((row) => (
-          <QuietPoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row)} form={form} />
-        ))}
-      </tbody>
-    </table>
-  )
+  const rowProps = (row: PointRow): RowProps => ({ row, open: open.has(row.point), onToggle: () => toggle(row), form })
+  const table = (some: readonly PointRow[], label: string) => <QuietPoints rows={some.map(rowProps)} label={label} />
   const [misses, fits, unknown] = [of('misses'), of('fits'), of('unknown')]
   const addable = judged.kind === null ? [] : POINTS_OF[judged.kind].filter((point) => rows.every((row) => row.point !== point))
   return (
@@ -72,7 +60,7 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
             <span class="note">{t(`points.in.${words.units}`)}</span>
           </div>
           {misses.map((row) => (
-            <WholePoint key={row.point} row={row} open={open.has(row.point)} onToggle={() => toggle(row)} form={form} />
+            <WholePoint key={row.point} {...rowProps(row)} />
           ))}
         </section>
       )}
@@ -111,6 +99,31 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
   )
 }
 
+/** The points that are open, each with where it was opened: there it stays, whatever is typed, until it is closed. */
+function useOpened(atFirst: () => readonly PointRow[]) {
+  const [open, setOpen] = useState<ReadonlyMap<PointId, Place>>(() => new Map(atFirst().map((row) => [row.point, placeOf(row)])))
+  // one that is closed may go to another place: who closed it stands at its button there
+  const closed = useRef<PointId | null>(null)
+  useLayoutEffect(() => {
+    if (closed.current !== null) standAt(closed.current)
+    closed.current = null
+  }, [open])
+  const toggle = (row: PointRow) => {
+    const next = new Map(open)
+    if (next.delete(row.point)) closed.current = row.point
+    else next.set(row.point, placeOf(row))
+    setOpen(next)
+  }
+  return { open, setOpen, toggle }
+}
+
+/** The keyboard goes on at the button of this point; a folded part is opened for it. */
+function standAt(point: PointId): void {
+  const its = document.querySelector<HTMLElement>(`[data-corrects="${point}"]`)
+  const folded = its?.closest('details')
+  if (folded) folded.open = true
+  its?.focus()
+}
 const isInside = ({ shown }: PointRow): boolean => shown.garmentMm !== null && shown.band !== null
 const draftedPoints = ({ drafts, kind }: Judged): PointId[] =>
   kind === null ? [] : POINTS_OF[kind].filter((point) => drafts[draftOf(point)] !== undefined)
@@ -168,7 +181,8 @@ function WholePoint({ row, open, onToggle, form }: RowProps) {
 
 function Wanted({ row: { shown, afterMm } }: { row: PointRow }) {
   const words = useWords()
-  if (shown.band === null || afterMm === null) return null
+  // a whole tape draws it; that of what is moved, and a point with no tape, leave it to words
+  if (shown.band === null || (afterMm === null && shown.garmentMm !== null)) return null
   return (
     <>
       {words.t('points.wanted', { wanted: wantedWords(shown.band, words) })}
@@ -237,10 +251,29 @@ function Toggle({
   const { t, inner } = useWords()
   const enter = said.length === 0 && correction === null && (shown.garmentMm === null || !isMeasured(shown.from))
   return (
-    <button type="button" class="btn small" aria-expanded={open} aria-controls={open ? controls : undefined} onClick={onToggle}>
+    <button
+      type="button"
+      class="btn small"
+      data-corrects={point}
+      aria-expanded={open}
+      aria-controls={open ? controls : undefined}
+      onClick={onToggle}
+    >
       {t(open ? 'points.close' : enter ? 'points.enter' : 'points.correct')}
       <span class="sr"> {inner('correct.of', { point })}</span>
     </button>
+  )
+}
+
+function QuietPoints({ rows, label }: { rows: readonly RowProps[]; label: string }) {
+  return (
+    <table class="quiet" aria-label={label}>
+      <tbody>
+        {rows.map((row) => (
+          <QuietPoint key={row.row.point} {...row} />
+        ))}
+      </tbody>
+    </table>
   )
 }
 
@@ -266,6 +299,7 @@ function QuietPoint({ row, open, onToggle, form }: RowProps) {
         <tr>
           <td class="opened" colSpan={4}>
             <p class="note">
+              <Wanted row={row} />
               <Said row={row} />
             </p>
             <Why row={row} />

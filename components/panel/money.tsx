@@ -14,8 +14,10 @@ export function Money({ judged, onMoney, onDraft }: { judged: Judged } & MoneyAc
   const { t } = useWords()
   const { money, drafts, reckoning } = judged
   if (judged.kind === null) return null
-  const worth = reckoning?.worth ?? null
-  const missing = reckoning === null ? [] : moneyReasons(reckoning)
+  // of what is to be left no work is counted
+  const counted = reckoning === null || reckoning.verdict === 'leave-it' ? null : reckoning
+  const worth = counted?.worth ?? null
+  const missing = counted === null ? [] : moneyReasons(counted)
   const typing = MONEY.some((field) => drafts[`money.${field}`] !== undefined)
   return (
     <details class="part" open={typing}>

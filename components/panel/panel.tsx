@@ -203,10 +203,10 @@ function Notes({ judged, onNotes, onDraft }: { judged: Judged } & Pick<PanelActi
   )
 }
 
-/** The answer as it is read from the top: the verdict, what the untold must be, why. */
+/** The answer as it is read from the top: the verdict, why, what the untold must be. */
 function announced(judged: Judged, verdict: Verdict, words: Words): string {
   const conditions = conditionsSaid(judged, words)
-  const why = [...(conditions === null ? [] : [conditions.text]), ...verdictReasons(judged)]
+  const why = [...verdictReasons(judged), ...(conditions === null ? [] : [conditions.text])]
   return words.t('announce.answer', { verdict, why: asSentences(why) })
 }
 

@@ -139,7 +139,8 @@ function AsItIs({ judged }: { judged: Judged }) {
   const wrong = asItIs.misfit.map(({ point, mm }) => misfitWords(point, mm, words, true)).join(', ')
   return (
     <p class="as-it-is">
-      <b>{words.t('plans.as-it-is')}</b> {wrong === '' ? words.t('plans.as-it-is.fits') : words.t('plans.as-it-is.wrong', { wrong })}{' '}
+      <b>{words.t('plans.as-it-is')}</b>{' '}
+      {wrong === '' ? words.inner('plans.as-it-is.fits') : words.inner('plans.as-it-is.wrong', { wrong })}{' '}
       {asItIs.chance !== null && words.t('plans.as-it-is.chance', { chance: asItIs.chance })}
     </p>
   )

@@ -3,6 +3,7 @@ import type { PanelActions } from '../../components/panel/panel.tsx'
 import type { Status } from '../../core/ids/listing-statuses.ts'
 import { remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
+import { one } from '../../core/records/find.ts'
 import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
 import { addAnswer, choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
 import { setSettings } from '../../core/records/owned.ts'
@@ -82,11 +83,14 @@ export function panelActions({ records, stamp, saving, look, judgedLook, windowI
     },
     onPass: async () => look !== null && saving.run(async () => setStatus(await keep(look), 'passed')),
     onTakeBack: async (before) => {
-      const keptId = look?.keptId ?? null
-      if (keptId === null) return false
-      return saving.run(async () =>
-        before === null ? there(await remove(records, 'listingsKept', keptId, stamp())) : setStatus(keptId, before)
-      )
+      if (look === null) return false
+      return saving.run(async () => {
+        // what was kept a moment ago may not have reached the page yet
+        const { keptId } = there(await one(records, 'looks', look.id))
+        if (keptId === null) return
+        if (before === null) there(await remove(records, 'listingsKept', keptId, stamp()))
+        else await setStatus(keptId, before)
+      })
     },
     onWishlist: () => void platform.openWorkroom('wishlist'),
     onCopy: async (text) => {

@@ -33,7 +33,7 @@ test('a jacket too wide for a tailored one is right for a loose one, and the ans
   await kind.focus()
   await page.keyboard.type('boy')
   const loose = await panel.changedFrom(first)
-  expect(await panel.verdict()).toBe('Wears as it is')
+  expect(await panel.verdict()).toMatch(/^Wears as it is\??$/)
   expect(await line.textContent()).toBe('Long sleeves, boyfriend blazer, buttons')
   // the choice has the focus still, and nothing was scrolled away
   expect(await kind.evaluate((one) => one === document.activeElement)).toBe(true)
@@ -42,7 +42,7 @@ test('a jacket too wide for a tailored one is right for a loose one, and the ans
   await panel.changedFrom(loose)
   expect(await panel.verdict()).toBe('Leave it')
   await panel.undo()
-  await until('the cut that was set to come back', async () => (await panel.verdict()) === 'Wears as it is')
+  await until('the cut that was set to come back', async () => /^Wears as it is\??$/.test((await panel.verdict()) ?? ''))
   expect(await line.textContent()).toBe('Long sleeves, boyfriend blazer, buttons')
 
   // at the narrowest nothing runs out of the panel

@@ -82,7 +82,7 @@ test('the main job in Firefox: a first visit, a verdict over the listing, the si
     await firefox.open(shop.item('charcoal-wool-trousers'))
     const popup = await firefox.press('Waist')
     expect(popup).toMatch(/Alters to fit|Comes close/)
-    await firefox.surface('popup.html', 'Waist', 'Keep')
+    await firefox.surface('popup.html', 'Waist', 'Keep for later')
     await firefox.openSidebar()
     const beside = await firefox.surface('sidepanel.html', 'The listing, as read')
     expect(beside).toContain('Charcoal wool trousers, pleated')

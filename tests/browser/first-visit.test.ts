@@ -31,7 +31,7 @@ async function workroomFrom(rig: Rig, listing: Page): Promise<Page> {
 }
 /** The verdict that stands on a page, as its words. */
 const verdictOn = async (page: Page): Promise<string | undefined> => {
-  await page.getByText('Chance', { exact: true }).first().waitFor()
+  await page.getByText('Chance it fits', { exact: true }).first().waitFor()
   return (await page.getByRole('heading', { level: 2 }).first().textContent())?.trim()
 }
 const over = (page: Page) => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)

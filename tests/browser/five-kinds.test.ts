@@ -52,10 +52,14 @@ const EXPECTED: Expected[] = [
 test.for(EXPECTED)('$slug', async ({ slug, figures, verdict, because }) => {
   const page = await rig.tab(shop.item(slug))
   const popup = await Popup.over(rig, page)
-  for (const [point, figure] of Object.entries(figures)) expect(await popup.figure(point), point).toBe(figure)
+  const title = await popup.title()
   if (verdict !== undefined) {
     await until(`the answer to be "${verdict}", it is "${await popup.verdict()}"`, async () => (await popup.verdict()) === verdict)
     expect(await popup.says()).toMatch(because ?? /./)
   }
+  // the small window has room for some figures; the panel has them all
+  const panel = await popup.openBeside()
+  await until('the panel to be about this garment', async () => (await panel.title()) === title && !(await panel.stands()).marked)
+  for (const [point, figure] of Object.entries(figures)) expect(await panel.figure(point), point).toBe(figure)
   await page.close()
 })

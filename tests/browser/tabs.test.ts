@@ -52,7 +52,7 @@ test('the answer is of the page in front, or says that it is not, through switch
   await second.bringToFront()
   await comesTo(TROUSERS, true, JEANS)
   expect(await panel.mark()).toContain(`This answer is about “${TROUSERS}”`)
-  expect(await panel.page.getByText('Click the toolbar button to read this one.').count()).toBeGreaterThan(0)
+  expect(await panel.page.getByText('Click the toolbar button to check this one.').count()).toBeGreaterThan(0)
 
   // it is read
   await Popup.over(rig, second)

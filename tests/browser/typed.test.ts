@@ -69,10 +69,10 @@ test('a figure turned from flat to around, and to the other unit, changes the an
 
 test('what was typed and not yet taken, and the notes, are there when the panel comes back', async () => {
   await (await panel.field('hip')).fill('1/0')
-  await panel.page.getByRole('textbox', { name: 'Notes' }).fill('Half a thought')
+  await (await panel.notes()).fill('Half a thought')
   await panel.page.waitForTimeout(800)
   await panel.page.reload()
   await panel.page.getByRole('main').waitFor()
   expect(await (await panel.field('hip')).inputValue()).toBe('1/0')
-  expect(await panel.page.getByRole('textbox', { name: 'Notes' }).inputValue()).toBe('Half a thought')
+  expect(await (await panel.notes()).inputValue()).toBe('Half a thought')
 })

@@ -44,7 +44,7 @@ test('what is kept beside a page stands in the open wishlist at once, and what i
   await shows(workroom.page, [TROUSERS])
 
   const jeans = await Popup.over(rig, await rig.tab(shop.item('indigo-jeans')))
-  await jeans.page.getByRole('button', { name: 'Keep' }).click()
+  await jeans.page.getByRole('button', { name: 'Keep for later' }).click()
   await until('both to be kept', async () => (await titles(workroom.page)).length === 2)
   expect(await titles(workroom.page)).toContain(JEANS)
 })

@@ -332,7 +332,7 @@ export const panel = {
 
   'keep.head': 'Notes',
   'keep.notes': 'Your notes',
-  'keep.notes-with': 'They are kept with the listing when you press Keep.',
+  'keep.notes-with': 'They go onto your wishlist with the listing when you keep it.',
   'keep.notes-kept': 'They are kept with the listing on your wishlist.',
   'keep.done': 'Kept on your wishlist.',
   'keep.passed': 'Noted as not for you.',

@@ -429,7 +429,8 @@ export const plan: Record<string, string> = {
     'The {point|point} is given as {first|length} and the {other|point} as {second|length}: one of them cannot be right. ' +
     'Look at both, and correct the one that is wrong.',
   'garment.flat-and-around':
-    'The {point|point} is given as {first|length} and the {other|point} as {second|length}: one may be measured flat, the other all around. Say which is which.',
+    'The {point|point} is given as {first|length} and the {other|point} as {second|length}: one may be measured flat, the other all around. ' +
+    'Say which is which.',
   'garment.elsewhere.larger':
     'The {point|point}, {first|length}, would be {sizes} {sizes|one:size|other:sizes} larger than the {other|point}, {second|length}, makes likely: ' +
     'about {likely|length}. Was it measured elsewhere?',

@@ -31,15 +31,20 @@ export class Panel {
 
   /** What the answer says as a whole: verdict, reasons and facts. */
   answer = (): Promise<string | null> => this.page.evaluate(() => document.querySelector('section.answer')?.textContent ?? null)
-  /** The plans as their table's text; empty where there is none. */
-  plans = (): Promise<string> => this.page.evaluate(() => document.querySelector('table.plans')?.textContent ?? '')
+  /** What is to be done, job by job, and beside it the ways to do it, as their text; empty where nothing is. */
+  plans = (): Promise<string> =>
+    this.page.evaluate(() => {
+      const parts = [...document.querySelectorAll('details.part')]
+      const sewn = parts.find((one) => one.querySelector('summary h2')?.textContent === 'What to sew')
+      return `${sewn?.textContent ?? ''}${document.querySelector('table.plans')?.textContent ?? ''}`
+    })
 
   /** Waits until the answer is another than `before`, and then stays as it is: a first answer comes before its chance. */
   changedFrom(before: string | null): Promise<string> {
     let last: string | null = null
     return until('another answer', async () => {
       const now = await this.answer()
-      const stays = now !== null && now === last && now !== before && !now.includes('being worked out')
+      const stays = now !== null && now === last && now !== before && !/working it out/i.test(now)
       last = now
       await this.page.waitForTimeout(500)
       return stays ? now : undefined
@@ -52,9 +57,24 @@ export class Panel {
   /** Opens the form under a point, and gives its field. */
   async field(point: string): Promise<Locator> {
     const form = this.page.getByRole('group', { name: `Correct the ${point}` })
-    const toggle = this.page.getByRole('button', { name: new RegExp(`^(Correct|Enter|Close) ${point}$`) })
+    const toggle = this.page.getByRole('button', { name: new RegExp(`^(Correct|Enter|Close) ${point}$`), includeHidden: true })
+    await this.unfold(toggle)
     if ((await toggle.getAttribute('aria-expanded')) !== 'true') await toggle.click()
     return form.getByRole('textbox', { name: `Stated ${point}` })
+  }
+
+  /** Opens the part that something is folded into, as a person would: by its head. */
+  async unfold(what: Locator): Promise<void> {
+    const part = this.page.locator('details.part', { has: what })
+    if ((await part.count()) === 0 || (await part.first().evaluate((one) => (one as HTMLDetailsElement).open))) return
+    await part.first().locator('> summary').click()
+  }
+
+  /** Where the person's notes are typed. */
+  async notes(): Promise<Locator> {
+    const notes = this.page.getByRole('textbox', { name: 'Your notes', includeHidden: true })
+    await this.unfold(notes)
+    return notes
   }
 
   /** Pastes what the seller answered, and has it read. */
@@ -65,19 +85,21 @@ export class Panel {
     await this.page.getByRole('button', { name: 'Read the answer' }).click()
   }
 
-  /** A point's tape in words. */
-  tape = async (point: string): Promise<string> =>
-    (await this.page
-      .getByRole('article')
-      .filter({ has: this.page.getByRole('heading', { name: point, exact: true }) })
-      .getByRole('img')
-      .first()
-      .getAttribute('aria-label')) ?? ''
+  /** A point's tape in words, whole or in one line, wherever the point stands. */
+  tape = (point: string): Promise<string> =>
+    this.page.evaluate((named) => {
+      const head = [...document.querySelectorAll('article.point h3, table.quiet th')].find(
+        (one) => one.firstChild?.textContent?.trim() === named
+      )
+      return head?.closest('article, tr')?.querySelector('[role=img]')?.getAttribute('aria-label') ?? ''
+    }, point)
+  /** The figure that counts at a point, all around. */
+  figure = async (point: string): Promise<string | undefined> => /: (\d+(?:\.\d+)?) cm/.exec(await this.tape(point))?.[1]
 
   async keep(notes: string): Promise<void> {
-    await this.page.getByRole('textbox', { name: 'Notes' }).fill(notes)
-    await this.page.getByRole('button', { name: /^Keep with/ }).click()
-    await this.page.getByText('It is kept in the workroom.').waitFor()
+    await (await this.notes()).fill(notes)
+    await this.page.getByRole('button', { name: /^Keep (for later|anyway)$/ }).click()
+    await this.page.getByText('Kept on your wishlist.').waitFor()
   }
 
   undo = (): Promise<void> => this.page.getByRole('button', { name: 'Undo the last change' }).click()

@@ -31,7 +31,7 @@ export class Popup {
       .textContent()
 
   async openBeside(): Promise<Panel> {
-    await this.leaveBy(/^Open beside the page/)
+    await this.leaveBy(/^(More details|Open beside the page)/)
     return Panel.of(this.rig)
   }
 

@@ -9,7 +9,7 @@ import { pointRows } from '../../../components/panel/point-rows.ts'
 import { Popup } from '../../../components/popup/popup.tsx'
 import type { Ask } from '../../../core/reckon.ts'
 import { button, hide, inPage, press, show, shownText, textOf, type } from '../on-page.tsx'
-import { HIP, hangingOn, INSEAM, muchWorkedOut, THIGH, trousersJudged, trousersReckoning, WAIST } from './fixtures.ts'
+import { HIP, hangingOn, INSEAM, inch, muchWorkedOut, THIGH, trousersJudged, trousersReckoning, WAIST } from './fixtures.ts'
 
 const who = { people: [{ id: 'p', name: 'Ash' }], personId: 'p', fit: 'regular' as const, favourites: [], favouriteId: null }
 const actions = {
@@ -43,22 +43,41 @@ const surfaces = [
 ] as const
 
 /** The head of the answer, line by line. */
-const lines = (): string[] => [...inPage().querySelectorAll('.answer > h2, .answer > p')].map(textOf)
+const lines = (): string[] => [...inPage().querySelectorAll('.answer > h2, .answer > p, .answer > .if-told')].map(textOf)
+const facts = (): Element | null => inPage().querySelector('.answer > .facts')
 const details = (summary: string): HTMLDetailsElement | undefined =>
   [...inPage().querySelectorAll('details')].find((one) => textOf(one.querySelector('summary')).startsWith(summary))
 
 describe.each(surfaces)('%s', (_, draw) => {
-  it('says what the untold must be right under the verdict, before every other reason, and once', () => {
+  it('says the verdict, that it is as far as the listing says, why, and then what the untold must be, each once', () => {
     draw(asked(hangingOn(HIP, THIGH)))
-    const [verdict, second, third] = lines()
+    const [verdict, asFar, why, condition] = lines()
     expect(verdict).toBe('Alters to fit')
-    expect(second).toBe('As far as told: it works out if the hip, laid flat, is 19½ to 21 in and the thigh, laid flat, is 12 to 13½ in.')
-    expect(third).toMatch(/^Take 1½ in out/)
-    expect(shownText().split('As far as told').length).toBe(2)
+    expect(asFar).toBe('As far as the listing says: ask before you buy')
+    expect(why).toMatch(/^Take 1½ in out/)
+    expect(condition).toBe('It works out if the hip, laid flat, is 19½ to 21 in and the thigh, laid flat, is 12 to 13½ in.')
+    for (const once of ['As far as the listing says', 'It works out if']) expect(shownText().split(once), once).toHaveLength(2)
+  })
+  it('says so before the facts, so that no chance is read without what it hangs on', () => {
+    draw(asked(hangingOn(HIP, THIGH)))
+    const condition = inPage().querySelector('.answer > .if-told')
+    const place = facts()?.compareDocumentPosition(condition as Node) ?? 0
+    expect(place & Node.DOCUMENT_POSITION_PRECEDING).toBeTruthy()
+  })
+  it('draws one point that decides as an open band on a tape, and several as words alone', () => {
+    draw(asked(hangingOn(HIP)))
+    expect(inPage().querySelectorAll('.if-told svg')).toHaveLength(1)
+    expect(inPage().querySelector('.if-told svg')?.getAttribute('aria-label')).toMatch(/^Hip/)
+    draw(asked(hangingOn(HIP, THIGH)))
+    expect(inPage().querySelector('.if-told svg')).toBeNull()
+  })
+  it('of a listing that leaves nothing out says no such thing', () => {
+    draw(asked(trousersReckoning))
+    expect(shownText()).not.toContain('As far as the listing says')
   })
   it('names three of four and counts the rest', () => {
     draw(asked(hangingOn(WAIST, HIP, THIGH, INSEAM)))
-    expect(lines()[1]).toMatch(/^As far as told: it works out if the waist.+the hip.+the thigh, laid flat, is 12 to 13½ in, and 1 more\.$/)
+    expect(lines()[3]).toMatch(/^It works out if the waist.+the hip.+the thigh, laid flat, is 12 to 13½ in and 1 more\.$/)
   })
   it('has no such line where nothing hangs on the untold, or a size is to be chosen first', () => {
     draw(asked(trousersReckoning))
@@ -70,31 +89,107 @@ describe.each(surfaces)('%s', (_, draw) => {
   })
   it('says the chance if so beside the chance', () => {
     draw(asked(hangingOn(HIP)))
-    const chance = [...inPage().querySelectorAll('dt')].find((one) => textOf(one) === 'Chance')?.nextElementSibling
-    expect(textOf(chance)).toBe('6 in 10;8 in 10 if so')
+    const chance = [...inPage().querySelectorAll('dt')].find((one) => textOf(one) === 'Chance it fits')?.nextElementSibling
+    expect(textOf(chance?.querySelector('span'))).toBe('6 in 10')
+    expect(textOf(chance?.querySelector('small'))).toBe('8 in 10 if the hip is right')
     expect(chance?.querySelectorAll('.g-dots').length).toBe(2)
   })
-  it('shows told points, key points and those with a condition', () => {
-    draw(asked(muchWorkedOut(hangingOn(HIP))))
-    const heads = [...inPage().querySelectorAll('.point h3, .part > table th, .read th')].map(textOf)
-    expect(heads.slice(0, 5)).toEqual(['Waist', 'Calf', 'Inside leg', 'Hip', 'Thigh'])
-    expect(heads).not.toContain('Knee')
-    expect(heads).not.toContain('Outside leg')
+})
+
+describe('where the points stand', () => {
+  const judged = asked(muchWorkedOut(hangingOn(HIP)))
+  const headsIn = (place: Element | null | undefined) => [...(place?.querySelectorAll('.point h3, th') ?? [])].map(textOf)
+  it('in the panel: what misses has a whole tape, what fits a line, and what nobody measured a place of its own', () => {
+    panel(judged)
+    const misses = inPage().querySelector('section[aria-labelledby=points-head]')
+    expect(textOf(misses?.querySelector('h2'))).toBe('Where it does not fit')
+    expect(headsIn(misses)).toEqual(['Waist', 'Inside leg'])
+    expect(misses?.querySelectorAll('.point svg.tape, .point [role=img]').length).toBeGreaterThanOrEqual(2)
+    expect(headsIn(details('Where it fits'))).toEqual(['Thigh', 'Leg opening'])
+    expect(headsIn(details('Not stated'))).toEqual(['Calf', 'Hip', 'Knee', 'Outside leg'])
+  })
+  it('in the popup: what was measured, what misses first; no guess stands among them', () => {
+    popup(judged)
+    const part = inPage().querySelector('section[aria-label="Points"]')
+    expect(headsIn(part)).toEqual(['Waist', 'Inside leg', 'Thigh', 'Leg opening'])
+    expect(textOf(part)).not.toContain('more under')
+    // the hip, which decides, has the tape of its condition
+    expect(inPage().querySelector('.if-told svg')?.getAttribute('aria-label')).toMatch(/^Hip/)
+  })
+  it('nothing that is only guessed is said to fit', () => {
+    panel(asked({ ...hangingOn(HIP), gaps: trousersReckoning.gaps.filter(({ point }) => point === 'hip' || point === 'thigh') }))
+    expect(headsIn(details('Where it fits'))).toEqual(['Thigh'])
+    expect(textOf(details('Not stated'))).toContain('Hip')
+  })
+  it('what was measured where nothing is wanted is not said to fit either', () => {
+    const [waist] = trousersReckoning.gaps
+    if (waist === undefined) throw new Error('no waist')
+    panel(asked({ ...trousersReckoning, plans: [], gaps: [{ ...waist, band: null, gapMm: 0 }] }))
+    expect(details('Where it fits')).toBeUndefined()
+    expect(headsIn(details('Fits, or can’t be checked'))).toContain('Waist')
+  })
+  it.each([
+    ['Where it does not fit', 'Correct waist', 'Close waist'],
+    ['Where it fits', 'Correct thigh', 'Close thigh']
+  ])('a point opened under “%s” stays there until it is closed, whatever is typed', (head, open, close) => {
+    const point = open === 'Correct waist' ? ('waist' as const) : ('thigh' as const)
+    const placeNamed = () => [...inPage().querySelectorAll('section.part, details.part')].find((one) => textOf(one).startsWith(head))
+    const moved = (garmentMm: number) =>
+      asked({
+        ...trousersReckoning,
+        plans: [],
+        gaps: trousersReckoning.gaps.map((gap) => (gap.point === point ? { ...gap, garmentMm } : gap))
+      })
+    const before = asked({ ...trousersReckoning, plans: [] })
+    const name = point === 'waist' ? 'Waist' : 'Thigh'
+    // the waist comes inside by what is typed, the thigh goes out
+    const after = moved(inch(point === 'waist' ? 29.5 : 30))
+    panel(before)
+    press(open)
+    const field = inPage().querySelector('fieldset.correct input')
+    panel(after, true)
+    expect(headsIn(placeNamed())).toContain(name)
+    expect(inPage().querySelector('fieldset.correct input')).toBe(field)
+    press(close)
+    expect(headsIn(placeNamed())).not.toContain(name)
+  })
+  it.each(['Correct waist', 'Correct thigh', 'Enter hip'])('%s: Escape closes it, and stands at its button', (name) => {
+    panel(asked({ ...trousersReckoning, plans: [] }))
+    press(name)
+    const field = inPage().querySelector<HTMLInputElement>('fieldset.correct input')
+    if (field === null) throw new Error('nothing was opened')
+    act(() => field.focus())
+    act(() => void field.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true })))
+    expect(inPage().querySelector('fieldset.correct')).toBeNull()
+    expect(textOf(document.activeElement)).toBe(name)
+    expect(document.activeElement?.getAttribute('aria-expanded')).toBe('false')
+  })
+  it.each(['Escape', 'Close'])('%s on a point that has left its place meanwhile stands at its button there', (how) => {
+    panel(asked({ ...trousersReckoning, plans: [] }))
+    press('Correct thigh')
+    const gaps = trousersReckoning.gaps.map((gap) => (gap.point === 'thigh' ? { ...gap, garmentMm: inch(30) } : gap))
+    panel(asked({ ...trousersReckoning, plans: [], gaps }), true)
+    const field = inPage().querySelector<HTMLInputElement>('fieldset.correct input')
+    act(() => field?.focus())
+    if (how === 'Close') press('Close thigh')
+    else act(() => void field?.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape', bubbles: true })))
+    expect(textOf(document.activeElement)).toBe('Correct thigh')
+    expect(headsIn(inPage().querySelector('section[aria-labelledby=points-head]'))).toContain('Thigh')
   })
 })
 
 it('the panel lists what its sentence only counts', () => {
   panel(asked(hangingOn(WAIST, HIP, THIGH, INSEAM)))
-  expect(textOf(details('What else must hold')?.querySelector('ul'))).toBe('The inside leg is 29 to 40 in')
+  expect(textOf(details('What else has to be right')?.querySelector('ul'))).toBe('The inside leg is 29 to 40 in')
   popup(asked(hangingOn(WAIST, HIP, THIGH, INSEAM)))
-  expect(details('What else must hold')).toBeUndefined()
+  expect(details('What else has to be right')).toBeUndefined()
 })
 
-it('a changed answer is said with what the untold must be, before why', () => {
+it('a changed answer is said as it stands: why, then what the untold must be', () => {
   panel(trousersJudged)
   panel(asked(hangingOn(HIP)), true)
   expect(textOf(inPage().querySelector('.panel > [aria-live=polite]'))).toMatch(
-    /^The answer is now: Alters to fit\. As far as told: .+ 21 in\. Take 1½ in out/
+    /^The answer is now: Alters to fit\. Take 1½ in out.+ It works out if the hip.+ 21 in\.$/
   )
 })
 
@@ -122,24 +217,31 @@ describe('what was only worked out', () => {
   })
   it('stands in the panel behind its own line, with a way to enter it', () => {
     panel(asked(muchWorkedOut(hangingOn(HIP))))
-    const its = details('Worked out, not told')
+    const its = details('Not stated')
     expect(its?.open).toBe(false)
-    expect([...(its?.querySelectorAll('th') ?? [])].map(textOf)).toEqual(['Knee', 'Outside leg'])
-    expect(within(its as HTMLElement).getAllByRole('button', { hidden: true })).toHaveLength(2)
+    expect([...(its?.querySelectorAll('th') ?? [])].map(textOf)).toEqual(['Calf', 'Hip', 'Knee', 'Outside leg'])
+    expect([...within(its as HTMLElement).getAllByRole('button', { name: /^Enter /, hidden: true })].map(textOf)).toEqual([
+      'Enter calf',
+      'Enter hip',
+      'Enter knee',
+      'Enter outside leg'
+    ])
   })
   it('is open where a figure was half typed', () => {
     panel(asked(muchWorkedOut(hangingOn(HIP)), { drafts: { 'stated.knee': '9' } }))
-    expect(details('Worked out, not told')?.open).toBe(true)
+    expect(details('Not stated')?.open).toBe(true)
   })
   it('keeps its row in its place while a figure is typed there, and lets it go when it is closed', () => {
     const judged = asked(muchWorkedOut(hangingOn(HIP)))
     panel(judged)
     press('Enter knee')
     type('Stated knee', '9')
-    panel({ ...judged, corrections: [{ add: 'knee', mm: 457.2, source: 'seller' }] }, true)
-    expect(textOf(details('Worked out, not told'))).toContain('Knee')
+    const set = muchWorkedOut(hangingOn(HIP))
+    const gaps = set.gaps.map((gap) => (gap.point === 'knee' ? { ...gap, from: 'seller' as const } : gap))
+    panel({ ...judged, reckoning: { ...set, gaps }, corrections: [{ add: 'knee', mm: 457.2, source: 'seller' }] }, true)
+    expect(textOf(details('Not stated'))).toContain('Knee')
     press('Close knee')
-    expect(textOf(details('Worked out, not told'))).not.toContain('Knee')
+    expect(textOf(details('Not stated'))).not.toContain('Knee')
   })
 })
 
@@ -155,15 +257,15 @@ describe('the message to the seller', () => {
 
   it('names the article, has the questions that are worth it ticked, and says what would suit', () => {
     asking(hip, lined, darts)
-    expect(within(inPage()).getByRole('group', { name: 'In one message' }).querySelectorAll('input')).toHaveLength(3)
-    expect(['Hip', 'Lining', 'Darts'].map((name) => box(name).checked)).toEqual([true, true, false])
+    expect(within(inPage()).getByRole('group', { name: 'Ask about' }).querySelectorAll('input')).toHaveLength(3)
+    expect(['The hip', 'The lining', 'Darts'].map((name) => box(name).checked)).toEqual([true, true, false])
     expect(message()).toBe(`${HELLO} Could you measure the hip? 19½ to 21 in would suit. Is it lined? Thank you.`)
   })
   it('asks what is ticked, and leaves the range out where nobody is to measure to please', () => {
     asking(hip, lined, darts)
-    press('Lining')
+    press('The lining')
     press('Darts')
-    press('Say what would suit')
+    press('Say which figure would suit me')
     expect(message()).toBe(`${HELLO} Could you measure the hip? Are there darts at the waist? Thank you.`)
   })
   it('is copied whole by one button, and says so until it is another', async () => {
@@ -172,16 +274,16 @@ describe('the message to the seller', () => {
     expect(actions.onCopy).toHaveBeenLastCalledWith(message())
     const status = inPage().querySelector('.ask [role=status]')
     expect(textOf(status)).toContain('Copied.')
-    press('Lining')
+    press('The lining')
     expect(textOf(status)).toBe('')
   })
   it('can’t be copied with nothing in it', () => {
     asking(hip, lined)
-    press('Hip')
-    press('Lining')
+    press('The hip')
+    press('The lining')
     expect(button('Copy the message').disabled).toBe(true)
     expect(shownText()).toContain('Tick at least one')
-    expect(shownText()).not.toContain('Say what would suit')
+    expect(shownText()).not.toContain('Say which figure would suit me')
   })
   it('of one question has no choice of questions, and of none there is no message', () => {
     asking(lined)
@@ -189,7 +291,8 @@ describe('the message to the seller', () => {
     expect(inPage().querySelector('.ask input')).toBeNull()
     expect(message()).toBe(`${HELLO} Is it lined? Thank you.`)
     asking(own)
-    expect(inPage().querySelector('.ask')).toBeNull()
+    expect(inPage().querySelector('section.ask')).toBeNull()
+    expect(inPage().querySelector('.ask q')).toBeNull()
   })
   it('leaves one’s own measure to oneself, wherever it stands', () => {
     asking(hip, own)
@@ -200,10 +303,10 @@ describe('the message to the seller', () => {
   it('keeps what was ticked while the same is asked, and begins anew with another garment’s questions', () => {
     const judged = asked({ ...hangingOn(HIP), ask: [hip, lined] })
     panel(judged)
-    press('Lining')
+    press('The lining')
     panel({ ...judged, notes: 'typed since' }, true)
-    expect(box('Lining').checked).toBe(false)
+    expect(box('The lining').checked).toBe(false)
     panel(asked({ ...hangingOn(HIP), ask: [lined, darts] }), true)
-    expect(box('Lining').checked).toBe(true)
+    expect(box('The lining').checked).toBe(true)
   })
 })

@@ -365,7 +365,7 @@ export const THIGH = condition('thigh', 24, 27, 'the thigh, laid flat, is 12 to 
 export const INSEAM = condition('inseam', 29, 40, 'the inside leg is 29 to 40 in')
 export const WAIST = condition('waist', 28, 34, 'the waist, laid flat, is 14 to 17 in')
 
-const IF = 'As far as told: it works out if'
+const IF = 'It works out if'
 /** The trousers, where what is not told decides. */
 export const hangingOn = (...conditions: ConditionShown[]): Reckoning => ({
   ...trousersReckoning,

@@ -42,6 +42,12 @@ afterEach(() => {
 function show(judged: Judged | null, people = who.people): void {
   onPage(<Panel who={{ ...who, people }} judged={judged} {...actions} />, { units: 'in', language: 'en' }, true)
 }
+/** A fact of the answer, by its name. */
+const factOf = (name: string): string =>
+  textOf([...inPage().querySelectorAll('.facts dt')].find((one) => textOf(one) === name)?.nextElementSibling)
+/** A part that is folded behind its head. */
+const partOf = (head: string): HTMLDetailsElement | undefined =>
+  [...inPage().querySelectorAll('details')].find((one) => textOf(one.querySelector('summary')).startsWith(head))
 const wait = () => act(() => void vi.advanceTimersByTime(400))
 
 describe('correcting a figure', () => {
@@ -122,7 +128,10 @@ describe('the answer', () => {
     const answer = inPage().querySelector('.answer')
     expect(textOf(answer)).toContain('Alters to fit')
     expect(textOf(answer)).toContain('6 in 10')
-    expect(textOf(answer)).toContain('£29.90 in all')
+    expect(factOf('Work')).toBe('1 h 10Sewing level 3')
+    expect(factOf('Cost')).toBe('£24.00 + 1 h 10£29.90 with your time counted; worth £55.00 to you')
+    expect(factOf('Chance it fits')).toBe('6 in 10')
+    expect(textOf(partOf('Price and what it is worth to you'))).toContain('£29.90 in all: price, postage and work.')
     await act(async () => button('Copy the message').click())
     expect(actions.onCopy).toHaveBeenCalledWith(expect.stringContaining('straight across the seat'))
     expect(textOf(answer)).toContain('Copied.')
@@ -141,22 +150,48 @@ describe('the answer', () => {
     show({ ...trousersJudged, title: 'Another', reckoning: wearsAsIs })
     expect(textOf(inPage().querySelector('.panel > [aria-live=polite]'))).toBe('')
   })
-  it('keeps and passes', () => {
+  it('keeps, and another time passes by', async () => {
     show(trousersJudged)
-    press('Keep')
-    press('Pass')
+    await act(async () => press('Keep for later'))
     expect(actions.onKeep).toHaveBeenCalledTimes(1)
+    show({ ...trousersJudged, kept: 'watching' })
+    await act(async () => press('Undo'))
+    expect(actions.onTakeBack).toHaveBeenLastCalledWith(null)
+    show(trousersJudged)
+    await act(async () => press('Not for me'))
     expect(actions.onPass).toHaveBeenCalledTimes(1)
+    expect(actions.onKeep).toHaveBeenCalledTimes(1)
   })
   it('opens the seller’s answer from “too little told”', () => {
     show({ ...trousersJudged, reckoning: tooLittle })
-    press('Enter the answer')
-    const details = [...inPage().querySelectorAll('details')].find((one) => textOf(one).includes('Add what the seller answered'))
-    expect(details?.open).toBe(true)
+    press('Enter the seller’s answer')
+    expect(partOf('Add what the seller answered')?.open).toBe(true)
   })
-  it('shows what doing nothing leaves wrong', () => {
+  it('shows what doing nothing leaves wrong beside the ways to do it', () => {
+    show(trousersJudged)
+    expect(textOf(inPage().querySelector('.as-it-is'))).toBe(
+      'Unaltered: waist 1½ in too big, inside leg 1 in too long. Chance hardly 1 in 10.'
+    )
+  })
+  it('of what is to be left says what is wrong, and nothing of any plan', () => {
     show({ ...trousersJudged, kind: 'jacket', reckoning: leaveIt })
-    expect(textOf(inPage().querySelector('.as-it-is'))).toMatch(/shoulders? 1½ in too wide/)
+    const misses = inPage().querySelector('section[aria-labelledby=points-head]')
+    expect([...(misses?.querySelectorAll('.phead') ?? [])].map(textOf)).toEqual(['Chest1 in too big', 'Shoulder1½ in too wide'])
+    expect(textOf(inPage().querySelector('.answer'))).toContain('The shoulders are 1½ in too wide.')
+    for (const head of ['What to sew', 'Ways to do it', 'Cautions']) expect(partOf(head), head).toBeUndefined()
+    expect(inPage().querySelector('table.plans')).toBeNull()
+    expect(inPage().querySelector('.as-it-is')).toBeNull()
+    expect(factOf('Work')).toBe('')
+    expect(shownText()).not.toMatch(/in all: price, postage and work|pays on average|1 h\b/)
+  })
+  it('shows the ways to do it only where two differ', () => {
+    show(trousersJudged)
+    expect(partOf('Ways to do it')).toBeDefined()
+    const [least] = trousersReckoning.plans
+    if (least === undefined) throw new Error('no plan')
+    show({ ...trousersJudged, reckoning: { ...trousersReckoning, plans: [least, { ...least, aim: 'closest-fit' }] } })
+    expect(partOf('Ways to do it')).toBeUndefined()
+    expect(partOf('What to sew')).toBeDefined()
   })
 })
 
@@ -170,13 +205,13 @@ describe('before any kind is known', () => {
   })
   it('says what seems to be no garment, once', () => {
     const said = headOf({ title: 'Brown leather shoulder bag', text: 'Width 30 cm, height 22 cm. £25' })
-    expect(said).toContain('Not a garment?')
+    expect(said).toContain('Is this a garment?')
     expect(said.split('does not look like a garment')).toHaveLength(2)
     expect(said).not.toContain('Which garment is it?')
   })
   it('says what seems to be a page of many listings', () => {
     const text = Array.from({ length: 14 }, (_, i) => `Wool skirt no ${i + 1}, waist ${60 + i} cm. £${12 + i}.00`).join('\n')
-    expect(headOf({ title: 'Vintage skirts', text })).toContain('Which listing is it?')
+    expect(headOf({ title: 'Vintage skirts', text })).toContain('Which listing do you mean?')
   })
 })
 
@@ -185,7 +220,7 @@ describe('an answer about another page', () => {
     show({ ...trousersJudged, place: 'elsewhere' })
     const mark = inPage().querySelector('.mind')
     expect(textOf(mark)).toBe(
-      'This answer is about “Heavy grey twill trousers, pleated”, not the page in front. Click the toolbar button to read this one.'
+      'This answer is about “Heavy grey twill trousers, pleated”, not the page in front. Click the toolbar button to check this one.'
     )
   })
   it('is not marked beside its own page', () => {
@@ -312,7 +347,7 @@ describe('the cut', () => {
     show(jeans)
     expect(textOf(inPage().querySelector('.cut-line'))).toBe('CutLow rise, bootcutChange the cut')
     show({ ...jeans, cut: {}, cutAsRead: {} })
-    expect(textOf(inPage().querySelector('.cut-line p'))).toBe('Nothing told of it')
+    expect(textOf(inPage().querySelector('.cut-line p'))).toBe('Nothing is said of it')
   })
   it('opens to a choice for each facet, with what was read and from where', () => {
     show(jeans)
@@ -323,10 +358,10 @@ describe('the cut', () => {
     expect(options('Rise')).toContain('At the natural waist')
     const note = (label: string) => textOf(document.getElementById(field(label).getAttribute('aria-describedby') ?? ''))
     expect([note('Rise'), note('Leg'), note('Length of leg'), note('Turn-ups')]).toEqual([
-      'Told',
-      'Seen in the figures',
-      'Not told, but usual',
-      'Not told'
+      'Stated',
+      'From the figures',
+      'Not stated; the usual',
+      'Not stated'
     ])
   })
   it('a choice is a correction beside the others, and as read takes it back', () => {
@@ -390,7 +425,7 @@ describe('what is said of a band', () => {
     expect(shownText()).toContain('From your inside leg.')
     expect(shownText()).not.toContain('The cloth gives.')
     press('Correct thigh')
-    expect(textOf(inPage().querySelector('ul[aria-label="Why so much is wanted: thigh"]'))).toBe('The cloth gives.')
+    expect(textOf(inPage().querySelector('ul[aria-label="Why you want this much: thigh"]'))).toBe('The cloth gives.')
   })
 })
 

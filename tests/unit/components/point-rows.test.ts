@@ -11,13 +11,13 @@ const row = (point: string, changes: Partial<Judged> = {}) => {
 }
 
 describe('the rows of points', () => {
-  it('stand outside first, then unsure, then inside', () => {
+  it('stand outside first, then inside as measured, and last what was only worked out; only what misses is whole', () => {
     expect(rowsOf().map(({ point, whole }) => [point, whole])).toEqual([
       ['waist', true],
       ['inseam', true],
-      ['hip', true],
       ['thigh', false],
-      ['legOpening', false]
+      ['legOpening', false],
+      ['hip', false]
     ])
   })
   it('carry what was stated in its own unit and basis', () => {
@@ -35,7 +35,9 @@ describe('the rows of points', () => {
     const shown = row('waist', { reckoning: tooLittle, reading: emptyReading })
     expect(shown.shown.garmentMm).toBeNull()
     expect(shown.shown.band?.ideal).toBeCloseTo(inch(29.5))
-    expect(shown.whole).toBe(true)
+    // a whole tape is for what was measured
+    expect(shown.whole).toBe(false)
+    expect(shown.folded).toBe(false)
   })
   it('take the points of the kind and no others', () => {
     expect(

@@ -18,11 +18,11 @@ const waist: PointShown = {
 describe('a tape in words', () => {
   it('says now, wanted, gap and after', () => {
     expect(tapeWords(waist, inch(29.5), inches)).toBe(
-      'Waist: 32 in, give or take ¾. Wanted 28¾ to 30½, best 29½. 1½ in too big. After the plan 29½, inside.'
+      'Waist: 32 in, give or take ¾. Wanted 28¾ to 30½, best 29½. 1½ in too big. After the work 29½: fits.'
     )
   })
   it('says what stays wrong after the plan', () => {
-    expect(tapeWords(waist, inch(31), inches)).toContain('After the plan 31, ½ in too big.')
+    expect(tapeWords(waist, inch(31), inches)).toContain('After the work 31, ½ in too big.')
   })
   it('says that a figure was worked out, not told', () => {
     const hip: PointShown = {
@@ -34,18 +34,18 @@ describe('a tape in words', () => {
       band: { least: 978, ideal: 1010, most: 1054 }
     }
     expect(tapeWords(hip, null, cm)).toBe(
-      'Hip: not told; worked out as about 103.5 cm, give or take 3.5. Wanted 97.8 to 105.4, best 101. May be inside.'
+      'Hip: not stated; our guess is 103.5 cm, give or take 3.5. Wanted 97.8 to 105.4, best 101. May fit.'
     )
   })
   it('says that a figure comes from the size label, and never that it was told', () => {
     const label: PointShown = { ...waist, garmentMm: inch(30), from: 'label', sdMm: inch(1) }
     expect(tapeWords(label, null, inches)).toBe(
-      'Waist: not measured; about 30 in by the size label, give or take 1⅝. Wanted 28¾ to 30½, best 29½. May be inside.'
+      'Waist: not measured; about 30 in by the size label, give or take 1⅝. Wanted 28¾ to 30½, best 29½. May fit.'
     )
     expect(tapeInput(label).now?.told).toBe(false)
   })
   it('says that nothing is told', () => {
-    expect(tapeWords({ ...waist, garmentMm: null }, null, inches)).toBe('Waist: not told. Wanted 28¾ to 30½, best 29½.')
+    expect(tapeWords({ ...waist, garmentMm: null }, null, inches)).toBe('Waist: not stated. Wanted 28¾ to 30½, best 29½.')
   })
 })
 
@@ -53,11 +53,11 @@ describe('the gap beside a point', () => {
   it.each([
     [{ garmentMm: inch(32) }, 'over', '1½ in too big'],
     [{ garmentMm: inch(28) }, 'under', '¾ in too small'],
-    [{ garmentMm: inch(29.5), sdMm: inch(0.2) }, 'inside', 'Inside'],
-    [{ garmentMm: inch(30.25) }, 'probably-inside', 'Probably inside'],
-    [{ garmentMm: inch(30.25), from: 'inferred' }, 'may-be-inside', 'May be inside'],
-    [{ band: null }, 'not-judged', 'Not judged'],
-    [{ garmentMm: null }, 'not-told', 'Not told'],
+    [{ garmentMm: inch(29.5), sdMm: inch(0.2) }, 'inside', 'Fits'],
+    [{ garmentMm: inch(30.25) }, 'probably-inside', 'Probably fits'],
+    [{ garmentMm: inch(30.25), from: 'inferred' }, 'may-be-inside', 'May fit'],
+    [{ band: null }, 'not-judged', 'Can’t be checked'],
+    [{ garmentMm: null }, 'not-told', 'Not stated'],
     [{ garmentMm: inch(32), point: 'inseam' }, 'over', '1½ in too long'],
     [{ garmentMm: inch(28), point: 'inseam' }, 'under', '¾ in too short'],
     [{ garmentMm: inch(32), point: 'shoulderWidth' }, 'over', '1½ in too wide'],
@@ -74,12 +74,12 @@ describe('a band whose edges the cut leaves free', () => {
   const hip: PointShown = { ...waist, point: 'hip', garmentMm: 1300, sdMm: 0 }
   const free = (band: PointShown['band'], garmentMm = 1300): PointShown => ({ ...hip, garmentMm, band })
   it.each([
-    [{ least: 980, ideal: null, most: null }, 'wanted 98 or more', 'at least 98, free above'],
-    [{ least: 980, ideal: 1020, most: null }, 'wanted 98 or more', 'at least 98, free above, best 102'],
-    [{ least: null, ideal: null, most: 860 }, 'wanted 86 or less', 'at most 86, free below'],
+    [{ least: 980, ideal: null, most: null }, 'wanted 98 or more', '98 or more'],
+    [{ least: 980, ideal: 1020, most: null }, 'wanted 98 or more', '98 or more, best 102'],
+    [{ least: null, ideal: null, most: 860 }, 'wanted 86 or less', '86 or less'],
     [{ least: 980, ideal: null, most: 1040 }, 'wanted 98–104', '98–104'],
     [{ least: 980, ideal: 1010, most: 1040 }, 'wanted 98–104', '98–104, best 101'],
-    [{ least: null, ideal: null, most: null }, 'any will do', 'any figure']
+    [{ least: null, ideal: null, most: null }, 'any size will do', 'any figure']
   ])('%o is said', (band, label, phrase) => {
     expect(wantedLabel(band, cm)).toBe(label)
     expect(wantedWords(band, cm)).toBe(phrase)
@@ -89,8 +89,8 @@ describe('a band whose edges the cut leaves free', () => {
     expect(gapState(free(band))).toBe('inside')
     expect(gapState({ ...free(band, 985), sdMm: 12 })).toBe('probably-inside')
     expect(gapWords(free(band, 960), cm)).toBe('2 cm too small')
-    expect(tapeWords(free(band), null, cm)).toBe('Hip: 130 cm, give or take 0. Wanted at least 98, free above. Inside.')
-    expect(tapeWords(free(band, 960), 1000, cm)).toContain('2 cm too small. After the plan 100, inside.')
+    expect(tapeWords(free(band), null, cm)).toBe('Hip: 130 cm, give or take 0. Wanted 98 or more. Fits.')
+    expect(tapeWords(free(band, 960), 1000, cm)).toContain('2 cm too small. After the work 100: fits.')
   })
   it('is never too small where it is free below', () => {
     const band = { least: null, ideal: null, most: 860 }
@@ -100,10 +100,10 @@ describe('a band whose edges the cut leaves free', () => {
   it('says once that any figure will do', () => {
     const band = { least: null, ideal: null, most: null }
     expect(gapState(free(band))).toBe('inside')
-    expect(tapeWords(free(band), null, cm)).toBe('Hip: 130 cm, give or take 0. Any will do.')
-    expect(tapeWords({ ...hip, garmentMm: null, band }, null, cm)).toBe('Hip: not told. Wanted any figure.')
+    expect(tapeWords(free(band), null, cm)).toBe('Hip: 130 cm, give or take 0. Any size will do.')
+    expect(tapeWords({ ...hip, garmentMm: null, band }, null, cm)).toBe('Hip: not stated. Wanted any figure.')
   })
   it('says no best where nothing is aimed for', () => {
-    expect(tapeWords(free({ least: 980, ideal: null, most: 1340 }), null, cm)).toContain('Wanted 98 to 134. Inside.')
+    expect(tapeWords(free({ least: 980, ideal: null, most: 1340 }), null, cm)).toContain('Wanted 98 to 134. Fits.')
   })
 })

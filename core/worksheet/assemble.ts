@@ -147,17 +147,15 @@ function inOrder(drafts: readonly Draft[]): Draft[] {
   return [...drafts].sort((one, other) => rank(one) - rank(other))
 }
 
-/** What several steps would close is closed by the last of them, and what was never opened is not closed. */
+/** What several steps would close is closed by the last of them. */
 function closedOnce(drafts: readonly Draft[]): Draft[] {
   return drafts.map((draft, n) => {
     const { closes } = draft
     if (closes === null) return draft
-    const isOpen = isOpenAt(drafts, n, closes)
     const later = drafts.slice(n + 1)
     const opensAgain = later.findIndex(({ opens }) => opens === closes)
     const closesLater = later.findIndex((one) => one.closes === closes)
     const isLast = closesLater < 0 || (opensAgain >= 0 && opensAgain < closesLater)
-    return isOpen && isLast ? draft : { ...draft, closes: null }
+    return isLast ? draft : { ...draft, closes: null }
   })
 }
-const isOpenAt = (drafts: readonly Draft[], n: number, what: Opened): boolean => drafts.slice(0, n).some(({ opens }) => opens === what)

@@ -97,6 +97,22 @@ describe('laws of the sheet', () => {
     return applied
   })
 
+  law('a new line is tried, basted or pinned, behind its marks and before it is cut; a seam before it is sewn', 1_000, () => {
+    let applied = 0
+    for (const { sheet } of withJobs)
+      for (const [n, step] of sheet.steps.entries()) {
+        const isNewLine = step.does.code === 'step.sew-line' || (step.irreversible && step.stage === 'work')
+        if (!isNewLine) continue
+        const before = sheet.steps.slice(0, n).filter(({ alteration, stage }) => alteration === step.alteration && stage === 'work')
+        expect(
+          before.some(({ tryOn }) => tryOn),
+          told(step)
+        ).toBe(true)
+        applied++
+      }
+    return applied
+  })
+
   law('figures of a job are the plan’s: its amount, its lines, its points', 1_000, () => {
     let applied = 0
     let sided = 0
@@ -166,6 +182,36 @@ describe('laws of the sheet', () => {
       expect([...used].filter((one) => !all.has(one))).toEqual([])
       expect([...all].filter((one) => !used.has(one))).toEqual([])
       applied++
+    }
+    return applied
+  })
+
+  law('hands have what they need: a ripper, a machine with its needle and thread, chalk, scissors, an iron', 5_000, () => {
+    const NEEDS: Partial<Record<Step['act'], readonly string[]>> = {
+      unpick: ['seam-ripper'],
+      sew: ['machine', 'machine-needle', 'thread'],
+      baste: ['hand-needle', 'basting-thread'],
+      mark: ['chalk', 'tape'],
+      cut: ['scissors'],
+      hand: ['hand-needle', 'thread']
+    }
+    let applied = 0
+    for (const { sheet, garment } of sheets) {
+      const all: ReadonlySet<string> = gatheredIn(sheet)
+      const holes =
+        garment.cloth.structure === 'leather' || ['suede', 'vinyl', 'coated'].some((trait) => garment.cloth.traits.has(trait as never))
+      for (const step of sheet.steps) {
+        const needs = [
+          ...(NEEDS[step.act] ?? []),
+          ...(step.act === 'press' && !holes ? ['iron'] : []),
+          ...(step.act === 'pin' ? [holes ? 'clips' : 'pins'] : [])
+        ]
+        expect(
+          needs.filter((one) => !all.has(one)),
+          told(step)
+        ).toEqual([])
+        applied += needs.length
+      }
     }
     return applied
   })

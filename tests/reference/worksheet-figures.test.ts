@@ -254,6 +254,11 @@ describe('cloth on arrival, and hot irons', () => {
     expect(arrivalCare(garmentAsWorn(of(fibre)))).toBe(care)
   })
 
+  test('leather is neither washed nor tumbled (common practice)', () => {
+    expect(arrivalCare(garmentAsWorn({ kind: 'jacket', measures: [], cloth: { structure: 'leather' } }))).toBe('hide')
+    expect(has(sheetWith({ kind: 'jacket', measures: [], cloth: { structure: 'leather' } }, []), 'arrive-hide')).toBe(true)
+  })
+
   test('wool is not washed at 60 °C, nor anywhere on its sheet', () => {
     const sheet = sheetWith({ ...of('wool'), condition: [{ job: 'clean' }, { job: 'treat-pests' }] }, [
       { id: 'leg-shorten-blind', amountMm: 30 }

@@ -72,6 +72,9 @@ describe('the buyer’s own tape', () => {
     ])
     expect(twice.garment.measures.filter(({ source }) => source === 'own')).toEqual([{ point: 'waist', mm: 860, source: 'own' }])
     expect(twice.garment.measures.filter(({ point }) => point === 'inseam')).toHaveLength(1)
+    // what a size label made likely stays as evidence, and counts least
+    const hips = withOwnTape(asked, [{ point: 'hip', mm: 1030 }]).garment.measures.filter(({ point }) => point === 'hip')
+    expect(hips.map(({ source }) => source)).toEqual(['label', 'own'])
     expect(asked).toEqual(kept)
   })
 

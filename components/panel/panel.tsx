@@ -34,7 +34,8 @@ export interface PanelActions {
   onMoney: (money: Judged['money']) => void
   onPaste: (text: string) => void
   onAnswer: (text: string) => void
-  onNotes: (notes: string) => void
+  /** `began`: the notes as they stood when typing began. */
+  onNotes: (notes: string, began: string) => void
   onKeep: () => void
   onPass: () => void
   onUndo: () => void
@@ -189,15 +190,20 @@ const NOTES_DRAFT = 'notes'
 
 function KeepWithNotes({ judged, onNotes, onDraft, onKeep }: { judged: Judged } & Pick<PanelActions, 'onNotes' | 'onDraft' | 'onKeep'>) {
   const { t } = useWords()
+  const began = useRef<string | null>(null)
   return (
     <section class="part" aria-labelledby="keep-head">
       <h2 id="keep-head">{t('keep.head')}</h2>
       <TypedText
         label={t('keep.notes')}
         value={judged.drafts[NOTES_DRAFT] ?? judged.notes}
-        onTyped={(typed) => onDraft(NOTES_DRAFT, typed)}
+        onTyped={(typed) => {
+          began.current ??= judged.notes
+          onDraft(NOTES_DRAFT, typed)
+        }}
         onDone={(notes) => {
-          onNotes(notes)
+          onNotes(notes, began.current ?? judged.notes)
+          began.current = null
           onDraft(NOTES_DRAFT, null)
         }}
       />

@@ -52,6 +52,15 @@ export const MIGRATIONS: readonly Migration[] = [
       'wear, and the plan chosen may be a rescue. No row changes: but a version before this one could not read a row that has any of it, ' +
       'and would show nobody there. It is told that it is too old instead.',
     stores: {}
+  },
+  {
+    number: 4,
+    title: 'Who wrote which field',
+    why:
+      'Two backups of one record were merged whole, so that the later took back what only the earlier had changed. Each row now knows the last ' +
+      'change of every device and of each field. No row changes: one without such marks is merged whole as before. But a version before ' +
+      'this would change fields and leave their marks. It is told that it is too old instead.',
+    stores: {}
   }
 ]
 

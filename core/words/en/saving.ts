@@ -48,6 +48,29 @@ export const saving = {
   'wardrobe.gone': 'This garment was removed on another page',
   'wardrobe.gone.what': 'What you typed is still here: save it as a garment of its own, or leave it.',
   'wishlist.gone.typed': 'A listing that you were changing was removed on another page. Your notes were: {notes}',
+  'backup.too-long': 'This file is larger than any backup of Seam Reckoner. Nothing was changed. Choose the file that Save a backup made.',
+  'backup.too-deep':
+    'This file is built deeper than any backup of Seam Reckoner. Nothing was changed. Choose the file that Save a backup made.',
+  'backup.planned':
+    'Nothing is changed yet. From this file: {added} would be added, {replaced} changed, {left} {left|one:is|other:are} here already.',
+  'backup.planned.set-aside':
+    '{count} {count|one:record|other:records} can’t be read; {count|one:it|other:they} would be kept aside, whole.',
+  'backup.planned.conflicts':
+    '{count} {count|one:field was|other:fields were} changed here and there, each time to something else: ' +
+    'the later would count, and both be shown until you settle it.',
+  'backup.bring': 'Bring it in',
+  'backup.leave': 'Leave everything as it is',
+  'backup.conflicts': '{count} {count|one:field was|other:fields were} changed on both sides: settle it below.',
+  'conflicts.title': 'Changed on two devices',
+  'conflicts.what':
+    '{count} {count|one:field|other:fields} had two changes that knew nothing of each other. The later counts until you say which.',
+  'conflicts.of': '{table|backup.table} “{name}”:',
+  'conflicts.both': '{field}. Counts now: {now}. On the other device, {date}: {other}.',
+  'conflicts.removed': 'it was removed on another device on {date}, and changed here.',
+  'conflicts.now': 'What counts now',
+  'conflicts.other': 'What the other device had',
+  'conflicts.keep': 'Keep it',
+  'conflicts.remove': 'Remove it',
   'broken.part': 'This part can’t be shown',
   'broken.part.what':
     'A mistake of Seam Reckoner’s stopped it: {detail}. What is saved is safe, and the other parts work. Reload the page; save a backup if it comes back.',

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, test } from 'vitest'
 import { say } from '../../../core/words/say.ts'
 
 const cm = { units: 'cm' as const }

@@ -34,7 +34,8 @@ export interface PanelActions extends KeepActions {
   onMoney: (money: Judged['money']) => void
   onPaste: (text: string) => void
   onAnswer: (text: string) => void
-  onNotes: (notes: string) => void
+  /** `began`: the notes as they stood when typing began. */
+  onNotes: (notes: string, began: string) => void
   onUndo: () => void
   onCopy: (text: string) => Promise<boolean>
   onWorkroom: (part?: 'body' | 'garments' | 'wishlist') => void
@@ -181,6 +182,7 @@ const NOTES_DRAFT = 'notes'
 
 function Notes({ judged, onNotes, onDraft }: { judged: Judged } & Pick<PanelActions, 'onNotes' | 'onDraft'>) {
   const { t } = useWords()
+  const began = useRef<string | null>(null)
   const text = judged.drafts[NOTES_DRAFT] ?? judged.notes
   return (
     <details class="part" open={text !== ''}>
@@ -191,9 +193,13 @@ function Notes({ judged, onNotes, onDraft }: { judged: Judged } & Pick<PanelActi
         <TypedText
           label={t('keep.notes')}
           value={text}
-          onTyped={(typed) => onDraft(NOTES_DRAFT, typed)}
+          onTyped={(typed) => {
+            began.current ??= judged.notes
+            onDraft(NOTES_DRAFT, typed)
+          }}
           onDone={(notes) => {
-            onNotes(notes)
+            onNotes(notes, began.current ?? judged.notes)
+            began.current = null
             onDraft(NOTES_DRAFT, null)
           }}
         />

@@ -9,9 +9,16 @@ export interface SavingShown {
   trouble: string | null
   /** Acts that can be tried again. */
   waiting: number
+  /** What was changed here and elsewhere, each time to something else. */
+  clashes: readonly ClashShown[]
+}
+export interface ClashShown {
+  path: readonly string[]
+  mine: unknown
+  theirs: unknown
 }
 
-export const SavingNow = createContext<SavingShown>({ is: 'saved', trouble: null, waiting: 0 })
+export const SavingNow = createContext<SavingShown>({ is: 'saved', trouble: null, waiting: 0, clashes: [] })
 
 /** `Saved.` · `Saving…` · `Not saved.`: as it is, never a promise. */
 export function SavedNote() {

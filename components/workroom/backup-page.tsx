@@ -1,4 +1,5 @@
 /** Everything to a file and back, what could not be read, and light or dark. */
+import type { ComponentChildren } from 'preact'
 import { useId } from 'preact/hooks'
 import { Pick } from '../pick.tsx'
 import { useWords } from '../words.tsx'
@@ -15,11 +16,13 @@ export interface BackupPageProps {
   onTheme: (theme: Theme) => void
   onSave: () => void
   onLoad: (file: File) => void
+  /** What stands between loading and the rest: a file that waits, conflicts. */
+  children?: ComponentChildren
 }
 
 const THEMES: readonly Theme[] = ['system', 'light', 'dark']
 
-export function BackupPage({ counts, unreadable, outcome, theme, onTheme, onSave, onLoad }: BackupPageProps) {
+export function BackupPage({ counts, unreadable, outcome, theme, onTheme, onSave, onLoad, children }: BackupPageProps) {
   const { t } = useWords()
   const id = useId()
   return (
@@ -57,6 +60,7 @@ export function BackupPage({ counts, unreadable, outcome, theme, onTheme, onSave
           ))}
         </div>
       </section>
+      {children}
       {unreadable.length > 0 && (
         <section class="part stack">
           <h2>{t('backup.unreadable')}</h2>

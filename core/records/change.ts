@@ -1,5 +1,6 @@
 /** Writing records: every change is a new revision, and can be undone as long as nothing else has changed the record since. */
 import type { Records } from './database.ts'
+import { marked } from './merge.ts'
 import { type Fields, isRecordOf, type RecordOf, type Stamp, type TableName } from './schemas.ts'
 import { Misfit } from './trouble.ts'
 
@@ -19,7 +20,7 @@ export async function put<T extends TableName>(
   stamp: Stamp,
   id?: string
 ): Promise<Change<T>> {
-  const row: unknown = {
+  const content = {
     ...fields,
     id: id ?? stamp.newId(),
     device: stamp.device,
@@ -28,7 +29,8 @@ export async function put<T extends TableName>(
     updatedAt: stamp.now,
     deletedAt: null
   }
-  const after = checked(table, row)
+  const by = { device: stamp.device, revision: 1, at: stamp.now }
+  const after = checked(table, { ...content, ...marked(null, content, by) })
   await records.rows(table).add(after)
   return { table, before: null, after }
 }
@@ -60,13 +62,14 @@ export async function undo<T extends TableName>(records: Records, change: Change
   })
 }
 
-/** Reads, changes and writes one record in one transaction. */
+/** Reads, changes and writes one record in one transaction. `anew`: fields that are said once more though they stay as they are. */
 export async function revise<T extends TableName>(
   records: Records,
   table: T,
   id: string,
   stamp: Stamp,
-  change: (before: RecordOf<T>) => object | null
+  change: (before: RecordOf<T>) => object | null,
+  anew: readonly string[] = []
 ): Promise<Change<T> | null> {
   const rows = records.rows(table)
   return records.db.transaction('rw', rows, async () => {
@@ -75,7 +78,9 @@ export async function revise<T extends TableName>(
     const changed = change(before)
     if (changed === null) return null
     const own = { id, createdAt: before.createdAt, revision: before.revision + 1, updatedAt: stamp.now, device: stamp.device }
-    const after = checked(table, { ...changed, ...own })
+    const { conflicts: _, ...content } = { conflicts: null, ...changed, ...own }
+    const by = { device: stamp.device, revision: own.revision, at: stamp.now }
+    const after = checked(table, { ...content, ...marked(before, content, by, anew) })
     await rows.put(after)
     return { table, before, after }
   })

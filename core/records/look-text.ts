@@ -41,7 +41,13 @@ export function keptImages(addresses: readonly string[]): string[] {
   return [...new Set(kept)].slice(0, IMAGES_KEPT)
 }
 
-export const keptTitle = (title: string): string => title.replace(/\s+/g, ' ').trim().slice(0, TITLE_KEPT)
+/** In one line, without the signs that would turn the direction of what stands around it. */
+export const keptTitle = (title: string): string =>
+  title
+    .replace(/[\u202a-\u202e\u2066-\u2069]/g, '')
+    .replace(/\s+/g, ' ')
+    .trim()
+    .slice(0, TITLE_KEPT)
 export const keptAddress = (address: string): string => (address.length <= ADDRESS_KEPT ? address : '')
 
 /** The host of an address, without www; '' when it has none. */

@@ -2,10 +2,12 @@
 import type { Reading } from '../reading/reading.ts'
 import { type Change, patch, put } from './change.ts'
 import type { Records } from './database.ts'
+import { changesSince } from './edit.ts'
 import { where } from './find.ts'
 import { keptAddress, keptImages, keptStructured, keptText, keptTitle, pageAddressOf } from './look-text.ts'
 import type { Answer, Fields, Look, LookChoices, LookProblem, Stamp, UndoStep } from './schemas.ts'
 import { changeLook, pushed } from './shared-fields.ts'
+import type { Settle } from './three-way.ts'
 
 /** What capture found on a page. */
 export interface SeenPage {
@@ -169,9 +171,19 @@ export async function pasteInto(records: Records, id: string, text: string, stam
   }))
 }
 
-/** Sets what the person chose or set right; the earlier choice can be had back with undoChoice. */
-export async function choose(records: Records, id: string, choices: Partial<LookChoices>, stamp: Stamp): Promise<Change<'looks'> | null> {
+/**
+ * Sets what the person chose or set right; the earlier choice can be had back with undoChoice. With `began`, how it was when the choice was
+ * made: what was changed elsewhere since stays, and a clash is thrown (see edit.ts).
+ */
+export async function choose(
+  records: Records,
+  id: string,
+  chosen: Partial<LookChoices>,
+  stamp: Stamp,
+  { began, settle = null }: { began?: Partial<LookChoices>; settle?: Settle } = {}
+): Promise<Change<'looks'> | null> {
   return changeLook(records, id, stamp, (look) => {
+    const choices = began === undefined ? chosen : { ...earlier(look, chosen), ...changesSince<LookChoices>(began, chosen, look, settle) }
     const before = earlier(look, choices)
     // chosen again as it is (a field left while its figure is being saved): nothing to take back
     const same = Object.entries(choices).every(

@@ -68,6 +68,15 @@ export const MIGRATIONS: readonly Migration[] = [
       'A kept listing may have the sheet that is sewn from, what is done of it and what came of it, and what was found when it was tried on. ' +
       'No row changes; a version before this one could not read such a correction, so it is told that it is too old.',
     stores: {}
+  },
+  {
+    number: 6,
+    title: 'Who wrote which field',
+    why:
+      'Two backups of one record were merged whole, so that the later took back what only the earlier had changed. Each row now knows the last ' +
+      'change of every device and of each field. No row changes: one without such marks is merged whole as before. But a version before ' +
+      'this would change fields and leave their marks. It is told that it is too old instead.',
+    stores: {}
   }
 ]
 

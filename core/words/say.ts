@@ -91,9 +91,19 @@ function write(saying: Saying, wording: Wording): string {
     }
     const value = values[part.name]
     if (value === undefined) throw new Error(`message "${code}" needs a value for "${part.name}"`)
-    text += part.form === undefined ? String(value) : shape(messages, value, part.form, values, wording)
+    text += part.form === undefined ? asOne(String(value)) : shape(messages, value, part.form, values, wording)
   }
   return text
+}
+
+/** Signs that turn the direction of all that follows, up to the end of the line; and letters that are written from right to left. */
+const TURNS = /[\u202a-\u202e\u2066-\u2069]/g
+const RIGHT_TO_LEFT = /[\u0590-\u08ff\ufb1d-\ufdff\ufe70-\ufefc]/
+
+/** A stranger's text inside a sentence turns nothing but itself: set apart (Unicode Standard Annex 9, isolates), its own turns left out. */
+function asOne(text: string): string {
+  const plain = text.replace(TURNS, '')
+  return plain !== text || RIGHT_TO_LEFT.test(plain) ? `\u2068${plain}\u2069` : text
 }
 
 /** A template taken apart once: plain text, and what stands in its braces. */

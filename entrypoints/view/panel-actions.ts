@@ -29,8 +29,10 @@ export interface LookPlace {
 const PASTE_FIELD = 'paste'
 
 export function panelActions({ records, stamp, saving, look, judgedLook, windowId }: LookPlace): PanelActions {
-  const set = (choices: Partial<LookChoices>) => {
-    if (look !== null) void saving.run(async () => there(await choose(records, look.id, choices, stamp())))
+  /** `began`: how the look was shown when the choice was made; what was changed elsewhere since stays. */
+  const set = (choices: Partial<LookChoices>, began: Partial<LookChoices> | null = look) => {
+    if (look === null || began === null) return
+    void saving.run(async (settle) => there(await choose(records, look.id, choices, stamp(), { began, settle })))
   }
   const setStatus = async (id: string, status: Status) => there(await changeListing(records, id, stamp(), () => ({ status })))
   const keep = async ({ id }: Look): Promise<string> => there(await keepLook(records, id, answerKept(judgedLook), stamp())).after.id
@@ -44,7 +46,7 @@ export function panelActions({ records, stamp, saving, look, judgedLook, windowI
     onCorrections: (corrections) => set({ corrections }),
     onAim: (aim) => set({ aim }),
     onMoney: (money) => set({ money }),
-    onNotes: (notes) => set({ notes }),
+    onNotes: (notes, began) => set({ notes }, { notes: began }),
     onDraft: (field, typed) => {
       const keepIt = async () => {
         if (look !== null) there(await keepDraft(records, look.id, field, typed, stamp()))

@@ -11,7 +11,7 @@ export function SavingHere({ saving, children }: { saving: Saving; children: Com
     setNow(saving.now())
     return saving.watch(setNow)
   }, [saving])
-  const unsaved = now.waiting > 0 || now.is === 'saving'
+  const unsaved = now.waiting > 0 || now.clashes.length > 0 || now.is === 'saving'
   useEffect(() => {
     if (!unsaved) return
     const ask = (event: BeforeUnloadEvent) => event.preventDefault()
@@ -21,7 +21,13 @@ export function SavingHere({ saving, children }: { saving: Saving; children: Com
   return (
     <SavingNow.Provider value={now}>
       {children}
-      <SavingBar now={now} onAgain={() => void saving.again()} onReload={() => location.reload()} onClose={() => saving.read()} />
+      <SavingBar
+        now={now}
+        onAgain={() => void saving.again()}
+        onReload={() => location.reload()}
+        onClose={() => saving.read()}
+        onSettle={(how) => saving.settle(how)}
+      />
     </SavingNow.Provider>
   )
 }

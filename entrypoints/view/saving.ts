@@ -3,7 +3,9 @@
  * What could not be saved is told with its reason and waits to be tried again; nothing that was typed for it is forgotten meanwhile.
  */
 import type { Records } from '../../core/records/database.ts'
+import { Clashing } from '../../core/records/edit.ts'
 import { inOneGo } from '../../core/records/in-one-go.ts'
+import type { Clash, Settle } from '../../core/records/three-way.ts'
 import { type Trouble, troubleOf } from '../../core/records/trouble.ts'
 
 export interface SavingNow {
@@ -12,6 +14,14 @@ export interface SavingNow {
   trouble: Trouble | null
   /** Acts that wait to be tried again. */
   waiting: number
+  /** What was changed here and elsewhere, each time to something else; it waits until the person says which counts. */
+  clashes: readonly Clash[]
+}
+
+/** Said of an act that clashes: whose value counts, or neither, and it is left as it stands in its form. */
+interface Clashed {
+  clashes: readonly Clash[]
+  settle: (how: Settle) => void
 }
 
 export interface ActOptions<T> {
@@ -25,6 +35,7 @@ export class Saving {
   private readonly records: Records
   private readonly told = new Set<(now: SavingNow) => void>()
   private held: (() => Promise<boolean>)[] = []
+  private clashed: Clashed[] = []
   private trouble: Trouble | null = null
   private running = 0
   private last: Promise<unknown> = Promise.resolve()
@@ -35,8 +46,9 @@ export class Saving {
   }
 
   now(): SavingNow {
-    const is = this.trouble !== null ? 'not-saved' : this.running > 0 ? 'saving' : 'saved'
-    return { is, trouble: this.trouble, waiting: this.held.length }
+    const clashes = this.clashed[0]?.clashes ?? []
+    const is = this.trouble !== null || clashes.length > 0 ? 'not-saved' : this.running > 0 ? 'saving' : 'saved'
+    return { is, trouble: this.trouble, waiting: this.held.length, clashes }
   }
 
   /** Calls back with each change; returns the way to stop. */
@@ -46,12 +58,18 @@ export class Saving {
   }
 
   /** Saves; true once everything that the act wrote is committed, false where nothing of it was. Never rejects. */
-  run<T>(act: () => Promise<T>, { saved, inForm = false }: ActOptions<T> = {}): Promise<boolean> {
+  run<T>(act: (settle: Settle) => Promise<T>, options: ActOptions<T> = {}, settle: Settle = null): Promise<boolean> {
+    const { saved, inForm = false } = options
+    let clashes: readonly Clash[] = []
     const once = async (): Promise<boolean> => {
       let value: T
       try {
-        value = await inOneGo(this.records, act)
+        value = await inOneGo(this.records, () => act(settle))
       } catch (error) {
+        if (error instanceof Clashing) {
+          clashes = error.clashes
+          return false
+        }
         if (!inForm && troubleOf(error) !== 'gone') this.held.push(once)
         this.tell(this.records.ended() ?? troubleOf(error))
         console.error(error)
@@ -62,7 +80,29 @@ export class Saving {
       saved?.(value)
       return true
     }
-    return this.inTurn(once)
+    return this.inTurn(once).then((done) => {
+      if (clashes.length === 0) return done
+      return new Promise((answer) => this.clash(clashes, (how) => answer(how === null ? false : this.run(act, options, how))))
+    })
+  }
+
+  /** Whose value counts in the clash that is told; null: neither, what was typed stays where it is. */
+  settle(how: Settle): void {
+    const [first] = this.clashed
+    first?.settle(how)
+  }
+
+  private clash(clashes: readonly Clash[], answer: (how: Settle) => void): void {
+    const clashed: Clashed = {
+      clashes,
+      settle: (how) => {
+        this.clashed = this.clashed.filter((one) => one !== clashed)
+        this.changed()
+        answer(how)
+      }
+    }
+    this.clashed.push(clashed)
+    this.changed()
   }
 
   /** Forgets a draft: only once everything that it was typed for is saved. */

@@ -3,6 +3,7 @@ import { type Change, undo } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import type { Stamp, TableName } from '../../core/records/schemas.ts'
 import { undoListing } from '../../core/records/shared-fields.ts'
+import type { Settle } from '../../core/records/three-way.ts'
 import type { Values } from '../../core/words/reason.ts'
 import type { Saving } from '../view/saving.ts'
 
@@ -23,7 +24,7 @@ export interface Place {
 
 /** One act: whole or not at all, and only then said to be done. `form`: what it was made of stands in a form until it is saved. */
 export const act = ({ saving, done }: Place, work: () => Promise<Done>): Promise<boolean> => saving.run(work, { saved: done })
-export const actOfForm = ({ saving, done }: Place, work: () => Promise<Done>): Promise<boolean> =>
+export const actOfForm = ({ saving, done }: Place, work: (settle: Settle) => Promise<Done>): Promise<boolean> =>
   saving.run(work, { saved: done, inForm: true })
 
 /** The way back, itself an act. */

@@ -1,5 +1,5 @@
 /** The backup as a file of the browser's, and back. */
-import { exportBackup, importBackup } from '../../core/records/backup.ts'
+import { exportBackup, type Imported, LONGEST_FILE } from '../../core/records/backup.ts'
 import type { Records } from '../../core/records/database.ts'
 import type { Stamp } from '../../core/records/schemas.ts'
 import type { Values } from '../../core/words/reason.ts'
@@ -18,12 +18,23 @@ export async function saveBackup(records: Records, stamp: Stamp): Promise<string
   return name
 }
 
-/** What came of loading a file, as sayings. */
-export async function loadBackup(records: Records, file: File, stamp: Stamp): Promise<{ code: string; values: Values }[]> {
-  const imported = await importBackup(records, await file.text(), stamp)
+/** A file as text; null where it is past every bound (four bytes may be one character), '' where the browser can't read it. */
+export async function textOfFile(file: File): Promise<string | null> {
+  if (file.size > LONGEST_FILE * 4) return null
+  try {
+    return await file.text()
+  } catch (error) {
+    console.error(error)
+    return ''
+  }
+}
+
+/** What came of loading a file, or would, as sayings. */
+export function saidOf(imported: Imported): { code: string; values: Values }[] {
   if (!imported.ok) return [{ code: `backup.${imported.problem}`, values: {} }]
-  const { added, replaced, left, setAside } = imported
+  const { added, replaced, left, setAside, conflicts } = imported
   const said = [{ code: 'backup.loaded', values: { added, replaced, left } as Values }]
   if (setAside > 0) said.push({ code: 'backup.set-aside', values: { count: setAside } })
+  if (conflicts > 0) said.push({ code: 'backup.conflicts', values: { count: conflicts } })
   return said
 }

@@ -1,12 +1,16 @@
 /** The Backup page over the records. */
 import { useState } from 'preact/hooks'
 import { BackupPage } from '../../components/workroom/backup-page.tsx'
+import { Planned, UnsettledPart, type UnsettledShown } from '../../components/workroom/backup-planned.tsx'
+import { type Counted, type Imported, importBackup, previewBackup } from '../../core/records/backup.ts'
 import { unreadable } from '../../core/records/find.ts'
 import { setSettings } from '../../core/records/owned.ts'
+import { TABLES } from '../../core/records/schemas.ts'
+import { settle, unsettled } from '../../core/records/settle.ts'
 import { say, type Wording } from '../../core/words/say.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
-import { loadBackup, saveBackup } from './backup-file.ts'
+import { saidOf, saveBackup, textOfFile } from './backup-file.ts'
 import type { Everything } from './everything.ts'
 import type { Done } from './workroom-actions.ts'
 
@@ -19,6 +23,30 @@ export interface BackupPartProps extends PageProps {
 
 export function BackupPart({ records, stamp, saving, kept, wording, onDone, onError }: BackupPartProps) {
   const [outcome, setOutcome] = useState<readonly string[]>([])
+  const [planned, setPlanned] = useState<{ text: string; counts: Counted } | null>(null)
+  const conflicts = useSaved(records, unsettled, onError)
+  const tell = (imported: Imported) => setOutcome(saidOf(imported).map((one) => say(one, wording)))
+  const plan = async (file: File) => {
+    const text = await textOfFile(file)
+    const found: Imported = text === null ? { ok: false, problem: 'too-long' } : await previewBackup(records, text, stamp())
+    setOutcome([])
+    setPlanned(found.ok && text !== null ? { text, counts: found } : null)
+    if (!found.ok) tell(found)
+  }
+  const bring = () => {
+    if (planned === null) return
+    void saving.run(() => importBackup(records, planned.text, stamp()), {
+      inForm: true,
+      saved: (imported) => {
+        setPlanned(null)
+        tell(imported)
+      }
+    })
+  }
+  const settled = ({ id, field, device, revision, table }: UnsettledShown, takes: 'now' | 'other') => {
+    const its = TABLES.find((name) => name === table)
+    if (its !== undefined) void saving.run(() => settle(records, { table: its, id, field, device, revision }, takes, stamp()))
+  }
   const lost = useSaved(records, unreadable, onError)
   return (
     <BackupPage
@@ -37,11 +65,10 @@ export function BackupPart({ records, stamp, saving, kept, wording, onDone, onEr
           .then((name) => onDone({ code: 'backup.saved', values: { name }, undo: null }))
           .catch(onError)
       }
-      onLoad={(file) =>
-        void loadBackup(records, file, stamp())
-          .then((said) => setOutcome(said.map((one) => say(one, wording))))
-          .catch(onError)
-      }
-    />
+      onLoad={(file) => void plan(file).catch(onError)}
+    >
+      {planned !== null && <Planned counts={planned.counts} onBring={bring} onLeave={() => setPlanned(null)} />}
+      <UnsettledPart conflicts={conflicts ?? []} onSettle={settled} />
+    </BackupPage>
   )
 }

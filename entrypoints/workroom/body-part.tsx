@@ -81,7 +81,7 @@ function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd
         today={today}
         drafts={drafts}
         onDrafts={onDrafts}
-        onUnits={(units) => void actions.editPerson(person.id, { units }, person.name)}
+        onUnits={(units) => void actions.editPerson(person.id, { units }, person.name, person)}
         onMeasured={(measure, mm, stated, takenOn) => actions.measured(person.id, measure, mm, stated, takenOn)}
         onRemove={(id) => void actions.removeMeasure(id)}
       />
@@ -93,21 +93,27 @@ function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd
           </button>
         </div>
         <PersonForm
-          key={formKey(person)}
-          draft={`person/${formKey(person)}`}
+          key={person.id}
+          draft={`person/${person.id}`}
           person={person}
-          onSave={(fields) => actions.editPerson(person.id, fields, person.name)}
+          onSave={(fields, began) => actions.editPerson(person.id, fields, person.name, began)}
           onCancel={null}
           onRemove={() => void actions.removePerson(person.id, person.name)}
         />
-        <OwnFigures person={person} onEdit={(fields) => actions.editPerson(person.id, fields, person.name)} />
+        <OwnFigures person={person} onEdit={(fields, began) => actions.editPerson(person.id, fields, person.name, began ?? person)} />
       </section>
     </>
   )
 }
 
 /** What a person may set otherwise than the tables: ease, limits of jobs, prices. */
-function OwnFigures({ person, onEdit }: { person: Person; onEdit: (fields: Partial<PersonFields>) => Saved }) {
+function OwnFigures({
+  person,
+  onEdit
+}: {
+  person: Person
+  onEdit: (fields: Partial<PersonFields>, began?: Partial<PersonFields>) => Saved
+}) {
   const { t } = useWords()
   const { tailorPrices = {}, notions = {} } = person.means
   return (
@@ -127,15 +133,9 @@ function OwnFigures({ person, onEdit }: { person: Person; onEdit: (fields: Parti
           tailorPrices={tailorPrices}
           notions={notions}
           currency={person.currency}
-          onSave={(prices) => onEdit({ means: { ...person.means, ...prices } })}
+          onSave={(prices, began) => onEdit({ means: { ...person.means, ...prices } }, { means: { ...person.means, ...began } })}
         />
       </details>
     </>
   )
-}
-
-/** A form begins anew when what it shows was changed from elsewhere, and only then: what is half typed in it stays. */
-const formKey = ({ name, units, currency, fit, sizes, means }: Person): string => {
-  const { level, tailor, pace, hourWorth } = means
-  return JSON.stringify([name, units, currency, fit, sizes, level, tailor, pace, hourWorth])
 }

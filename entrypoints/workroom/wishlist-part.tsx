@@ -29,7 +29,7 @@ export function WishlistPart({ listings, answers, currency, ready, actions }: Wi
         location.hash = `wishlist/${encodeURIComponent(id)}`
       }}
       cardOf={cardAddress}
-      onEdit={(id, changes) => actions.editListing(id, changes, titleOf(id))}
+      onEdit={(id, changes, began) => actions.editListing(id, changes, titleOf(id), began)}
       onRemove={(id) => void actions.removeListing(id, titleOf(id))}
     />
   )

@@ -1,7 +1,8 @@
 /** What the workroom's pages do to the records. Each says what it did, and how to take it back. */
-import type { GarmentFields, ListingChanges, PersonFields } from '../../components/workroom/shown.ts'
+import type { GarmentFields, ListingChanges, ListingFields, PersonFields } from '../../components/workroom/shown.ts'
 import { type Change, patch, put, remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
+import { changesSince, edit } from '../../core/records/edit.ts'
 import { where } from '../../core/records/find.ts'
 import { markFavourite, setSettings } from '../../core/records/owned.ts'
 import type { Stamp, TableName } from '../../core/records/schemas.ts'
@@ -60,10 +61,11 @@ function peopleActions(place: Place) {
         return done
       })
     },
-    editPerson: (id: string, fields: Partial<PersonFields>, name: string) =>
-      actOfForm(place, async () => {
-        const change = there(await patch(records, 'people', id, fields, stamp()))
-        return { code: 'person.saved', values: { name: fields.name ?? name }, undo: backOne(place, change) }
+    /** `began`: the person as the fields showed them when they were changed. */
+    editPerson: (id: string, mine: Partial<PersonFields>, name: string, began: Partial<PersonFields>) =>
+      actOfForm(place, async (settle) => {
+        const change = await edit(records, 'people', id, { began, mine, settle }, stamp())
+        return { code: 'person.saved', values: { name: mine.name ?? name }, undo: backOne(place, change) }
       }),
     removePerson: (id: string, name: string) =>
       act(place, async () => {
@@ -105,10 +107,12 @@ function garmentActions(place: Place) {
         const change = await put(records, 'garmentsOwned', { ...fields, personId, favourite: false }, stamp())
         return { code: 'wardrobe.saved', values: { name: fields.name }, undo: backOne(place, change) }
       }),
-    editGarment: (id: string, { name, kind, measures, cloth, cut, notes }: GarmentFields) =>
-      actOfForm(place, async () => {
+    /** `began`: the garment as the form showed it first. */
+    editGarment: (id: string, { name, kind, measures, cloth, cut, notes }: GarmentFields, began: GarmentFields) =>
+      actOfForm(place, async (settle) => {
         const also = { ...(cloth === undefined ? {} : { cloth }), ...(cut === undefined ? {} : { cut }) }
-        const change = there(await patch(records, 'garmentsOwned', id, { name, kind, measures, notes, ...also }, stamp()))
+        const mine = { name, kind, measures, notes, ...also }
+        const change = await edit(records, 'garmentsOwned', id, { began, mine, settle }, stamp())
         return { code: 'wardrobe.saved', values: { name }, undo: backOne(place, change) }
       }),
     removeGarment: (id: string, name: string) =>
@@ -128,12 +132,13 @@ function listingActions(place: Place) {
   const { records, stamp } = place
   return {
     /** Only what was changed is written: the rest may have been changed in the panel since. */
-    editListing: (id: string, { money, ...changes }: ListingChanges, title: string) =>
-      actOfForm(place, async () => {
-        const change = await changeListing(records, id, stamp(), (listing) => ({
-          ...changes,
-          ...(money === undefined ? {} : { money: { ...listing.money, ...money } })
-        }))
+    editListing: (id: string, { money, ...changes }: ListingChanges, title: string, began?: ListingFields) =>
+      actOfForm(place, async (settle) => {
+        const change = await changeListing(records, id, stamp(), (listing) => {
+          const from = began ?? listing
+          const mine = { ...changes, ...(money === undefined ? {} : { money: { ...from.money, ...money } }) }
+          return changesSince<ListingFields>(from, mine, listing, settle)
+        })
         return { code: 'wishlist.saved', values: { title }, undo: backListing(place, there(change)) }
       }),
     removeListing: (id: string, title: string) =>

@@ -222,7 +222,7 @@ function WardrobePart({ kept, person, actions }: Pick<PartProps, 'kept' | 'actio
       name={person.name}
       garments={ofPerson(kept.garments, person)}
       onAdd={(garment) => actions.addGarment(person.id, garment)}
-      onEdit={(id, garment) => actions.editGarment(id, garment)}
+      onEdit={(id, garment, began) => actions.editGarment(id, garment, began)}
       onRemove={(id) => void actions.removeGarment(id, nameOf(id))}
       onFavourite={(id, on) => void actions.favourite(id, nameOf(id), on)}
     />

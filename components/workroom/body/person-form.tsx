@@ -15,7 +15,7 @@ export interface PersonFormProps {
   /** The name its half-typed text is held under. */
   draft?: string
   /** Answers whether it is saved; until then what is typed stays. */
-  onSave: (person: PersonFields) => Saved
+  onSave: (person: PersonFields, began: PersonFields) => Saved
   /** null: there is nothing to go back to. */
   onCancel: (() => void) | null
   /** null: a new person, who can't be deleted yet. */
@@ -43,12 +43,14 @@ type Typed = ReturnType<typeof typedOf>
 
 export function PersonForm({ person, draft = 'person', onSave, onCancel, onRemove }: PersonFormProps) {
   const { t } = useWords()
-  const { typed, type, drop } = useDraft(draft, typedOf(person))
+  // until something is typed the form shows the person as they are saved, also by another page
+  const { typed: held, type, drop } = useDraft<{ began: PersonFields; typed: Typed } | null>(draft, null)
+  const { began, typed } = held ?? { began: person, typed: typedOf(person) }
   const [tried, setTried] = useState(false)
-  const send = useSend(onSave, drop)
-  const taken = personTyped(typed, person)
+  const send = useSend((fields: PersonFields) => onSave(fields, began), drop)
+  const taken = personTyped(typed, began)
   const wrong = (code: string | null): string | null => (tried && code !== null ? t(code) : null)
-  const change = (changed: Partial<Typed>) => type({ ...typed, ...changed })
+  const change = (changed: Partial<Typed>) => type({ began, typed: { ...typed, ...changed } })
   const save = (event: Event) => {
     event.preventDefault()
     setTried(true)

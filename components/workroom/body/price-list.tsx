@@ -6,11 +6,16 @@ import { Field } from '../field.tsx'
 import { moneyTyped, typedMoney } from '../typed.ts'
 
 export type Prices = Partial<Record<AlterationId, number>>
+export interface Lists {
+  tailorPrices: Prices
+  notions: Prices
+}
 export interface PriceListProps {
   tailorPrices: Prices
   notions: Prices
   currency: string
-  onSave: (prices: { tailorPrices: Prices; notions: Prices }) => Saved
+  /** `began`: as the list showed them first. */
+  onSave: (prices: Lists, began: Lists) => Saved
 }
 
 type Typed = Readonly<Partial<Record<AlterationId, string>>>
@@ -18,11 +23,12 @@ const LISTS = ['tailorPrices', 'notions'] as const
 
 export function PriceList({ tailorPrices, notions, currency, onSave }: PriceListProps) {
   const { t } = useWords()
-  const { typed, type, drop } = useDraft<Record<(typeof LISTS)[number], Typed>>('prices', {
+  const { typed, type, drop } = useDraft<Record<(typeof LISTS)[number], Typed> & { began: Lists }>('prices', {
+    began: { tailorPrices, notions },
     tailorPrices: typedPrices(tailorPrices),
     notions: typedPrices(notions)
   })
-  const send = useSend(onSave, drop)
+  const send = useSend((prices: Lists) => onSave(prices, typed.began), drop)
   const save = (event: Event) => {
     event.preventDefault()
     const prices = { tailorPrices: pricesFrom(typed.tailorPrices), notions: pricesFrom(typed.notions) }

@@ -19,11 +19,13 @@ export interface GarmentFormProps {
   /** The name its half-typed text is held under. */
   draft: string
   /** Answers whether it is saved; until then what is typed stays. */
-  onSave: (garment: GarmentFields) => Saved
+  onSave: (garment: GarmentFields, began: GarmentFields) => Saved
   onCancel: () => void
 }
 
 interface FormTyped {
+  /** The garment as the form showed it first: another page may change it meanwhile. */
+  began: GarmentFields
   name: string
   kind: GarmentKind
   points: PointsTyped
@@ -35,6 +37,7 @@ interface FormTyped {
 export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormProps) {
   const { t, units } = useWords()
   const form = useDraft<FormTyped>(draft, {
+    began: garment,
     name: garment.name,
     kind: garment.kind,
     points: typedOf(garment.measures),
@@ -43,7 +46,8 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
     notes: garment.notes
   })
   const [tried, setTried] = useState(false)
-  const send = useSend(onSave, form.drop)
+  const { began } = form.typed
+  const send = useSend((fields: GarmentFields) => onSave(fields, began), form.drop)
   const { name, kind, points, cloth, cut, notes } = form.typed
   const type = (changed: Partial<FormTyped>) => form.type({ ...form.typed, ...changed })
   const { measures, problems } = measuresFrom(points, units)

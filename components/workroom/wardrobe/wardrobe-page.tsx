@@ -1,7 +1,8 @@
 /** The garments a person owns, and the one of each kind that others are set beside. */
+import { useContext } from 'preact/hooks'
 import { Outline } from '../../outline/outline.tsx'
 import { useWords } from '../../words.tsx'
-import { type Saved, useDraft, whenSaved } from '../drafts.tsx'
+import { DraftsHeld, type Saved, useDraft, whenSaved } from '../drafts.tsx'
 import { Empty, Headline } from '../frame.tsx'
 import type { GarmentFields, GarmentShown } from '../shown.ts'
 import { GarmentForm } from './garment-form.tsx'
@@ -10,7 +11,8 @@ export interface WardrobePageProps {
   name: string
   garments: readonly GarmentShown[]
   onAdd: (garment: GarmentFields) => Saved
-  onEdit: (id: string, garment: GarmentFields) => Saved
+  /** `began`: as the form showed it first. */
+  onEdit: (id: string, garment: GarmentFields, began: GarmentFields) => Saved
   onRemove: (id: string) => void
   onFavourite: (id: string, on: boolean) => void
 }
@@ -21,6 +23,10 @@ export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavour
   const { t } = useWords()
   /** The garment being edited, 'new' for a new one. */
   const { typed: editing, type: setEditing, drop: done } = useDraft<string | null>('wardrobe', null)
+  const held = useContext(DraftsHeld)
+  // removed on another page while it was being changed here: what was typed stays, and can be saved as a new one
+  const gone =
+    editing !== null && editing !== 'new' && !garments.some(({ id }) => id === editing) && held?.has(`garment/${editing}`) === true
   return (
     <>
       <Headline
@@ -40,6 +46,18 @@ export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavour
           <GarmentForm garment={NEW_GARMENT} draft="garment" onCancel={done} onSave={(garment) => whenSaved(onAdd(garment), done)} />
         </section>
       )}
+      {gone && (
+        <section class="wr-edit stitched">
+          <h2>{t('wardrobe.gone')}</h2>
+          <p>{t('wardrobe.gone.what')}</p>
+          <GarmentForm
+            garment={NEW_GARMENT}
+            draft={`garment/${editing}`}
+            onCancel={done}
+            onSave={(garment) => whenSaved(onAdd(garment), done)}
+          />
+        </section>
+      )}
       {garments.length === 0 && editing === null && (
         <Empty>
           <p>{t('wardrobe.empty')}</p>
@@ -56,7 +74,7 @@ export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavour
                   garment={garment}
                   draft={`garment/${garment.id}`}
                   onCancel={done}
-                  onSave={(fields) => whenSaved(onEdit(garment.id, fields), done)}
+                  onSave={(fields, began) => whenSaved(onEdit(garment.id, fields, began), done)}
                 />
               </section>
             ) : (

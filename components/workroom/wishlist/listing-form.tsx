@@ -13,7 +13,7 @@ export interface ListingFormProps {
   pagePrice: number | null
   currency: string
   /** With what was changed here: the rest may have been changed elsewhere while the form was open. */
-  onSave: (changes: ListingChanges) => Saved
+  onSave: (changes: ListingChanges, began: ListingFields) => Saved
   onCancel: () => void
 }
 
@@ -21,11 +21,11 @@ const FIGURES = ['price', 'postage', 'worth'] as const
 
 export function ListingForm({ listing, draft = 'listing', pagePrice, currency, onSave, onCancel }: ListingFormProps) {
   const { t } = useWords()
-  const form = useDraft(draft, { began: typedOf(listing), now: typedOf(listing) })
-  const { began, now: typed } = form.typed
+  const form = useDraft(draft, { from: fieldsOf(listing), began: typedOf(listing), now: typedOf(listing) })
+  const { from, began, now: typed } = form.typed
   const { status, notes, tags } = typed
-  const type = (changed: Partial<Typed>) => form.type({ began, now: { ...typed, ...changed } })
-  const send = useSend(onSave, form.drop)
+  const type = (changed: Partial<Typed>) => form.type({ from, began, now: { ...typed, ...changed } })
+  const send = useSend((changes: ListingChanges) => onSave(changes, from), form.drop)
   const price = typedMoney(typed.price)
   const postage = typedMoney(typed.postage)
   const worth = typedMoney(typed.worth)
@@ -85,6 +85,9 @@ export function ListingForm({ listing, draft = 'listing', pagePrice, currency, o
   )
 }
 
+/** The listing as the form showed it first. */
+const fieldsOf = ({ status, notes, tags, money }: ListingFields): ListingFields => ({ status, notes, tags, money })
+
 const typedOf = ({ status, notes, tags, money }: ListingFields) => ({
   status,
   notes,
@@ -94,6 +97,12 @@ const typedOf = ({ status, notes, tags, money }: ListingFields) => ({
   worth: moneyTyped(money.worth)
 })
 type Typed = ReturnType<typeof typedOf>
+
+/** The notes in the half-typed text of a form that is gone; '' where none were typed. */
+export function notesTyped(held: unknown): string {
+  if (typeof held !== 'object' || held === null || !('now' in held) || typeof held.now !== 'object' || held.now === null) return ''
+  return 'notes' in held.now && typeof held.now.notes === 'string' ? held.now.notes : ''
+}
 
 function changesOf(began: Typed, typed: Typed, money: Money): ListingChanges {
   const changes: ListingChanges = {}

@@ -1,11 +1,12 @@
 /** The kept listings as rows; one that is being changed is its form. */
 
+import { useContext } from 'preact/hooks'
 import { Apart } from '../../apart.tsx'
 import { BrokenRow } from '../../broken.tsx'
 import { useWords } from '../../words.tsx'
-import { type Saved, useDraft, whenSaved } from '../drafts.tsx'
-import type { ListingChanges, ListingShown } from '../shown.ts'
-import { ListingForm } from './listing-form.tsx'
+import { DraftsHeld, type Saved, useDraft, whenSaved } from '../drafts.tsx'
+import type { ListingChanges, ListingFields, ListingShown } from '../shown.ts'
+import { ListingForm, notesTyped } from './listing-form.tsx'
 import { ListingRow } from './listing-row.tsx'
 import { MOST_COMPARED } from './side-by-side.ts'
 
@@ -21,7 +22,7 @@ export interface ListingTableProps {
   onCompare: (listing: ListingShown, on: boolean) => void
   onOpen: (id: string) => void
   cardOf: (id: string) => string
-  onEdit: (id: string, changes: ListingChanges) => Saved
+  onEdit: (id: string, changes: ListingChanges, began: ListingFields) => Saved
   onRemove: (id: string) => void
 }
 
@@ -29,56 +30,61 @@ export function ListingTable({ listings, layout, compared, currency, onCompare, 
   const { t } = useWords()
   const { typed: editing, type: setEditing } = useDraft<string | null>('wishlist', null)
   const mayCompare = (listing: ListingShown) => compared.length < MOST_COMPARED || compared.includes(listing)
+  const held = useContext(DraftsHeld)
+  const lost = editing !== null && !listings.some(({ id }) => id === editing) ? notesTyped(held?.get(`listing/${editing}`)) : ''
   return (
-    <table class={`wr-list ${layout}`}>
-      <thead>
-        <tr>
-          {HEADS.map((head) => (
-            <th key={head} scope="col">
-              {t(`wishlist.head.${head}`)}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {listings.map((listing) =>
-          editing === listing.id ? (
-            <EditedRow
-              key={listing.id}
-              listing={listing}
-              currency={currency}
-              onCancel={() => setEditing(null)}
-              onSave={(changes) => whenSaved(onEdit(listing.id, changes), () => setEditing(null))}
-            />
-          ) : (
-            <Apart
-              key={listing.id}
-              of={JSON.stringify(listing)}
-              broken={() => (
-                <BrokenRow columns={HEADS.length} title={listing.title || t('wishlist.untitled')} onRemove={() => onRemove(listing.id)} />
-              )}
-            >
-              <ListingRow
+    <>
+      {lost !== '' && <p role="alert">{t('wishlist.gone.typed', { notes: lost })}</p>}
+      <table class={`wr-list ${layout}`}>
+        <thead>
+          <tr>
+            {HEADS.map((head) => (
+              <th key={head} scope="col">
+                {t(`wishlist.head.${head}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {listings.map((listing) =>
+            editing === listing.id ? (
+              <EditedRow
+                key={listing.id}
                 listing={listing}
-                compared={compared.includes(listing)}
-                onCompare={mayCompare(listing) ? (on) => onCompare(listing, on) : null}
-                onOpen={() => onOpen(listing.id)}
-                card={cardOf(listing.id)}
-                onEdit={() => setEditing(listing.id)}
-                onRemove={() => onRemove(listing.id)}
+                currency={currency}
+                onCancel={() => setEditing(null)}
+                onSave={(changes, began) => whenSaved(onEdit(listing.id, changes, began), () => setEditing(null))}
               />
-            </Apart>
-          )
-        )}
-      </tbody>
-    </table>
+            ) : (
+              <Apart
+                key={listing.id}
+                of={JSON.stringify(listing)}
+                broken={() => (
+                  <BrokenRow columns={HEADS.length} title={listing.title || t('wishlist.untitled')} onRemove={() => onRemove(listing.id)} />
+                )}
+              >
+                <ListingRow
+                  listing={listing}
+                  compared={compared.includes(listing)}
+                  onCompare={mayCompare(listing) ? (on) => onCompare(listing, on) : null}
+                  onOpen={() => onOpen(listing.id)}
+                  card={cardOf(listing.id)}
+                  onEdit={() => setEditing(listing.id)}
+                  onRemove={() => onRemove(listing.id)}
+                />
+              </Apart>
+            )
+          )}
+        </tbody>
+      </table>
+    </>
   )
 }
 
 interface EditedRowProps {
   listing: ListingShown
   currency: string
-  onSave: (changes: ListingChanges) => Saved
+  onSave: (changes: ListingChanges, began: ListingFields) => Saved
   onCancel: () => void
 }
 

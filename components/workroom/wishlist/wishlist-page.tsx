@@ -5,7 +5,7 @@ import { useWords } from '../../words.tsx'
 import type { Saved } from '../drafts.tsx'
 import { useDraft } from '../drafts.tsx'
 import { Empty, Headline } from '../frame.tsx'
-import type { ListingChanges, ListingShown } from '../shown.ts'
+import type { ListingChanges, ListingFields, ListingShown } from '../shown.ts'
 import { useMedia } from '../use-media.ts'
 import { Compare } from './compare.tsx'
 import { found, type Search } from './listing-order.ts'
@@ -23,7 +23,7 @@ export interface WishlistPageProps {
   onOpen: (id: string) => void
   /** Where a listing's card for the shop is. */
   cardOf: (id: string) => string
-  onEdit: (id: string, changes: ListingChanges) => Saved
+  onEdit: (id: string, changes: ListingChanges, began: ListingFields) => Saved
   onRemove: (id: string) => void
 }
 

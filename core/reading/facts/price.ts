@@ -3,11 +3,11 @@
 import { table } from '../../ids/table.ts'
 import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
 import type { Reading } from '../reading.ts'
-import { amount, cue, cueInside } from '../text/cues.ts'
+import { amount, cue } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
-import { postedIn } from './posted-in.ts'
+import { isChinese, postedIn } from './posted-in.ts'
 import { isWeight, pricesInWords } from './price-words.ts'
 
 /** ISO 4217 of a sign; a dollar and a crown are those of the page's country. */
@@ -16,15 +16,13 @@ export function currencyOf(sign: string, locale: string, text = ''): string {
   const country = /[-_]([a-z]{2})\b/i.exec(locale)?.[1]?.toUpperCase() ?? (sign === '$' ? postedIn(text) : '')
   if (sign === '£') return 'GBP'
   if (sign === '€') return 'EUR'
-  if (sign === '¥') return country === 'CN' || ZH.test(locale) || CHINESE.test(text) ? 'CNY' : 'JPY'
+  if (sign === '¥') return country === 'CN' || ZH.test(locale) || isChinese(text) ? 'CNY' : 'JPY'
   if (sign === '₹') return 'INR'
   if (sign === '₩') return 'KRW'
   return DOLLARS[country] ?? 'USD'
 }
 
 const ZH = /^zh\b/i
-/** Letters that only Chinese is written in: 宽, 码. */
-const CHINESE = cueInside('chinese')
 
 interface Found {
   amount: number

@@ -106,7 +106,13 @@ test('one kept listing that can’t be shown leaves the others, and can be remov
 test.each(TROUBLES)('trouble %s has a sentence and a way on', (trouble) => {
   const onAgain = vi.fn()
   const bar = (waiting: number) => (
-    <SavingBar now={{ is: 'not-saved', trouble, waiting }} onAgain={onAgain} onReload={vi.fn()} onClose={vi.fn()} />
+    <SavingBar
+      now={{ is: 'not-saved', trouble, waiting, clashes: [] }}
+      onAgain={onAgain}
+      onReload={vi.fn()}
+      onClose={vi.fn()}
+      onSettle={vi.fn()}
+    />
   )
   show(bar(0))
   expect(inPage().querySelector('[role=alert]')?.textContent).toMatch(/\. \w/)
@@ -120,7 +126,15 @@ test.each(TROUBLES)('trouble %s has a sentence and a way on', (trouble) => {
 })
 
 test('all well, nothing stands there; how saving stands is said as it is', () => {
-  show(<SavingBar now={{ is: 'saved', trouble: null, waiting: 0 }} onAgain={vi.fn()} onReload={vi.fn()} onClose={vi.fn()} />)
+  show(
+    <SavingBar
+      now={{ is: 'saved', trouble: null, waiting: 0, clashes: [] }}
+      onAgain={vi.fn()}
+      onReload={vi.fn()}
+      onClose={vi.fn()}
+      onSettle={vi.fn()}
+    />
+  )
   expect(shownText()).toBe('')
   for (const [is, said] of [
     ['saved', 'Saved.'],
@@ -128,7 +142,7 @@ test('all well, nothing stands there; how saving stands is said as it is', () =>
     ['not-saved', 'Not saved.']
   ] as const) {
     show(
-      <SavingNow.Provider value={{ is, trouble: null, waiting: 0 }}>
+      <SavingNow.Provider value={{ is, trouble: null, waiting: 0, clashes: [] }}>
         <SavedNote />
       </SavingNow.Provider>
     )

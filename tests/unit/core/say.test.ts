@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest'
+import { describe, expect, it, test } from 'vitest'
 import { say } from '../../../core/words/say.ts'
 
 const cm = { units: 'cm' as const }
@@ -26,4 +26,13 @@ describe('say', () => {
   it('writes page text as text: nothing in a value is a placeholder', () => {
     expect(say({ code: 'verdict.why', values: { why: '{amount|length} <script>' } }, cm)).toBe('{amount|length} <script>')
   })
+})
+
+test.each([
+  ['an override', '\u202egnp.exe', '\u2068gnp.exe\u2069'],
+  ['a closed isolate that would break out', 'a\u2069\u202eb', '\u2068ab\u2069'],
+  ['letters from right to left', 'שמלה', '\u2068שמלה\u2069'],
+  ['plain letters', 'Kilt é 日本', 'Kilt é 日本']
+])('a title with %s turns nothing else of its sentence', (_, title, shown) => {
+  expect(say({ code: 'wishlist.saved', values: { title } }, { units: 'cm' })).toBe(`${shown} saved.`)
 })

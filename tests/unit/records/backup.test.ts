@@ -17,7 +17,14 @@ describe('a backup', () => {
     const garment = await put(from, 'garmentsOwned', owned({ personId: after.id }), stamp())
     await remove(from, 'garmentsOwned', garment.after.id, stamp())
     const to = await freshRecords()
-    expect(await importBackup(to, await asFile(from), clock('home')())).toEqual({ ok: true, added: 2, replaced: 0, left: 0, setAside: 0 })
+    expect(await importBackup(to, await asFile(from), clock('home')())).toEqual({
+      ok: true,
+      added: 2,
+      replaced: 0,
+      left: 0,
+      setAside: 0,
+      conflicts: 0
+    })
     expect(await one(to, 'people', after.id)).toEqual(after)
     // a deletion comes along as a deletion
     expect(await all(to, 'garmentsOwned')).toEqual([])
@@ -30,10 +37,10 @@ describe('a backup', () => {
     const file = await asFile(from)
     const to = await freshRecords()
     await importBackup(to, file, clock()())
-    expect(await importBackup(to, file, clock()())).toEqual({ ok: true, added: 0, replaced: 0, left: 1, setAside: 0 })
+    expect(await importBackup(to, file, clock()())).toEqual({ ok: true, added: 0, replaced: 0, left: 1, setAside: 0, conflicts: 0 })
   })
 
-  test('the higher revision wins, on whichever side it is; at the same revision the later; both sides agree', async () => {
+  test('the later edit wins, on whichever side it is; of two that knew nothing of each other the other is kept beside; both sides agree', async () => {
     const one_ = await freshRecords()
     const two = await freshRecords()
     const stamp = clock('one')
@@ -46,8 +53,8 @@ describe('a backup', () => {
     // the same revision, written on two devices
     await patch(two, 'people', after.id, { name: 'Finch' }, later)
     const [a, b] = [await asFile(one_), await asFile(two)]
-    expect(await importBackup(one_, b, stamp())).toMatchObject({ replaced: 1 })
-    expect(await importBackup(two, a, stamp())).toMatchObject({ left: 1 })
+    expect(await importBackup(one_, b, stamp())).toMatchObject({ replaced: 1, conflicts: 1 })
+    expect(await importBackup(two, a, stamp())).toMatchObject({ replaced: 1, conflicts: 1 })
     expect(await one(one_, 'people', after.id)).toEqual(await one(two, 'people', after.id))
     expect(await one(one_, 'people', after.id)).toMatchObject({ name: 'Finch' })
   })

@@ -7,7 +7,7 @@ import { clock, freshRecords, owned, there, WREN } from './fixtures.ts'
 test('a new record carries its id, device, first revision and both times', async () => {
   const records = await freshRecords()
   const { after } = await put(records, 'people', WREN, clock('tin')())
-  expect(after).toEqual({
+  expect(after).toMatchObject({
     ...WREN,
     id: 'tin-0',
     device: 'tin',
@@ -25,7 +25,13 @@ test('a change keeps the rest, counts the revision up and names the device that 
   const { after } = await put(records, 'people', WREN, stamp())
   const change = there(await patch(records, 'people', after.id, { name: 'Wren B.' }, { ...stamp(), device: 'other' }))
   expect(change.before).toEqual(after)
-  expect(change.after).toEqual({ ...after, name: 'Wren B.', revision: 2, device: 'other', updatedAt: '2026-03-01T09:01:00.000Z' })
+  expect(change.after).toMatchObject({ name: 'Wren B.', units: 'in', revision: 2, device: 'other', updatedAt: '2026-03-01T09:01:00.000Z' })
+  // who wrote which field, and what of whom is in it
+  const first = { device: 'bench', revision: 1, at: '2026-03-01T09:00:00.000Z' }
+  expect(change.after).toMatchObject({
+    seen: { bench: 1, other: 2 },
+    wrote: { name: { device: 'other', revision: 2, at: '2026-03-01T09:01:00.000Z' }, units: first, deletedAt: first }
+  })
 })
 
 test('what is deleted is gone from every list and stays in the database with its time', async () => {

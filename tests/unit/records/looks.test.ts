@@ -153,6 +153,12 @@ describe('bounds', () => {
   })
 })
 
+test('a title keeps no sign that would turn the rest of a line', async () => {
+  const records = await freshRecords()
+  const look = await storeLook(records, seen({ title: 'Kilt \u202egnp\u2066.exe' }), clock()())
+  expect(look.title).toBe('Kilt gnp.exe')
+})
+
 describe('choosing', () => {
   test('each choice can be taken back in order, then there is nothing left', async () => {
     const records = await freshRecords()

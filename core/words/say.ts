@@ -144,12 +144,12 @@ function shape(messages: Messages, value: number | string, form: string, values:
   }
 }
 
-/** Nothing is ever certain: the ends have words of their own. */
 /** Closer to an end than this a chance is said by its end: in one draw of sixteen nobody knows anything, so none comes nearer than that. */
 const AT_THE_END = 0.075
 /** A chance in tenths, as it is said and drawn: 0 is hardly, 10 is more than nine. */
 export const inTens = (chance: number): number => (chance < AT_THE_END ? 0 : chance >= 1 - AT_THE_END ? 10 : Math.round(chance * 10))
 
+/** Nothing is ever certain: the ends have words of their own. */
 function tens(messages: Messages, chance: number): string {
   const whole = inTens(chance)
   return whole <= 0

@@ -91,7 +91,7 @@ function write(saying: Saying, wording: Wording): string {
     }
     const value = values[part.name]
     if (value === undefined) throw new Error(`message "${code}" needs a value for "${part.name}"`)
-    text += part.form === undefined ? String(value) : shape(messages, value, part.form, values, wording)
+    text += part.form === undefined ? asWritten(value, wording) : shape(messages, value, part.form, values, wording)
   }
   return text
 }
@@ -204,5 +204,9 @@ const dayFormat = onceEach((key) => {
   const year = withYear === 'true' ? ({ year: 'numeric' } as const) : {}
   return new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', ...year, timeZone: 'UTC' })
 })
-const plainAmount = (amount: number, { language }: Wording): string => amount.toFixed(2).replace('.', spokenRow(language).decimal)
+/** A value as it is, a number with its decimals as the language writes them. */
+const asWritten = (value: number | string, { language }: Wording): string =>
+  typeof value === 'number' ? String(value).replace('.', spokenRow(language).decimal) : value
+/** 24.50, without a currency. */
+export const plainAmount = (amount: number, { language }: Wording): string => amount.toFixed(2).replace('.', spokenRow(language).decimal)
 const localeOf = ({ language }: Wording): string => spokenRow(language).locale

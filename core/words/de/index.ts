@@ -3,12 +3,28 @@
  * one begins as it does there. The person is addressed as "du", and a name mostly stands alone before a colon, so that it needs no case.
  */
 import { cut } from './cut.ts'
+import { help } from './help.ts'
 import { names } from './names.ts'
 import { panel } from './panel.ts'
 import { plan } from './plan.ts'
 import { popup } from './popup.ts'
 import { reading } from './reading.ts'
+import { templates } from './templates.ts'
 import { workroom } from './workroom.ts'
+import { worksheet } from './worksheet.ts'
+import { worksheetSteps } from './worksheet-steps.ts'
 
-export const parts: Record<string, Record<string, string>> = { names, cut, reading, plan, popup, panel, workroom }
+export const parts: Record<string, Record<string, string>> = {
+  names,
+  cut,
+  reading,
+  plan,
+  popup,
+  panel,
+  workroom,
+  help,
+  templates,
+  worksheet,
+  worksheetSteps
+}
 export const de: Record<string, string> = Object.assign({}, ...Object.values(parts))

@@ -9,6 +9,7 @@ import { panel } from './panel.ts'
 import { plan } from './plan.ts'
 import { popup } from './popup.ts'
 import { reading } from './reading.ts'
+import { saving } from './saving.ts'
 import { templates } from './templates.ts'
 import { workroom } from './workroom.ts'
 import { worksheet } from './worksheet.ts'
@@ -23,6 +24,7 @@ export const parts: Record<string, Record<string, string>> = {
   panel,
   workroom,
   help,
+  saving,
   templates,
   worksheet,
   worksheetSteps

@@ -103,6 +103,7 @@ export const panel: Record<string, string> = {
   'kind.why': 'Das Angebot sagt nicht, was für ein Stück es ist. Wähl die Art, dann kommt die Antwort.',
 
   'answer.verdict': '{verdict|verdict}',
+  'answer.verdict-doubtful': '{verdict|verdict}?',
   'answer.keep': 'Merken',
   'answer.keep-anyway': 'Trotzdem merken',
   'answer.would-fit': 'Was es passend machen würde',
@@ -130,9 +131,8 @@ export const panel: Record<string, string> = {
   'cost.tailor': 'Schneiderei',
   'cost.tailor-unpriced': 'Preis der Schneiderei fehlt',
   'cost.with-tailor': 'Preis und Schneiderei',
-  'cost.sum-work': '{price} + {more} Arbeit',
+  'cost.sum-work': '{spend|money} mit deiner Zeit',
   'cost.sum-tailor': '{price} + {more} Schneiderei',
-  'cost.your-time': 'Preis und deine Zeit',
   'cost.other-currency': 'in anderer Währung; nicht gezählt',
   'facts.chance-name': 'Chance',
   'facts.level': 'Stufe {level}',
@@ -145,6 +145,7 @@ export const panel: Record<string, string> = {
     'Im Schnitt lohnt sich ein Preis bis {risk|money}, mit einer Stunde eigener Arbeit, falls sich zeigt, dass es welche braucht.',
   'facts.chance': '{chance|tens}',
   'facts.chance-if': 'dann {chance|tens}',
+  'facts.chance-if-points': '{chance|tens}, wenn {points} {n|one:stimmt|other:stimmen}',
   'facts.chance.pending': 'wird berechnet',
   'facts.chance.none': 'nicht zu sagen',
 
@@ -344,7 +345,6 @@ export const panel: Record<string, string> = {
   'keep.done': 'Steht jetzt auf deiner Merkliste.',
   'keep.passed': 'Vermerkt: nichts für dich.',
   'keep.taken-back': 'Rückgängig gemacht.',
-  'keep.failed': 'Das ließ sich nicht speichern. Versuch es noch einmal; geht es wieder nicht, schaff Platz auf der Festplatte.',
   'keep.is.watching': 'Auf deiner Merkliste: Du überlegst noch.',
   'keep.is.asked': 'Auf deiner Merkliste: Du hast nachgefragt.',
   'keep.is.bought': 'Auf deiner Merkliste: Du hast es gekauft.',
@@ -352,7 +352,6 @@ export const panel: Record<string, string> = {
   'keep.take-back': 'Rückgängig',
   'keep.wishlist': 'Merkliste',
 
-  'changed.saved': 'Alles wird beim Tippen gespeichert.',
   'changed.undo': 'Letzte Änderung zurücknehmen',
 
   'nothing.head': 'Hier ist noch nichts zu lesen',

@@ -4,6 +4,7 @@ export const popup: Record<string, string> = {
   'popup.reading': 'Die Seite wird gelesen.',
   'popup.failed':
     'Das Gespeicherte war nicht zu erreichen. Schließ dieses Fenster, lade die Seite neu und klick auf den Knopf in der Symbolleiste.',
+  'popup.after': 'nach der Arbeit {mm|figure}',
   'popup.open-beside': 'Genauer neben der Seite',
   'popup.paste-beside': 'Neben der Seite öffnen und einfügen',
   'popup.workroom': 'Werkstatt',

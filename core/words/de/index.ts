@@ -11,6 +11,7 @@ import { popup } from './popup.ts'
 import { reading } from './reading.ts'
 import { saving } from './saving.ts'
 import { templates } from './templates.ts'
+import { work } from './work.ts'
 import { workroom } from './workroom.ts'
 import { worksheet } from './worksheet.ts'
 import { worksheetSteps } from './worksheet-steps.ts'
@@ -23,6 +24,7 @@ export const parts: Record<string, Record<string, string>> = {
   popup,
   panel,
   workroom,
+  work,
   help,
   saving,
   templates,

@@ -13,6 +13,7 @@ export const workroom: Record<string, string> = {
   'workroom.page.alterations': 'Was sich ändern lässt',
   'workroom.page.first': 'Erster Besuch',
   'workroom.page.card': 'Karte für den Laden',
+  'workroom.page.work': 'Arbeitsblatt',
   'workroom.page.look': 'Das Angebot, das du offen hattest',
   'workroom.title': '{page} – Seam Reckoner',
   'workroom.place.extension': 'Gespeichert: in dieser Erweiterung, in diesem Browser.',

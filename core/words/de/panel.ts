@@ -110,7 +110,7 @@ export const panel: Record<string, string> = {
   'answer.would-better': 'Was es besser machen würde',
   'answer.nothing-would': 'Wir kennen keine Änderung, die es passend machen würde.',
   'answer.as-far-as-told': 'soweit das Angebot es sagt',
-  'answer.as-far-ask': 'soweit das Angebot es sagt: vor dem Kauf nachfragen',
+  'answer.as-far-ask': 'unter Vorbehalt: vor dem Kauf nachfragen',
   'answer.conditions-more': '{n} weitere',
   'answer.conditions-rest': 'Was sonst noch stimmen muss',
   'answer.pass': 'Nichts für mich',

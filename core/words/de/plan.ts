@@ -235,7 +235,7 @@ export const plan: Record<string, string> = {
   'tens.of': '{n} von 10',
   'tens.hardly': 'kaum 1 von 10',
   'tens.nearly': 'mehr als 9 von 10',
-  'verdict.if': 'Es klappt, wenn das stimmt: {conditions}.',
+  'verdict.if': 'Vorausgesetzt: {conditions}.',
   'condition.flat.between': '{point|point} flach {least|figure} bis {most|length}',
   'condition.flat.least': '{point|point} flach mindestens {least|length}',
   'condition.flat.most': '{point|point} flach höchstens {most|length}',

@@ -3,7 +3,7 @@ import type { Issue, Stated } from '../garment/issue.ts'
 import type { PointId } from '../ids/points.ts'
 import type { Units } from '../length.ts'
 import type { Values } from '../words/reason.ts'
-import { say } from '../words/say.ts'
+import { say, type Wording } from '../words/say.ts'
 
 export type ReadingIssue =
   | 'reading.no-name'
@@ -45,3 +45,9 @@ export function issue(
     text: say({ code, values }, { units })
   }
 }
+
+/** The same reading, its doubts said in these words: a reading is made once, whatever language it is shown in. */
+export const withIssuesIn = <T extends { issues: readonly Issue[] }>(reading: T, wording: Wording): T => ({
+  ...reading,
+  issues: reading.issues.map((one) => ({ ...one, text: say({ code: one.code, values: one.values }, wording) }))
+})

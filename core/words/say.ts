@@ -91,7 +91,7 @@ function write(saying: Saying, wording: Wording): string {
     }
     const value = values[part.name]
     if (value === undefined) throw new Error(`message "${code}" needs a value for "${part.name}"`)
-    text += part.form === undefined ? asOne(String(value)) : shape(messages, value, part.form, values, wording)
+    text += part.form === undefined ? asOne(asWritten(value, wording)) : shape(messages, value, part.form, values, wording)
   }
   return text
 }
@@ -154,12 +154,12 @@ function shape(messages: Messages, value: number | string, form: string, values:
   }
 }
 
-/** Nothing is ever certain: the ends have words of their own. */
 /** Closer to an end than this a chance is said by its end: in one draw of sixteen nobody knows anything, so none comes nearer than that. */
 const AT_THE_END = 0.075
 /** A chance in tenths, as it is said and drawn: 0 is hardly, 10 is more than nine. */
 export const inTens = (chance: number): number => (chance < AT_THE_END ? 0 : chance >= 1 - AT_THE_END ? 10 : Math.round(chance * 10))
 
+/** Nothing is ever certain: the ends have words of their own. */
 function tens(messages: Messages, chance: number): string {
   const whole = inTens(chance)
   return whole <= 0
@@ -214,5 +214,9 @@ const dayFormat = onceEach((key) => {
   const year = withYear === 'true' ? ({ year: 'numeric' } as const) : {}
   return new Intl.DateTimeFormat(locale, { day: 'numeric', month: 'short', ...year, timeZone: 'UTC' })
 })
-const plainAmount = (amount: number, { language }: Wording): string => amount.toFixed(2).replace('.', spokenRow(language).decimal)
+/** A value as it is, a number with its decimals as the language writes them. */
+const asWritten = (value: number | string, { language }: Wording): string =>
+  typeof value === 'number' ? String(value).replace('.', spokenRow(language).decimal) : value
+/** 24.50, without a currency. */
+export const plainAmount = (amount: number, { language }: Wording): string => amount.toFixed(2).replace('.', spokenRow(language).decimal)
 const localeOf = ({ language }: Wording): string => spokenRow(language).locale

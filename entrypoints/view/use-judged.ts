@@ -2,6 +2,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Judged } from '../../components/judged.ts'
 import type { Units } from '../../core/length.ts'
+import { withIssuesIn } from '../../core/reading/issues.ts'
 import { type ReckonRequest, reckon } from '../../core/reckon.ts'
 import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
 import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
@@ -27,7 +28,12 @@ export function useJudged(
   stands: Pick<Judged, 'place' | 'kept'>
 ): JudgedLook | null {
   const texts = look === null ? '' : readingStandsOn(look, wording.units)
-  const read = useMemo(() => (look === null ? null : readSaved(look, wording.units)), [texts])
+  const asRead = useMemo(() => (look === null ? null : readSaved(look, wording.units)), [texts])
+  const read = useMemo(
+    () =>
+      asRead === null ? null : { ...asRead, reading: withIssuesIn(asRead.reading, wording), whole: withIssuesIn(asRead.whole, wording) },
+    [asRead, wording]
+  )
   const request = look === null || read === null || wardrobe === null ? null : listingRequest(look, read, wardrobe)
   const answer = useReckoning(request, wording)
   if (look === null || read === null || wardrobe === null) return null

@@ -16,6 +16,8 @@ export interface RigOptions {
   profile?: string
   extension?: string
   colourScheme?: 'light' | 'dark'
+  /** What the browser speaks and asks pages for (two letters of BCP 47); without one British English. */
+  language?: string
   /** A screen to show itself on; without one it is headless. */
   display?: string
 }
@@ -51,13 +53,16 @@ export class Rig {
     const extension = options.extension ?? BUILT.chrome
     const profile = options.profile ?? freshFolder('profile')
     const colourScheme = options.colourScheme ?? 'light'
+    const language = options.language ?? 'en-GB'
     const context = await chromium.launchPersistentContext(profile, {
       executablePath,
       headless: options.display === undefined,
-      env: { ...process.env, ...(options.display === undefined ? {} : { DISPLAY: options.display }) },
+      env: { ...process.env, LANGUAGE: language, ...(options.display === undefined ? {} : { DISPLAY: options.display }) },
       colorScheme: colourScheme,
       args: [
         ...QUIET_FLAGS,
+        `--lang=${language}`,
+        `--accept-lang=${language}`,
         '--remote-debugging-port=0',
         '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1, EXCLUDE localhost',
         `--log-net-log=${join(profile, NET_LOG)}`,

@@ -177,9 +177,9 @@ const SKETCHES: Record<SketchId, Drawing> = {
   }
 }
 
-/** The sketch of a step, by what it does; null where words are enough. */
+/** The sketch of a step, by what it does (`pin-fold`, or the code of its sentence, `step.pin-fold`); null where words are enough. */
 export function sketchOf(does: string, wording: Wording): Sketch | null {
-  const id = BY_STEP[does]
+  const id = BY_STEP[does.replace(/^step\./, '')]
   if (id === undefined) return null
   const drawing = SKETCHES[id]
   const says = say({ code: `sketch.${id}`, values: {} }, wording)

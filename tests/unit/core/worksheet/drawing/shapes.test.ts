@@ -69,6 +69,7 @@ describe('sketches', () => {
       expect(sketch?.svg).toContain('currentColor')
       expect(sketch?.svg).not.toMatch(/#000|style=|NaN/)
     }
+    expect(sketchOf('step.pin-fold', { units: 'in' })?.id).toBe('kept-edge')
     expect(SKETCHED_STEPS.length).toBeGreaterThanOrEqual(7)
     expect(sketchOf('try-length', { units: 'cm' })).toBeNull()
   })

@@ -28,9 +28,8 @@ async function print(
 ): Promise<{ pdf: PdfPage[]; words: { text: string; box: number[] }[] }> {
   const [wide, tall] = PAPERS[paper]
   const page = await browser.newPage()
-  await page.setContent(
-    `<!doctype html><style>@page{size:${wide}mm ${tall}mm;margin:0}body{margin:0}svg{display:block}svg+svg{break-before:page}</style>${pages.map(({ svg }) => svg).join('')}`
-  )
+  const sheet = `@page{size:${wide}mm ${tall}mm;margin:0}body{margin:0}svg{display:block}svg+svg{break-before:page}`
+  await page.setContent(`<!doctype html><style>${sheet}</style>${pages.map(({ svg }) => svg).join('')}`)
   const bytes = await page.pdf({ preferCSSPageSize: true, printBackground: true })
   const words = await page.evaluate(() =>
     [...document.querySelectorAll('svg')].flatMap((svg) => {

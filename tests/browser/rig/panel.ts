@@ -34,8 +34,7 @@ export class Panel {
   /** What is to be done, job by job, and beside it the ways to do it, as their text; empty where nothing is. */
   plans = (): Promise<string> =>
     this.page.evaluate(() => {
-      const parts = [...document.querySelectorAll('details.part')]
-      const sewn = parts.find((one) => one.querySelector('summary h2')?.textContent === 'What to sew')
+      const sewn = document.querySelector('#moves-head')?.closest('.part')
       return `${sewn?.textContent ?? ''}${document.querySelector('table.plans')?.textContent ?? ''}`
     })
 

@@ -16,7 +16,7 @@ describe('say', () => {
     expect(say({ code: 'point.waist', values: {} }, cm)).toBe('Waist')
   })
   it('says a chance in tens', () => {
-    expect(say({ code: 'facts.chance-if', values: { chance: 0.42 } }, cm)).toBe('4 in 10 if so')
+    expect(say({ code: 'facts.chance-if', values: { chance: 0.42 } }, cm)).toBe('4 in 10 if all that is right')
   })
   it('throws on an unknown code, a missing value and an unknown word', () => {
     expect(() => say({ code: 'no.such', values: {} }, cm)).toThrow('no.such')

@@ -28,11 +28,19 @@ export interface LookPlace {
 
 const PASTE_FIELD = 'paste'
 
+/** Looks, as they are shown, on which something was chosen already. */
+const chosenOn = new WeakSet<Look>()
+
 export function panelActions({ records, stamp, saving, look, judgedLook, windowId }: LookPlace): PanelActions {
   /** `began`: how the look was shown when the choice was made; what was changed elsewhere since stays. */
   const set = (choices: Partial<LookChoices>, began: Partial<LookChoices> | null = look) => {
     if (look === null || began === null) return
-    void saving.run(async (settle) => there(await choose(records, look.id, choices, stamp(), { began, settle })))
+    // chosen again before the choice before it has come back to the page: the later one counts, and nobody is asked
+    const isQuick = chosenOn.has(look)
+    chosenOn.add(look)
+    void saving.run(async (settle) =>
+      there(await choose(records, look.id, choices, stamp(), { began, settle: settle ?? (isQuick ? 'mine' : null) }))
+    )
   }
   const setStatus = async (id: string, status: Status) => there(await changeListing(records, id, stamp(), () => ({ status })))
   const keep = async ({ id }: Look): Promise<string> => there(await keepLook(records, id, answerKept(judgedLook), stamp())).after.id

@@ -75,3 +75,23 @@ test('a look that was removed on another page is said, whatever is done to it', 
   await idle()
   expect(saving.now()).toEqual({ is: 'not-saved', trouble: 'gone', waiting: 0, clashes: [] })
 })
+
+test('chosen again before the page has heard of the choice before it: the later one counts, another choice beside it stays, nobody is asked', async () => {
+  const { saving, actions, idle, now } = await panel()
+  // typed letter by letter into a list: the first letter chooses another than the whole word
+  actions.onCorrections([{ cut: { leg: 'bootcut' } }])
+  actions.onCorrections([{ cut: { leg: 'flared' } }])
+  actions.onMoney({ price: 20, postage: null, worth: null })
+  await idle()
+  expect(saving.now()).toEqual({ is: 'saved', trouble: null, waiting: 0, clashes: [] })
+  expect(await now()).toMatchObject({ corrections: [{ cut: { leg: 'flared' } }], money: { price: 20 } })
+})
+
+test('what was kept a moment ago can be taken back before the page has heard of it', async () => {
+  const { records, actions, idle } = await panel()
+  expect(await actions.onKeep()).toBe(true)
+  expect(await all(records, 'listingsKept')).toHaveLength(1)
+  expect(await actions.onTakeBack(null)).toBe(true)
+  await idle()
+  expect(await all(records, 'listingsKept')).toEqual([])
+})

@@ -35,7 +35,7 @@ export function ReadHere({ records, stamp, saving }: PageProps) {
   const wording = useMemo(() => ({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
   const judgedLook = useJudged(look, wardrobe, wording, 'here')
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
-  const actions = panelActions({ records, stamp, saving, look, judgedLook, windowId })
+  const actions = panelActions({ stamp, saving, look, judgedLook, windowId })
   return (
     <WordsOf.Provider value={wording}>
       <Popup

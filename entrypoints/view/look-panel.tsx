@@ -20,7 +20,7 @@ export interface LookPanelProps extends PageProps {
   windowId: number | null
 }
 
-export function LookPanel({ records, stamp, saving, look, wardrobe, place, windowId }: LookPanelProps) {
+export function LookPanel({ stamp, saving, look, wardrobe, place, windowId }: LookPanelProps) {
   const { units, language, currency } = wordingFor(look, wardrobe)
   const wording = useMemo(() => ({ units, ...(language === undefined ? {} : { language }), currency }), [units, language, currency])
   const judgedLook = useJudged(look, wardrobe, wording, place)
@@ -32,7 +32,7 @@ export function LookPanel({ records, stamp, saving, look, wardrobe, place, windo
         who={whoOf(look, kind, wardrobe)}
         judged={judgedLook?.judged ?? null}
         pasteDraft={pasteDraft()}
-        {...panelActions({ records, stamp, saving, look, judgedLook, windowId })}
+        {...panelActions({ stamp, saving, look, judgedLook, windowId })}
       />
     </WordsOf.Provider>
   )

@@ -15,7 +15,6 @@ import type { Saving } from './saving.ts'
 import type { JudgedLook } from './use-judged.ts'
 
 export interface LookPlace {
-  records: Records
   stamp: () => Stamp
   saving: Saving
   look: Look | null
@@ -25,17 +24,18 @@ export interface LookPlace {
 
 const PASTE_FIELD = 'paste'
 
-export function panelActions({ records, stamp, saving, look, judgedLook, windowId }: LookPlace): PanelActions {
+export function panelActions({ stamp, saving, look, judgedLook, windowId }: LookPlace): PanelActions {
   /** `began`: how the look was shown when the choice was made; what was changed elsewhere since stays. */
   const set = (choices: Partial<LookChoices>, began: Partial<LookChoices> | null = look) => {
     if (look === null || began === null) return
-    void saving.run(async (settle) => there(await choose(records, look.id, choices, stamp(), { began, settle })))
+    void saving.run(async (records, settle) => there(await choose(records, look.id, choices, stamp(), { began, settle })))
   }
-  const keep = async ({ id }: Look): Promise<string> => there(await keepLook(records, id, answerKept(judgedLook), stamp())).after.id
+  const keep = async (records: Records, { id }: Look): Promise<string> =>
+    there(await keepLook(records, id, answerKept(judgedLook), stamp())).after.id
   return {
     onWho: (personId, fit) => {
       // whom the next page is read for, too
-      void saving.run(() => setSettings(records, { personId }, stamp()))
+      void saving.run((records) => setSettings(records, { personId }, stamp()))
       set({ personId, fit })
     },
     onFavourite: (favouriteId) => set({ favouriteId }),
@@ -44,7 +44,7 @@ export function panelActions({ records, stamp, saving, look, judgedLook, windowI
     onMoney: (money) => set({ money }),
     onNotes: (notes, began) => set({ notes }, { notes: began }),
     onDraft: (field, typed) => {
-      const keepIt = async () => {
+      const keepIt = async (records: Records) => {
         if (look !== null) there(await keepDraft(records, look.id, field, typed, stamp()))
         else if (field === PASTE_FIELD) keepPasteDraft(typed)
       }
@@ -52,11 +52,11 @@ export function panelActions({ records, stamp, saving, look, judgedLook, windowI
       void (typed === null ? saving.forget(keepIt) : saving.run(keepIt, { inForm: true }))
     },
     onUndo: () => {
-      if (look !== null) void saving.run(() => undoChoice(records, look.id, stamp()))
+      if (look !== null) void saving.run((records) => undoChoice(records, look.id, stamp()))
     },
     onPaste: (text) => {
       void saving.run(
-        async () => {
+        async (records) => {
           if (look === null) return void (await pasteNew(records, text, windowId, stamp()))
           there(await pasteInto(records, look.id, text, stamp()))
           await keepDraft(records, look.id, PASTE_FIELD, null, stamp())
@@ -70,13 +70,14 @@ export function panelActions({ records, stamp, saving, look, judgedLook, windowI
       const asked = judgedLook === null ? undefined : askedOf(judgedLook.judged)
       const answer = { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }
       const read = readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
-      void saving.run(async () => there(await addAnswer(records, look.id, answer, read, now)))
+      void saving.run(async (records) => there(await addAnswer(records, look.id, answer, read, now)))
     },
     onKeep: () => {
-      if (look !== null) void saving.run(() => keep(look))
+      if (look !== null) void saving.run((records) => keep(records, look))
     },
     onPass: () => {
-      if (look !== null) void saving.run(async () => changeListing(records, await keep(look), stamp(), () => ({ status: 'passed' })))
+      if (look !== null)
+        void saving.run(async (records) => changeListing(records, await keep(records, look), stamp(), () => ({ status: 'passed' })))
     },
     onCopy: async (text) => {
       try {

@@ -23,7 +23,6 @@ export interface Done {
 
 /** What every action needs. */
 interface Place {
-  records: Records
   stamp: () => Stamp
   done: (done: Done) => void
   saving: Saving
@@ -31,7 +30,7 @@ interface Place {
 
 /** Everything that can be done in the workroom, saved at once. Each answers whether it was saved; the page's own bar says why not. */
 export function workroomActions(records: Records, stamp: () => Stamp, done: (done: Done) => void, saving = new Saving(records)) {
-  const place = { records, stamp, done, saving }
+  const place = { stamp, done, saving }
   return {
     ...peopleActions(place),
     ...bodyActions(place),
@@ -43,13 +42,13 @@ export function workroomActions(records: Records, stamp: () => Stamp, done: (don
 export type WorkroomActions = ReturnType<typeof workroomActions>
 
 /** One act: whole or not at all, and only then said to be done. `form`: what it was made of stands in a form until it is saved. */
-const act = ({ saving, done }: Place, work: () => Promise<Done>): Promise<boolean> => saving.run(work, { saved: done })
-const actOfForm = ({ saving, done }: Place, work: (settle: Settle) => Promise<Done>): Promise<boolean> =>
+const act = ({ saving, done }: Place, work: (records: Records) => Promise<Done>): Promise<boolean> => saving.run(work, { saved: done })
+const actOfForm = ({ saving, done }: Place, work: (records: Records, settle: Settle) => Promise<Done>): Promise<boolean> =>
   saving.run(work, { saved: done, inForm: true })
 
 /** The way back, itself an act. */
 const back =
-  ({ saving }: Place, takeBack: () => Promise<boolean>): Done['undo'] =>
+  ({ saving }: Place, takeBack: (records: Records) => Promise<boolean>): Done['undo'] =>
   async () => {
     let whole: boolean | null = null
     const saved = await saving.run(takeBack, {
@@ -61,20 +60,19 @@ const back =
     return saved ? whole : null
   }
 const backOne = (place: Place, change: Change<TableName>): Done['undo'] =>
-  back(place, async () => (await undo(place.records, change, place.stamp())) !== null)
+  back(place, async (records) => (await undo(records, change, place.stamp())) !== null)
 const backListing = (place: Place, change: Change<'listingsKept'>): Done['undo'] =>
-  back(place, async () => (await undoListing(place.records, change, place.stamp())) !== null)
+  back(place, async (records) => (await undoListing(records, change, place.stamp())) !== null)
 /** Several changes taken back together, the last first. */
 const backAll = (place: Place, changes: readonly (Change<TableName> | null)[]): Done['undo'] =>
-  back(place, async () => {
+  back(place, async (records) => {
     let whole = true
-    for (const change of changes.toReversed())
-      if (change !== null && (await undo(place.records, change, place.stamp())) === null) whole = false
+    for (const change of changes.toReversed()) if (change !== null && (await undo(records, change, place.stamp())) === null) whole = false
     return whole
   })
 
 function peopleActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     /** The first visit: somebody, with a few measures or a garment that is liked, as one thing to take back. */
     meet: (
@@ -83,7 +81,7 @@ function peopleActions(place: Place) {
       liked: GarmentFields | null,
       takenOn: string
     ) =>
-      actOfForm(place, async () => {
+      actOfForm(place, async (records) => {
         const person = await put(records, 'people', fields, stamp())
         const changes: Change<TableName>[] = [person]
         const personId = person.after.id
@@ -96,7 +94,7 @@ function peopleActions(place: Place) {
     /** `saved` is told the new person's id. */
     addPerson: (fields: PersonFields, saved: (id: string) => void = () => undefined) => {
       let id = ''
-      return actOfForm(place, async () => {
+      return actOfForm(place, async (records) => {
         const change = await put(records, 'people', fields, stamp())
         id = change.after.id
         await setSettings(records, { personId: id }, stamp())
@@ -108,12 +106,12 @@ function peopleActions(place: Place) {
     },
     /** `began`: the person as the fields showed them when they were changed. */
     editPerson: (id: string, mine: Partial<PersonFields>, name: string, began: Partial<PersonFields>) =>
-      actOfForm(place, async (settle) => {
+      actOfForm(place, async (records, settle) => {
         const change = await edit(records, 'people', id, { began, mine, settle }, stamp())
         return { code: 'person.saved', values: { name: mine.name ?? name }, undo: backOne(place, change) }
       }),
     removePerson: (id: string, name: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const change = there(await remove(records, 'people', id, stamp()))
         return { code: 'person.removed', values: { name }, undo: backOne(place, change) }
       })
@@ -121,11 +119,11 @@ function peopleActions(place: Place) {
 }
 
 function bodyActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     /** A second figure of the same day takes the place of the first; earlier days stay. */
     measured: (personId: string, measure: BodyMeasureId, mm: number, stated: string, takenOn: string) =>
-      actOfForm(place, async () => {
+      actOfForm(place, async (records) => {
         const same = (await where(records, 'bodyMeasurements', 'personId', personId)).findLast(
           (one) => one.measure === measure && one.takenOn === takenOn
         )
@@ -136,7 +134,7 @@ function bodyActions(place: Place) {
         return { code: 'body.measured', values: { measure, mm }, undo: backOne(place, change) }
       }),
     removeMeasure: (id: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const change = there(await remove(records, 'bodyMeasurements', id, stamp()))
         const { measure, mm, takenOn } = change.after
         return { code: 'body.removed', values: { measure, mm, date: takenOn }, undo: backOne(place, change) }
@@ -145,28 +143,28 @@ function bodyActions(place: Place) {
 }
 
 function garmentActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     addGarment: (personId: string, fields: GarmentFields) =>
-      actOfForm(place, async () => {
+      actOfForm(place, async (records) => {
         const change = await put(records, 'garmentsOwned', { ...fields, personId, favourite: false }, stamp())
         return { code: 'wardrobe.saved', values: { name: fields.name }, undo: backOne(place, change) }
       }),
     /** `began`: the garment as the form showed it first. */
     editGarment: (id: string, { name, kind, measures, cloth, cut, notes }: GarmentFields, began: GarmentFields) =>
-      actOfForm(place, async (settle) => {
+      actOfForm(place, async (records, settle) => {
         const also = { ...(cloth === undefined ? {} : { cloth }), ...(cut === undefined ? {} : { cut }) }
         const mine = { name, kind, measures, notes, ...also }
         const change = await edit(records, 'garmentsOwned', id, { began, mine, settle }, stamp())
         return { code: 'wardrobe.saved', values: { name }, undo: backOne(place, change) }
       }),
     removeGarment: (id: string, name: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const change = there(await remove(records, 'garmentsOwned', id, stamp()))
         return { code: 'wardrobe.removed', values: { name }, undo: backOne(place, change) }
       }),
     favourite: (id: string, name: string, on: boolean) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const changes = await markFavourite(records, id, on, stamp())
         return { code: on ? 'wardrobe.marked' : 'wardrobe.unmarked', values: { name }, undo: backAll(place, changes) }
       })
@@ -174,11 +172,11 @@ function garmentActions(place: Place) {
 }
 
 function listingActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     /** Only what was changed is written: the rest may have been changed in the panel since. */
     editListing: (id: string, { money, ...changes }: ListingChanges, title: string, began?: ListingFields) =>
-      actOfForm(place, async (settle) => {
+      actOfForm(place, async (records, settle) => {
         const change = await changeListing(records, id, stamp(), (listing) => {
           const from = began ?? listing
           const mine = { ...changes, ...(money === undefined ? {} : { money: { ...from.money, ...money } }) }
@@ -187,7 +185,7 @@ function listingActions(place: Place) {
         return { code: 'wishlist.saved', values: { title }, undo: backListing(place, there(change)) }
       }),
     removeListing: (id: string, title: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const change = there(await remove(records, 'listingsKept', id, stamp()))
         return { code: 'wishlist.removed', values: { title }, undo: backListing(place, change) }
       })
@@ -195,15 +193,15 @@ function listingActions(place: Place) {
 }
 
 function sampleActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     addSample: (today: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         await addSample(records, stamp, today)
-        return { code: 'sample.added', values: {}, undo: back(place, async () => (await removeSample(records, stamp)).length > 0) }
+        return { code: 'sample.added', values: {}, undo: back(place, async (records) => (await removeSample(records, stamp)).length > 0) }
       }),
     removeSample: () =>
-      act(place, async () => {
+      act(place, async (records) => {
         const gone = await removeSample(records, stamp)
         return { code: 'sample.removed', values: {}, undo: backAll(place, gone) }
       })

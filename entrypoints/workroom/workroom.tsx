@@ -25,6 +25,7 @@ import { BodyPart } from './body-part.tsx'
 import { type Everything, everything } from './everything.ts'
 import { FirstPart } from './first-part.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
+import { Missing } from './missing.tsx'
 import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
 import { ShopCardPart } from './shop-card-part.tsx'
@@ -118,13 +119,14 @@ function Parts(props: PartProps) {
         page={page}
         people={kept.people}
         personId={person?.id ?? null}
-        onPerson={(id) => void saving.run(() => setSettings(records, { personId: id }, stamp()))}
+        onPerson={(id) => void saving.run((records) => setSettings(records, { personId: id }, stamp()))}
         place={t(`workroom.place.${platform.where}`, { address: location.host })}
       >
         <Apart
           of={`${page} ${open ?? ''} ${isFirst} ${person?.id ?? ''}`}
           broken={(detail) => <BrokenPart detail={detail} onReload={() => location.reload()} onBackup={backup} />}
         >
+          <Missing records={records} page={isFirst ? 'first' : page} onError={onError} />
           {isFirst && <First {...props} onSkipped={setSkipped} />}
           {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}
           {!isFirst && page === 'wishlist' && open !== null && (

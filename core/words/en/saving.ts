@@ -71,6 +71,11 @@ export const saving = {
   'conflicts.other': 'What the other device had',
   'conflicts.keep': 'Keep it',
   'conflicts.remove': 'Remove it',
+  'unreadable.listingsKept': '{count} {count|one:find|other:finds} can’t be read and {count|one:is|other:are} missing here.',
+  'unreadable.garmentsOwned': '{count} {count|one:garment|other:garments} can’t be read and {count|one:is|other:are} missing here.',
+  'unreadable.people': '{count} {count|one:person|other:people} can’t be read and {count|one:is|other:are} missing here.',
+  'unreadable.bodyMeasurements': '{count} {count|one:measure|other:measures} can’t be read and {count|one:is|other:are} missing here.',
+  'unreadable.where': 'Nothing is lost: see Backup',
   'broken.part': 'This part can’t be shown',
   'broken.part.what':
     'A mistake of Seam Reckoner’s stopped it: {detail}. What is saved is safe, and the other parts work. Reload the page; save a backup if it comes back.',

@@ -12,6 +12,7 @@ import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
 import { saidOf, saveBackup, textOfFile } from './backup-file.ts'
 import type { Everything } from './everything.ts'
+import { KeepingPart, noteBackup } from './keeping.tsx'
 import type { Done } from './workroom-actions.ts'
 
 export interface BackupPartProps extends PageProps {
@@ -62,11 +63,15 @@ export function BackupPart({ records, stamp, saving, kept, wording, onDone, onEr
       onTheme={(theme) => void saving.run((records) => setSettings(records, { theme }, stamp()))}
       onSave={() =>
         void saveBackup(records, stamp())
-          .then((name) => onDone({ code: 'backup.saved', values: { name }, undo: null }))
+          .then((name) => {
+            noteBackup(stamp().now)
+            onDone({ code: 'backup.saved', values: { name }, undo: null })
+          })
           .catch(onError)
       }
       onLoad={(file) => void plan(file).catch(onError)}
     >
+      <KeepingPart />
       {planned !== null && <Planned counts={planned.counts} onBring={bring} onLeave={() => setPlanned(null)} />}
       <UnsettledPart conflicts={conflicts ?? []} onSettle={settled} />
     </BackupPage>

@@ -24,6 +24,7 @@ import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
 import { type Everything, everything } from './everything.ts'
 import { FirstPart } from './first-part.tsx'
+import { BackupReminder } from './keeping.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
 import { Missing } from './missing.tsx'
 import { OpenListing } from './open-listing.tsx'
@@ -126,6 +127,7 @@ function Parts(props: PartProps) {
           of={`${page} ${open ?? ''} ${isFirst} ${person?.id ?? ''}`}
           broken={(detail) => <BrokenPart detail={detail} onReload={() => location.reload()} onBackup={backup} />}
         >
+          {page === 'wishlist' && open === null && !isFirst && <BackupReminder records={kept.listings.length + kept.garments.length} />}
           <Missing records={records} page={isFirst ? 'first' : page} onError={onError} />
           {isFirst && <First {...props} onSkipped={setSkipped} />}
           {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}

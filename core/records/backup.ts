@@ -22,8 +22,7 @@ export type Backup = z.infer<typeof file>
 
 /** Everything saved, also deleted marks and what can't be read: as it is at one moment. */
 export async function exportBackup(records: Records, stamp: Stamp): Promise<Backup> {
-  const stores = [...TABLES, 'setAside' as const].map((table) => records.rows(table))
-  return records.db.transaction('r', stores, async () => {
+  return records.together('r', [...TABLES, 'setAside'], async (records) => {
     const tables: Backup['tables'] = {}
     for (const table of TABLES) tables[table] = await records.rows(table).toArray()
     const setAside = await records.rows('setAside').toArray()
@@ -100,8 +99,7 @@ async function bring(records: Records, text: string, stamp: Stamp, migrations: r
   if (!found.ok) return found
   const { backup } = found
   const count: Counted = { added: 0, replaced: 0, left: 0, setAside: 0, conflicts: 0 }
-  const stores = [...TABLES, 'setAside' as const].map((table) => records.rows(table))
-  await records.db.transaction(write ? 'rw' : 'r', stores, async () => {
+  await records.together(write ? 'rw' : 'r', [...TABLES, 'setAside'], async (records) => {
     const now = migrated(backup.tables, backup.version, migrations)
     const asides = asidesOf(await records.rows('setAside').toArray(), stamp)
     for (const table of TABLES) {

@@ -71,8 +71,8 @@ export async function revise<T extends TableName>(
   change: (before: RecordOf<T>) => object | null,
   anew: readonly string[] = []
 ): Promise<Change<T> | null> {
-  const rows = records.rows(table)
-  return records.db.transaction('rw', rows, async () => {
+  return records.together('rw', [table], async (records) => {
+    const rows = records.rows(table)
     const before = await rows.get(id)
     if (!isRecordOf(table, before)) return null
     const changed = change(before)

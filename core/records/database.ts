@@ -4,11 +4,18 @@ import type { Row } from './row.ts'
 import type { TableName } from './schemas.ts'
 import { troubleOf } from './trouble.ts'
 
+export type StoreName = TableName | 'setAside' | 'local'
+
 /** The database, open. Rows are unknown until a schema has said what they are. */
 export interface Records {
   db: Dexie
   version: number
-  rows: (table: TableName | 'setAside' | 'local') => Table<unknown, string>
+  rows: (table: StoreName) => Table<unknown, string>
+  /**
+   * Several reads and writes as one transaction over these tables: answered once it is committed, and where anything fails nothing is
+   * written. Only what is asked of the records handed to `act` is of it; within another it is part of that one.
+   */
+  together: <T>(mode: 'r' | 'rw', tables: readonly StoreName[], act: (records: Records) => Promise<T>) => Promise<T>
   /** Why nothing can be read or saved through this connection any more; null while it stands. */
   ended: () => Ending | null
   /** Calls back when it ends; it ends once, for good: a page that was open meanwhile never writes into what came after. */
@@ -53,10 +60,33 @@ export async function openRecords(
       })
     }
     await db.open()
-    return { ok: true, records: { db, version: own, rows: (table) => db.table<unknown, string>(table), ...endingOf(db) } }
+    return { ok: true, records: recordsIn(db, own) }
   } catch (error) {
     const problem = troubleOf(error) === 'full' ? 'full' : 'unavailable'
     return { ok: false, problem, detail: error instanceof Error ? `${error.name}: ${error.message}` : String(error) }
+  }
+}
+
+function recordsIn(db: Dexie, version: number): Records {
+  const records: Records = { db, version, rows: (table) => db.table<unknown, string>(table), together, ...endingOf(db) }
+  return records
+
+  function together<T>(mode: 'r' | 'rw', tables: readonly StoreName[], act: (records: Records) => Promise<T>): Promise<T> {
+    // a promise of the page's own kind: what awaits it has left the transaction
+    return new Promise((resolve, reject) => {
+      const stores = tables.map((table) => records.rows(table))
+      db.transaction(mode, stores, (transaction) => act(within(transaction))).then(resolve, reject)
+    })
+  }
+
+  /** Dexie follows which transaction an async function is in, and loses it in a long one: here each table is told its own. */
+  function within(transaction: Transaction): Records {
+    const its: Records = {
+      ...records,
+      rows: (table) => transaction.table<unknown, string>(table),
+      together: (_mode, _tables, act) => act(its)
+    }
+    return its
   }
 }
 
@@ -139,7 +169,7 @@ export function watch<T>(query: () => Promise<T>, onValue: (value: T) => void, o
 
 /** This browser's own id, made once; it is in no backup. */
 export async function deviceId(records: Records, newId: () => string): Promise<string> {
-  return records.db.transaction('rw', records.rows('local'), async () => {
+  return records.together('rw', ['local'], async (records) => {
     const row = await records.rows('local').get('device')
     if (typeof row === 'object' && row !== null && 'value' in row && typeof row.value === 'string') return row.value
     const value = newId()

@@ -43,7 +43,7 @@ export async function edit<T extends TableName>(
   { began, mine, settle }: { began: Partial<Fields<T>>; mine: Partial<Fields<T>>; settle: Settle },
   stamp: Stamp
 ): Promise<Change<T>> {
-  return records.db.transaction('rw', records.rows(table), async () => {
+  return records.together('rw', [table], async (records) => {
     const now = await one(records, table, id)
     if (now === null) throw new Gone('what was to be changed is not there')
     const changed = await patch(records, table, id, changesSince<Fields<T>>(began, mine, now, settle), stamp)

@@ -38,6 +38,12 @@ export interface Unreadable {
   fields: string[]
 }
 
+/** How many rows of a table are there and can't be read. */
+export async function countUnreadable(records: Records, table: TableName): Promise<number> {
+  const rows = await records.rows(table).toArray()
+  return rows.filter((row) => !isRecordOf(table, row)).length
+}
+
 /** Rows that can't be read: those in their own tables, and those a backup brought. */
 export async function unreadable(records: Records): Promise<Unreadable[]> {
   const found: Unreadable[] = []

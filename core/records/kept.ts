@@ -39,7 +39,7 @@ export async function keepLook(
   answer: AnswerKept | null,
   stamp: Stamp
 ): Promise<Change<'listingsKept'> | null> {
-  return records.db.transaction('rw', records.rows('looks'), records.rows('listingsKept'), async () => {
+  return records.together('rw', ['looks', 'listingsKept'], async (records) => {
     const look = (await changeLook(records, lookId, stamp, takeNotes))?.after ?? (await one(records, 'looks', lookId))
     if (look === null) return null
     const then = { request: answer?.request ?? null, verdictThen: answer === null ? null : verdictThen(answer.reckoning, stamp.now) }
@@ -59,7 +59,7 @@ function takeNotes(look: Look): Partial<Fields<'looks'>> | null {
 
 /** A look at a kept listing, for the panel inside the workroom: the one it came from, or a new one. */
 export async function openKept(records: Records, listingId: string, stamp: Stamp): Promise<Look | null> {
-  return records.db.transaction('rw', records.rows('looks'), records.rows('listingsKept'), async () => {
+  return records.together('rw', ['looks', 'listingsKept'], async (records) => {
     const listing = await one(records, 'listingsKept', listingId)
     if (listing === null) return null
     const [look] = await where(records, 'looks', 'keptId', listingId)

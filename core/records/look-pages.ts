@@ -64,7 +64,7 @@ async function changePlaces(
   of: { tabId?: number; windowId?: number },
   mark: (look: Look) => PlaceChange | null
 ): Promise<void> {
-  await records.db.transaction('rw', records.rows('looks'), async () => {
+  await records.together('rw', ['looks'], async (records) => {
     for (const look of await looksOf(records, of)) {
       const changes = mark(look)
       if (changes !== null && differs(look, changes)) await patch(records, 'looks', look.id, changes, stamp)

@@ -48,7 +48,27 @@ export const keptTitle = (title: string): string =>
     .replace(/\s+/g, ' ')
     .trim()
     .slice(0, TITLE_KEPT)
-export const keptAddress = (address: string): string => (address.length <= ADDRESS_KEPT ? address : '')
+export const keptAddress = (address: string): string => {
+  const plain = withoutTracking(address)
+  return plain.length <= ADDRESS_KEPT ? plain : ''
+}
+
+/** Parts of a query that tell a site where somebody came from and say nothing of the page; common practice of those who send letters and run counts. */
+const TRACKING = /^(?:utm_[a-z_]+|[a-z]{1,3}clid|mc_[ce]id|igshid|_ga|_gl|yclid|wbraid|gbraid)$/i
+
+/** An address without what follows somebody about; the rest of its query in its order. */
+export function withoutTracking(address: string): string {
+  const query = address.indexOf('?')
+  if (query === -1) return address
+  const hash = address.indexOf('#')
+  if (hash !== -1 && hash < query) return address
+  const end = hash === -1 ? address.length : hash
+  const kept = address
+    .slice(query + 1, end)
+    .split('&')
+    .filter((part) => !TRACKING.test(part.split('=')[0] ?? ''))
+  return address.slice(0, query) + (kept.join('&') === '' ? '' : `?${kept.join('&')}`) + address.slice(end)
+}
 
 /** The host of an address, without www; '' when it has none. */
 export function siteOf(address: string): string {
@@ -62,6 +82,7 @@ export function siteOf(address: string): string {
 
 /** An address as pages are told apart by: without its fragment, unless the fragment is a route of its own (`#/…`, `#!…`). */
 export const pageAddressOf = (address: string): string => {
-  const hash = address.indexOf('#')
-  return hash === -1 || /^#[/!]/.test(address.slice(hash)) ? address : address.slice(0, hash)
+  const plain = withoutTracking(address)
+  const hash = plain.indexOf('#')
+  return hash === -1 || /^#[/!]/.test(plain.slice(hash)) ? plain : plain.slice(0, hash)
 }

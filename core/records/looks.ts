@@ -44,7 +44,7 @@ const NOTHING_CHOSEN = {
  * new one. Other looks of the tab are marked as left, the one that was in front in the window as behind.
  */
 export async function storeLook(records: Records, seen: SeenPage, stamp: Stamp): Promise<Look> {
-  return records.db.transaction('rw', records.rows('looks'), records.rows('listingsKept'), async () => {
+  return records.together('rw', ['looks', 'listingsKept'], async (records) => {
     const looks = await looksNear(records, seen)
     const known = lookOf(looks, seen)
     for (const other of looks) {

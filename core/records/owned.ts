@@ -16,7 +16,7 @@ export const NEW_PERSON: Fields<'people'> = {
 /** Marks or unmarks a favourite; another of the same person and kind gives the mark up. Every change that this makes, in order. */
 export async function markFavourite(records: Records, id: string, on: boolean, stamp: Stamp): Promise<Change<'garmentsOwned'>[]> {
   const changes: Change<'garmentsOwned'>[] = []
-  await records.db.transaction('rw', records.rows('garmentsOwned'), async () => {
+  await records.together('rw', ['garmentsOwned'], async (records) => {
     const garments = await all(records, 'garmentsOwned')
     const chosen = garments.find((garment) => garment.id === id)
     if (chosen === undefined) return
@@ -37,11 +37,17 @@ const FIRST_SETTINGS: Fields<'settings'> = { theme: 'system', personId: null }
 export const settingsOf = async (records: Records): Promise<Pick<Settings, 'theme' | 'personId' | 'language'>> =>
   (await one(records, 'settings', SETTINGS_ID)) ?? FIRST_SETTINGS
 
-/** Sets some settings. */
+/** Sets some settings. Where they can't be read they begin anew, and the row that was there is set aside whole. */
 export async function setSettings(records: Records, changes: Partial<Fields<'settings'>>, stamp: Stamp): Promise<void> {
-  await records.db.transaction('rw', records.rows('settings'), async () => {
+  await records.together('rw', ['settings', 'setAside'], async (records) => {
     const there = await patch(records, 'settings', SETTINGS_ID, changes, stamp)
-    if (there === null) await put(records, 'settings', { ...FIRST_SETTINGS, ...changes }, stamp, SETTINGS_ID)
+    if (there !== null) return
+    const row = await records.rows('settings').get(SETTINGS_ID)
+    if (row !== undefined) {
+      await records.rows('setAside').put({ id: stamp.newId(), from: 'settings', row })
+      await records.rows('settings').delete(SETTINGS_ID)
+    }
+    await put(records, 'settings', { ...FIRST_SETTINGS, ...changes }, stamp, SETTINGS_ID)
   })
 }
 

@@ -33,7 +33,7 @@ const UNDO_KEPT = 100
 export const pushed = (look: Look, step: UndoStep): Look['undo'] => [...look.undo, step].slice(-UNDO_KEPT)
 
 /** The tables that a change of a shared field writes. */
-const bothTables = (records: Records) => [records.rows('looks'), records.rows('listingsKept')]
+const BOTH_TABLES = ['looks', 'listingsKept'] as const
 
 /** Changes a look, and with it the listing it is kept as. null: there is no such look, or nothing to change. */
 export async function changeLook(
@@ -42,7 +42,7 @@ export async function changeLook(
   stamp: Stamp,
   change: (look: Look) => Partial<Fields<'looks'>> | null
 ): Promise<Change<'looks'> | null> {
-  return records.db.transaction('rw', bothTables(records), async () => {
+  return records.together('rw', BOTH_TABLES, async (records) => {
     const look = await one(records, 'looks', id)
     const changes = look === null ? null : change(look)
     if (look === null || changes === null) return null
@@ -64,7 +64,7 @@ export async function changeListing(
   stamp: Stamp,
   change: (listing: ListingKept) => Partial<Fields<'listingsKept'>>
 ): Promise<Change<'listingsKept'> | null> {
-  return records.db.transaction('rw', bothTables(records), async () => {
+  return records.together('rw', BOTH_TABLES, async (records) => {
     const listing = await one(records, 'listingsKept', id)
     return listing === null ? null : writeListing(records, id, change(listing), stamp)
   })
@@ -72,7 +72,7 @@ export async function changeListing(
 
 /** Takes a change of a listing back, its removal too. null: the listing was changed again since, and stays as it is. */
 export async function undoListing(records: Records, change: Change<'listingsKept'>, stamp: Stamp): Promise<Change<'listingsKept'> | null> {
-  return records.db.transaction('rw', bothTables(records), async () => {
+  return records.together('rw', BOTH_TABLES, async (records) => {
     const back = await undo(records, change, stamp)
     if (back === null) return null
     const looks = await where(records, 'looks', 'keptId', back.after.id)

@@ -30,7 +30,7 @@ export function troubleOf(error: unknown): Trouble {
   if (has('Gone')) return 'gone'
   if (has('Misfit')) return 'misfit'
   if (has('QuotaExceededError', 'NS_ERROR_FILE_NO_DEVICE_SPACE', 'NS_ERROR_DOM_QUOTA_REACHED')) return 'full'
-  if (has('AbortError', 'TransactionInactiveError', 'PrematureCommitError', 'TimeoutError')) return 'broken-off'
+  if (has('AbortError', 'TransactionInactiveError', 'InvalidStateError', 'PrematureCommitError', 'TimeoutError')) return 'broken-off'
   return 'unavailable'
 }
 
@@ -42,6 +42,8 @@ function namesIn(error: unknown): string[] {
     if ('name' in now && typeof now.name === 'string') names.push(now.name)
     // some browsers say it in the message alone
     if ('message' in now && typeof now.message === 'string' && /quota/i.test(now.message)) names.push('QuotaExceededError')
+    // several writes at once: each failed in its own way, mostly the same
+    if ('failures' in now && Array.isArray(now.failures)) names.push(...namesIn(now.failures[0]))
     now = 'inner' in now && now.inner !== now ? now.inner : 'cause' in now ? now.cause : null
   }
   return names

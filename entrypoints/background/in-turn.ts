@@ -1,6 +1,8 @@
 import { openRecords, type Records } from '../../core/records/database.ts'
 import type { Stamp } from '../../core/records/schemas.ts'
-import { stampsOf } from '../platform/stamp.ts'
+import { troubleOf } from '../../core/records/trouble.ts'
+import { newStamps, stampsOf } from '../platform/stamp.ts'
+import { tellPages } from '../platform/troubles.ts'
 
 export type Work = (records: Records, stamp: () => Stamp) => Promise<void>
 
@@ -9,7 +11,7 @@ let ready: Promise<{ records: Records; stamp: () => Stamp } | null> | null = nul
 
 /**
  * Does one piece of work after those before it, so that events take effect in the order they came in. Where the records
- * can't be opened nothing is done: the pages say so, and the next event tries again.
+ * can't be opened or written nothing is done: the pages that are open say so, and the next event tries again.
  */
 export function inTurn(work: Work): Promise<void> {
   last = last.then(async () => {
@@ -17,12 +19,14 @@ export function inTurn(work: Work): Promise<void> {
     const opened = await ready
     if (opened === null) {
       ready = null
+      tellPages('unavailable')
       return
     }
     try {
       await work(opened.records, opened.stamp)
     } catch (error) {
       console.error(error)
+      tellPages(opened.records.ended() ?? troubleOf(error))
       opened.records.db.close()
       ready = null
     }
@@ -32,5 +36,7 @@ export function inTurn(work: Work): Promise<void> {
 
 async function open() {
   const opened = await openRecords()
-  return opened.ok ? { records: opened.records, stamp: await stampsOf(opened.records) } : null
+  if (!opened.ok) return null
+  // without room for this browser's own id the pages still follow their tabs as far as they can
+  return { records: opened.records, stamp: await stampsOf(opened.records).catch(() => newStamps()) }
 }

@@ -3,7 +3,11 @@ import { fileURLToPath } from 'node:url'
 import preact from '@preact/preset-vite'
 import { defineConfig, type Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
+import { licences } from './licences.mjs'
 import { PAGE_POLICY } from './policy.mjs'
+
+/** What the service worker that works offline is made of; it is bundled apart. */
+const SERVICE_WORKERS = ['workbox-core', 'workbox-precaching', 'workbox-routing', 'workbox-strategies']
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 
@@ -26,6 +30,7 @@ export default defineConfig({
   build: { outDir: at('../../dist/workroom'), emptyOutDir: true, modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
   plugins: [
     preact(),
+    licences(SERVICE_WORKERS),
     headOfPage,
     VitePWA({
       registerType: 'autoUpdate',

@@ -35,7 +35,7 @@ export function ReadHere({ records, stamp, saving }: PageProps) {
   const kept = useKept(records, look, setFailure)
   const judgedLook = useJudged(look, wardrobe, wording, { place: 'here', kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
-  const actions = panelActions({ records, stamp, saving, look, judgedLook, windowId })
+  const actions = panelActions({ stamp, saving, look, judgedLook, windowId })
   return (
     <WordsOf.Provider value={wording}>
       <Popup

@@ -1,6 +1,7 @@
-import { useState } from 'preact/hooks'
+import { useEffect, useState } from 'preact/hooks'
 import { troubleOf } from '../../core/records/trouble.ts'
 import { say } from '../../core/words/say.ts'
+import { onTrouble } from '../platform/troubles.ts'
 import { standingOf } from '../view/in-front.ts'
 import { LookApart, useFollowed } from '../view/look-apart.tsx'
 import type { PageProps } from '../view/page-start.tsx'
@@ -15,6 +16,7 @@ export function BesidePages({ records, stamp, saving }: PageProps) {
   const wardrobe = useSaved(records, wholeWardrobe, setFailure)
   const front = useFront()
   useTheme(wardrobe?.settings.theme ?? 'system')
+  useEffect(() => onTrouble((trouble) => saving.tell(trouble)), [saving])
   useFollowed(failure, () => saving.tell(records.ended() ?? troubleOf(failure)))
   if (failure !== null && (looks === null || wardrobe === null)) return <Alone code="saved.failed" detail={String(failure)} />
   if (looks === null || wardrobe === null || front === null) return <Alone code="saved.opening" detail="" />

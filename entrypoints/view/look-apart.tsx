@@ -7,9 +7,9 @@ import { platform } from '../platform/extension.ts'
 import { LookPanel, type LookPanelProps } from './look-panel.tsx'
 
 export function LookApart(props: LookPanelProps) {
-  const { records, stamp, saving, look, windowId } = props
+  const { stamp, saving, look, windowId } = props
   const paste = (text: string) =>
-    void saving.run<unknown>(() =>
+    void saving.run<unknown>((records) =>
       look === null ? pasteNew(records, text, windowId, stamp()) : pasteInto(records, look.id, text, stamp())
     )
   return (
@@ -21,7 +21,9 @@ export function LookApart(props: LookPanelProps) {
           onReload={() => location.reload()}
           onBackup={() => void platform.openWorkroom('backup')}
           onPaste={paste}
-          onUndo={look === null || look.undo.length === 0 ? null : () => void saving.run(() => undoChoice(records, look.id, stamp()))}
+          onUndo={
+            look === null || look.undo.length === 0 ? null : () => void saving.run((records) => undoChoice(records, look.id, stamp()))
+          }
         />
       )}
     >

@@ -32,7 +32,7 @@ export function LookPanel({ records, stamp, saving, look, wardrobe, place, windo
         who={whoOf(look, kind, wardrobe)}
         judged={judgedLook?.judged ?? null}
         pasteDraft={pasteDraft()}
-        {...panelActions({ records, stamp, saving, look, judgedLook, windowId })}
+        {...panelActions({ stamp, saving, look, judgedLook, windowId })}
       />
     </WordsOf.Provider>
   )

@@ -18,7 +18,6 @@ import type { Saving } from './saving.ts'
 import type { JudgedLook } from './use-judged.ts'
 
 export interface LookPlace {
-  records: Records
   stamp: () => Stamp
   saving: Saving
   look: Look | null
@@ -31,23 +30,25 @@ const PASTE_FIELD = 'paste'
 /** Looks, as they are shown, on which something was chosen already. */
 const chosenOn = new WeakSet<Look>()
 
-export function panelActions({ records, stamp, saving, look, judgedLook, windowId }: LookPlace): PanelActions {
+export function panelActions({ stamp, saving, look, judgedLook, windowId }: LookPlace): PanelActions {
   /** `began`: how the look was shown when the choice was made; what was changed elsewhere since stays. */
   const set = (choices: Partial<LookChoices>, began: Partial<LookChoices> | null = look) => {
     if (look === null || began === null) return
     // chosen again before the choice before it has come back to the page: the later one counts, and nobody is asked
     const isQuick = chosenOn.has(look)
     chosenOn.add(look)
-    void saving.run(async (settle) =>
+    void saving.run(async (records, settle) =>
       there(await choose(records, look.id, choices, stamp(), { began, settle: settle ?? (isQuick ? 'mine' : null) }))
     )
   }
-  const setStatus = async (id: string, status: Status) => there(await changeListing(records, id, stamp(), () => ({ status })))
-  const keep = async ({ id }: Look): Promise<string> => there(await keepLook(records, id, answerKept(judgedLook), stamp())).after.id
+  const setStatus = async (records: Records, id: string, status: Status) =>
+    there(await changeListing(records, id, stamp(), () => ({ status })))
+  const keep = async (records: Records, { id }: Look): Promise<string> =>
+    there(await keepLook(records, id, answerKept(judgedLook), stamp())).after.id
   return {
     onWho: (personId, fit) => {
       // whom the next page is read for, too
-      void saving.run(() => setSettings(records, { personId }, stamp()))
+      void saving.run((records) => setSettings(records, { personId }, stamp()))
       set({ personId, fit })
     },
     onFavourite: (favouriteId) => set({ favouriteId }),
@@ -56,7 +57,7 @@ export function panelActions({ records, stamp, saving, look, judgedLook, windowI
     onMoney: (money) => set({ money }),
     onNotes: (notes, began) => set({ notes }, { notes: began }),
     onDraft: (field, typed) => {
-      const keepIt = async () => {
+      const keepIt = async (records: Records) => {
         if (look !== null) there(await keepDraft(records, look.id, field, typed, stamp()))
         else if (field === PASTE_FIELD) keepPasteDraft(typed)
       }
@@ -64,11 +65,11 @@ export function panelActions({ records, stamp, saving, look, judgedLook, windowI
       void (typed === null ? saving.forget(keepIt) : saving.run(keepIt, { inForm: true }))
     },
     onUndo: () => {
-      if (look !== null) void saving.run(() => undoChoice(records, look.id, stamp()))
+      if (look !== null) void saving.run((records) => undoChoice(records, look.id, stamp()))
     },
     onPaste: (text) => {
       void saving.run(
-        async () => {
+        async (records) => {
           if (look === null) return void (await pasteNew(records, text, windowId, stamp()))
           there(await pasteInto(records, look.id, text, stamp()))
           await keepDraft(records, look.id, PASTE_FIELD, null, stamp())
@@ -82,24 +83,24 @@ export function panelActions({ records, stamp, saving, look, judgedLook, windowI
       const asked = judgedLook === null ? undefined : askedOf(judgedLook.judged)
       const answer = { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }
       const read = readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
-      void saving.run(async () => there(await addAnswer(records, look.id, answer, read, now)))
+      void saving.run(async (records) => there(await addAnswer(records, look.id, answer, read, now)))
     },
     onKeep: async () => {
       if (look === null) return false
-      return saving.run(async () => {
-        const id = await keep(look)
-        if (judgedLook?.judged.kept === 'passed') await setStatus(id, 'watching')
+      return saving.run(async (records) => {
+        const id = await keep(records, look)
+        if (judgedLook?.judged.kept === 'passed') await setStatus(records, id, 'watching')
       })
     },
-    onPass: async () => look !== null && saving.run(async () => setStatus(await keep(look), 'passed')),
+    onPass: async () => look !== null && saving.run(async (records) => setStatus(records, await keep(records, look), 'passed')),
     onTakeBack: async (before) => {
       if (look === null) return false
-      return saving.run(async () => {
+      return saving.run(async (records) => {
         // what was kept a moment ago may not have reached the page yet
         const { keptId } = there(await one(records, 'looks', look.id))
         if (keptId === null) return
         if (before === null) there(await remove(records, 'listingsKept', keptId, stamp()))
-        else await setStatus(keptId, before)
+        else await setStatus(records, keptId, before)
       })
     },
     onWishlist: () => void platform.openWorkroom('wishlist'),

@@ -57,14 +57,14 @@ export class Saving {
     return () => this.told.delete(onChange)
   }
 
-  /** Saves; true once everything that the act wrote is committed, false where nothing of it was. Never rejects. */
-  run<T>(act: (settle: Settle) => Promise<T>, options: ActOptions<T> = {}, settle: Settle = null): Promise<boolean> {
+  /** Saves; the act writes with the records it is handed. True once everything that it wrote is committed, false where nothing of it was. Never rejects. */
+  run<T>(act: (records: Records, settle: Settle) => Promise<T>, options: ActOptions<T> = {}, settle: Settle = null): Promise<boolean> {
     const { saved, inForm = false } = options
     let clashes: readonly Clash[] = []
     const once = async (): Promise<boolean> => {
       let value: T
       try {
-        value = await inOneGo(this.records, () => act(settle))
+        value = await inOneGo(this.records, (records) => act(records, settle))
       } catch (error) {
         if (error instanceof Clashing) {
           clashes = error.clashes
@@ -106,7 +106,7 @@ export class Saving {
   }
 
   /** Forgets a draft: only once everything that it was typed for is saved. */
-  forget(act: () => Promise<unknown>): Promise<boolean> {
+  forget(act: (records: Records) => Promise<unknown>): Promise<boolean> {
     return this.inTurn(async () => {
       if (this.trouble === null) return this.once(act)
       if (this.held.length > 0) this.held.push(() => this.once(act))
@@ -138,7 +138,7 @@ export class Saving {
     this.changed()
   }
 
-  private async once(act: () => Promise<unknown>): Promise<boolean> {
+  private async once(act: (records: Records) => Promise<unknown>): Promise<boolean> {
     try {
       await inOneGo(this.records, act)
       return true

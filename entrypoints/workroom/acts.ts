@@ -16,20 +16,20 @@ export interface Done {
 
 /** What every action needs. */
 export interface Place {
-  records: Records
   stamp: () => Stamp
   done: (done: Done) => void
   saving: Saving
 }
 
 /** One act: whole or not at all, and only then said to be done. `form`: what it was made of stands in a form until it is saved. */
-export const act = ({ saving, done }: Place, work: () => Promise<Done>): Promise<boolean> => saving.run(work, { saved: done })
-export const actOfForm = ({ saving, done }: Place, work: (settle: Settle) => Promise<Done>): Promise<boolean> =>
+export const act = ({ saving, done }: Place, work: (records: Records) => Promise<Done>): Promise<boolean> =>
+  saving.run(work, { saved: done })
+export const actOfForm = ({ saving, done }: Place, work: (records: Records, settle: Settle) => Promise<Done>): Promise<boolean> =>
   saving.run(work, { saved: done, inForm: true })
 
 /** The way back, itself an act. */
 export const back =
-  ({ saving }: Place, takeBack: () => Promise<boolean>): Done['undo'] =>
+  ({ saving }: Place, takeBack: (records: Records) => Promise<boolean>): Done['undo'] =>
   async () => {
     let whole: boolean | null = null
     const saved = await saving.run(takeBack, {
@@ -41,14 +41,13 @@ export const back =
     return saved ? whole : null
   }
 export const backOne = (place: Place, change: Change<TableName>): Done['undo'] =>
-  back(place, async () => (await undo(place.records, change, place.stamp())) !== null)
+  back(place, async (records) => (await undo(records, change, place.stamp())) !== null)
 export const backListing = (place: Place, change: Change<'listingsKept'>): Done['undo'] =>
-  back(place, async () => (await undoListing(place.records, change, place.stamp())) !== null)
+  back(place, async (records) => (await undoListing(records, change, place.stamp())) !== null)
 /** Several changes taken back together, the last first. */
 export const backAll = (place: Place, changes: readonly (Change<TableName> | null)[]): Done['undo'] =>
-  back(place, async () => {
+  back(place, async (records) => {
     let whole = true
-    for (const change of changes.toReversed())
-      if (change !== null && (await undo(place.records, change, place.stamp())) === null) whole = false
+    for (const change of changes.toReversed()) if (change !== null && (await undo(records, change, place.stamp())) === null) whole = false
     return whole
   })

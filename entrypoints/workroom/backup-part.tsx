@@ -12,6 +12,7 @@ import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
 import { saidOf, saveBackup, textOfFile } from './backup-file.ts'
 import type { Everything } from './everything.ts'
+import { KeepingPart, noteBackup } from './keeping.tsx'
 import type { Done } from './workroom-actions.ts'
 
 export interface BackupPartProps extends PageProps {
@@ -35,7 +36,7 @@ export function BackupPart({ records, stamp, saving, kept, wording, onDone, onEr
   }
   const bring = () => {
     if (planned === null) return
-    void saving.run(() => importBackup(records, planned.text, stamp()), {
+    void saving.run((records) => importBackup(records, planned.text, stamp()), {
       inForm: true,
       saved: (imported) => {
         setPlanned(null)
@@ -45,7 +46,7 @@ export function BackupPart({ records, stamp, saving, kept, wording, onDone, onEr
   }
   const settled = ({ id, field, device, revision, table }: UnsettledShown, takes: 'now' | 'other') => {
     const its = TABLES.find((name) => name === table)
-    if (its !== undefined) void saving.run(() => settle(records, { table: its, id, field, device, revision }, takes, stamp()))
+    if (its !== undefined) void saving.run((records) => settle(records, { table: its, id, field, device, revision }, takes, stamp()))
   }
   const lost = useSaved(records, unreadable, onError)
   return (
@@ -59,14 +60,18 @@ export function BackupPart({ records, stamp, saving, kept, wording, onDone, onEr
       unreadable={lost ?? []}
       outcome={outcome}
       theme={kept.settings.theme}
-      onTheme={(theme) => void saving.run(() => setSettings(records, { theme }, stamp()))}
+      onTheme={(theme) => void saving.run((records) => setSettings(records, { theme }, stamp()))}
       onSave={() =>
         void saveBackup(records, stamp())
-          .then((name) => onDone({ code: 'backup.saved', values: { name }, undo: null }))
+          .then((name) => {
+            noteBackup(stamp().now)
+            onDone({ code: 'backup.saved', values: { name }, undo: null })
+          })
           .catch(onError)
       }
       onLoad={(file) => void plan(file).catch(onError)}
     >
+      <KeepingPart />
       {planned !== null && <Planned counts={planned.counts} onBring={bring} onLeave={() => setPlanned(null)} />}
       <UnsettledPart conflicts={conflicts ?? []} onSettle={settled} />
     </BackupPage>

@@ -24,7 +24,7 @@ export function OpenListing({ records, stamp, saving, kept, listingId, onError }
   const there = listing !== undefined
   useEffect(() => {
     if (!there) return
-    void saving.run(() => openKept(records, listingId, stamp()), { saved: (look) => setLookId(look?.id ?? null) })
+    void saving.run((records) => openKept(records, listingId, stamp()), { saved: (look) => setLookId(look?.id ?? null) })
   }, [records, listingId, there])
   const look = looks?.find(({ id }) => id === lookId) ?? null
   const address = listing !== undefined && /^https?:\/\//i.test(listing.address) ? listing.address : null

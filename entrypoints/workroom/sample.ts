@@ -9,9 +9,8 @@ import { verdictThen } from '../../core/records/kept.ts'
 import { NEW_PERSON, setSettings } from '../../core/records/owned.ts'
 import { readSaved } from '../../core/records/read-saved.ts'
 import { listingRequest } from '../../core/records/request-for.ts'
-import type { Stamp, TableName } from '../../core/records/schemas.ts'
+import type { BodyMeasurement, GarmentOwned, Stamp, TableName } from '../../core/records/schemas.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
-import { wholeWardrobe } from '../view/use-records.ts'
 
 /** What a sample's ids begin with: how it is known again. */
 const MARK = 'sample-'
@@ -80,13 +79,16 @@ export async function addSample(records: Records, stamp: () => Stamp, today: str
     id()
   )
   const personId = person.after.id
+  const measures: BodyMeasurement[] = []
   for (const [measure, mm, stated] of BODY)
-    await put(records, 'bodyMeasurements', { personId, measure, mm, stated, takenOn: today }, stamp(), id())
+    measures.push((await put(records, 'bodyMeasurements', { personId, measure, mm, stated, takenOn: today }, stamp(), id())).after)
+  const garments: GarmentOwned[] = []
   for (const { name, kind, measures, favourite } of GARMENTS) {
     const fields = { personId, name, kind, measures: measures.map(([point, mm, stated]) => ({ point, mm, stated })), notes: '', favourite }
-    await put(records, 'garmentsOwned', fields, stamp(), id())
+    garments.push((await put(records, 'garmentsOwned', fields, stamp(), id())).after)
   }
-  const wardrobe = await wholeWardrobe(records)
+  // what was just written, and not read again: the sample is one act of saving
+  const wardrobe = { people: [person.after], measures, garments, settings: { theme: 'system' as const, personId } }
   for (const { title, text, price } of LISTINGS) {
     const told = toldBy(personId, title, text, price)
     const request = listingRequest(told, readSaved(told, 'cm'), wardrobe)

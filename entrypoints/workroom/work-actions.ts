@@ -4,6 +4,7 @@ import type { PointId } from '../../core/ids/points.ts'
 import type { Correction } from '../../core/reading/reading.ts'
 import type { ReckonRequest } from '../../core/reckon.ts'
 import { type Change, patch } from '../../core/records/change.ts'
+import type { Records } from '../../core/records/database.ts'
 import type { Person } from '../../core/records/schemas.ts'
 import { changeListing } from '../../core/records/shared-fields.ts'
 import { there } from '../../core/records/trouble.ts'
@@ -19,11 +20,11 @@ export interface WorkOf {
 }
 
 export function workActions(place: Place, { listingId, request, plan, person }: WorkOf): Omit<WorkActions, 'onPaper'> {
-  const { records, stamp } = place
-  const change = (code: string, values: Done['values'], work: () => Promise<Change<'listingsKept'> | null>) =>
-    void act(place, async () => ({ code, values, undo: backListing(place, there(await work())) }))
+  const { stamp } = place
+  const change = (code: string, values: Done['values'], work: (records: Records) => Promise<Change<'listingsKept'> | null>) =>
+    void act(place, async (records) => ({ code, values, undo: backListing(place, there(await work(records))) }))
   const correct = (code: string, point: PointId, corrected: (corrections: Correction[]) => Correction[]) =>
-    change(code, { point }, () =>
+    change(code, { point }, (records) =>
       changeListing(records, listingId, stamp(), ({ corrections }) => ({ corrections: corrected(corrections) }))
     )
   const without = (corrections: readonly Correction[], point: PointId) =>
@@ -31,27 +32,29 @@ export function workActions(place: Place, { listingId, request, plan, person }: 
   const untried = (corrections: readonly Correction[], point: PointId) =>
     corrections.filter((one) => !('tried' in one && one.tried.point === point))
   // ticks and notes are many and small: they are saved without a word, and taken back as they were made
-  const quietly = (work: () => Promise<unknown>) => void place.saving.run(async () => there(await work()))
+  const quietly = (work: (records: Records) => Promise<unknown>) => void place.saving.run(async (records) => there(await work(records)))
   return {
     onArrived: (point, mm) => correct('work.done.arrived', point, (all) => [...without(all, point), { add: point, mm, source: 'own' }]),
     onForget: (point) => correct('work.done.forgotten', point, (all) => without(all, point)),
     onTried: (tried) => correct('work.done.tried', tried.point, (all) => [...untried(all, tried.point), { tried }]),
     onUntried: ({ point }) => correct('work.done.untried', point, (all) => untried(all, point)),
-    onBegin: () => change('work.done.begun', {}, () => beginSheet(records, listingId, { request, plan }, stamp())),
-    onTick: (step, isDone) => quietly(() => tickStep(records, listingId, step, isDone, stamp())),
-    onNote: (step, note) => quietly(() => noteStep(records, listingId, step, note, stamp())),
+    onBegin: () => change('work.done.begun', {}, (records) => beginSheet(records, listingId, { request, plan }, stamp())),
+    onTick: (step, isDone) => quietly((records) => tickStep(records, listingId, step, isDone, stamp())),
+    onNote: (step, note) => quietly((records) => noteStep(records, listingId, step, note, stamp())),
     onFinish: (outcome) =>
-      change(outcome === null ? 'work.done.unfinished' : 'work.done.finished', {}, () => finishWork(records, listingId, outcome, stamp())),
+      change(outcome === null ? 'work.done.unfinished' : 'work.done.finished', {}, (records) =>
+        finishWork(records, listingId, outcome, stamp())
+      ),
     onSellers: (sellerSdMm) => {
       if (person === null) return
-      void act(place, async () => {
+      void act(place, async (records) => {
         const changed = there(await patch(records, 'people', person.id, { sellerSdMm }, stamp()))
         return { code: 'work.done.sellers', values: {}, undo: backOne(place, changed) }
       })
     },
     onPace: (pace) => {
       if (person === null) return
-      void act(place, async () => {
+      void act(place, async (records) => {
         const changed = there(await patch(records, 'people', person.id, { means: { ...person.means, pace } }, stamp()))
         return { code: 'work.done.pace', values: { pace }, undo: backOne(place, changed) }
       })

@@ -17,7 +17,7 @@ export type { Done } from './acts.ts'
 
 /** Everything that can be done in the workroom, saved at once. Each answers whether it was saved; the page's own bar says why not. */
 export function workroomActions(records: Records, stamp: () => Stamp, done: (done: Done) => void, saving = new Saving(records)) {
-  const place = { records, stamp, done, saving }
+  const place = { stamp, done, saving }
   return {
     ...peopleActions(place),
     ...bodyActions(place),
@@ -29,7 +29,7 @@ export function workroomActions(records: Records, stamp: () => Stamp, done: (don
 export type WorkroomActions = ReturnType<typeof workroomActions>
 
 function peopleActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     /** The first visit: somebody, with a few measures or a garment that is liked, as one thing to take back. */
     meet: (
@@ -38,7 +38,7 @@ function peopleActions(place: Place) {
       liked: GarmentFields | null,
       takenOn: string
     ) =>
-      actOfForm(place, async () => {
+      actOfForm(place, async (records) => {
         const person = await put(records, 'people', fields, stamp())
         const changes: Change<TableName>[] = [person]
         const personId = person.after.id
@@ -51,7 +51,7 @@ function peopleActions(place: Place) {
     /** `saved` is told the new person's id. */
     addPerson: (fields: PersonFields, saved: (id: string) => void = () => undefined) => {
       let id = ''
-      return actOfForm(place, async () => {
+      return actOfForm(place, async (records) => {
         const change = await put(records, 'people', fields, stamp())
         id = change.after.id
         await setSettings(records, { personId: id }, stamp())
@@ -63,12 +63,12 @@ function peopleActions(place: Place) {
     },
     /** `began`: the person as the fields showed them when they were changed. */
     editPerson: (id: string, mine: Partial<PersonFields>, name: string, began: Partial<PersonFields>) =>
-      actOfForm(place, async (settle) => {
+      actOfForm(place, async (records, settle) => {
         const change = await edit(records, 'people', id, { began, mine, settle }, stamp())
         return { code: 'person.saved', values: { name: mine.name ?? name }, undo: backOne(place, change) }
       }),
     removePerson: (id: string, name: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const change = there(await remove(records, 'people', id, stamp()))
         return { code: 'person.removed', values: { name }, undo: backOne(place, change) }
       })
@@ -76,11 +76,11 @@ function peopleActions(place: Place) {
 }
 
 function bodyActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     /** A second figure of the same day takes the place of the first; earlier days stay. */
     measured: (personId: string, measure: BodyMeasureId, mm: number, stated: string, takenOn: string) =>
-      actOfForm(place, async () => {
+      actOfForm(place, async (records) => {
         const same = (await where(records, 'bodyMeasurements', 'personId', personId)).findLast(
           (one) => one.measure === measure && one.takenOn === takenOn
         )
@@ -91,7 +91,7 @@ function bodyActions(place: Place) {
         return { code: 'body.measured', values: { measure, mm }, undo: backOne(place, change) }
       }),
     removeMeasure: (id: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const change = there(await remove(records, 'bodyMeasurements', id, stamp()))
         const { measure, mm, takenOn } = change.after
         return { code: 'body.removed', values: { measure, mm, date: takenOn }, undo: backOne(place, change) }
@@ -100,28 +100,28 @@ function bodyActions(place: Place) {
 }
 
 function garmentActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     addGarment: (personId: string, fields: GarmentFields) =>
-      actOfForm(place, async () => {
+      actOfForm(place, async (records) => {
         const change = await put(records, 'garmentsOwned', { ...fields, personId, favourite: false }, stamp())
         return { code: 'wardrobe.saved', values: { name: fields.name }, undo: backOne(place, change) }
       }),
     /** `began`: the garment as the form showed it first. */
     editGarment: (id: string, { name, kind, measures, cloth, cut, notes }: GarmentFields, began: GarmentFields) =>
-      actOfForm(place, async (settle) => {
+      actOfForm(place, async (records, settle) => {
         const also = { ...(cloth === undefined ? {} : { cloth }), ...(cut === undefined ? {} : { cut }) }
         const mine = { name, kind, measures, notes, ...also }
         const change = await edit(records, 'garmentsOwned', id, { began, mine, settle }, stamp())
         return { code: 'wardrobe.saved', values: { name }, undo: backOne(place, change) }
       }),
     removeGarment: (id: string, name: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const change = there(await remove(records, 'garmentsOwned', id, stamp()))
         return { code: 'wardrobe.removed', values: { name }, undo: backOne(place, change) }
       }),
     favourite: (id: string, name: string, on: boolean) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const changes = await markFavourite(records, id, on, stamp())
         return { code: on ? 'wardrobe.marked' : 'wardrobe.unmarked', values: { name }, undo: backAll(place, changes) }
       })
@@ -129,11 +129,11 @@ function garmentActions(place: Place) {
 }
 
 function listingActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     /** Only what was changed is written: the rest may have been changed in the panel since. */
     editListing: (id: string, { money, ...changes }: ListingChanges, title: string, began?: ListingFields) =>
-      actOfForm(place, async (settle) => {
+      actOfForm(place, async (records, settle) => {
         const change = await changeListing(records, id, stamp(), (listing) => {
           const from = began ?? listing
           const mine = { ...changes, ...(money === undefined ? {} : { money: { ...from.money, ...money } }) }
@@ -142,7 +142,7 @@ function listingActions(place: Place) {
         return { code: 'wishlist.saved', values: { title }, undo: backListing(place, there(change)) }
       }),
     removeListing: (id: string, title: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         const change = there(await remove(records, 'listingsKept', id, stamp()))
         return { code: 'wishlist.removed', values: { title }, undo: backListing(place, change) }
       })
@@ -150,15 +150,15 @@ function listingActions(place: Place) {
 }
 
 function sampleActions(place: Place) {
-  const { records, stamp } = place
+  const { stamp } = place
   return {
     addSample: (today: string) =>
-      act(place, async () => {
+      act(place, async (records) => {
         await addSample(records, stamp, today)
-        return { code: 'sample.added', values: {}, undo: back(place, async () => (await removeSample(records, stamp)).length > 0) }
+        return { code: 'sample.added', values: {}, undo: back(place, async (records) => (await removeSample(records, stamp)).length > 0) }
       }),
     removeSample: () =>
-      act(place, async () => {
+      act(place, async (records) => {
         const gone = await removeSample(records, stamp)
         return { code: 'sample.removed', values: {}, undo: backAll(place, gone) }
       })

@@ -24,7 +24,9 @@ import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
 import { type Everything, everything } from './everything.ts'
 import { FirstPart } from './first-part.tsx'
+import { BackupReminder } from './keeping.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
+import { Missing } from './missing.tsx'
 import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
 import { ShopCardPart } from './shop-card-part.tsx'
@@ -116,13 +118,15 @@ function Parts(props: PartProps) {
         page={page}
         people={kept.people}
         personId={person?.id ?? null}
-        onPerson={(id) => void saving.run(() => setSettings(records, { personId: id }, stamp()))}
+        onPerson={(id) => void saving.run((records) => setSettings(records, { personId: id }, stamp()))}
         place={t(`workroom.place.${platform.where}`, { address: location.host })}
       >
         <Apart
           of={`${page} ${open ?? ''} ${isFirst} ${person?.id ?? ''}`}
           broken={(detail) => <BrokenPart detail={detail} onReload={() => location.reload()} onBackup={backup} />}
         >
+          {page === 'wishlist' && open === null && !isFirst && <BackupReminder records={kept.listings.length + kept.garments.length} />}
+          <Missing records={records} page={isFirst ? 'first' : page} onError={onError} />
           {isFirst && <First {...props} onSkipped={setSkipped} />}
           {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}
           {!isFirst && page === 'wishlist' && open !== null && (
@@ -139,13 +143,7 @@ function Parts(props: PartProps) {
           )}
           {!isFirst && page === 'card' && <ShopCardPart listings={kept.listings} answers={answers} listingId={open ?? ''} />}
           {!isFirst && page === 'work' && (
-            <WorkPart
-              kept={kept}
-              answers={answers}
-              listingId={open ?? ''}
-              place={{ records, stamp, saving, done: onDone }}
-              today={localDate()}
-            />
+            <WorkPart kept={kept} answers={answers} listingId={open ?? ''} place={{ stamp, saving, done: onDone }} today={localDate()} />
           )}
           {!isFirst && page === 'look' && <LookedAt records={records} stamp={stamp} saving={saving} kept={kept} onError={onError} />}
           {page === 'alterations' && <AlterationsPage />}

@@ -2,7 +2,7 @@ import 'fake-indexeddb/auto'
 import { describe, expect, test } from 'vitest'
 import { all, one } from '../../../core/records/find.ts'
 import { browserStarted, lookFor, tabCameForward, tabClosed, tabMoved, tabShows } from '../../../core/records/look-pages.ts'
-import { keptImages, keptStructured, keptText, pageAddressOf, siteOf, TEXT_KEPT } from '../../../core/records/look-text.ts'
+import { keptAddress, keptImages, keptStructured, keptText, pageAddressOf, siteOf, TEXT_KEPT } from '../../../core/records/look-text.ts'
 import { addAnswer, choose, keepDraft, pasteInto, pasteNew, storeLook, undoChoice } from '../../../core/records/looks.ts'
 import { readAnswer } from '../../../core/records/read-saved.ts'
 import type { Look } from '../../../core/records/schemas.ts'
@@ -157,6 +157,22 @@ test('a title keeps no sign that would turn the rest of a line', async () => {
   const records = await freshRecords()
   const look = await storeLook(records, seen({ title: 'Kilt \u202egnp\u2066.exe' }), clock()())
   expect(look.title).toBe('Kilt gnp.exe')
+})
+
+test.each([
+  ['https://a.example/i?utm_source=letter&id=4&gclid=x#p', 'https://a.example/i?id=4#p'],
+  ['https://a.example/i?fbclid=x', 'https://a.example/i'],
+  ['https://a.example/i?size=M&colour=red', 'https://a.example/i?size=M&colour=red'],
+  ['https://a.example/#/i?utm_source=x', 'https://a.example/#/i?utm_source=x'],
+  ['', '']
+])('the address %s is kept as %s', (address, kept) => expect(keptAddress(address)).toBe(kept))
+
+test('a page that was reached by a letter is the same page', async () => {
+  const records = await freshRecords()
+  const stamp = clock()
+  const first = await storeLook(records, seen({ pageAddress: 'https://a.example/i?id=4', address: '' }), stamp())
+  const again = await storeLook(records, seen({ pageAddress: 'https://a.example/i?id=4&utm_source=letter', address: '' }), stamp())
+  expect(again.id).toBe(first.id)
 })
 
 describe('choosing', () => {

@@ -27,7 +27,7 @@ test('a conflict shows both values, a removal says so; either can count', () => 
   expect(onSettle).toHaveBeenLastCalledWith(notes, 'other')
   const removed = { ...of, field: 'deletedAt', now: null, value: of.at }
   show(<UnsettledPart conflicts={[removed]} onSettle={onSettle} />)
-  expect(shownText()).toContain('it was removed on another device on 2026-03-02, and changed here')
+  expect(shownText()).toContain('It was removed on another device on 2026-03-02, and changed here')
   press('Keep it')
   expect(onSettle).toHaveBeenLastCalledWith(removed, 'now')
 })

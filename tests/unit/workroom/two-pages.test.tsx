@@ -139,7 +139,6 @@ describe('a kept listing and its look', () => {
     const listing = there(await keepLook(page.records, look.id, null, page.stamp())).after
     const kept = there(await one(page.records, 'looks', look.id))
     const panel = panelActions({
-      records: page.records,
       stamp: clock('panel'),
       saving: page.saving,
       look: kept,

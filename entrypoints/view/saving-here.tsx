@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import { SavingBar } from '../../components/saving/saving-bar.tsx'
 import { SavingNow } from '../../components/saving/saving-now.tsx'
+import { WordsOf } from '../../components/words.tsx'
 import type { Saving } from './saving.ts'
 
 export function SavingHere({ saving, children }: { saving: Saving; children: ComponentChildren }) {
@@ -21,13 +22,16 @@ export function SavingHere({ saving, children }: { saving: Saving; children: Com
   return (
     <SavingNow.Provider value={now}>
       {children}
-      <SavingBar
-        now={now}
-        onAgain={() => void saving.again()}
-        onReload={() => location.reload()}
-        onClose={() => saving.read()}
-        onSettle={(how) => saving.settle(how)}
-      />
+      {/* it stands around every page, so the words that a page hands down are not here: it speaks as the document does now */}
+      <WordsOf.Provider value={{ units: 'cm', language: document.documentElement.lang }}>
+        <SavingBar
+          now={now}
+          onAgain={() => void saving.again()}
+          onReload={() => location.reload()}
+          onClose={() => saving.read()}
+          onSettle={(how) => saving.settle(how)}
+        />
+      </WordsOf.Provider>
     </SavingNow.Provider>
   )
 }

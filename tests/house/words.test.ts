@@ -60,7 +60,8 @@ test('every code that is said has its sentence', () => {
 })
 
 const families = new Set(messages.map(([code]) => code.slice(0, code.indexOf('.'))))
-const isWords = (path: string) => path.startsWith('core/words/en/')
+/** The words of any language: their codes are no saying. */
+const isWords = (path: string) => /^core\/words\/[a-z]{2}\//.test(path)
 const alike = sourcesIn('core', 'components', 'entrypoints')
   .filter(({ path }) => !isWords(path) && !path.startsWith('entrypoints/companion/'))
   .flatMap((file) => likeCodesIn(file, families))

@@ -340,7 +340,7 @@ export const panel: Record<string, string> = {
 
   'keep.head': 'Notizen',
   'keep.notes': 'Deine Notizen',
-  'keep.notes-with': 'Sie werden mit dem Angebot gespeichert, wenn du auf Merken klickst.',
+  'keep.notes-with': 'Sie kommen mit dem Angebot auf deine Merkliste, wenn du es dir merkst.',
   'keep.notes-kept': 'Sie sind mit dem Angebot auf deiner Merkliste gespeichert.',
   'keep.done': 'Steht jetzt auf deiner Merkliste.',
   'keep.passed': 'Vermerkt: nichts für dich.',

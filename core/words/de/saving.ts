@@ -32,5 +32,53 @@ export const saving: Record<string, string> = {
   'broken.undo': 'Letzte Änderung zurücknehmen',
   'broken.paste': 'Oder füg den Teil mit den Maßen hier ein',
   'broken.backup': 'Sicherung speichern',
-  'broken.row': '{title} lässt sich nicht zeigen: ein Fehler von Seam Reckoner. Es bleibt gespeichert, wie es ist.'
+  'broken.row': '{title} lässt sich nicht zeigen: ein Fehler von Seam Reckoner. Es bleibt gespeichert, wie es ist.',
+  'saving.clash': 'Das wurde inzwischen auf einer anderen Seite anders geändert. Überschrieben ist nichts: Sag, was gilt.',
+  'saving.clash.both': 'hier: {mine}; dort: {theirs}',
+  'saving.clash.mine': 'Was hier steht, gilt',
+  'saving.clash.theirs': 'Was dort steht, gilt',
+  'saving.clash.neither': 'Zurück zu dem, was ich eingetippt habe',
+  'saving.field.name': 'Name',
+  'saving.field.notes': 'Notizen',
+  'saving.field.kind': 'Art',
+  'saving.field.measures': 'ein Maß',
+  'saving.field.corrections': 'was berichtigt wurde',
+  'saving.field.money': 'ein Geldbetrag',
+  'saving.field.status': 'Stand',
+  'saving.field.tags': 'Stichwörter',
+  'saving.field.means': 'was du nähen und zahlen kannst',
+  'saving.field.fit': 'Passform',
+  'saving.field.easeOf': 'eigene Zugabe',
+  'saving.field.limits': 'eigene Grenzen',
+  'saving.field.other': 'ein anderes Feld',
+  'wardrobe.gone': 'Dieses Stück ist auf einer anderen Seite entfernt worden',
+  'wardrobe.gone.what': 'Was du eingetippt hast, ist noch hier: Speichere es als eigenes Stück oder lass es.',
+  'wishlist.gone.typed':
+    'Ein Angebot, das du gerade geändert hast, ist auf einer anderen Seite entfernt worden. Deine Notizen waren: {notes}',
+  'backup.too-long':
+    'Diese Datei ist größer als jede Sicherung von Seam Reckoner. Geändert wurde nichts. Wähl die Datei, die „Sicherung speichern“ gemacht hat.',
+  'backup.too-deep':
+    'Diese Datei ist tiefer verschachtelt als jede Sicherung von Seam Reckoner. Geändert wurde nichts. Wähl die Datei, die „Sicherung speichern“ ' +
+    'gemacht hat.',
+  'backup.planned':
+    'Noch ist nichts geändert. Aus dieser Datei {added|one:käme|other:kämen} {added} hinzu, {replaced} {replaced|one:würde|other:würden} ' +
+    'geändert, {left} {left|one:ist|other:sind} schon hier.',
+  'backup.planned.set-aside':
+    '{count} {count|one:Eintrag ist|other:Einträge sind} nicht lesbar; {count|one:er bliebe|other:sie blieben} unverändert beiseitegelegt.',
+  'backup.planned.conflicts':
+    '{count} {count|one:Feld wurde|other:Felder wurden} hier und dort verschieden geändert: Das Spätere gälte, und beides bliebe sichtbar, bis ' +
+    'du es klärst.',
+  'backup.bring': 'Übernehmen',
+  'backup.leave': 'Alles lassen, wie es ist',
+  'backup.conflicts': '{count} {count|one:Feld wurde|other:Felder wurden} auf beiden Seiten geändert: Klär es unten.',
+  'conflicts.title': 'Auf zwei Geräten geändert',
+  'conflicts.what':
+    '{count} {count|one:Feld hat|other:Felder haben} zwei Änderungen, die nichts voneinander wussten. Die spätere gilt, bis du sagst, welche.',
+  'conflicts.of': '{table|backup.table} „{name}“:',
+  'conflicts.both': '{field}. Jetzt gilt: {now}. Auf dem anderen Gerät, {date}: {other}.',
+  'conflicts.removed': 'am {date} auf einem anderen Gerät entfernt und hier geändert.',
+  'conflicts.now': 'was jetzt gilt',
+  'conflicts.other': 'was das andere Gerät hatte',
+  'conflicts.keep': 'Behalten',
+  'conflicts.remove': 'Entfernen'
 }

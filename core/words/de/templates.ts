@@ -51,7 +51,7 @@ export const templates: Record<string, string> = {
   'template.dart.leg': 'jeder Schenkel {mm|length}',
   'template.dart.fold': 'hier falten',
   'template.dart.point': 'Spitze, {mm|length} entfernt',
-  'template.dart.count': '{count} gleiche Abnäher, je zwei im selben Abstand von der Mitte.',
+  'template.dart.count': '{count} gleiche Abnäher, links so viele wie rechts und gleich weit von der Mitte.',
   'template.dart.how':
     'Schenkel auf Schenkel stecken, Zeichen auf Zeichen. Vom breiten Ende auslaufend nähen und die Fäden verknoten; nicht zurücknähen.',
   'template.dart.assumed': 'Übliche Länge, insgesamt {mm|length}: kurz vor der stärksten Stelle enden.',
@@ -78,11 +78,11 @@ export const templates: Record<string, string> = {
   'template.kept.sew': 'Die obere Linie auf die alte Naht bringen und knapp neben dem Wulst nähen; die alte Kante bleibt.',
   'template.turn-up.bottom': 'neue Unterkante des Beins',
   'template.turn-up.top': 'Oberkante des Umschlags, {mm|length} hoch',
-  'template.turn-up.inside': '{mm|length} weiter, innen',
   'template.turn-up.old-bottom': 'alte Unterkante, ihr Bruch',
   'template.turn-up.lay': 'Die neue Unterkante {mm|length} über der alten anzeichnen, die Lehre darauflegen.',
   'template.turn-up.fold':
-    'An der mittleren Linie nach innen einschlagen und säumen, dann an der Unterkante hochschlagen; an beiden Nähten festnähen.',
+    'An der mittleren Linie nach innen einschlagen, so dass die offene Kante innen an die Unterkante kommt, und festnähen. Dann an der ' +
+    'Unterkante hochschlagen.',
   'template.turn-up.open': 'Den Umschlag öffnen, ausbürsten und flach bügeln, „alte Unterkante“ auf den untersten Bruch legen.',
   'template.tuck.fold': 'Bruch der Falte',
   'template.tuck.line': 'hier nähen, {mm|length} vom Bruch',
@@ -95,7 +95,7 @@ export const templates: Record<string, string> = {
   'template.across.lay': 'Die gepunktete Linie auf die alte Naht legen ({seam|seam}) und die neue anzeichnen.',
   'template.curve.lay':
     'Mitte auf Mitte und die gepunktete Kurve auf den jetzigen Saum legen; die neue Kante liegt überall {mm|length} darüber.',
-  'template.curve.cut': '{mm|length} unter der neuen Kante schneiden und zweimal einschlagen, je {turn|length}.',
+  'template.curve.cut': '{mm|length} unter der neuen Kante schneiden und zweimal einschlagen, erst {first|length}, dann {turn|length}.',
   'template.curve.ease':
     'Eine Reihe Stiche an der Kante entlang nähen: Wo der Schoß rund ist, wird sie um {eased|length} eingehalten, zur Seitennaht hin gibt sie ' +
     '{stretched|length} nach.',
@@ -145,5 +145,41 @@ export const templates: Record<string, string> = {
   'template.key.makes': 'neue Naht oder Kante',
   'template.key.goes': 'alte Linie, die wegfällt',
   'template.key.cut': 'schneiden, nach der Anprobe',
-  'template.key.fold': 'falten'
+  'template.key.fold': 'falten',
+  'template.turn-up.cut': 'hier schneiden, {mm|length} darunter',
+  'template.key.grain': 'etwa der Fadenlauf',
+  'template.outline.scale': 'Eins zu {scale}.',
+  'template.outline.becomes': '{now}, dann {mm|figure}',
+  'sketch.pinch': 'Der Rücken von außen: Auf jede Seite der mittleren Naht wird die Hälfte der Menge abgesteckt, nach unten auslaufend.',
+  'sketch.pinch.half': 'Hälfte',
+  'sketch.pinch.nothing': 'läuft aus',
+  'sketch.kept-edge':
+    'Ein Bein im Schnitt, von der Seite: Die Falte geht innen hoch, halb so tief, wie das Bein gekürzt wird; die alte Kante bleibt.',
+  'sketch.kept-edge.half': 'die Hälfte',
+  'sketch.kept-edge.sew': 'am Wulst nähen',
+  'sketch.kept-edge.edge': 'alte Kante bleibt',
+  'sketch.kept-edge.leg': 'Bein',
+  'sketch.shank':
+    'Ein Knopf von der Seite: Zwischen Knopf und Stoff ist der Faden um sich selbst gewickelt, so lang, wie die Knopflochkante dick ist.',
+  'sketch.shank.wind': 'umwickeln',
+  'sketch.shank.spacer': 'Abstandhalter',
+  'sketch.shank.cloth': 'Stoff',
+  'sketch.turn-up':
+    'Ein Bein im Schnitt: Der Stoff geht außen hoch, oben wieder hinein, und seine offene Kante ist unten dazwischen festgenäht.',
+  'sketch.turn-up.bottom': 'Unterkante',
+  'sketch.turn-up.top': 'Oberkante',
+  'sketch.turn-up.raw': 'offene Kante, festgenäht',
+  'sketch.turn-up.leg': 'Bein',
+  'sketch.dart': 'Ein Abnäher, in der Mitte gefaltet: Die Naht läuft vom breiten Ende zum Bruch, die letzten Stiche daran entlang.',
+  'sketch.dart.wide': 'breites Ende',
+  'sketch.dart.along': 'letzte Stiche am Bruch entlang',
+  'sketch.dart.fold': 'Bruch',
+  'sketch.blind-hem': 'Ein Saum von innen: Jeder Stich fasst die Saumkante und dann einen Faden des Oberstoffs.',
+  'sketch.blind-hem.thread': 'ein Faden des Oberstoffs',
+  'sketch.blind-hem.hem': 'Saumkante',
+  'sketch.blind-hem.fold': 'Bruch',
+  'sketch.cap':
+    'Der obere Teil eines Ärmels, flach ausgelegt: Die ganze Nahtlinie wandert um dieselbe Menge nach unten, oben wie am Unterarm.',
+  'sketch.cap.old': 'alte Linie',
+  'sketch.cap.new': 'alles tiefer'
 }

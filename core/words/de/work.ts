@@ -13,8 +13,8 @@ export const work: Record<string, string> = {
     'Miss es mit deinem eigenen Maßband nach, flach liegend, geschlossen und glatt gestrichen. Tipp in Zoll ein, was du findest; dein Maß zählt von da an.',
   'arrival.point': 'Maß',
   'arrival.seller': 'Angebot',
-  'arrival.own': 'Dein Maßband',
-  'arrival.off': 'Unterschied',
+  'arrival.own': 'Selbst',
+  'arrival.off': 'Differenz',
   'arrival.own-of': 'Dein Maßband: {point|point}',
   'arrival.same': 'gleich',
   'arrival.more': '{mm|length} mehr',
@@ -24,17 +24,6 @@ export const work: Record<string, string> = {
   'arrival.now': 'Mit deinen Maßen: {verdict|verdict}.',
   'arrival.now-chance': 'Mit deinen Maßen: {verdict|verdict}. Chance, dass es passt: {chance|tens}.',
   'arrival.look': 'Bevor du etwas auftrennst, sieh dir an',
-  'inspect.seams': 'jede Naht von innen: wie viel Stoff sie hat und ob schon geändert wurde (alte Nadellöcher, eine zweite Linie)',
-  'inspect.wear': 'wo es zuerst abgetragen ist: Ellbogen, Gesäß, Innenschenkel, Manschetten, Taschenkanten. Halt es gegen das Licht',
-  'inspect.stains': 'Flecken und Geruch bei Tageslicht, zuerst unter den Armen und am Hals',
-  'inspect.moth':
-    'Motten: kleine runde Löcher, Krümel wie Sand in den Nähten. Findest du welche, lass es in einem geschlossenen Beutel, bis es behandelt ist',
-  'inspect.closings': 'Reißverschluss, Haken und Knöpfe: ob alles schließt und wie viele Ersatzknöpfe es gibt',
-  'inspect.label': 'die Etiketten: woraus es ist und wie es nach Angabe des Herstellers gereinigt wird',
-  'inspect.legs': 'die Schrittnaht und die Gesäßtaschen, und wie tief die Säume eingeschlagen sind',
-  'inspect.skirt': 'den Saum rundum, den Schlitz, und ob das Futter am Saum angenäht ist',
-  'inspect.upper': 'die Armlöcher und den Kragen, und ob sich die Manschetten öffnen lassen',
-  'inspect.tailored': 'das Futter an den Armlöchern, und ob sich die Ärmelknöpfe öffnen lassen',
 
   'tryon.head': 'Anprobe',
   'tryon.how':
@@ -95,7 +84,6 @@ export const work: Record<string, string> = {
   'sheet.no-way-back': 'nicht rückgängig zu machen',
   'sheet.note': 'Notiz zu Schritt {n}',
   'sheet.note.add': 'Notiz',
-  'sheet.figure': '{mm|length}',
   'sheet.print': 'Blatt drucken',
   'sheet.print.templates': 'Schablonen drucken, {n} {n|one:Seite|other:Seiten}',
   'sheet.print.docket': 'Zettel für die Schneiderei drucken',
@@ -123,12 +111,13 @@ export const work: Record<string, string> = {
   'finish.off.more': '{mm|length} mehr als geplant',
   'finish.off.less': '{mm|length} weniger als geplant',
   'finish.do': 'Es ist fertig',
-  'finish.on': 'Fertig am {day|date}.',
   'finish.not-after-all': 'Doch nicht fertig',
   'finish.pace': 'Bei {n} {n|one:Stück|other:Stücken} hast du {own|time} gebraucht, wo die Tabelle {table|time} nennt: {pace}-mal so lang.',
   'finish.pace.use': 'Ab jetzt mit {pace} rechnen',
   'finish.pace.used': 'Deine Zeiten werden mit {pace} gerechnet.',
-  'finish.sellers': 'Bei {n} {n|one:Maß|other:Maßen} lagen die Angebote im Schnitt um {mm|length} daneben.',
+  'finish.sellers':
+    'Nach {n} {n|one:Maß, das du nachgemessen hast|other:Maßen, die du nachgemessen hast}, liegen die Angebote um etwa {girth|length} in der ' +
+    'Breite und {length|length} in der Länge daneben.',
   'work.done.arrived': '{point|point}: Dein Maß zählt jetzt.',
   'work.done.forgotten': '{point|point}: Das Maß aus dem Angebot zählt wieder.',
   'work.done.tried': '{point|point}: eingerechnet.',
@@ -136,5 +125,8 @@ export const work: Record<string, string> = {
   'work.done.begun': 'Das Arbeitsblatt ist erstellt.',
   'work.done.finished': 'Als fertig vermerkt.',
   'work.done.unfinished': 'Doch nicht fertig.',
-  'work.done.pace': 'Zeiten werden ab jetzt mit {pace} gerechnet.'
+  'work.done.pace': 'Zeiten werden ab jetzt mit {pace} gerechnet.',
+  'finish.sellers.use': 'Ab jetzt damit rechnen',
+  'finish.sellers.used': 'Angaben aus Angeboten werden so gerechnet.',
+  'work.done.sellers': 'Angaben aus Angeboten werden ab jetzt so gerechnet.'
 }

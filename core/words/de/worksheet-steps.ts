@@ -56,8 +56,8 @@ export const worksheetSteps: Record<string, string> = {
   'step.mark-line-out':
     'Die neue Linie ({seam|seam}) nach den Maßen unten außerhalb der alten anzeichnen, auf beiden Lagen, und die Punkte mit einer glatten Kurve verbinden.',
   'step.sew-line':
-    'Auf der neuen Linie nähen: {stitch|stitch}, {stitchMm} mm, beide Enden verriegelt. Beginnen, wo sie auf die alte Naht ' +
-    'trifft, und 25 mm auf dieser laufen.',
+    'Auf der neuen Linie nähen: {stitch|stitch}, {stitchMm} mm, beide Enden verriegelt. Beginnen, wo sie auf die alte Naht trifft, und ' +
+    '{run|length} auf dieser laufen.',
   'step.old-stitches-out': 'Die alte Naht auftrennen, wo die neue sie verlassen hat, und die Heftfäden ziehen.',
   'step.trim-seam': 'Die Nahtzugabe neben der neuen Naht auf das Maß unten zurückschneiden.',
   'step.keep-cloth': 'Den Stoff neben der neuen Naht stehen lassen, damit er sich später wieder auslassen lässt.',
@@ -112,7 +112,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.sew-wedge': 'Den Keil von der Spitze zum Bund einnähen, erst die eine, dann die andere Seite.',
   'step.check-panel': 'Getragen ansehen: Das Teil liegt flach, die Spitze wirft keine Falten, beide Seiten sind gleich.',
   'step.look-for-old-line': 'Innen nach einer zweiten Reihe alter Löcher und eingeschlagenem Stoff sehen: Auf diese Linie geht es zurück.',
-  'step.later-stitches-out': 'Nur die Naht der späteren Änderung auftrennen.',
+  'step.later-stitches-out': 'Nur die Naht der späteren Änderung auftrennen, und die des Bunds darüber, wo es einen gibt.',
   'step.mark-old-line': 'Die alten Löcher nachzeichnen, wo sie schlecht zu sehen sind.',
   'step.look-at-darts':
     'In die Abnäher sehen: wie viel jeder enthält und ob seine Mitte aufgeschnitten ist. Ein aufgeschnittener Abnäher wird nicht ausgelassen.',
@@ -132,7 +132,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.casing-closed': 'Das Gummiband hineingleiten lassen, die Kräusel verteilen und den Tunnel bei gedehntem Gummi schließen.',
   'step.check-gathers': 'Die Kräusel gleichmäßig auf die vier Viertel der Taille verteilen.',
   'step.measure-cord': 'Eine Kordel so lang wie unten schneiden und sehen, dass Bund oder Tunnel sie durchlässt.',
-  'step.mark-eyelets': 'Außen am Bund zwei Ösen anzeichnen, je 20 mm neben der vorderen Mitte, und den Stoff dahinter verstärken.',
+  'step.mark-eyelets': 'Außen am Bund zwei Ösen anzeichnen, je {apart|length} neben der vorderen Mitte, und den Stoff dahinter verstärken.',
   'step.eyelets-in': 'Die zwei Löcher schneiden und Ösen setzen oder zwei Knopflöcher arbeiten, nur durch die äußere Lage.',
   'step.cord-in':
     'Die Kordel durchziehen, die Enden verknoten und sie in der hinteren Mitte einmal festnähen, damit sie nicht herausrutscht.',
@@ -141,7 +141,7 @@ export const worksheetSteps: Record<string, string> = {
     'Die Falten zählen: Die Menge, geteilt durch ihre Zahl und durch zwei, kommt in jede Seite jeder Falte. Das Maß unten gilt für die übliche Zahl.',
   'step.mark-pleats': 'Den neuen Bruch jeder Falte am Bund anzeichnen und an der Hüfte in den alten auslaufen lassen.',
   'step.baste-pleats': 'Alle Falten niederheften, vom Bund bis zur Hüfte.',
-  'step.press-pleats': 'Die Falten unter einem Tuch bügeln ({press|press}), nur so weit, wie sie vorher gebügelt waren.',
+  'step.press-pleats': 'Die Falten bügeln ({press|press}), nur so weit, wie sie vorher gebügelt waren.',
   'step.check-pleats': 'Die Abstände ansehen: alle Falten gleich, Karos oder Streifen noch in der Ordnung.',
   'step.look-at-pleats': 'Eine Falte von Hand öffnen und nach einem verblichenen oder abgewetzten Bruch sehen: Man wird ihn sehen.',
   'step.pleats-out': 'Ein Paar Falten auftrennen, auf beiden Seiten dasselbe.',
@@ -270,7 +270,8 @@ export const worksheetSteps: Record<string, string> = {
     'Die Godets berechnen: in jeder Naht ein Keil, am Saum so breit wie unten, nach oben auslaufend. Oder einen Schlitz lassen.',
   'step.open-seam-up': 'Die Naht vom Saum aus öffnen, so weit wie unten.',
   'step.sew-godet': 'Jeden Keil von der Spitze abwärts einnähen, beide Seiten.',
-  'step.pin-sides': 'Auf links anziehen und beide Seitennähte gleich abstecken, in einer glatten Linie vom Armloch abwärts.',
+  'step.pin-sides':
+    'Auf links anziehen, oder gefüttert von außen stecken; beide Seitennähte gleich abstecken, in einer glatten Linie vom Armloch abwärts.',
   'step.pin-knit-sides': 'Auf links anziehen und beide Seiten gleich abstecken, ohne zu dehnen; die Bündchen auslassen.',
   'step.stitches-held-at-line':
     'Auf der neuen Linie zwei Reihen schmalen Zickzack nähen, bevor etwas geschnitten wird, sonst laufen die Maschen.',
@@ -360,7 +361,8 @@ export const worksheetSteps: Record<string, string> = {
   'step.waist-seam-open': 'Die Taillennaht rundum auftrennen; Seitennähte und Mitten markieren.',
   'step.mark-waist-up': 'Die neue Linie auf dem Oberteil über der alten anzeichnen.',
   'step.mark-waist-down': 'Die neue Linie auf beiden Teilen innerhalb der Nahtzugaben unter der alten anzeichnen.',
-  'step.match-waist-seams': 'Den Rock ans Oberteil stecken: Mitten, Seitennähte und Abnäher aufeinander.',
+  'step.match-waist-seams':
+    'Den Rock ans Oberteil stecken: Mitten, Seitennähte und Abnäher aufeinander, und die weitere Kante in die engere einhalten.',
   'step.trim-bodice': 'Das Oberteil unter der neuen Naht abschneiden.',
   'step.press-waist-seam': 'Die Taillennaht nach oben bügeln ({press|press}).',
   'step.check-waist-seam': 'Getragen ansehen: Die Naht läuft waagerecht, und der Reißverschluss gleitet frei darüber.',
@@ -439,7 +441,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-buckles': 'Die Riemen am Körper schließen und beide gleich markieren.',
   'step.mark-buckles': 'Die neue Stelle jeder Schnalle oder eines neuen Lochs markieren.',
   'step.buckles-off': 'Die Schnallen abtrennen.',
-  'step.buckles-on': 'Die Schnallen durch alle Lagen annähen oder mit der Ahle Löcher stechen, alle 25 mm eines.',
+  'step.buckles-on': 'Die Schnallen durch alle Lagen annähen oder mit der Ahle Löcher stechen, alle {run|length} eines.',
   'step.check-buckles': 'Schließen: Die Riemen liegen flach und gleich.',
   'step.pin-tie': 'Am Körper schließen und markieren, wo Bindeband und Innenknopf richtig sitzen.',
   'step.mark-tie': 'Die neuen Stellen markieren.',
@@ -489,5 +491,13 @@ export const worksheetSteps: Record<string, string> = {
   'step.mend-pests-brushed': 'Nähte und Taschen draußen ausbürsten und nach zwei Wochen noch einmal nachsehen.',
   'step.mend-collar-off': 'Den Kragen vom Steg trennen und an beiden die Mitte markieren.',
   'step.mend-collar-turned': 'Wenden, die abgewetzte Seite nach unten, und in den Steg heften.',
-  'step.mend-collar-on': 'Den Steg auf der alten Linie zunähen.'
+  'step.mend-collar-on': 'Den Steg auf der alten Linie zunähen.',
+  'step.pin-sleeve-length': 'Anziehen, die Arme hängen lassen und an beiden Ärmeln {amount|length} hochstecken.',
+  'step.pin-body-length': 'Anziehen und rundum gleich {amount|length} hochstecken.',
+  'step.try-body-length':
+    'Geschlossen über dem anprobieren, was dazu getragen wird, die Arme hängen. Von vorn, von der Seite und von hinten ansehen.',
+  'step.fell-open':
+    'Die Naht ist eine Kappnaht: beide Steppreihen auftrennen, so weit die neue Linie läuft und eine Handbreit mehr, und flach bügeln.',
+  'step.check-skirt-sides': 'Von der Seite ansehen: Die Nähte hängen gerade und in der Mitte, und der Saum ist waagerecht.',
+  'step.hem-off-turn-up': 'Die Stiche auftrennen, die den Saum in den Umschlägen halten.'
 }

@@ -4,8 +4,10 @@
  * wedge for leather) · SPI a stitch-length table (2 mm shirting, 2.5 regulation, 3 coating; 4–5 basting) · LEATHER a fabric shop's notes (a longer
  * stitch) · ISO 3758 iron dots 110, 150, 200 °C · CP common practice, no source.
  */
+
 import { isHide } from '../garment/cloth-work.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
+import { table } from '../ids/table.ts'
 
 export type NeedleKind = 'fine' | 'universal' | 'ball-point' | 'jeans' | 'wedge'
 export type StitchKind = 'straight' | 'narrow-zigzag' | 'long-straight'
@@ -121,7 +123,7 @@ const ORDINARY: Omit<SetupRow, 'when'> = {
 }
 
 /** How hot by fibre, 1 to 3 dots (ISO 3758: 110, 150, 200 °C at most); which fibre stands which is CP. */
-const DOTS: Record<string, 1 | 2 | 3> = {
+const DOTS = table<1 | 2 | 3>({
   cotton: 3,
   linen: 3,
   hemp: 3,
@@ -143,7 +145,7 @@ const DOTS: Record<string, 1 | 2 | 3> = {
   acetate: 1,
   triacetate: 1,
   elastane: 2
-}
+})
 const BY_DOTS: Record<1 | 2 | 3, PressKind> = { 1: 'cool', 2: 'warm', 3: 'hot' }
 
 /** As hot as the most delicate of its fibres stands; a few hundredths of elastane count. Nothing told of the fibre: from the coolest up. */

@@ -30,7 +30,8 @@ const PASTE_FIELD = 'paste'
 /** Looks, as they are shown, on which something was chosen already. */
 const chosenOn = new WeakSet<Look>()
 
-export function panelActions({ stamp, saving, look, judgedLook, windowId }: LookPlace): PanelActions {
+export function panelActions(looked: LookPlace): PanelActions {
+  const { stamp, saving, look, judgedLook, windowId } = looked
   /** `began`: how the look was shown when the choice was made; what was changed elsewhere since stays. */
   const set = (choices: Partial<LookChoices>, began: Partial<LookChoices> | null = look) => {
     if (look === null || began === null) return
@@ -41,10 +42,6 @@ export function panelActions({ stamp, saving, look, judgedLook, windowId }: Look
       there(await choose(records, look.id, choices, stamp(), { began, settle: settle ?? (isQuick ? 'mine' : null) }))
     )
   }
-  const setStatus = async (records: Records, id: string, status: Status) =>
-    there(await changeListing(records, id, stamp(), () => ({ status })))
-  const keep = async (records: Records, { id }: Look): Promise<string> =>
-    there(await keepLook(records, id, answerKept(judgedLook), stamp())).after.id
   return {
     onWho: (personId, fit) => {
       // whom the next page is read for, too
@@ -85,6 +82,28 @@ export function panelActions({ stamp, saving, look, judgedLook, windowId }: Look
       const read = readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
       void saving.run(async (records) => there(await addAnswer(records, look.id, answer, read, now)))
     },
+    ...keepActions(looked),
+    onWishlist: () => void platform.openWorkroom('wishlist'),
+    onCopy: async (text) => {
+      try {
+        await navigator.clipboard.writeText(text)
+        return true
+      } catch {
+        // the browser may refuse; the page says so and the question can be copied by hand
+        return false
+      }
+    },
+    onWorkroom: (part) => void platform.openWorkroom(part)
+  }
+}
+
+/** Keep, or not for me, and the way back. */
+function keepActions({ stamp, saving, look, judgedLook }: LookPlace): Pick<PanelActions, 'onKeep' | 'onPass' | 'onTakeBack'> {
+  const setStatus = async (records: Records, id: string, status: Status) =>
+    there(await changeListing(records, id, stamp(), () => ({ status })))
+  const keep = async (records: Records, { id }: Look): Promise<string> =>
+    there(await keepLook(records, id, answerKept(judgedLook), stamp())).after.id
+  return {
     onKeep: async () => {
       if (look === null) return false
       return saving.run(async (records) => {
@@ -102,18 +121,7 @@ export function panelActions({ stamp, saving, look, judgedLook, windowId }: Look
         if (before === null) there(await remove(records, 'listingsKept', keptId, stamp()))
         else await setStatus(records, keptId, before)
       })
-    },
-    onWishlist: () => void platform.openWorkroom('wishlist'),
-    onCopy: async (text) => {
-      try {
-        await navigator.clipboard.writeText(text)
-        return true
-      } catch {
-        // the browser may refuse; the page says so and the question can be copied by hand
-        return false
-      }
-    },
-    onWorkroom: (part) => void platform.openWorkroom(part)
+    }
   }
 }
 

@@ -2,6 +2,7 @@
 import { type ComponentChild, h } from 'preact'
 import { useState } from 'preact/hooks'
 import type { Shape } from '../../../core/worksheet/drawing/shapes.ts'
+import { sketchOf } from '../../../core/worksheet/drawing/sketches.ts'
 import { viewsOf } from '../../../core/worksheet/outline/outline-geometry.ts'
 import type { Step, Worksheet } from '../../../core/worksheet/worksheet.ts'
 import { MovesTable } from '../../outline/moves-table.tsx'
@@ -143,7 +144,8 @@ function Steps({ work, steps, onTick, onNote }: { work: WorkShown; steps: readon
 }
 
 function StepRow({ step, n, work, onTick, onNote }: { step: Step; n: number; work: WorkShown } & Pick_<'onTick' | 'onNote'>) {
-  const { t, length } = useWords()
+  const { t, length, wording } = useWords()
+  const sketch = sketchOf(step.does.code, wording)
   const isDone = work.ticked[step.id] !== undefined
   const note = work.notes[step.id] ?? ''
   const [open, setOpen] = useState(note !== '')
@@ -171,6 +173,7 @@ function StepRow({ step, n, work, onTick, onNote }: { step: Step; n: number; wor
           ))}
         </dl>
       )}
+      {sketch !== null && <div class="wk-sketch">{nodeOf(sketch.tree)}</div>}
       {step.cautions.map((text) => (
         <p key={text} class="wk-mind">
           {text}

@@ -80,5 +80,20 @@ export const saving: Record<string, string> = {
   'conflicts.now': 'was jetzt gilt',
   'conflicts.other': 'was das andere Gerät hatte',
   'conflicts.keep': 'Behalten',
-  'conflicts.remove': 'Entfernen'
+  'conflicts.remove': 'Entfernen',
+  'unreadable.listingsKept': '{count} {count|one:Fund ist|other:Funde sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
+  'unreadable.garmentsOwned':
+    '{count} {count|one:Kleidungsstück ist|other:Kleidungsstücke sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
+  'unreadable.people': '{count} {count|one:Person ist|other:Personen sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
+  'unreadable.bodyMeasurements': '{count} {count|one:Maß ist|other:Maße sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
+  'unreadable.where': 'Nichts ist verloren: siehe Sicherung',
+  'keeping.title': 'Was das hier bewahrt',
+  'keeping.kept': 'Der Browser hat zugesagt, hiervon nichts zu löschen, außer du tust es.',
+  'keeping.not-kept': 'Wird der Platz knapp, darf der Browser löschen, was hier gespeichert ist. Du kannst ihn bitten, es nicht zu tun.',
+  'keeping.unknown': 'Der Browser sagt nicht, ob er löschen darf, was hier gespeichert ist.',
+  'keeping.ask': 'Den Browser bitten, es zu behalten',
+  'keeping.refused': 'Der Browser hat es nicht zugesagt. Eine Sicherungsdatei kann er nicht löschen.',
+  'keeping.never': 'Von hier aus wurde noch keine Sicherung gespeichert.',
+  'keeping.last': 'Die letzte Sicherung ist {days} {days|one:Tag|other:Tage} her.',
+  'keeping.old': 'Die letzte Sicherung ist {days} Tage alt.'
 }

@@ -2,6 +2,8 @@
  * Drawings as data: a tree of shapes that a page can make nodes of, and the one way to SVG text. Attributes are presentation attributes and numbers,
  * never `style`: pages allow no style in the text. Words are text, never markup.
  */
+import { table } from '../../ids/table.ts'
+
 export interface Shape {
   tag: 'svg' | 'g' | 'path' | 'line' | 'rect' | 'circle' | 'text' | 'title'
   attributes: Readonly<Record<string, string | number>>
@@ -10,7 +12,7 @@ export interface Shape {
   children?: readonly Shape[]
 }
 
-const ESCAPES: Record<string, string> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' }
+const ESCAPES = table({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;', "'": '&#39;' })
 /** What XML cannot hold even escaped. */
 const NOT_IN_XML = /[\p{Cc}\uFFFE\uFFFF]/gu
 const escaped = (text: string): string => text.replace(NOT_IN_XML, ' ').replace(/[&<>"']/g, (sign) => ESCAPES[sign] ?? '')

@@ -1,4 +1,5 @@
 /** Small drawings beside a step, where a figure says more than words. Not to scale; in the ink of the page they stand on. */
+import { table } from '../../ids/table.ts'
 import { say, type Wording } from '../../words/say.ts'
 import { smooth } from '../outline/curve.ts'
 import type { Line, Spot } from './line-work.ts'
@@ -7,7 +8,7 @@ import { inInk, stroke, words } from './strokes.ts'
 import type { LineRole } from './template.ts'
 
 /** Which step has which sketch, by what is done (`step.<does>`). */
-const BY_STEP: Readonly<Record<string, SketchId>> = {
+const BY_STEP = table<SketchId>({
   'pin-centre-back': 'pinch',
   'pin-centre-back-body': 'pinch',
   'pin-fold': 'kept-edge',
@@ -18,7 +19,7 @@ const BY_STEP: Readonly<Record<string, SketchId>> = {
   'sew-darts': 'dart',
   'sew-hem-blind': 'blind-hem',
   'mark-cap': 'cap'
-}
+})
 export const SKETCHED_STEPS = Object.keys(BY_STEP)
 export type SketchId = 'pinch' | 'kept-edge' | 'shank' | 'turn-up' | 'dart' | 'blind-hem' | 'cap'
 

@@ -1,5 +1,7 @@
 /** Buttons, hooks, buckles and ties moved: the steps of each job. HSW-BTN stitches and winds; shank lengths MEM; the rest CP, no source. */
+
 import type { GarmentKind } from '../../ids/kinds.ts'
+import { table } from '../../ids/table.ts'
 import { amount, amountOf, mark } from '../marks.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { check, type FitAndWork } from './seam-steps.ts'
@@ -9,7 +11,7 @@ export const shankMm = (kind: GarmentKind): number => (kind === 'coat' || kind =
 const shank = ({ garment }: JobOn): Mark[] => [mark('shank', shankMm(garment.kind))]
 /** As the minutes reckon it. */
 const FRONT_BUTTONS: Partial<Record<GarmentKind, number>> = { jacket: 2, coat: 3, waistcoat: 5, shirt: 7 }
-const OVERLAP_LEFT: Partial<Record<string, number>> = { 'front-button-move': 25, 'tie-move': 120, 'waist-button-move': 20, 'hook-move': 20 }
+const OVERLAP_LEFT = table<number>({ 'front-button-move': 25, 'tie-move': 120, 'waist-button-move': 20, 'hook-move': 20 })
 
 /** Where it moves out, so much must still overlap. */
 const OVERLAP: StepRow = {

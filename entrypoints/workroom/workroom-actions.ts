@@ -143,13 +143,24 @@ function listingActions(place: Place) {
         ...changes,
         ...(money === undefined ? {} : { money: { ...listing.money, ...money } })
       }))
-      done({ code: 'wishlist.saved', values: { title }, undo: backListing(place, change) })
+      done({ ...saidOf(changes, title), undo: backListing(place, change) })
+    },
+    /** A picture as a data address; null takes it away. */
+    async setPicture(id: string, picture: string | null, title: string) {
+      const change = await changeListing(records, id, stamp(), () => ({ picture }))
+      done({ code: picture === null ? 'picture.removed' : 'picture.kept', values: { title }, undo: backListing(place, change) })
     },
     async removeListing(id: string, title: string) {
       const change = await remove(records, 'listingsKept', id, stamp())
       done({ code: 'wishlist.removed', values: { title }, undo: backListing(place, change) })
     }
   }
+}
+
+/** What was changed, named where it is one thing. */
+function saidOf(changes: Omit<ListingChanges, 'money'>, title: string): Pick<Done, 'code' | 'values'> {
+  if (changes.status !== undefined) return { code: 'wishlist.now', values: { title, status: changes.status } }
+  return { code: changes.notes === undefined ? 'wishlist.saved' : 'wishlist.noted', values: { title } }
 }
 
 function sampleActions(place: Place) {

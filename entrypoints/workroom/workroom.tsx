@@ -113,7 +113,7 @@ function Parts(props: PartProps) {
         {isFirst && <First {...props} onSkipped={setSkipped} />}
         {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}
         {!isFirst && page === 'wishlist' && open !== null && (
-          <OpenListing key={open} records={records} stamp={stamp} kept={kept} listingId={open} onError={onError} />
+          <OpenListing key={open} records={records} stamp={stamp} kept={kept} listingId={open} actions={actions} onError={onError} />
         )}
         {!isFirst && page === 'wishlist' && open === null && (
           <WishlistPart
@@ -121,6 +121,7 @@ function Parts(props: PartProps) {
             answers={answers}
             currency={wording.currency ?? ''}
             ready={ofPerson(kept.measures, person).length + ofPerson(kept.garments, person).length > 0}
+            today={localDate()}
             actions={actions}
           />
         )}

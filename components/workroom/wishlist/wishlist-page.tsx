@@ -4,9 +4,9 @@ import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
 import { Empty, Headline } from '../frame.tsx'
 import type { ListingChanges, ListingShown } from '../shown.ts'
-import { useMedia } from '../use-media.ts'
+import { useRoom } from '../use-room.ts'
 import { Compare } from './compare.tsx'
-import { found, type Search } from './listing-order.ts'
+import { found, ordered, SEARCH_ALL, type Search } from './listing-order.ts'
 import { ListingTable } from './listing-table.tsx'
 import { MOST_COMPARED } from './side-by-side.ts'
 import { WishlistTools } from './wishlist-tools.tsx'
@@ -23,6 +23,11 @@ export interface WishlistPageProps {
   cardOf: (id: string) => string
   onEdit: (id: string, changes: ListingChanges) => void
   onRemove: (id: string) => void
+  onPicture: (id: string, file: File) => void
+  onNoPicture: (id: string) => void
+  pictureProblem: { id: string; problem: string } | null
+  /** ISO date. */
+  today: string
 }
 
 export function WishlistPage(props: WishlistPageProps) {
@@ -48,18 +53,24 @@ function NothingKept({ ready, shop = false }: WishlistPageProps) {
   )
 }
 
-function Kept({ listings, currency, onOpen, cardOf, onEdit, onRemove }: WishlistPageProps) {
-  const { t } = useWords()
-  const [search, setSearch] = useState<Search>({ find: '', order: 'kept', status: null, verdict: null })
+/** In letters: from here on a table; below, cards with their tapes beside them, and then below them. */
+const TABLE_FROM = 69
+const WIDE_CARDS_FROM = 46
+
+function Kept(props: WishlistPageProps) {
+  const { listings, currency, onOpen, cardOf, onEdit, onRemove } = props
+  const { t, wording } = useWords()
+  const { typed: search, type: setSearch } = useDraft<Search>('wishlist/search', SEARCH_ALL)
   const id = useId()
   const { typed: chosen, type: setChosen } = useDraft<readonly string[]>('compare', [])
+  const { typed: asCards, type: setAsCards } = useDraft('wishlist/cards', false)
   const [comparing, setComparing] = useState(false)
-  const [asCards, setAsCards] = useState(false)
-  const isWide = useMedia('(min-width: 1101px)')
-  const isSmall = useMedia('(max-width: 720px)')
-  const shown = found(listings, search)
+  const { ref, rem } = useRoom<HTMLDivElement>(80)
+  const isWide = rem >= TABLE_FROM
+  const shown = found(listings, search, wording.language)
   const compared = chosen.flatMap((one) => listings.find((listing) => listing.id === one) ?? [])
-  const layout = isSmall || (asCards && isWide) ? 'wr-cards wr-small-cards' : isWide ? 'wr-table' : 'wr-cards wr-wide-cards'
+  const isTable = isWide && !asCards
+  const layout = isTable ? 'wr-table' : rem < WIDE_CARDS_FROM || isWide ? 'wr-cards wr-small-cards' : 'wr-cards wr-wide-cards'
   const choose = (listing: ListingShown, on: boolean) => {
     const others = compared.map((one) => one.id).filter((one) => one !== listing.id)
     setChosen(on ? [...others, listing.id] : others)
@@ -68,15 +79,23 @@ function Kept({ listings, currency, onOpen, cardOf, onEdit, onRemove }: Wishlist
     setComparing(true)
     requestAnimationFrame(() => document.getElementById('compare')?.focus())
   }
+  const uncompare = () => {
+    setComparing(false)
+    requestAnimationFrame(() => document.getElementById(`${id}-compare-press`)?.focus())
+  }
   return (
-    <>
+    <div ref={ref}>
       <Headline title={t('wishlist.title')} note={t('wishlist.told', { count: listings.length })} />
       <WishlistTools
         search={search}
         onSearch={setSearch}
+        kinds={listings.flatMap(({ kind }) => kind ?? [])}
+        currency={currency}
+        hasHeads={isTable}
         asCards={isWide ? asCards : null}
         onCards={setAsCards}
         compared={compared.length}
+        pressId={`${id}-compare-press`}
         describedBy={`${id}-compare`}
         onCompare={compare}
       />
@@ -90,6 +109,9 @@ function Kept({ listings, currency, onOpen, cardOf, onEdit, onRemove }: Wishlist
         <ListingTable
           listings={shown}
           layout={layout}
+          search={search}
+          onOrder={(order) => setSearch(ordered(search, order))}
+          today={props.today}
           compared={compared}
           currency={currency}
           onCompare={choose}
@@ -97,9 +119,12 @@ function Kept({ listings, currency, onOpen, cardOf, onEdit, onRemove }: Wishlist
           cardOf={cardOf}
           onEdit={onEdit}
           onRemove={onRemove}
+          onPicture={props.onPicture}
+          onNoPicture={props.onNoPicture}
+          pictureProblem={props.pictureProblem}
         />
       )}
-      {comparing && compared.length >= 2 && <Compare listings={compared} onClose={() => setComparing(false)} />}
-    </>
+      {comparing && compared.length >= 2 && <Compare listings={compared} onClose={uncompare} />}
+    </div>
   )
 }

@@ -80,7 +80,7 @@ describe('the card', () => {
     expect(shownText()).toContain('being worked out')
     expect(inPage().querySelector('button')).toBeNull()
     card(kept(null))
-    expect(shownText()).toContain('Not reckoned.')
+    expect(shownText()).toContain('No answer yet.')
   })
   test('a title with markup is shown as it is written', () => {
     card(kept(trousersReckoning, { title: '<img src=x>' }))

@@ -13,7 +13,7 @@ export interface FieldProps {
   note?: string | null
   /** Stands behind the field: a unit, a currency. */
   unit?: string
-  type?: 'text' | 'search'
+  type?: 'text' | 'search' | 'date'
   /** Several lines. */
   long?: boolean
   required?: boolean
@@ -66,6 +66,8 @@ export function Field({
           <textarea {...shared} rows={3} onInput={(event) => onTyped(event.currentTarget.value)} />
         ) : type === 'search' ? (
           <input {...line} type="search" />
+        ) : type === 'date' ? (
+          <input {...line} type="date" />
         ) : (
           <input {...line} type="text" />
         )}

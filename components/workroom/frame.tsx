@@ -3,8 +3,8 @@ import type { ComponentChildren } from 'preact'
 import { HouseMark } from '../house-mark.tsx'
 import { useWords } from '../words.tsx'
 
-export const PAGES = ['wishlist', 'wardrobe', 'body', 'backup'] as const
-/** Parts that are reached from others: the help, the first visit, the listing that was open before it, a card for the shop. */
+export const PAGES = ['wishlist', 'wardrobe', 'body', 'settings', 'backup', 'help'] as const
+/** Parts that are reached from others: the table of jobs, the first visit, the listing that was open before it, a card for the shop. */
 export const ALL_PAGES = [...PAGES, 'alterations', 'first', 'look', 'card'] as const
 export type PageName = (typeof ALL_PAGES)[number]
 
@@ -57,7 +57,7 @@ export function Frame({ page, people, personId, onPerson, place, children }: Fra
         {children}
       </main>
       <footer class="wr-foot">
-        <a href="#alterations" aria-current={page === 'alterations' ? 'page' : undefined}>
+        <a href="#what-can-be-altered" aria-current={page === 'alterations' ? 'page' : undefined}>
           {t('workroom.page.alterations')}
         </a>
       </footer>

@@ -15,7 +15,7 @@ export interface Wardrobe {
   people: readonly Person[]
   measures: readonly BodyMeasurement[]
   garments: readonly GarmentOwned[]
-  settings: Pick<Settings, 'theme' | 'personId'>
+  settings: Pick<Settings, 'theme' | 'personId' | 'language'>
 }
 
 /** What a look and a kept listing say of a request. */

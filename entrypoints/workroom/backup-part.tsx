@@ -2,7 +2,6 @@
 import { useState } from 'preact/hooks'
 import { BackupPage } from '../../components/workroom/backup-page.tsx'
 import { unreadable } from '../../core/records/find.ts'
-import { setSettings } from '../../core/records/owned.ts'
 import { say, type Wording } from '../../core/words/say.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
@@ -30,8 +29,6 @@ export function BackupPart({ records, stamp, kept, wording, onDone, onError }: B
       }}
       unreadable={lost ?? []}
       outcome={outcome}
-      theme={kept.settings.theme}
-      onTheme={(theme) => void setSettings(records, { theme }, stamp())}
       onSave={() =>
         void saveBackup(records, stamp())
           .then((name) => onDone({ code: 'backup.saved', values: { name }, undo: null }))

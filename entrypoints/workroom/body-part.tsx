@@ -1,14 +1,12 @@
 /** The Body page with its person: somebody new, or the one chosen. */
 import { useState } from 'preact/hooks'
 import { useWords } from '../../components/words.tsx'
+import { AboutForm } from '../../components/workroom/body/about-form.tsx'
 import { BodyPage, type Drafts } from '../../components/workroom/body/body-page.tsx'
-import { EasePart } from '../../components/workroom/body/ease-part.tsx'
-import { LimitsPart } from '../../components/workroom/body/limits-part.tsx'
 import { PersonForm } from '../../components/workroom/body/person-form.tsx'
-import { PriceList } from '../../components/workroom/body/price-list.tsx'
 import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
-import type { PersonFields } from '../../components/workroom/shown.ts'
+import { inUnits } from '../../components/workroom/settings/sewing.tsx'
 import { NEW_PERSON } from '../../core/records/owned.ts'
 import type { BodyMeasurement, Person } from '../../core/records/schemas.ts'
 import { currencyUsual, unitsUsual } from './where-usual.ts'
@@ -48,7 +46,7 @@ function NewPerson({ person, onDrafts, begun, actions, onClose }: BodyPartProps 
           <p>{t('body.nobody')}</p>
           <p>{t('body.nobody.how')}</p>
           <p>
-            <a href="#first">{t('body.nobody.short')}</a>
+            <a href="#first-visit">{t('body.nobody.short')}</a>
           </p>
         </Empty>
       )}
@@ -62,7 +60,6 @@ function NewPerson({ person, onDrafts, begun, actions, onClose }: BodyPartProps 
             onClose()
           }}
           onCancel={person === null ? null : onClose}
-          onRemove={null}
         />
       </section>
     </>
@@ -80,7 +77,7 @@ function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd
         today={today}
         drafts={drafts}
         onDrafts={onDrafts}
-        onUnits={(units) => void actions.editPerson(person.id, { units }, person.name)}
+        onUnits={(units) => void actions.editPerson(person.id, inUnits(person.means, units), person.name)}
         onMeasured={(measure, mm, stated, takenOn) => void actions.measured(person.id, measure, mm, stated, takenOn)}
         onRemove={(id) => void actions.removeMeasure(id)}
       />
@@ -91,50 +88,20 @@ function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd
             {t('body.add-person')}
           </button>
         </div>
-        <PersonForm
+        <AboutForm
           key={formKey(person)}
           draft={`person/${formKey(person)}`}
           person={person}
           onSave={(fields) => void actions.editPerson(person.id, fields, person.name)}
-          onCancel={null}
           onRemove={() => void actions.removePerson(person.id, person.name)}
         />
-        <OwnFigures person={person} onEdit={(fields) => void actions.editPerson(person.id, fields, person.name)} />
+        <p class="note">
+          <a href="#settings">{t('body.settings')}</a>
+        </p>
       </section>
     </>
   )
 }
 
-/** What a person may set otherwise than the tables: ease, limits of jobs, prices. */
-function OwnFigures({ person, onEdit }: { person: Person; onEdit: (fields: Partial<PersonFields>) => void }) {
-  const { t } = useWords()
-  const { tailorPrices = {}, notions = {} } = person.means
-  return (
-    <>
-      <details class="wr-more stitched">
-        <summary>{t('ease.title')}</summary>
-        <EasePart own={person.easeOf ?? []} fit={person.fit} onOwn={(easeOf) => onEdit({ easeOf })} />
-      </details>
-      <details class="wr-more stitched">
-        <summary>{t('limits.title')}</summary>
-        <LimitsPart own={person.limits ?? {}} onOwn={(limits) => onEdit({ limits })} />
-      </details>
-      <details class="wr-more stitched">
-        <summary>{t('prices.title')}</summary>
-        <PriceList
-          key={JSON.stringify([person.means.tailorPrices, person.means.notions])}
-          tailorPrices={tailorPrices}
-          notions={notions}
-          currency={person.currency}
-          onSave={(prices) => onEdit({ means: { ...person.means, ...prices } })}
-        />
-      </details>
-    </>
-  )
-}
-
 /** A form begins anew when what it shows was changed from elsewhere, and only then: what is half typed in it stays. */
-const formKey = ({ name, units, currency, fit, sizes, means }: Person): string => {
-  const { level, tailor, pace, hourWorth } = means
-  return JSON.stringify([name, units, currency, fit, sizes, level, tailor, pace, hourWorth])
-}
+const formKey = ({ name, sizes }: Person): string => JSON.stringify([name, sizes])

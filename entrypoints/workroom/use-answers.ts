@@ -39,10 +39,10 @@ const KNOWN_MOST = 1000
  */
 export function useAnswers(
   kept: Everything | null,
-  wording: { units: Units; currency: string | undefined }
+  wording: { units: Units; currency: string | undefined; language: string }
 ): ReadonlyMap<string, AnswerNow> {
   const [answers, setAnswers] = useState<ReadonlyMap<string, AnswerNow>>(new Map())
-  const { units, currency } = wording
+  const { units, currency, language } = wording
   useEffect(() => {
     if (kept === null) return
     let stopped = false
@@ -51,12 +51,12 @@ export function useAnswers(
       for (const listing of kept.listings) {
         const request = requestNow(listing, kept)
         if (request === null) continue
-        const key = JSON.stringify([request, units, currency ?? ''])
+        const key = JSON.stringify([request, units, currency ?? '', language])
         let reckoning = known.get(key)
         if (reckoning === undefined) {
           await new Promise((rested) => setTimeout(rested))
           if (stopped) return
-          reckoning = reckon(request, { units, ...(currency === undefined ? {} : { currency }) })
+          reckoning = reckon(request, { units, language, ...(currency === undefined ? {} : { currency }) })
           if (known.size >= KNOWN_MOST) known.clear()
           known.set(key, reckoning)
         }
@@ -70,6 +70,6 @@ export function useAnswers(
     return () => {
       stopped = true
     }
-  }, [kept, units, currency])
+  }, [kept, units, currency, language])
   return answers
 }

@@ -7,6 +7,7 @@ import type { ListingKept } from '../../core/records/schemas.ts'
 import { platform } from '../platform/extension.ts'
 import { pictureFrom } from './picture-file.ts'
 import type { AnswerNow } from './use-answers.ts'
+import { addressOf } from './use-route.ts'
 import type { WorkroomActions } from './workroom-actions.ts'
 
 export interface WishlistPartProps {
@@ -30,7 +31,7 @@ export function WishlistPart({ listings, answers, currency, ready, today, action
       shop={platform.where === 'companion'}
       ready={ready}
       onOpen={(id) => {
-        location.hash = `wishlist/${encodeURIComponent(id)}`
+        location.hash = addressOf('wishlist', id)
       }}
       cardOf={cardAddress}
       onEdit={(id, changes) => void actions.editListing(id, changes, titleOf(id))}
@@ -49,7 +50,7 @@ export function WishlistPart({ listings, answers, currency, ready, today, action
 }
 
 /** Where a listing's card for the shop is. */
-export const cardAddress = (id: string): string => `#card/${encodeURIComponent(id)}`
+export const cardAddress = (id: string): string => addressOf('card', id)
 
 /** A kept listing as the wishlist shows it; a price that the page tells in another currency than the person's stands apart. */
 export function listingShown(listing: ListingKept, answer: AnswerNow | null, currency: string): ListingShown {

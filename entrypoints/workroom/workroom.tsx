@@ -10,6 +10,7 @@ import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.t
 import type { Units } from '../../core/length.ts'
 import { personFor, setSettings } from '../../core/records/owned.ts'
 import type { Person } from '../../core/records/schemas.ts'
+import { languageFor, languageRow } from '../../core/words/languages.ts'
 import { say } from '../../core/words/say.ts'
 import { platform } from '../platform/extension.ts'
 import type { PageProps } from '../view/page-start.tsx'
@@ -22,9 +23,10 @@ import { FirstPart } from './first-part.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
 import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
+import { SettingsPart } from './settings-part.tsx'
 import { ShopCardPart } from './shop-card-part.tsx'
 import { useAnswers } from './use-answers.ts'
-import { type Route, useRoute } from './use-route.ts'
+import { addressOf, type Route, useRoute } from './use-route.ts'
 import { WishlistPart } from './wishlist-part.tsx'
 import { type Done, type WorkroomActions, workroomActions } from './workroom-actions.ts'
 
@@ -34,19 +36,21 @@ export function Workroom({ records, stamp }: PageProps) {
   const kept = useSaved(records, everything, setFailure)
   const route = useRoute()
   const person = kept === null ? null : personFor(kept.people, null, kept.settings.personId)
+  const language = languageFor(kept?.settings.language, navigator.languages)
   const wording = useMemo(
-    () => ({ units: person?.units ?? ('cm' as const), currency: person?.currency || undefined }),
-    [person?.units, person?.currency]
+    () => ({ units: person?.units ?? ('cm' as const), currency: person?.currency || undefined, language }),
+    [person?.units, person?.currency, language]
   )
   const actions = useMemo(() => workroomActions(records, stamp, setDone), [records, stamp])
   const t = (code: string, values = {}) => say({ code, values }, wording)
 
   useTheme(kept?.settings.theme ?? 'system')
   useEffect(() => {
+    document.documentElement.lang = languageRow(language).locale
     document.title = t('workroom.title', { page: t(`workroom.page.${route.page}`) })
     // what can be taken back stays in reach; a mere message belongs to the page it was said on
     setDone((said) => (said?.undo == null ? null : said))
-  }, [route.page])
+  }, [route.page, language])
 
   if (failure !== null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
   if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
@@ -77,12 +81,15 @@ async function takeBack({ undo }: Done): Promise<Done> {
   return { code: back ? 'workroom.undone' : 'workroom.not-undone', values: {}, undo: null }
 }
 
+/** Pages that need nobody's measures. */
+const OPEN_TO_ALL: ReadonlySet<Route['page']> = new Set(['backup', 'alterations', 'help', 'settings'])
+
 interface PartProps extends PageProps {
   kept: Everything
   /** Whose things are shown; null: there is nobody yet. */
   person: Person | null
   route: Route
-  wording: { units: Units; currency: string | undefined }
+  wording: { units: Units; currency: string | undefined; language: string }
   actions: WorkroomActions
   onDone: (done: Done) => void
   onError: (error: unknown) => void
@@ -100,7 +107,7 @@ function Parts(props: PartProps) {
   const answers = useAnswers(kept, wording)
   const drafted = useHeldDrafts(person)
   const isNobody = kept.people.length === 0 && kept.listings.length === 0 && skipped === null
-  const isFirst = page === 'first' || (isNobody && page !== 'backup' && page !== 'alterations')
+  const isFirst = page === 'first' || (isNobody && !OPEN_TO_ALL.has(page))
   return (
     <DraftsHeld.Provider value={drafted}>
       <Frame
@@ -140,6 +147,9 @@ function Parts(props: PartProps) {
             actions={actions}
           />
         )}
+        {page === 'settings' && (
+          <SettingsPart records={records} stamp={stamp} kept={kept} person={person} answers={answers} actions={actions} onDone={onDone} />
+        )}
         {page === 'backup' && (
           <BackupPart records={records} stamp={stamp} kept={kept} wording={wording} onDone={onDone} onError={onError} />
         )}
@@ -173,7 +183,7 @@ function First({ records, route, actions, onSkipped }: PartProps & { onSkipped: 
       }
       onSaved={() =>
         void allLooks(records).then((looks) => {
-          location.hash = lastRead(looks) === null ? 'wishlist' : 'look'
+          location.hash = addressOf(lastRead(looks) === null ? 'wishlist' : 'look')
         })
       }
     />
@@ -184,7 +194,7 @@ function SampleNote({ alone, actions }: { alone: boolean; actions: WorkroomActio
   const { t } = useWords()
   return (
     <p class="note wr-sample">
-      {t('sample.here')} {alone && <a href="#first">{t('sample.own')}</a>}
+      {t('sample.here')} {alone && <a href={addressOf('first')}>{t('sample.own')}</a>}
       <button type="button" class="btn small" onClick={() => void actions.removeSample()}>
         {t('sample.remove')}
       </button>

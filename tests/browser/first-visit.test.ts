@@ -62,7 +62,7 @@ test('to a first verdict in at most eight steps, by keyboard alone, with every f
     }
     await press('Trousers and jeans', 'checkbox', 'Space')
     await press('Next', 'button', 'Enter')
-    await workroom.getByRole('heading', { name: 'Your measures' }).waitFor()
+    await workroom.getByRole('heading', { name: 'Your measurements' }).waitFor()
     // the language of this browser is that of a region that measures in inches
     expect(await workroom.getByRole('radio', { name: 'Inches' }).isChecked()).toBe(true)
     for (const [name, typed] of Object.entries(FIGURES)) await fill(name, typed)
@@ -103,7 +103,7 @@ test('by touch at 360 px: nothing runs over, nothing typed is lost, a bad figure
     await workroom.getByText('Choose at least one').waitFor()
     await tap('Trousers and jeans', 'checkbox')
     await tap('Next', 'button')
-    await workroom.getByRole('heading', { name: 'Your measures' }).waitFor()
+    await workroom.getByRole('heading', { name: 'Your measurements' }).waitFor()
     // what is pressed is large enough for a finger
     for (const name of ['Save and go on', 'Back']) {
       expect((await workroom.getByRole('button', { name, exact: true }).boundingBox())?.height, name).toBeGreaterThanOrEqual(44)
@@ -116,7 +116,7 @@ test('by touch at 360 px: nothing runs over, nothing typed is lost, a bad figure
     const field = (name: string) => workroom.getByRole('textbox', { name, exact: true })
     expect(await field('Waistband').inputValue()).toBe('29½')
     await workroom.reload()
-    await workroom.getByRole('heading', { name: 'Your measures' }).waitFor()
+    await workroom.getByRole('heading', { name: 'Your measurements' }).waitFor()
     expect(await field('Hip').inputValue()).toBe('1/0')
     expect(await over(workroom)).toBe(0)
     expect(await faults(workroom)).toEqual([])

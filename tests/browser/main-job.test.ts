@@ -112,7 +112,7 @@ test('where nothing is known of anybody, the popup says so and leads to the work
     const workroom = await opening
     await workroom.getByRole('heading', { name: 'What do you shop for?' }).waitFor()
     expect(workroom.url()).toBe(stranger.address('workroom.html#body'))
-    expect(await workroom.getByText(/^Records: in this extension/).count()).toBe(1)
+    expect(await workroom.getByText(/in this browser, in this extension/).count()).toBe(1)
   } finally {
     await stranger.close()
   }

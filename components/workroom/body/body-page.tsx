@@ -85,7 +85,7 @@ export function BodyPage(props: BodyPageProps) {
               value={units}
               onPick={onUnits}
             />
-            <Field label={t('body.taken-on')} typed={date} onTyped={setDate} problem={takenOn.ok ? null : t(takenOn.problem)} />
+            <Field label={t('body.taken-on')} type="date" typed={date} onTyped={setDate} problem={takenOn.ok ? null : t(takenOn.problem)} />
           </div>
           <p class="note">{t(`body.type.${units}`)}</p>
           {MAIN_PLACES.map(row)}

@@ -3,12 +3,15 @@ import { ALTERATIONS, type AlterationId } from '../../../core/ids/alterations.ts
 import { useWords } from '../../words.tsx'
 import { useDraft } from '../drafts.tsx'
 import { Field } from '../field.tsx'
+import { Fold } from '../fold.tsx'
 import { moneyTyped, typedMoney } from '../typed.ts'
 
 export type Prices = Partial<Record<AlterationId, number>>
 export interface PriceListProps {
   tailorPrices: Prices
   notions: Prices
+  /** The jobs that come up: they stand first, the others are folded away. */
+  met: readonly AlterationId[]
   currency: string
   onSave: (prices: { tailorPrices: Prices; notions: Prices }) => void
 }
@@ -16,7 +19,7 @@ export interface PriceListProps {
 type Typed = Readonly<Partial<Record<AlterationId, string>>>
 const LISTS = ['tailorPrices', 'notions'] as const
 
-export function PriceList({ tailorPrices, notions, currency, onSave }: PriceListProps) {
+export function PriceList({ tailorPrices, notions, met, currency, onSave }: PriceListProps) {
   const { t } = useWords()
   const { typed, type, drop } = useDraft<Record<(typeof LISTS)[number], Typed>>('prices', {
     tailorPrices: typedPrices(tailorPrices),
@@ -32,31 +35,36 @@ export function PriceList({ tailorPrices, notions, currency, onSave }: PriceList
     const form = event.currentTarget
     if (form instanceof HTMLElement) form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
   }
+  const isFirst = (id: AlterationId) => met.includes(id) || tailorPrices[id] !== undefined || notions[id] !== undefined
+  const first = ALTERATIONS.filter(isFirst)
+  const others = ALTERATIONS.filter((id) => !isFirst(id))
+  const row = (id: AlterationId) => (
+    <li key={id}>
+      <h3 id={`price-${id}`}>{t('prices.job', { alteration: id })}</h3>
+      {LISTS.map((list) => {
+        const text = typed[list][id] ?? ''
+        const money = typedMoney(text)
+        return (
+          <Field
+            key={list}
+            label={t(`prices.${list}`)}
+            labelledBy={`price-${id}`}
+            typed={text}
+            onTyped={(value) => type({ ...typed, [list]: { ...typed[list], [id]: value } })}
+            unit={currency}
+            problem={money.ok ? null : t(money.problem)}
+          />
+        )
+      })}
+    </li>
+  )
   return (
     <form class="wr-prices" noValidate onSubmit={save}>
       <p class="note">{t('prices.what')}</p>
-      <ul>
-        {ALTERATIONS.map((id) => (
-          <li key={id}>
-            <h3 id={`price-${id}`}>{t('prices.job', { alteration: id })}</h3>
-            {LISTS.map((list) => {
-              const text = typed[list][id] ?? ''
-              const money = typedMoney(text)
-              return (
-                <Field
-                  key={list}
-                  label={t(`prices.${list}`)}
-                  labelledBy={`price-${id}`}
-                  typed={text}
-                  onTyped={(value) => type({ ...typed, [list]: { ...typed[list], [id]: value } })}
-                  unit={currency}
-                  problem={money.ok ? null : t(money.problem)}
-                />
-              )
-            })}
-          </li>
-        ))}
-      </ul>
+      {first.length === 0 ? <p>{t('prices.none-met')}</p> : <ul>{first.map(row)}</ul>}
+      <Fold summary={t('prices.others', { count: others.length })}>
+        <ul>{others.map(row)}</ul>
+      </Fold>
       <button type="submit" class="btn main">
         {t('workroom.save')}
       </button>

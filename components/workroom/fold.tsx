@@ -5,8 +5,9 @@ import { useState } from 'preact/hooks'
 export function Fold({ summary, children }: { summary: string; children: ComponentChildren }) {
   const [opened, setOpened] = useState(false)
   return (
-    <details class="wr-more stitched" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
-      <summary>{summary}</summary>
+    <details class="wr-more stitched">
+      {/* a key that opens it presses it, too */}
+      <summary onClick={() => setOpened(true)}>{summary}</summary>
       {opened && children}
     </details>
   )

@@ -79,8 +79,8 @@ export function BodyPage(props: BodyPageProps) {
             <Pick
               label={t('body.units')}
               options={[
-                { value: 'in', label: t('workroom.unit.in') },
-                { value: 'cm', label: t('workroom.unit.cm') }
+                { value: 'cm', label: t('workroom.unit.cm') },
+                { value: 'in', label: t('workroom.unit.in') }
               ]}
               value={units}
               onPick={onUnits}

@@ -500,6 +500,6 @@ export const workroom = {
   'sample.added': 'A sample person with a small wardrobe is here for you to try.',
   'sample.removed': 'The sample is gone.',
   'sample.here': 'What is marked “Sample” is invented, for you to try.',
-  'sample.own': 'Enter your own measures',
+  'sample.own': 'Enter your own measurements',
   'sample.remove': 'Remove the sample'
 }

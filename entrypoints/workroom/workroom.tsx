@@ -1,11 +1,13 @@
 /** The workroom: which part is shown, for whom, and what was just done. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { HelpPlace } from '../../components/help-link.tsx'
 import { useWords, WordsOf } from '../../components/words.tsx'
 import { AlterationsPage } from '../../components/workroom/alterations/alterations-page.tsx'
 import type { Drafts } from '../../components/workroom/body/body-page.tsx'
 import { DraftsHeld } from '../../components/workroom/drafts.tsx'
 import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
+import { HelpPage } from '../../components/workroom/help/help-page.tsx'
 import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
 import type { Units } from '../../core/length.ts'
 import { personFor, setSettings } from '../../core/records/owned.ts'
@@ -56,17 +58,19 @@ export function Workroom({ records, stamp }: PageProps) {
   if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
   return (
     <WordsOf.Provider value={wording}>
-      <Parts
-        records={records}
-        stamp={stamp}
-        kept={kept}
-        person={person}
-        route={route}
-        wording={wording}
-        actions={actions}
-        onDone={setDone}
-        onError={setFailure}
-      />
+      <HelpPlace.Provider value="">
+        <Parts
+          records={records}
+          stamp={stamp}
+          kept={kept}
+          person={person}
+          route={route}
+          wording={wording}
+          actions={actions}
+          onDone={setDone}
+          onError={setFailure}
+        />
+      </HelpPlace.Provider>
       <DoneBar
         said={done === null ? null : t(done.code, done.values)}
         onUndo={done?.undo ? () => void takeBack(done).then(setDone) : null}
@@ -147,6 +151,7 @@ function Parts(props: PartProps) {
             actions={actions}
           />
         )}
+        {page === 'help' && <HelpPage topic={open} />}
         {page === 'settings' && (
           <SettingsPart records={records} stamp={stamp} kept={kept} person={person} answers={answers} actions={actions} onDone={onDone} />
         )}

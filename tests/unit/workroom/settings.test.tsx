@@ -1,6 +1,6 @@
 // @vitest-environment happy-dom
 /** The settings: each is kept at once, and nothing else of the person is touched. */
-import { fireEvent } from '@testing-library/preact'
+import { act } from '@testing-library/preact'
 import { afterEach, expect, test, vi } from 'vitest'
 import { SettingsPage, type SettingsPageProps } from '../../../components/workroom/settings/settings-page.tsx'
 import type { PersonShown } from '../../../components/workroom/shown.ts'
@@ -81,9 +81,12 @@ test('each level says in plain words what it is; the tailor, the pace and the ho
 
 /** Opens what is folded away under these words. */
 function unfold(words: string): void {
-  const fold = [...inPage().querySelectorAll('summary')].find((one) => textOf(one).startsWith(words))
+  const fold = [...inPage().querySelectorAll('details')].find((one) => textOf(one.querySelector('summary')).startsWith(words))
   if (fold === undefined) throw new Error(`nothing is folded under "${words}"`)
-  fireEvent.click(fold)
+  act(() => {
+    fold.open = true
+    fold.dispatchEvent(new Event('toggle'))
+  })
 }
 
 test('prices are asked for the jobs that came up, or have one; the others are folded away', () => {

@@ -4,7 +4,7 @@ import { useWords } from '../../components/words.tsx'
 import { AboutForm } from '../../components/workroom/body/about-form.tsx'
 import { BodyPage, type Drafts } from '../../components/workroom/body/body-page.tsx'
 import { PersonForm } from '../../components/workroom/body/person-form.tsx'
-import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
+import { type FirstDraft, personOf } from '../../components/workroom/first/first-draft.ts'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
 import { inUnits } from '../../components/workroom/settings/sewing.tsx'
 import { NEW_PERSON } from '../../core/records/owned.ts'
@@ -37,7 +37,7 @@ function NewPerson({ person, onDrafts, begun, actions, onClose }: BodyPartProps 
   const { t } = useWords()
   const { language } = navigator
   const usual = { ...NEW_PERSON, units: unitsUsual(language), currency: currencyUsual(language) }
-  const newPerson = person === null && begun !== null ? { ...usual, name: begun.name, units: begun.units } : usual
+  const newPerson = person === null && begun !== null ? { ...usual, ...personOf(begun) } : usual
   return (
     <>
       <Headline title={t('body.new-person')} />

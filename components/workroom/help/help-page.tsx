@@ -5,12 +5,16 @@ import { VERDICTS } from '../../../core/ids/verdicts.ts'
 import { INCH_MM } from '../../../core/length.ts'
 import { TERMS } from '../../../core/words/terms.ts'
 import { HELP_TOPICS, HelpLink, type HelpTopic } from '../../help-link.tsx'
+import { HouseMark } from '../../house-mark.tsx'
+import { Outline } from '../../outline/outline.tsx'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { Tape } from '../../tape/tape.tsx'
 import { TapeKey } from '../../tape/tape-key.tsx'
+import { TapeLine } from '../../tape/tape-line.tsx'
 import type { PointShown } from '../../tape/tape-words.ts'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'
 import { useWords } from '../../words.tsx'
+import { BodyFigure } from '../body/body-figure.tsx'
 import { Headline } from '../frame.tsx'
 import { LEVELS } from '../settings/sewing.tsx'
 import { GarmentMeasures, OwnMeasures } from './how-to-measure.tsx'
@@ -113,10 +117,29 @@ function Steps() {
             <h3>{t(`help.step.${step}`)}</h3>
             <p>{t(`help.step.${step}.what`)}</p>
           </div>
+          <div class="wr-help-picture">
+            <StepPicture step={step} />
+          </div>
         </li>
       ))}
     </ol>
   )
+}
+
+/** What the page in question shows, in small. */
+function StepPicture({ step }: { step: (typeof STEPS)[number] }) {
+  switch (step) {
+    case 1:
+      return <BodyFigure side="front" active="waistbandGirth" alone />
+    case 2:
+      return <HouseMark />
+    case 3:
+      return <VerdictMark verdict="alters-to-fit" large />
+    case 4:
+      return <TapeLine shown={{ ...SAMPLE_WAIST, from: 'inferred' }} width={88} />
+    case 5:
+      return <Outline kind="trousers" points={{}} plan={null} view="front" size="small" />
+  }
 }
 
 /** Invented: the waist of a pair of trousers, a little too big. */

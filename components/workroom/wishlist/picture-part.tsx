@@ -24,8 +24,8 @@ export function PicturePart({ title, picture, problem, onFile, onRemove }: Pictu
   }
   return (
     <section
+      aria-label={t('picture.part')}
       class={over ? 'wr-picture wr-over' : 'wr-picture'}
-      aria-labelledby={`${id}-name`}
       onDragOver={(event) => {
         event.preventDefault()
         setOver(true)
@@ -35,7 +35,7 @@ export function PicturePart({ title, picture, problem, onFile, onRemove }: Pictu
     >
       {picture !== null && <img src={picture} alt={t('picture.of', { title })} />}
       <div class="stack">
-        <label class="label" for={id} id={`${id}-name`}>
+        <label class="label" for={id}>
           {t(picture === null ? 'picture.add' : 'picture.other')}
         </label>
         <input

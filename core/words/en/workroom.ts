@@ -300,6 +300,7 @@ export const workroom = {
   'wishlist.visit': 'Its page',
   'wishlist.gone': 'You no longer keep this listing.',
   'picture.of': 'Your picture of {title}',
+  'picture.part': 'Picture of the listing',
   'picture.add': 'Add a picture',
   'picture.other': 'Choose another picture',
   'picture.what': 'Choose a file, or drop one here. A small copy is kept with the listing, on this machine only.',

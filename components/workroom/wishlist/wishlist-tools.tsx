@@ -37,7 +37,7 @@ export function WishlistTools(props: WishlistToolsProps) {
   const id = useId()
   const set = filtersSet(search)
   return (
-    <search class="wr-tools">
+    <search class={props.hasHeads ? 'wr-tools' : 'wr-tools wr-no-heads'}>
       <Field label={t('wishlist.find')} type="search" typed={search.find} onTyped={(find) => onSearch({ ...search, find })} />
       {!props.hasHeads && (
         <Choice

@@ -231,7 +231,7 @@ test('own ease and limits, and what can be altered, fit a narrow page', async ()
     await limit.blur()
     await workroom.getByText('Never: you ruled it out.').waitFor()
     await workroom.goto(rig.address('workroom.html#wishlist'))
-    await workroom.getByRole('button', { name: 'Sample: bottle green wool trousers' }).click()
+    await workroom.getByRole('button', { name: 'Sample: bottle green wool trousers', exact: true }).click()
     await workroom
       .getByText(/Take .* out of the waist (?!at the centre back)/)
       .first()

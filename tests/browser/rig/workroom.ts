@@ -58,7 +58,7 @@ export class Workroom {
     await this.page.getByRole('table').waitFor()
     return this.page
       .getByRole('row')
-      .filter({ has: this.page.getByRole('button') })
+      .filter({ has: this.page.getByRole('rowheader') })
       .allTextContents()
   }
 }

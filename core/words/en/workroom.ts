@@ -426,7 +426,7 @@ export const workroom = {
 
   'backup.title': 'Backup',
   'backup.told':
-    '{people} {people|one:person|other:people}, {measures} body {measures|one:measure|other:measures}, {garments} ' +
+    '{people} {people|one:person|other:people}, {measures} body {measures|one:measurement|other:measurements}, {garments} ' +
     '{garments|one:garment|other:garments}, {listings} kept {listings|one:listing|other:listings}.',
   'backup.save': 'To a file',
   'backup.save.what':
@@ -447,7 +447,7 @@ export const workroom = {
     'This version can’t read {count} {count|one:entry|other:entries}. {count|one:It stays|other:They stay} as found, and ' +
     'every backup includes {count|one:it|other:them}.',
   'backup.table.people': 'Person',
-  'backup.table.bodyMeasurements': 'Body measure',
+  'backup.table.bodyMeasurements': 'Body measurement',
   'backup.table.garmentsOwned': 'Garment',
   'backup.table.listingsKept': 'Kept listing',
   'backup.table.looks': 'Listing looked at',

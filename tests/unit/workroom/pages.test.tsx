@@ -436,7 +436,7 @@ test('the backup page lists what could not be read, and says what came of a file
       onLoad={onLoad}
     />
   )
-  expect(shownText()).toContain('1 person, 2 body measures, 1 garment, 0 kept listings.')
+  expect(shownText()).toContain('1 person, 2 body measurements, 1 garment, 0 kept listings.')
   expect(shownText()).toContain('Person odd units')
   expect(shownText()).toContain('2 added.')
 })

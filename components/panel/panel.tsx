@@ -6,6 +6,7 @@ import type { Fit } from '../../core/wearer/body.ts'
 import { Answer } from '../answer/answer.tsx'
 import { conditionsSaid } from '../answer/condition-line.tsx'
 import type { KeepActions } from '../answer/keep-acts.tsx'
+import { HelpLink } from '../help-link.tsx'
 import { type Judged, type PlanChoice, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
 import { SavedNote } from '../saving/saving-now.tsx'
@@ -139,6 +140,7 @@ function Body(props: PanelProps & { judged: Judged }) {
         <button type="button" class="btn bare" onClick={() => props.onWorkroom()}>
           {t('popup.workroom')}
         </button>
+        <HelpLink />
       </div>
       <MeasuredPoints judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />
       {!leave && <WhatMoves judged={judged} />}

@@ -5,6 +5,7 @@ import type { Fit } from '../../core/wearer/body.ts'
 import { Answer } from '../answer/answer.tsx'
 import type { KeepActions } from '../answer/keep-acts.tsx'
 import { cutWords } from '../cut/cut-words.ts'
+import { HelpLink } from '../help-link.tsx'
 import type { Judged } from '../judged.ts'
 import { ListingHead } from '../panel/listing-head.tsx'
 import { type PointRow, pointRows } from '../panel/point-rows.ts'
@@ -59,6 +60,7 @@ export function Popup(props: PopupProps) {
               <button type="button" class="btn bare" onClick={() => props.onWorkroom()}>
                 {t('popup.workroom')}
               </button>
+              <HelpLink />
             </div>
           </>
         )}

@@ -1,28 +1,22 @@
-/** Everything to a file and back, what could not be read, and light or dark. */
+/** Everything to a file and back, and what could not be read. */
 import type { ComponentChildren } from 'preact'
 import { useId } from 'preact/hooks'
-import { Pick } from '../pick.tsx'
 import { useWords } from '../words.tsx'
 import { Headline } from './frame.tsx'
 
-export type Theme = 'system' | 'light' | 'dark'
 export interface BackupPageProps {
   counts: { people: number; measures: number; garments: number; listings: number }
   /** What could not be read, each with the fields at fault. */
   unreadable: readonly { table: string; id: string; fields: readonly string[] }[]
   /** What came of the last loading, as sentences. */
   outcome: readonly string[]
-  theme: Theme
-  onTheme: (theme: Theme) => void
   onSave: () => void
   onLoad: (file: File) => void
   /** What stands between loading and the rest: a file that waits, conflicts. */
   children?: ComponentChildren
 }
 
-const THEMES: readonly Theme[] = ['system', 'light', 'dark']
-
-export function BackupPage({ counts, unreadable, outcome, theme, onTheme, onSave, onLoad, children }: BackupPageProps) {
+export function BackupPage({ counts, unreadable, outcome, onSave, onLoad, children }: BackupPageProps) {
   const { t } = useWords()
   const id = useId()
   return (
@@ -74,15 +68,6 @@ export function BackupPage({ counts, unreadable, outcome, theme, onTheme, onSave
           </ul>
         </section>
       )}
-      <section class="part stack">
-        <h2>{t('backup.look')}</h2>
-        <Pick
-          label={t('backup.look.which')}
-          options={THEMES.map((value) => ({ value, label: t(`backup.look.${value}`) }))}
-          value={theme}
-          onPick={onTheme}
-        />
-      </section>
     </>
   )
 }

@@ -13,12 +13,14 @@ export interface FieldProps {
   note?: string | null
   /** Stands behind the field: a unit, a currency. */
   unit?: string
-  type?: 'text' | 'search'
+  type?: 'text' | 'search' | 'date'
   /** Several lines. */
   long?: boolean
   required?: boolean
   /** The id of what names the field first, where its label alone is not enough. */
   labelledBy?: string
+  /** The number of its ring on the drawing beside it. */
+  number?: number | undefined
   children?: ComponentChildren
 }
 
@@ -34,6 +36,7 @@ export function Field({
   long = false,
   required = false,
   labelledBy,
+  number,
   children
 }: FieldProps) {
   const id = useId()
@@ -58,14 +61,23 @@ export function Field({
   }
   return (
     <div class="wr-field">
-      <label class="label" for={id} id={`${id}-label`}>
-        {label}
-      </label>
+      <span class={number === undefined ? undefined : 'wr-numbered'}>
+        {number !== undefined && (
+          <span class="wr-number" aria-hidden="true">
+            {number}
+          </span>
+        )}
+        <label class="label" for={id} id={`${id}-label`}>
+          {label}
+        </label>
+      </span>
       <div class="wr-value">
         {long ? (
           <textarea {...shared} rows={3} onInput={(event) => onTyped(event.currentTarget.value)} />
         ) : type === 'search' ? (
           <input {...line} type="search" />
+        ) : type === 'date' ? (
+          <input {...line} type="date" />
         ) : (
           <input {...line} type="text" />
         )}

@@ -1,10 +1,11 @@
 /** The workroom's head and the page under it: the same on every page. */
 import type { ComponentChildren } from 'preact'
+import { useRef } from 'preact/hooks'
 import { HouseMark } from '../house-mark.tsx'
 import { useWords } from '../words.tsx'
 
-export const PAGES = ['wishlist', 'wardrobe', 'body', 'backup'] as const
-/** Parts that are reached from others: the help, the first visit, the listing that was open before it, a card for the shop. */
+export const PAGES = ['wishlist', 'wardrobe', 'body', 'settings', 'backup', 'help'] as const
+/** Parts that are reached from others: the table of jobs, the first visit, the listing that was open before it, a card for the shop, the work on a find. */
 export const ALL_PAGES = [...PAGES, 'alterations', 'first', 'look', 'card', 'work'] as const
 export type PageName = (typeof ALL_PAGES)[number]
 
@@ -57,7 +58,7 @@ export function Frame({ page, people, personId, onPerson, place, children }: Fra
         {children}
       </main>
       <footer class="wr-foot">
-        <a href="#alterations" aria-current={page === 'alterations' ? 'page' : undefined}>
+        <a class="wr-foot-link" href="#what-can-be-altered" aria-current={page === 'alterations' ? 'page' : undefined}>
           {t('workroom.page.alterations')}
         </a>
       </footer>
@@ -80,20 +81,38 @@ export function Empty({ children }: { children: ComponentChildren }) {
   return <div class="wr-empty stack">{children}</div>
 }
 
-/** What was just done, with the way back; announced, and gone when something else is done. */
+/**
+ * What was just done, with the way back; announced, and gone when something else is done. Pressed, it goes, so the focus goes back to where
+ * it came from, and where that went, too, to the page.
+ */
 export function DoneBar({ said, onUndo, onClose }: { said: string | null; onUndo: (() => void) | null; onClose: () => void }) {
   const { t } = useWords()
+  const from = useRef<HTMLElement | null>(null)
+  const leave = (act: () => void) => () => {
+    act()
+    const before = from.current
+    const target = before?.isConnected === true ? before : document.getElementById('main')
+    target?.focus()
+  }
   return (
-    <div role="status" class={said === null ? undefined : 'changed'}>
+    <div
+      role="status"
+      class={said === null ? undefined : 'changed'}
+      onFocusIn={(event: FocusEvent) => {
+        const bar = event.currentTarget
+        const came = event.relatedTarget
+        if (came instanceof HTMLElement && bar instanceof HTMLElement && !bar.contains(came)) from.current = came
+      }}
+    >
       {said !== null && (
         <>
           <p>{said}</p>
           {onUndo !== null && (
-            <button type="button" class="btn small" onClick={onUndo}>
+            <button type="button" class="btn small" onClick={leave(onUndo)}>
               {t('workroom.undo')}
             </button>
           )}
-          <button type="button" class="btn small bare" onClick={onClose}>
+          <button type="button" class="btn small bare" onClick={leave(onClose)}>
             {t('workroom.close')}
           </button>
         </>

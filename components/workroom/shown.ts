@@ -78,8 +78,12 @@ export interface ListingShown extends ListingFields {
   site: string
   address: string
   keptAt: string
-  /** What the page or the person says it costs. */
+  /** What the page or the person says it costs, in the person's currency. */
   price: number | null
+  /** What the page says in another currency, where the person typed nothing; left out: it says nothing else. */
+  priceElsewhere?: { amount: number; currency: string } | null
+  /** The picture the person gave it, as a data address; null or left out: none. */
+  picture?: string | null
   kind: GarmentKind | null
   /** The answer when it was kept. */
   verdictThen: {

@@ -4,7 +4,6 @@ import { BackupPage } from '../../components/workroom/backup-page.tsx'
 import { Planned, UnsettledPart, type UnsettledShown } from '../../components/workroom/backup-planned.tsx'
 import { type Counted, type Imported, importBackup, previewBackup } from '../../core/records/backup.ts'
 import { unreadable } from '../../core/records/find.ts'
-import { setSettings } from '../../core/records/owned.ts'
 import { TABLES } from '../../core/records/schemas.ts'
 import { settle, unsettled } from '../../core/records/settle.ts'
 import { say, type Wording } from '../../core/words/say.ts'
@@ -59,8 +58,6 @@ export function BackupPart({ records, stamp, saving, kept, wording, onDone, onEr
       }}
       unreadable={lost ?? []}
       outcome={outcome}
-      theme={kept.settings.theme}
-      onTheme={(theme) => void saving.run((records) => setSettings(records, { theme }, stamp()))}
       onSave={() =>
         void saveBackup(records, stamp())
           .then((name) => {

@@ -1,15 +1,13 @@
 /** The Body page with its person: somebody new, or the one chosen. */
 import { useState } from 'preact/hooks'
 import { useWords } from '../../components/words.tsx'
+import { AboutForm } from '../../components/workroom/body/about-form.tsx'
 import { BodyPage, type Drafts } from '../../components/workroom/body/body-page.tsx'
-import { EasePart } from '../../components/workroom/body/ease-part.tsx'
-import { LimitsPart } from '../../components/workroom/body/limits-part.tsx'
 import { PersonForm } from '../../components/workroom/body/person-form.tsx'
-import { PriceList } from '../../components/workroom/body/price-list.tsx'
-import { type Saved, whenSaved } from '../../components/workroom/drafts.tsx'
-import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
+import { whenSaved } from '../../components/workroom/drafts.tsx'
+import { type FirstDraft, personOf } from '../../components/workroom/first/first-draft.ts'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
-import type { PersonFields } from '../../components/workroom/shown.ts'
+import { inUnits } from '../../components/workroom/settings/sewing.tsx'
 import { NEW_PERSON } from '../../core/records/owned.ts'
 import type { BodyMeasurement, Person } from '../../core/records/schemas.ts'
 import { currencyUsual, unitsUsual } from './where-usual.ts'
@@ -40,7 +38,7 @@ function NewPerson({ person, onDrafts, begun, actions, onClose }: BodyPartProps 
   const { t } = useWords()
   const { language } = navigator
   const usual = { ...NEW_PERSON, units: unitsUsual(language), currency: currencyUsual(language) }
-  const newPerson = person === null && begun !== null ? { ...usual, name: begun.name, units: begun.units } : usual
+  const newPerson = person === null && begun !== null ? { ...usual, ...personOf(begun) } : usual
   return (
     <>
       <Headline title={t('body.new-person')} />
@@ -49,7 +47,7 @@ function NewPerson({ person, onDrafts, begun, actions, onClose }: BodyPartProps 
           <p>{t('body.nobody')}</p>
           <p>{t('body.nobody.how')}</p>
           <p>
-            <a href="#first">{t('body.nobody.short')}</a>
+            <a href="#first-visit">{t('body.nobody.short')}</a>
           </p>
         </Empty>
       )}
@@ -63,7 +61,6 @@ function NewPerson({ person, onDrafts, begun, actions, onClose }: BodyPartProps 
             return whenSaved(saved, onClose)
           }}
           onCancel={person === null ? null : onClose}
-          onRemove={null}
         />
       </section>
     </>
@@ -81,7 +78,7 @@ function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd
         today={today}
         drafts={drafts}
         onDrafts={onDrafts}
-        onUnits={(units) => void actions.editPerson(person.id, { units }, person.name, person)}
+        onUnits={(units) => void actions.choosePerson(person.id, inUnits(person.means, units), person.name, person)}
         onMeasured={(measure, mm, stated, takenOn) => actions.measured(person.id, measure, mm, stated, takenOn)}
         onRemove={(id) => void actions.removeMeasure(id)}
       />
@@ -92,50 +89,17 @@ function KnownPerson({ person, measures, today, drafts, onDrafts, actions, onAdd
             {t('body.add-person')}
           </button>
         </div>
-        <PersonForm
+        <AboutForm
           key={person.id}
           draft={`person/${person.id}`}
           person={person}
           onSave={(fields, began) => actions.editPerson(person.id, fields, person.name, began)}
-          onCancel={null}
           onRemove={() => void actions.removePerson(person.id, person.name)}
         />
-        <OwnFigures person={person} onEdit={(fields, began) => actions.editPerson(person.id, fields, person.name, began ?? person)} />
+        <p class="note">
+          <a href="#settings">{t('body.settings')}</a>
+        </p>
       </section>
-    </>
-  )
-}
-
-/** What a person may set otherwise than the tables: ease, limits of jobs, prices. */
-function OwnFigures({
-  person,
-  onEdit
-}: {
-  person: Person
-  onEdit: (fields: Partial<PersonFields>, began?: Partial<PersonFields>) => Saved
-}) {
-  const { t } = useWords()
-  const { tailorPrices = {}, notions = {} } = person.means
-  return (
-    <>
-      <details class="wr-more stitched">
-        <summary>{t('ease.title')}</summary>
-        <EasePart own={person.easeOf ?? []} fit={person.fit} onOwn={(easeOf) => onEdit({ easeOf })} />
-      </details>
-      <details class="wr-more stitched">
-        <summary>{t('limits.title')}</summary>
-        <LimitsPart own={person.limits ?? {}} onOwn={(limits) => onEdit({ limits })} />
-      </details>
-      <details class="wr-more stitched">
-        <summary>{t('prices.title')}</summary>
-        <PriceList
-          key={JSON.stringify([person.means.tailorPrices, person.means.notions])}
-          tailorPrices={tailorPrices}
-          notions={notions}
-          currency={person.currency}
-          onSave={(prices, began) => onEdit({ means: { ...person.means, ...prices } }, { means: { ...person.means, ...began } })}
-        />
-      </details>
     </>
   )
 }

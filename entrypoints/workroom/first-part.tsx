@@ -1,16 +1,15 @@
 /** The first visit with its records: what is typed is kept in this browser until it is saved. */
 import { useState } from 'preact/hooks'
 import * as z from 'zod/mini'
-import { type FirstDraft, firstDraft } from '../../components/workroom/first/first-draft.ts'
+import { useWords } from '../../components/words.tsx'
+import { type FirstDraft, type FirstPerson, firstDraft } from '../../components/workroom/first/first-draft.ts'
 import { FirstVisit } from '../../components/workroom/first/first-visit.tsx'
 import { SHOPPED_FOR } from '../../components/workroom/first/shops-for.ts'
 import type { GarmentFields } from '../../components/workroom/shown.ts'
 import { GARMENT_KINDS } from '../../core/ids/kinds.ts'
 import { POINTS } from '../../core/ids/points.ts'
-import type { Units } from '../../core/length.ts'
 import { NEW_PERSON } from '../../core/records/owned.ts'
 import { BODY_MEASURES } from '../../core/wearer/body.ts'
-import { say } from '../../core/words/say.ts'
 import { currencyUsual, unitsUsual } from './where-usual.ts'
 import type { WorkroomActions } from './workroom-actions.ts'
 
@@ -29,20 +28,20 @@ export interface FirstPartProps {
 }
 
 export function FirstPart({ actions, today, begin, onSkip, onSample, onSaved }: FirstPartProps) {
-  const [draft, setDraft] = useState<FirstDraft>(() => kept() ?? { ...firstDraft(unitsUsual(navigator.language)), step: begin })
+  const { t } = useWords()
+  const [draft, setDraft] = useState<FirstDraft>(() => kept() ?? { ...begun(), step: begin })
   const keep = (next: FirstDraft) => {
     setDraft(next)
     keepDraft(next)
   }
-  const somebody = ({ name, units }: { name: string; units: Units }) => ({
+  const somebody = (person: FirstPerson) => ({
     ...NEW_PERSON,
-    name: name === '' ? say({ code: 'first.me', values: {} }, { units }) : name,
-    units,
-    currency: currencyUsual(navigator.language)
+    ...person,
+    name: person.name === '' ? t('first.me') : person.name
   })
   const liked = (garment: Pick<GarmentFields, 'kind' | 'measures'>): GarmentFields => ({
     ...garment,
-    name: say({ code: 'first.liked-name', values: { kind: garment.kind } }, { units: draft.units }),
+    name: t('first.liked-name', { kind: garment.kind }),
     notes: ''
   })
   const saved = (done: boolean) => {
@@ -63,9 +62,13 @@ export function FirstPart({ actions, today, begin, onSkip, onSample, onSaved }: 
 }
 
 const stored: z.ZodMiniType<FirstDraft> = z.object({
-  step: z.enum(['what', 'body', 'garment']),
+  step: z.enum(['what', 'sewing', 'body', 'garment']),
+  towards: z.enum(['body', 'garment']),
   name: z.string(),
   units: z.enum(['cm', 'in']),
+  currency: z.string(),
+  level: z.union([z.literal(1), z.literal(2), z.literal(3), z.literal(4), z.literal(5)]),
+  tailor: z.boolean(),
   chosen: z.array(z.enum(SHOPPED_FOR)),
   body: z.partialRecord(z.enum(BODY_MEASURES), z.string()),
   kind: z.enum(GARMENT_KINDS),
@@ -73,9 +76,13 @@ const stored: z.ZodMiniType<FirstDraft> = z.object({
   garment: z.partialRecord(z.enum(POINTS), z.string())
 })
 
+const begun = (): FirstDraft => firstDraft(unitsUsual(navigator.language), currencyUsual(navigator.language))
+
 function kept(): FirstDraft | null {
   try {
-    const parsed = stored.safeParse(JSON.parse(localStorage.getItem(KEY) ?? 'null'))
+    const found: unknown = JSON.parse(localStorage.getItem(KEY) ?? 'null')
+    // what a version before this one had not asked yet is as it begins
+    const parsed = stored.safeParse(typeof found === 'object' && found !== null ? { ...begun(), ...found } : null)
     return parsed.success ? parsed.data : null
   } catch {
     // storage switched off, or not ours: begin anew

@@ -1,7 +1,7 @@
 /** The listing that was open when its reader had no body yet: set beside what was just entered, so that a first answer needs no further step. */
 import { WithinMain } from '../../components/main-part.tsx'
 import { useWords } from '../../components/words.tsx'
-import { Empty } from '../../components/workroom/frame.tsx'
+import { Empty, Headline } from '../../components/workroom/frame.tsx'
 import type { Look } from '../../core/records/schemas.ts'
 import { LookApart } from '../view/look-apart.tsx'
 import type { PageProps } from '../view/page-start.tsx'
@@ -26,9 +26,12 @@ export function LookedAt({ records, stamp, saving, kept, onError }: LookedAtProp
   const look = lastRead(looks)
   if (look === null) {
     return (
-      <Empty>
-        <p>{t('wishlist.empty.how')}</p>
-      </Empty>
+      <>
+        <Headline title={t('workroom.page.look')} />
+        <Empty>
+          <p>{t('wishlist.empty.how')}</p>
+        </Empty>
+      </>
     )
   }
   return (

@@ -1,23 +1,28 @@
 import { useEffect, useState } from 'preact/hooks'
 import { WithinMain } from '../../components/main-part.tsx'
 import { useWords } from '../../components/words.tsx'
+import { PicturePart } from '../../components/workroom/wishlist/picture-part.tsx'
 import { openKept } from '../../core/records/kept.ts'
 import { LookApart } from '../view/look-apart.tsx'
 import type { PageProps } from '../view/page-start.tsx'
 import { allLooks, useSaved } from '../view/use-records.ts'
 import type { Everything } from './everything.ts'
+import { pictureFrom } from './picture-file.ts'
 import { cardAddress } from './wishlist-part.tsx'
 import { workAddress } from './work-part.tsx'
+import type { WorkroomActions } from './workroom-actions.ts'
 
 export interface OpenListingProps extends PageProps {
   kept: Everything
   listingId: string
+  actions: WorkroomActions
   onError: (error: unknown) => void
 }
 
 /** A kept listing, opened in the panel that stands beside pages. What is changed here is changed in the listing; its button keeps the answer, too. */
-export function OpenListing({ records, stamp, saving, kept, listingId, onError }: OpenListingProps) {
+export function OpenListing({ records, stamp, saving, kept, listingId, actions, onError }: OpenListingProps) {
   const { t } = useWords()
+  const [problem, setProblem] = useState<string | null>(null)
   const [lookId, setLookId] = useState<string | null>(null)
   const looks = useSaved(records, allLooks, onError)
   const listing = kept.listings.find((one) => one.id === listingId)
@@ -45,6 +50,20 @@ export function OpenListing({ records, stamp, saving, kept, listingId, onError }
         <WithinMain.Provider value>
           <LookApart records={records} stamp={stamp} saving={saving} look={look} wardrobe={kept} place="none" windowId={null} />
         </WithinMain.Provider>
+      )}
+      {listing !== undefined && (
+        <PicturePart
+          title={listing.title || t('wishlist.untitled')}
+          picture={listing.picture ?? null}
+          problem={problem}
+          onFile={(file) =>
+            void pictureFrom(file).then((read) => {
+              setProblem(read.ok ? null : read.problem)
+              if (read.ok) void actions.setPicture(listing.id, read.picture, listing.title || t('wishlist.untitled'))
+            })
+          }
+          onRemove={() => void actions.setPicture(listing.id, null, listing.title || t('wishlist.untitled'))}
+        />
       )}
     </div>
   )

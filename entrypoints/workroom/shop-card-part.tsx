@@ -12,10 +12,11 @@ export interface ShopCardPartProps {
 }
 
 export function ShopCardPart({ listings, answers, listingId }: ShopCardPartProps) {
-  const { t } = useWords()
+  const { t, wording } = useWords()
+  const currency = wording.currency ?? ''
   const listing = listings.find(({ id }) => id === listingId)
   const answer = answers.get(listingId) ?? null
-  const shown = listing === undefined ? null : listingShown(listing, answer)
+  const shown = listing === undefined ? null : listingShown(listing, answer, currency)
   return (
     <div>
       <p class="row noprint wr-to-others">

@@ -32,11 +32,47 @@ const CURRENCIES = table<string>({
   PL: 'PLN',
   CZ: 'CZK',
   HU: 'HUF',
-  RO: 'RON'
+  RO: 'RON',
+  IS: 'ISK',
+  TR: 'TRY',
+  UA: 'UAH',
+  KR: 'KRW',
+  CN: 'CNY',
+  HK: 'HKD',
+  TW: 'TWD',
+  SG: 'SGD',
+  TH: 'THB',
+  MY: 'MYR',
+  PH: 'PHP',
+  ID: 'IDR',
+  VN: 'VND',
+  BR: 'BRL',
+  MX: 'MXN',
+  AR: 'ARS',
+  CL: 'CLP',
+  CO: 'COP',
+  IL: 'ILS',
+  AE: 'AED',
+  SA: 'SAR',
+  EG: 'EGP',
+  MA: 'MAD',
+  KE: 'KES',
+  NG: 'NGN'
 })
 const EURO = new Set('AT BE CY DE EE ES FI FR GR HR IE IT LT LU LV MT NL PT SI SK'.split(' '))
+/** The region that a language is spoken in most, where it names none itself: `sv` is Sweden; not for English, Spanish or Arabic. */
+const likelyRegion = (language: string): string => {
+  try {
+    const locale = new Intl.Locale(language)
+    return locale.region ?? (WIDE.has(locale.language) ? '' : (locale.maximize().region ?? ''))
+  } catch {
+    return ''
+  }
+}
+/** Languages of many countries: which of them is anybody's guess. */
+const WIDE = new Set(['en', 'es', 'pt', 'ar', 'zh', 'fr'])
 /** '' where the language names no region, or one that is not in the table. */
 export function currencyUsual(language: string): string {
-  const region = regionOf(language)
+  const region = likelyRegion(language)
   return EURO.has(region) ? 'EUR' : (CURRENCIES[region] ?? '')
 }

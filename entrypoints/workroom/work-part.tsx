@@ -19,6 +19,7 @@ import { worksheetFor } from '../../core/worksheet/worksheet.ts'
 import type { Place } from './acts.ts'
 import type { Everything } from './everything.ts'
 import { type AnswerNow, requestNow } from './use-answers.ts'
+import { addressOf } from './use-route.ts'
 import { workActions } from './work-actions.ts'
 
 export interface WorkPartProps {
@@ -29,7 +30,7 @@ export interface WorkPartProps {
   today: string
 }
 
-export const workAddress = (listingId: string): string => `#work/${encodeURIComponent(listingId)}`
+export const workAddress = (listingId: string): string => addressOf('work', listingId)
 
 export function WorkPart({ kept, answers, listingId, place, today }: WorkPartProps) {
   const { t, wording } = useWords()

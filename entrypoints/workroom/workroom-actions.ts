@@ -1,11 +1,11 @@
 /** What the workroom's pages do to the records. Each says what it did, and how to take it back. */
-import type { GarmentFields, ListingChanges, ListingFields, PersonFields } from '../../components/workroom/shown.ts'
+import type { GarmentFields, ListingChanges, ListingFields, PersonFields, Status } from '../../components/workroom/shown.ts'
 import { type Change, patch, put, remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { changesSince, edit } from '../../core/records/edit.ts'
 import { where } from '../../core/records/find.ts'
 import { markFavourite, setSettings } from '../../core/records/owned.ts'
-import type { Stamp, TableName } from '../../core/records/schemas.ts'
+import type { Fields, Stamp, TableName } from '../../core/records/schemas.ts'
 import { changeListing } from '../../core/records/shared-fields.ts'
 import { there } from '../../core/records/trouble.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
@@ -23,7 +23,8 @@ export function workroomActions(records: Records, stamp: () => Stamp, done: (don
     ...bodyActions(place),
     ...garmentActions(place),
     ...listingActions(place),
-    ...sampleActions(place)
+    ...sampleActions(place),
+    ...settingsActions(place)
   }
 }
 export type WorkroomActions = ReturnType<typeof workroomActions>
@@ -66,6 +67,12 @@ function peopleActions(place: Place) {
       actOfForm(place, async (records, settle) => {
         const change = await edit(records, 'people', id, { began, mine, settle }, stamp())
         return { code: 'person.saved', values: { name: mine.name ?? name }, undo: backOne(place, change) }
+      }),
+    /** Something chosen rather than typed: it counts at once, and joins what was changed elsewhere since it was shown as in `began`. */
+    choosePerson: (id: string, mine: Partial<PersonFields>, name: string, began: Partial<PersonFields>) =>
+      act(place, async (records) => {
+        const change = await edit(records, 'people', id, { began, mine, settle: 'mine' }, stamp())
+        return { code: 'person.saved', values: { name }, undo: backOne(place, change) }
       }),
     removePerson: (id: string, name: string) =>
       act(place, async (records) => {
@@ -132,19 +139,50 @@ function listingActions(place: Place) {
   const { stamp } = place
   return {
     /** Only what was changed is written: the rest may have been changed in the panel since. */
-    editListing: (id: string, { money, ...changes }: ListingChanges, title: string, began?: ListingFields) =>
+    editListing: (id: string, { money, ...changes }: ListingChanges, title: string, began?: Partial<ListingFields>) =>
       actOfForm(place, async (records, settle) => {
         const change = await changeListing(records, id, stamp(), (listing) => {
-          const from = began ?? listing
+          const from = { ...listing, ...began }
           const mine = { ...changes, ...(money === undefined ? {} : { money: { ...from.money, ...money } }) }
           return changesSince<ListingFields>(from, mine, listing, settle)
         })
-        return { code: 'wishlist.saved', values: { title }, undo: backListing(place, there(change)) }
+        return { ...saidOf(changes, title), undo: backListing(place, there(change)) }
+      }),
+    /** One word chosen in the row: it counts at once. */
+    setStatus: (id: string, status: Status, title: string) =>
+      act(place, async (records) => {
+        const change = await changeListing(records, id, stamp(), () => ({ status }))
+        return { ...saidOf({ status }, title), undo: backListing(place, there(change)) }
+      }),
+    /** A picture as a data address; null takes it away. */
+    setPicture: (id: string, picture: string | null, title: string) =>
+      act(place, async (records) => {
+        const change = await changeListing(records, id, stamp(), () => ({ picture }))
+        const code = picture === null ? 'picture.removed' : 'picture.kept'
+        return { code, values: { title }, undo: backListing(place, there(change)) }
       }),
     removeListing: (id: string, title: string) =>
       act(place, async (records) => {
         const change = there(await remove(records, 'listingsKept', id, stamp()))
         return { code: 'wishlist.removed', values: { title }, undo: backListing(place, change) }
+      })
+  }
+}
+
+/** What was changed, named where it is one thing. */
+function saidOf(changes: Omit<ListingChanges, 'money'>, title: string): Pick<Done, 'code' | 'values'> {
+  if (changes.status !== undefined) return { code: 'wishlist.now', values: { title, status: changes.status } }
+  return { code: changes.notes === undefined ? 'wishlist.saved' : 'wishlist.noted', values: { title } }
+}
+
+function settingsActions(place: Place) {
+  const { stamp } = place
+  return {
+    /** Of everybody: look and language. */
+    setLook: (changes: Partial<Pick<Fields<'settings'>, 'theme' | 'language'>>) =>
+      act(place, async (records) => {
+        await setSettings(records, changes, stamp())
+        return { code: 'settings.saved', values: {}, undo: null }
       })
   }
 }

@@ -2,12 +2,14 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
 import { Apart } from '../../components/apart.tsx'
 import { BrokenPart } from '../../components/broken.tsx'
+import { HelpPlace } from '../../components/help-link.tsx'
 import { useWords, WordsOf } from '../../components/words.tsx'
 import { AlterationsPage } from '../../components/workroom/alterations/alterations-page.tsx'
 import type { Drafts } from '../../components/workroom/body/body-page.tsx'
 import { DraftsHeld } from '../../components/workroom/drafts.tsx'
 import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
+import { HelpPage } from '../../components/workroom/help/help-page.tsx'
 import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
 import { personFor, setSettings } from '../../core/records/owned.ts'
 import type { Person } from '../../core/records/schemas.ts'
@@ -29,9 +31,10 @@ import { LookedAt, lastRead } from './looked-at.tsx'
 import { Missing } from './missing.tsx'
 import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
+import { SettingsPart } from './settings-part.tsx'
 import { ShopCardPart } from './shop-card-part.tsx'
-import { useAnswers } from './use-answers.ts'
-import { type Route, useRoute } from './use-route.ts'
+import { type AnswerNow, useAnswers } from './use-answers.ts'
+import { addressOf, type Route, useRoute } from './use-route.ts'
 import { WishlistPart } from './wishlist-part.tsx'
 import { WorkPart } from './work-part.tsx'
 import { type Done, type WorkroomActions, workroomActions } from './workroom-actions.ts'
@@ -58,18 +61,20 @@ export function Workroom({ records, stamp, saving }: PageProps) {
   if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
   return (
     <WordsOf.Provider value={wording}>
-      <Parts
-        records={records}
-        stamp={stamp}
-        saving={saving}
-        kept={kept}
-        person={person}
-        route={route}
-        wording={wording}
-        actions={actions}
-        onDone={setDone}
-        onError={setFailure}
-      />
+      <HelpPlace.Provider value="">
+        <Parts
+          records={records}
+          stamp={stamp}
+          saving={saving}
+          kept={kept}
+          person={person}
+          route={route}
+          wording={wording}
+          actions={actions}
+          onDone={setDone}
+          onError={setFailure}
+        />
+      </HelpPlace.Provider>
       <DoneBar
         said={done === null ? null : t(done.code, done.values)}
         onUndo={done?.undo ? () => void takeBack(done).then(setDone) : null}
@@ -85,6 +90,9 @@ async function takeBack(done: Done): Promise<Done> {
   if (back === null) return done
   return { code: back ? 'workroom.undone' : 'workroom.not-undone', values: {}, undo: null }
 }
+
+/** Pages that need nobody's measures. */
+const OPEN_TO_ALL: ReadonlySet<Route['page']> = new Set(['backup', 'alterations', 'help', 'settings'])
 
 interface PartProps extends PageProps {
   kept: Everything
@@ -109,7 +117,7 @@ function Parts(props: PartProps) {
   const answers = useAnswers(kept, wording)
   const drafted = useHeldDrafts(person)
   const isNobody = kept.people.length === 0 && kept.listings.length === 0 && skipped === null
-  const isFirst = page === 'first' || (isNobody && page !== 'backup' && page !== 'alterations')
+  const isFirst = page === 'first' || (isNobody && !OPEN_TO_ALL.has(page))
   const backup = () =>
     void saveBackup(records, stamp()).then((name) => onDone({ code: 'backup.saved', values: { name }, undo: null }), onError)
   return (
@@ -129,18 +137,7 @@ function Parts(props: PartProps) {
           <Missing records={records} page={isFirst ? 'first' : page} onError={onError} />
           {isFirst && <First {...props} onSkipped={setSkipped} />}
           {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}
-          {!isFirst && page === 'wishlist' && open !== null && (
-            <OpenListing key={open} records={records} stamp={stamp} saving={saving} kept={kept} listingId={open} onError={onError} />
-          )}
-          {!isFirst && page === 'wishlist' && open === null && (
-            <WishlistPart
-              listings={kept.listings}
-              answers={answers}
-              currency={wording.currency ?? ''}
-              ready={ofPerson(kept.measures, person).length + ofPerson(kept.garments, person).length > 0}
-              actions={actions}
-            />
-          )}
+          {!isFirst && page === 'wishlist' && <OnWishlist {...props} answers={answers} />}
           {!isFirst && page === 'card' && <ShopCardPart listings={kept.listings} answers={answers} listingId={open ?? ''} />}
           {!isFirst && page === 'work' && (
             <WorkPart kept={kept} answers={answers} listingId={open ?? ''} place={{ stamp, saving, done: onDone }} today={localDate()} />
@@ -159,12 +156,41 @@ function Parts(props: PartProps) {
               actions={actions}
             />
           )}
+          {page === 'help' && <HelpPage topic={open} />}
+          {page === 'settings' && <SettingsPart kept={kept} person={person} answers={answers} actions={actions} />}
           {page === 'backup' && (
             <BackupPart records={records} stamp={stamp} saving={saving} kept={kept} wording={wording} onDone={onDone} onError={onError} />
           )}
         </Apart>
       </Frame>
     </DraftsHeld.Provider>
+  )
+}
+
+/** The wishlist, or the listing of it that is open. */
+function OnWishlist(props: PartProps & { answers: ReadonlyMap<string, AnswerNow> }) {
+  const { records, stamp, saving, kept, person, answers, wording, actions, onError } = props
+  const { open } = props.route
+  return open === null ? (
+    <WishlistPart
+      listings={kept.listings}
+      answers={answers}
+      currency={wording.currency ?? ''}
+      ready={ofPerson(kept.measures, person).length + ofPerson(kept.garments, person).length > 0}
+      today={localDate()}
+      actions={actions}
+    />
+  ) : (
+    <OpenListing
+      key={open}
+      records={records}
+      stamp={stamp}
+      saving={saving}
+      kept={kept}
+      listingId={open}
+      actions={actions}
+      onError={onError}
+    />
   )
 }
 
@@ -193,7 +219,7 @@ function First({ records, route, actions, onSkipped }: PartProps & { onSkipped: 
       }
       onSaved={() =>
         void allLooks(records).then((looks) => {
-          location.hash = lastRead(looks) === null ? 'wishlist' : 'look'
+          location.hash = addressOf(lastRead(looks) === null ? 'wishlist' : 'look')
         })
       }
     />
@@ -204,7 +230,7 @@ function SampleNote({ alone, actions }: { alone: boolean; actions: WorkroomActio
   const { t } = useWords()
   return (
     <p class="note wr-sample">
-      {t('sample.here')} {alone && <a href="#first">{t('sample.own')}</a>}
+      {t('sample.here')} {alone && <a href={addressOf('first')}>{t('sample.own')}</a>}
       <button type="button" class="btn small" onClick={() => void actions.removeSample()}>
         {t('sample.remove')}
       </button>

@@ -112,7 +112,7 @@ test('the workroom asks only its own server, keeps to its policy, and works when
   expect(await page.evaluate(() => fetch('who-serves.json').then(String, () => 'refused'))).toBe('refused')
   expect(new Set(asked)).toEqual(new Set([`http://127.0.0.1:${port}`]))
   expect(trouble.filter((text) => !text.includes('who-serves.json'))).toEqual([])
-  expect(await page.getByText(`Records: at 127.0.0.1:${port}, in this browser.`).count()).toBe(1)
+  expect(await page.getByText(`What you save stays in this browser, at 127.0.0.1:${port}.`).count()).toBe(1)
   const heading = await page.getByRole('heading', { level: 1 }).textContent()
 
   expect(await start.end()).toBe(0)

@@ -72,7 +72,8 @@ test('from the listing to the wishlist, and back after the browser was closed', 
   expect(rows).toHaveLength(1)
   expect(rows[0]).toContain('Charcoal wool trousers, pleated')
   expect(rows[0]).toContain(verdict)
-  expect(rows[0]).toContain('Look at the seat seam in daylight.')
+  const notes = workroom.page.getByRole('textbox', { name: 'Notes on Charcoal wool trousers, pleated' })
+  expect(await notes.inputValue()).toBe('Look at the seat seam in daylight.')
   await workroom.page.getByRole('button', { name: 'Charcoal wool trousers, pleated', exact: true }).click()
   await workroom.page.getByText('17 in flat').waitFor()
 })
@@ -117,7 +118,7 @@ test('where nothing is known of anybody, the popup says so and leads to the work
     const workroom = await opening
     await workroom.getByRole('heading', { name: 'What do you shop for?' }).waitFor()
     expect(workroom.url()).toBe(stranger.address('workroom.html#body'))
-    expect(await workroom.getByText(/^Records: in this extension/).count()).toBe(1)
+    expect(await workroom.getByText(/in this browser, in this extension/).count()).toBe(1)
   } finally {
     await stranger.close()
   }

@@ -81,13 +81,13 @@ export function BodyPage(props: BodyPageProps) {
             <Pick
               label={t('body.units')}
               options={[
-                { value: 'in', label: t('workroom.unit.in') },
-                { value: 'cm', label: t('workroom.unit.cm') }
+                { value: 'cm', label: t('workroom.unit.cm') },
+                { value: 'in', label: t('workroom.unit.in') }
               ]}
               value={units}
               onPick={onUnits}
             />
-            <Field label={t('body.taken-on')} typed={date} onTyped={setDate} problem={takenOn.ok ? null : t(takenOn.problem)} />
+            <Field label={t('body.taken-on')} type="date" typed={date} onTyped={setDate} problem={takenOn.ok ? null : t(takenOn.problem)} />
           </div>
           <p class="note">{t(`body.type.${units}`)}</p>
           {MAIN_PLACES.map(row)}

@@ -61,7 +61,11 @@ export function MeasureRow(props: MeasureRowProps) {
         <span class="wr-unit">{unitSign(units)}</span>
       </span>
       <span class="note wr-when">
-        {latest === undefined ? t(`body.for.${place.measure}`) : <time dateTime={latest.takenOn}>{latest.takenOn}</time>}
+        {latest === undefined ? (
+          t(`body.for.${place.measure}`)
+        ) : (
+          <time dateTime={latest.takenOn}>{t('day.in-year', { day: latest.takenOn })}</time>
+        )}
       </span>
       {problem !== null && (
         <p class="wrong" id={`${id}-wrong`}>
@@ -100,7 +104,7 @@ function Opened({ place, history, typed, howId, name, onPress, onRemove }: Measu
           {history.map((one, i) => (
             <li key={one.id}>
               <span>
-                <b>{lengthAs(one.mm, units)}</b> <time dateTime={one.takenOn}>{one.takenOn}</time>
+                <b>{lengthAs(one.mm, units)}</b> <time dateTime={one.takenOn}>{t('day.in-year', { day: one.takenOn })}</time>
                 {i === 0 && <span class="note"> {t('body.counts')}</span>}
               </span>
               <button

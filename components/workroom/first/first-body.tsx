@@ -10,7 +10,7 @@ import { Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
 import { typedLength } from '../typed.ts'
 import { useMedia } from '../use-media.ts'
-import { bodyTaken, type FirstVisitProps } from './first-draft.ts'
+import { bodyTaken, type FirstVisitProps, personOf } from './first-draft.ts'
 import { Name, onEnter, toFirstWrong, UnitsPick, Ways } from './first-steps.tsx'
 import { fewestFor, ifLikedFor } from './shops-for.ts'
 
@@ -30,7 +30,7 @@ export function FirstBody(props: FirstVisitProps) {
   const save = (event: Event) => {
     event.preventDefault()
     setTried(true)
-    if (measures.length > 0 && Object.keys(problems).length === 0) return onBody({ name: draft.name.trim(), units: draft.units }, measures)
+    if (measures.length > 0 && Object.keys(problems).length === 0) return onBody(personOf(draft), measures)
     toFirstWrong()
   }
   const type = (measure: BodyMeasureId, typed: string) => onDraft({ ...draft, body: { ...draft.body, [measure]: typed } })
@@ -53,6 +53,7 @@ export function FirstBody(props: FirstVisitProps) {
               <div key={measure} class="wr-first-measure" onFocusCapture={() => setActive(measure)}>
                 <Field
                   label={t('body.name', { measure })}
+                  number={MAIN_PLACES.find((place) => place.measure === measure)?.number}
                   typed={draft.body[measure] ?? ''}
                   unit={unitSign(draft.units)}
                   onTyped={(typed) => type(measure, typed)}
@@ -74,7 +75,7 @@ export function FirstBody(props: FirstVisitProps) {
               {t('first.body.none')}
             </p>
           )}
-          <Ways onBack={() => onDraft({ ...draft, step: 'what' })} onSkip={props.onSkip} />
+          <Ways onBack={() => onDraft({ ...draft, step: 'sewing' })} onSkip={props.onSkip} />
           <Name {...props} />
         </form>
       </section>

@@ -1,12 +1,13 @@
 /** Instead of a body: a garment that is liked, its kind and its few points, flat or around. It becomes the favourite of its kind. */
 import { useState } from 'preact/hooks'
+import { MeasureMark } from '../../outline/measure-mark.tsx'
 import { Outline } from '../../outline/outline.tsx'
 import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
 import { Choice, Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
 import { measuresFrom, type PointsTyped } from '../wardrobe/garment-typed.ts'
-import type { FirstVisitProps } from './first-draft.ts'
+import { type FirstVisitProps, personOf } from './first-draft.ts'
 import { Name, onEnter, toFirstWrong, UnitsPick, Ways } from './first-steps.tsx'
 import { LIKED_KINDS, LIKED_POINTS } from './shops-for.ts'
 
@@ -21,8 +22,7 @@ export function FirstGarment(props: FirstVisitProps) {
   const save = (event: Event) => {
     event.preventDefault()
     setTried(true)
-    if (measures.length > 0 && Object.keys(problems).length === 0)
-      return onGarment({ name: draft.name.trim(), units: draft.units }, { kind: draft.kind, measures })
+    if (measures.length > 0 && Object.keys(problems).length === 0) return onGarment(personOf(draft), { kind: draft.kind, measures })
     toFirstWrong()
   }
   return (
@@ -59,14 +59,15 @@ export function FirstGarment(props: FirstVisitProps) {
           {points.map((point) => {
             const problem = problems[point]
             return (
-              <div key={point} onFocusCapture={() => setActive(point)}>
+              <div key={point} class="wr-marked" onFocusCapture={() => setActive(point)}>
+                <MeasureMark kind={draft.kind} point={point} />
                 <Field
                   label={t('points.point', { point })}
                   typed={draft.garment[point] ?? ''}
                   unit={unitSign(draft.units)}
                   onTyped={(text) => onDraft({ ...draft, garment: { ...draft.garment, [point]: text } })}
                   problem={problem !== undefined && (tried || active !== point) ? t(problem, { units: draft.units }) : null}
-                  note={t(`first.how.${point}`)}
+                  note={t(`measure.${point}`)}
                 />
               </div>
             )
@@ -76,7 +77,7 @@ export function FirstGarment(props: FirstVisitProps) {
               {t('first.garment.none')}
             </p>
           )}
-          <Ways onBack={() => onDraft({ ...draft, step: 'what' })} onSkip={props.onSkip} />
+          <Ways onBack={() => onDraft({ ...draft, step: 'sewing' })} onSkip={props.onSkip} />
           <Name {...props} />
         </form>
       </section>

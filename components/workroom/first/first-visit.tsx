@@ -5,6 +5,7 @@ import { Headline } from '../frame.tsx'
 import { FirstBody } from './first-body.tsx'
 import type { FirstVisitProps } from './first-draft.ts'
 import { FirstGarment } from './first-garment.tsx'
+import { FirstSewing } from './first-sewing.tsx'
 import { SHOPPED_FOR, type ShoppedFor } from './shops-for.ts'
 
 export function FirstVisit(props: FirstVisitProps) {
@@ -19,7 +20,15 @@ export function FirstVisit(props: FirstVisitProps) {
   }, [step])
   return (
     <div class="wr-first-visit" ref={head} tabIndex={-1}>
-      {step === 'what' ? <What {...props} /> : step === 'body' ? <FirstBody {...props} /> : <FirstGarment {...props} />}
+      {step === 'what' ? (
+        <What {...props} />
+      ) : step === 'sewing' ? (
+        <FirstSewing {...props} />
+      ) : step === 'body' ? (
+        <FirstBody {...props} />
+      ) : (
+        <FirstGarment {...props} />
+      )}
     </div>
   )
 }
@@ -51,11 +60,11 @@ function What({ draft, onDraft, onSkip, onSample }: FirstVisitProps) {
           <button
             type="button"
             class="btn main"
-            onClick={() => (draft.chosen.length === 0 ? setUnsaid(true) : onDraft({ ...draft, step: 'body' }))}
+            onClick={() => (draft.chosen.length === 0 ? setUnsaid(true) : onDraft({ ...draft, step: 'sewing', towards: 'body' }))}
           >
             {t('first.next')}
           </button>
-          <button type="button" class="btn" onClick={() => onDraft({ ...draft, step: 'garment' })}>
+          <button type="button" class="btn" onClick={() => onDraft({ ...draft, step: 'sewing', towards: 'garment' })}>
             {t('first.garment-instead')}
           </button>
           <button type="button" class="btn bare" onClick={onSkip}>

@@ -6,10 +6,12 @@ import { GARMENT_KINDS, type GarmentKind } from '../../../core/ids/kinds.ts'
 import { isGirth, type PointId } from '../../../core/ids/points.ts'
 import { facetsAsked, valuesAsked } from '../../cut/cut-choices.ts'
 import { FacetSelect } from '../../cut/facet-select.tsx'
+import { MeasureMark } from '../../outline/measure-mark.tsx'
 import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
 import { type Saved, useDraft, useSend } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
+import { onEscape, useFocusFirst } from '../form-focus.ts'
 import type { GarmentFields } from '../shown.ts'
 import { STRETCHES, stretchAnswer, withStretch } from './cloth-typed.ts'
 import { type Laid, measuresFrom, type PointsTyped, pointsAsked, typedOf } from './garment-typed.ts'
@@ -48,11 +50,16 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
   const [tried, setTried] = useState(false)
   const { began } = form.typed
   const send = useSend((fields: GarmentFields) => onSave(fields, began), form.drop)
+  const begun = useFocusFirst()
   const { name, kind, points, cloth, cut, notes } = form.typed
   const type = (changed: Partial<FormTyped>) => form.type({ ...form.typed, ...changed })
   const { measures, problems } = measuresFrom(points, units)
   const nameProblem = tried && name.trim() === '' ? t('garment.name.empty') : null
 
+  const cancel = () => {
+    form.drop()
+    onCancel()
+  }
   const save = (event: Event) => {
     event.preventDefault()
     setTried(true)
@@ -63,7 +70,7 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
     requestAnimationFrame(() => its instanceof HTMLElement && its.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus())
   }
   return (
-    <form class="wr-form" noValidate onSubmit={save}>
+    <form class="wr-form" noValidate onSubmit={save} onKeyDown={onEscape(cancel)} ref={begun}>
       <div class="wr-two">
         <Field label={t('garment.name')} typed={name} onTyped={(name) => type({ name })} problem={nameProblem} required />
         <Choice
@@ -78,6 +85,7 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
         {pointsAsked(kind, points).map((point) => (
           <PointField
             key={point}
+            kind={kind}
             point={point}
             text={points[point]?.text ?? ''}
             laid={points[point]?.laid ?? 'flat'}
@@ -93,14 +101,7 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
         <button type="submit" class="btn main">
           {t('workroom.save')}
         </button>
-        <button
-          type="button"
-          class="btn"
-          onClick={() => {
-            form.drop()
-            onCancel()
-          }}
-        >
+        <button type="button" class="btn" onClick={cancel}>
           {t('workroom.cancel')}
         </button>
       </div>
@@ -109,6 +110,7 @@ export function GarmentForm({ garment, draft, onSave, onCancel }: GarmentFormPro
 }
 
 interface PointFieldProps {
+  kind: GarmentKind
   point: PointId
   text: string
   laid: Laid
@@ -119,11 +121,12 @@ interface PointFieldProps {
 }
 
 /** A bad figure is told once the field is left, not while it is being typed. */
-function PointField({ point, text, laid, problem, told, onChange }: PointFieldProps) {
+function PointField({ kind, point, text, laid, problem, told, onChange }: PointFieldProps) {
   const { t, units, unitSign } = useWords()
   const [left, setLeft] = useState(false)
   return (
     <div class="wr-point">
+      <MeasureMark kind={kind} point={point} />
       <Field
         label={t('garment.point', { point })}
         typed={text}
@@ -131,6 +134,7 @@ function PointField({ point, text, laid, problem, told, onChange }: PointFieldPr
         onDone={() => setLeft(true)}
         unit={unitSign(units)}
         problem={(left || told) && problem !== null ? t(problem, { units }) : null}
+        note={t(`measure.${point}`)}
       />
       {isGirth(point) && (
         <div class="wr-laid">

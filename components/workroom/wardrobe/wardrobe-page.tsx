@@ -1,5 +1,6 @@
 /** The garments a person owns, and the one of each kind that others are set beside. */
 import { useContext } from 'preact/hooks'
+import { HelpLink } from '../../help-link.tsx'
 import { Outline } from '../../outline/outline.tsx'
 import { useWords } from '../../words.tsx'
 import { DraftsHeld, type Saved, useDraft, whenSaved } from '../drafts.tsx'
@@ -22,11 +23,16 @@ const NEW_GARMENT: GarmentFields = { name: '', kind: 'trousers', measures: [], n
 export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavourite }: WardrobePageProps) {
   const { t } = useWords()
   /** The garment being edited, 'new' for a new one. */
-  const { typed: editing, type: setEditing, drop: done } = useDraft<string | null>('wardrobe', null)
+  const { typed: editing, type: setEditing, drop } = useDraft<string | null>('wardrobe', null)
   const held = useContext(DraftsHeld)
   // removed on another page while it was being changed here: what was typed stays, and can be saved as a new one
   const gone =
     editing !== null && editing !== 'new' && !garments.some(({ id }) => id === editing) && held?.has(`garment/${editing}`) === true
+  /** Back to the button that opened the form. */
+  const done = () => {
+    drop()
+    requestAnimationFrame(() => document.getElementById(editing === 'new' ? 'add-garment' : `change-${editing}`)?.focus())
+  }
   return (
     <>
       <Headline
@@ -34,8 +40,9 @@ export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavour
         note={garments.length === 0 ? null : t('wardrobe.told', { count: garments.length })}
       />
       <div class="wr-tools row">
+        <HelpLink topic="measure-a-garment" />
         {editing !== 'new' && (
-          <button type="button" class="btn main" onClick={() => setEditing('new')}>
+          <button type="button" id="add-garment" class="btn main" onClick={() => setEditing('new')}>
             {t('wardrobe.add')}
           </button>
         )}
@@ -131,7 +138,13 @@ function GarmentRow({ garment, onEdit, onRemove, onFavourite }: GarmentRowProps)
         <button type="button" class="btn small" aria-pressed={garment.favourite} onClick={() => onFavourite(!garment.favourite)}>
           {t('wardrobe.mark', { kind: garment.kind })}
         </button>
-        <button type="button" class="btn small" aria-label={t('wardrobe.edit', { name: garment.name })} onClick={onEdit}>
+        <button
+          type="button"
+          id={`change-${garment.id}`}
+          class="btn small"
+          aria-label={t('wardrobe.edit', { name: garment.name })}
+          onClick={onEdit}
+        >
           {t('workroom.edit')}
         </button>
         <button type="button" class="btn small bare" aria-label={t('wardrobe.remove', { name: garment.name })} onClick={onRemove}>

@@ -1,29 +1,35 @@
-/** What can be changed of a kept listing without opening it: status, notes, tags and the person's own figures. */
+/** What can be changed of a kept listing without opening it: the person's own figures, tags and its picture. Status and notes stand in its row. */
 import { useWords } from '../../words.tsx'
 import { type Saved, useDraft, useSend } from '../drafts.tsx'
-import { Choice, Field } from '../field.tsx'
-import { type ListingChanges, type ListingFields, type Money, STATUSES } from '../shown.ts'
+import { Field } from '../field.tsx'
+import { onEscape, useFocusFirst } from '../form-focus.ts'
+import type { ListingChanges, ListingFields, Money } from '../shown.ts'
 import { moneyTyped, typedMoney } from '../typed.ts'
+import { PicturePart, type PicturePartProps } from './picture-part.tsx'
 
 export interface ListingFormProps {
-  listing: ListingFields
+  heading: string
+  listing: Pick<ListingFields, 'tags' | 'money'>
   /** The name its half-typed text is held under. */
   draft?: string
   /** What the page said it costs, where the person typed nothing. */
   pagePrice: number | null
   currency: string
+  /** Its picture, kept at once; left out: it can have none here. */
+  picture?: PicturePartProps
   /** With what was changed here: the rest may have been changed elsewhere while the form was open. */
-  onSave: (changes: ListingChanges, began: ListingFields) => Saved
+  onSave: (changes: ListingChanges, began: Pick<ListingFields, 'tags' | 'money'>) => Saved
   onCancel: () => void
 }
 
 const FIGURES = ['price', 'postage', 'worth'] as const
 
-export function ListingForm({ listing, draft = 'listing', pagePrice, currency, onSave, onCancel }: ListingFormProps) {
+export function ListingForm({ heading, listing, draft = 'listing', pagePrice, currency, picture, onSave, onCancel }: ListingFormProps) {
   const { t } = useWords()
+  const begun = useFocusFirst()
   const form = useDraft(draft, { from: fieldsOf(listing), began: typedOf(listing), now: typedOf(listing) })
   const { from, began, now: typed } = form.typed
-  const { status, notes, tags } = typed
+  const { tags } = typed
   const type = (changed: Partial<Typed>) => form.type({ from, began, now: { ...typed, ...changed } })
   const send = useSend((changes: ListingChanges) => onSave(changes, from), form.drop)
   const price = typedMoney(typed.price)
@@ -40,14 +46,13 @@ export function ListingForm({ listing, draft = 'listing', pagePrice, currency, o
     const its = event.currentTarget
     if (its instanceof HTMLElement) its.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
   }
+  const cancel = () => {
+    form.drop()
+    onCancel()
+  }
   return (
-    <form class="wr-form" noValidate onSubmit={save}>
-      <Choice
-        label={t('wishlist.status')}
-        value={status}
-        options={STATUSES.map((value) => ({ value, label: t(`wishlist.status.${value}`) }))}
-        onChoose={(status) => type({ status })}
-      />
+    <form class="wr-form wr-edit" noValidate onSubmit={save} onKeyDown={onEscape(cancel)} ref={begun}>
+      <h2>{heading}</h2>
       <div class="wr-three">
         {FIGURES.map((figure) => {
           const one = taken[figure]
@@ -64,20 +69,13 @@ export function ListingForm({ listing, draft = 'listing', pagePrice, currency, o
           )
         })}
       </div>
-      <Field label={t('wishlist.notes')} typed={notes} onTyped={(notes) => type({ notes })} long />
       <Field label={t('wishlist.tags')} typed={tags} onTyped={(tags) => type({ tags })} note={t('wishlist.tags.note')} />
+      {picture !== undefined && <PicturePart {...picture} />}
       <div class="row">
         <button type="submit" class="btn main">
           {t('workroom.save')}
         </button>
-        <button
-          type="button"
-          class="btn"
-          onClick={() => {
-            form.drop()
-            onCancel()
-          }}
-        >
+        <button type="button" class="btn" onClick={cancel}>
           {t('workroom.cancel')}
         </button>
       </div>
@@ -85,12 +83,10 @@ export function ListingForm({ listing, draft = 'listing', pagePrice, currency, o
   )
 }
 
-/** The listing as the form showed it first. */
-const fieldsOf = ({ status, notes, tags, money }: ListingFields): ListingFields => ({ status, notes, tags, money })
+/** What the form shows of the listing, as it showed it first. */
+const fieldsOf = ({ tags, money }: ListingFormProps['listing']): ListingFormProps['listing'] => ({ tags, money })
 
-const typedOf = ({ status, notes, tags, money }: ListingFields) => ({
-  status,
-  notes,
+const typedOf = ({ tags, money }: ListingFormProps['listing']) => ({
   tags: tags.join(', '),
   price: moneyTyped(money.price),
   postage: moneyTyped(money.postage),
@@ -98,16 +94,8 @@ const typedOf = ({ status, notes, tags, money }: ListingFields) => ({
 })
 type Typed = ReturnType<typeof typedOf>
 
-/** The notes in the half-typed text of a form that is gone; '' where none were typed. */
-export function notesTyped(held: unknown): string {
-  if (typeof held !== 'object' || held === null || !('now' in held) || typeof held.now !== 'object' || held.now === null) return ''
-  return 'notes' in held.now && typeof held.now.notes === 'string' ? held.now.notes : ''
-}
-
 function changesOf(began: Typed, typed: Typed, money: Money): ListingChanges {
   const changes: ListingChanges = {}
-  if (typed.status !== began.status) changes.status = typed.status
-  if (typed.notes !== began.notes) changes.notes = typed.notes
   if (typed.tags !== began.tags) changes.tags = tagsFrom(typed.tags)
   const figures = FIGURES.filter((figure) => typed[figure] !== began[figure])
   if (figures.length > 0) changes.money = Object.fromEntries(figures.map((figure) => [figure, money[figure]]))

@@ -1,18 +1,63 @@
-/** Finding and ordering kept listings. Pure. */
+/** Finding, filtering and ordering kept listings. Pure. */
+import type { GarmentKind } from '../../../core/ids/kinds.ts'
+import { STATUSES } from '../../../core/ids/listing-statuses.ts'
 import { VERDICTS, type Verdict } from '../../../core/ids/verdicts.ts'
 import type { Condition } from '../../../core/plan/conditions/conditions-of.ts'
 import type { ListingShown, Status } from '../shown.ts'
 
-export const ORDERS = ['kept', 'verdict', 'chance', 'spend', 'minutes', 'title'] as const
-export type Order = (typeof ORDERS)[number]
+/** What the list may be ordered by, and which way it goes at first: what one looks for stands on top. */
+export const ORDERS = {
+  kept: 'descending',
+  title: 'ascending',
+  verdict: 'descending',
+  minutes: 'ascending',
+  spend: 'ascending',
+  chance: 'descending',
+  status: 'ascending'
+} as const
+export type Order = keyof typeof ORDERS
+export type Way = (typeof ORDERS)[Order]
+export const ORDER_IDS = Object.keys(ORDERS) as Order[]
 
 export interface Search {
   find: string
   order: Order
+  /** Against the way it goes at first. */
+  turned: boolean
   /** null: any. */
   status: Status | null
   verdict: Verdict | null
+  kind: GarmentKind | null
+  /** Work of no more than this, minutes. */
+  minutesMost: number | null
+  /** No more than this in all, in the person's currency. */
+  spendMost: number | null
 }
+export const SEARCH_ALL: Search = {
+  find: '',
+  order: 'kept',
+  turned: false,
+  status: null,
+  verdict: null,
+  kind: null,
+  minutesMost: null,
+  spendMost: null
+}
+
+/** Which way the list goes now by what it is ordered by. */
+export const wayOf = ({ order, turned }: Pick<Search, 'order' | 'turned'>): Way =>
+  turned ? (ORDERS[order] === 'ascending' ? 'descending' : 'ascending') : ORDERS[order]
+
+/** A column's head was pressed: its order, or the other way about. */
+export const ordered = (search: Search, order: Order): Search => ({
+  ...search,
+  order,
+  turned: search.order === order ? !search.turned : false
+})
+
+/** How many filters are set. */
+export const filtersSet = ({ status, verdict, kind, minutesMost, spendMost }: Search): number =>
+  [status, verdict, kind, minutesMost, spendMost].filter((one) => one !== null).length
 
 export const verdictOf = (listing: ListingShown): Verdict | null => listing.now?.verdict ?? listing.verdictThen?.verdict ?? null
 export const chanceOf = (listing: ListingShown): number | null => listing.now?.chance ?? listing.verdictThen?.chance ?? null
@@ -29,37 +74,54 @@ export const minutesOf = (listing: ListingShown): number | null =>
 export const levelOf = (listing: ListingShown): number | null =>
   listing.now === null ? (listing.verdictThen?.level ?? null) : (listing.now.plans[0]?.level ?? 0)
 
-/** The listings that have every word looked for, in the order asked for. */
-export function found(listings: readonly ListingShown[], search: Search): ListingShown[] {
+/** The listings that pass every filter and have every word looked for, in the order asked for. Titles go by the language's alphabet. */
+export function found(listings: readonly ListingShown[], search: Search, language?: string): ListingShown[] {
   const words = search.find.toLowerCase().split(/\s+/).filter(Boolean)
   const wanted = listings.filter((listing) => {
-    if (search.status !== null && listing.status !== search.status) return false
-    if (search.verdict !== null && verdictOf(listing) !== search.verdict) return false
+    if (!passes(listing, search)) return false
     const text = [listing.title, listing.site, listing.notes, listing.kind ?? '', ...listing.tags].join(' ').toLowerCase()
     return words.every((word) => text.includes(word))
   })
-  return wanted.sort((a, b) => compare(a, b, search.order) || (a.keptAt < b.keptAt ? 1 : -1))
+  const sign = wayOf(search) === 'ascending' ? 1 : -1
+  const collator = new Intl.Collator(language)
+  return wanted.sort((a, b) => compare(a, b, search.order, sign, collator) || (a.keptAt < b.keptAt ? 1 : -1))
 }
 
-function compare(a: ListingShown, b: ListingShown, order: Order): number {
+function passes(listing: ListingShown, { status, verdict, kind, minutesMost, spendMost }: Search): boolean {
+  return (
+    (status === null || listing.status === status) &&
+    (verdict === null || verdictOf(listing) === verdict) &&
+    (kind === null || listing.kind === kind) &&
+    (minutesMost === null || atMost(minutesOf(listing), minutesMost)) &&
+    (spendMost === null || atMost(spendOf(listing), spendMost))
+  )
+}
+/** What is not known does not pass. */
+const atMost = (value: number | null, most: number): boolean => value !== null && value <= most
+
+/** What is not known comes after all that is, whichever way it goes. */
+function compare(a: ListingShown, b: ListingShown, order: Order, sign: 1 | -1, collator: Intl.Collator): number {
+  if (order === 'title') return sign * collator.compare(a.title, b.title)
+  if (order === 'kept') return a.keptAt === b.keptAt ? 0 : a.keptAt < b.keptAt ? -sign : sign
+  const [one, other] = [rank(a, order), rank(b, order)]
+  if (one === null || other === null) return one === other ? 0 : one === null ? 1 : -1
+  return sign * (one - other)
+}
+
+function rank(listing: ListingShown, order: Exclude<Order, 'title' | 'kept'>): number | null {
   switch (order) {
-    case 'kept':
-      return 0
-    case 'title':
-      return a.title.localeCompare(b.title)
-    case 'verdict':
-      return rank(a) - rank(b)
+    case 'verdict': {
+      const verdict = verdictOf(listing)
+      // the best has the highest rank
+      return verdict === null ? null : VERDICTS.length - VERDICTS.indexOf(verdict)
+    }
     case 'chance':
-      return last(chanceOf(b), -1) - last(chanceOf(a), -1)
+      return chanceOf(listing)
     case 'spend':
-      return last(spendOf(a)) - last(spendOf(b))
+      return spendOf(listing)
     case 'minutes':
-      return last(minutesOf(a)) - last(minutesOf(b))
+      return minutesOf(listing)
+    case 'status':
+      return STATUSES.indexOf(listing.status)
   }
 }
-const rank = (listing: ListingShown): number => {
-  const verdict = verdictOf(listing)
-  return verdict === null ? VERDICTS.length : VERDICTS.indexOf(verdict)
-}
-/** What is not known comes after all that is. */
-const last = (value: number | null, missing = Number.MAX_VALUE): number => value ?? missing

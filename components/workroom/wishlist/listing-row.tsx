@@ -1,104 +1,152 @@
 /** One kept listing: a row of the table where there is room, a ruled card below it. */
 import { conditionShown } from '../../../core/plan/answer/conditions-said.ts'
 import type { GapShown, Reckoning } from '../../../core/reckon.ts'
-import { viewsOf } from '../../../core/worksheet/outline/outline-geometry.ts'
-import { Outline } from '../../outline/outline.tsx'
+import { Day } from '../../day.tsx'
 import { ChanceTicks, sameInTens } from '../../tape/chance-ticks.tsx'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { TapeLine } from '../../tape/tape-line.tsx'
 import { isMeasured } from '../../tape/tape-words.ts'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'
-import { useWords } from '../../words.tsx'
-import type { ListingShown } from '../shown.ts'
+import { useWords, type Words, wordsFor } from '../../words.tsx'
+import type { Saved } from '../drafts.tsx'
+import type { ListingShown, Status } from '../shown.ts'
+import { NotesField, StatusWord } from './in-row.tsx'
 import { chanceIfOf, chanceOf, conditionsOf, levelOf, minutesOf, spendOf, verdictOf } from './listing-order.ts'
+import { ListingThumb } from './listing-thumb.tsx'
 
 export interface ListingRowProps {
   listing: ListingShown
+  /** ISO date. */
+  today: string
   compared: boolean
   /** null: as many as can be compared are chosen already. */
   onCompare: ((on: boolean) => void) | null
   onOpen: () => void
   /** Where its card for the shop is. */
   card: string
+  /** Where the work on it is; shown once it is bought. */
+  work: string
+  onStatus: (status: Status) => void
+  /** `began`: the notes as they were shown when typing began. */
+  onNotes: (notes: string, began: string) => Saved
   onEdit: () => void
   onRemove: () => void
 }
 
 const TAPES_SHOWN = 3
+const TAPE_WIDE = 96
 
-export function ListingRow({ listing, compared, onCompare, onOpen, card, onEdit, onRemove }: ListingRowProps) {
+export function ListingRow(props: ListingRowProps) {
+  const { listing, today, compared, onCompare } = props
   const { t } = useWords()
-  const { now } = listing
-  const level = levelOf(listing)
-  const minutes = minutesOf(listing)
-  const spend = spendOf(listing)
-  const chance = chanceOf(listing)
-  const chanceIf = chanceIfOf(listing)
-  const ifSo = chance === null || chanceIf === null || sameInTens(chance, chanceIf) ? null : chanceIf
+  const title = listing.title || t('wishlist.untitled')
   return (
-    <tr class={listing.status === 'passed' ? 'wr-faint' : undefined}>
+    <tr class={listing.status === 'passed' ? 'wr-faint' : undefined} data-listing={listing.id}>
       <td class="c-cp">
         <label class="wr-box">
           <input
             type="checkbox"
-            aria-label={t('wishlist.compare.one', { title: listing.title || t('wishlist.untitled') })}
+            aria-label={t('wishlist.compare.one', { title })}
             checked={compared}
             disabled={onCompare === null}
             onChange={(event) => onCompare?.(event.currentTarget.checked)}
           />
         </label>
       </td>
-      <td class="c-th">{now !== null && listing.kind !== null && <Thumb listing={listing} now={now} />}</td>
+      <td class="c-th">
+        <ListingThumb listing={listing} />
+      </td>
       <th class="c-t" scope="row">
-        <button type="button" class="wr-title" onClick={onOpen}>
-          {listing.title || t('wishlist.untitled')}
+        <button type="button" class="wr-title" title={title} onClick={props.onOpen}>
+          {title}
         </button>
-        <span class="note">{listing.site || t('wishlist.pasted')}</span>
-        {listing.notes !== '' && <span class="wr-notes">{listing.notes}</span>}
-        {listing.tags.length > 0 && <span class="note">{listing.tags.join(', ')}</span>}
-        {now !== null && (
-          <a class="wr-to-card" href={card}>
+        <span class="note wr-line">{[listing.site || t('wishlist.pasted'), ...listing.tags].join(' · ')}</span>
+        {listing.now !== null && (
+          <a class="wr-to-card" href={props.card}>
             {t('card.title')}
-            <span class="sr"> {listing.title || t('wishlist.untitled')}</span>
+            <span class="sr"> {title}</span>
+          </a>
+        )}
+        {listing.status === 'bought' && (
+          <a class="wr-to-card" href={props.work}>
+            {t('work.open')}
+            <span class="sr"> {title}</span>
           </a>
         )}
       </th>
       <td class="c-v">
         <VerdictCell listing={listing} />
       </td>
-      <td class="c-m">{now !== null && <Tapes now={now} />}</td>
-      <Fact name="hardest" class="c-l">
-        {level === null ? '–' : t(level === 0 ? 'wishlist.nothing' : 'wishlist.level', { level })}
-        {level !== null && level > 0 && <LevelStitches level={level} />}
-      </Fact>
-      <Fact name="time" class="c-tm">
-        <span class="n">{minutes === null ? '–' : minutes === 0 ? t('wishlist.no-time') : t('wishlist.minutes', { minutes })}</span>
-      </Fact>
-      <Fact name="in-all" class="c-mo">
-        {spend === null ? '–' : t('wishlist.spend', { spend })}
-        {listing.money.worth !== null && <span class="note">{t('wishlist.worth-to-you', { worth: listing.money.worth })}</span>}
-      </Fact>
-      <Fact name="chance" class="c-ch">
-        {chance === null ? '–' : t('wishlist.chance', { chance })}
-        {chance !== null && ifSo !== null && <span class="note">{t('facts.chance-if', { chance: ifSo })}</span>}
-        {chance !== null && <ChanceTicks chance={chance} chanceIf={ifSo} />}
+      <td class="c-m">{listing.now !== null && <Tapes now={listing.now} />}</td>
+      <Facts listing={listing} />
+      <Fact name="kept" class="c-k">
+        <Day iso={listing.keptAt} today={today} />
       </Fact>
       <td class="c-s">
-        <span>{t(`wishlist.status.${listing.status}`)}</span>
-        <time class="note" dateTime={listing.keptAt}>
-          {listing.keptAt.slice(0, 10)}
-        </time>
+        <StatusWord id={listing.id} title={title} status={listing.status} onStatus={props.onStatus} />
+        <NotesField id={listing.id} title={title} notes={listing.notes} onNotes={props.onNotes} />
         <span class="row">
-          <button type="button" class="btn small" aria-label={t('wishlist.edit', { title: listing.title })} onClick={onEdit}>
+          <button
+            type="button"
+            id={`change-${listing.id}`}
+            class="btn small bare"
+            aria-label={t('wishlist.edit', { title })}
+            onClick={props.onEdit}
+          >
             {t('workroom.edit')}
           </button>
-          <button type="button" class="btn small bare" aria-label={t('wishlist.remove', { title: listing.title })} onClick={onRemove}>
+          <button type="button" class="btn small bare" aria-label={t('wishlist.remove', { title })} onClick={props.onRemove}>
             {t('workroom.remove')}
           </button>
         </span>
       </td>
     </tr>
   )
+}
+
+/** Work, money and chance, each in its own column. */
+function Facts({ listing }: { listing: ListingShown }) {
+  const words = useWords()
+  const { t } = words
+  const level = levelOf(listing)
+  const minutes = minutesOf(listing)
+  const spend = spendOf(listing)
+  const chance = chanceOf(listing)
+  const chanceIf = chanceIfOf(listing)
+  const ifSo = chance === null || chanceIf === null || sameInTens(chance, chanceIf) ? null : chanceIf
+  const price = priceWords(listing, words)
+  return (
+    <>
+      <Fact name="work" class="c-w">
+        <span class="n">{minutes === null ? '–' : minutes === 0 ? t('wishlist.no-time') : t('wishlist.minutes', { minutes })}</span>
+        {level !== null && level > 0 && (
+          <span class="note">
+            {t('wishlist.level', { level })}
+            <LevelStitches level={level} />
+          </span>
+        )}
+      </Fact>
+      <Fact name="in-all" class="c-mo">
+        <span class="n">{spend === null ? '–' : t('wishlist.spend', { spend })}</span>
+        {price !== null && <span class="note">{price}</span>}
+        {listing.money.worth !== null && <span class="note">{t('wishlist.worth-to-you', { worth: listing.money.worth })}</span>}
+      </Fact>
+      <Fact name="chance" class="c-ch">
+        <span>{chance === null ? '–' : t('wishlist.chance', { chance })}</span>
+        {chance !== null && ifSo !== null && <span class="note">{t('facts.chance-if', { chance: ifSo })}</span>}
+        {chance !== null && <ChanceTicks chance={chance} chanceIf={ifSo} />}
+      </Fact>
+    </>
+  )
+}
+
+/** What it costs to have it: the price, and the postage where it is known. In the page's own currency where that is another. */
+function priceWords({ price, priceElsewhere = null, money: { postage } }: ListingShown, { t, wording }: Words): string | null {
+  if (price === null)
+    return priceElsewhere === null
+      ? null
+      : wordsFor({ ...wording, currency: priceElsewhere.currency }).t('wishlist.asked', { price: priceElsewhere.amount })
+  return postage === null || postage === 0 ? t('wishlist.asked', { price }) : t('wishlist.asked-and-post', { price, postage })
 }
 
 function Fact({ name, class: place, children }: { name: string; class: string; children: preact.ComponentChildren }) {
@@ -114,42 +162,37 @@ function Fact({ name, class: place, children }: { name: string; class: string; c
 }
 
 function VerdictCell({ listing }: { listing: ListingShown }) {
-  const { t, wording } = useWords()
+  const words = useWords()
+  const { t } = words
   const verdict = verdictOf(listing)
   if (verdict === null) return <p class="note">{t('wishlist.not-reckoned')}</p>
-  const changed = listing.now !== null && listing.verdictThen !== null && listing.now.verdict !== listing.verdictThen.verdict
-  const [first, ...others] = verdict === 'too-little-told' ? [] : conditionsOf(listing)
-  // where it seems right as far as told, what it hangs on says as much
-  const because =
-    first !== undefined && verdict === 'wears-as-is' ? undefined : listing.now?.because.find(({ code }) => code !== 'verdict.if')?.text
+  const then = listing.verdictThen?.verdict ?? null
+  const changed = listing.now !== null && then !== null && listing.now.verdict !== then
+  const because = becauseWords(listing, words)
   return (
     <>
       <span class="wr-verdict">
         <VerdictMark verdict={verdict} />
         <span>{t('wishlist.verdict', { verdict })}</span>
       </span>
-      {first !== undefined && (
-        <span class="wr-because">
-          {t(others.length === 0 ? 'wishlist.if' : 'wishlist.if-more', {
-            condition: conditionShown(first, wording).text,
-            n: others.length
-          })}
+      {because !== null && (
+        <span class="wr-because" title={because}>
+          {because}
         </span>
       )}
-      {because !== undefined && <span class="wr-because">{because}</span>}
-      {changed && listing.verdictThen !== null && (
-        <span class="wr-because">{t('wishlist.changed', { verdict: listing.verdictThen.verdict })}</span>
-      )}
+      {changed && <span class="wr-then">{t('wishlist.changed', { verdict: then })}</span>}
     </>
   )
 }
 
-function Thumb({ listing, now }: { listing: ListingShown; now: Reckoning }) {
-  if (listing.kind === null) return null
-  const points = Object.fromEntries(now.gaps.map(({ point, garmentMm }) => [point, garmentMm]))
-  const plan = now.plans[0] ?? null
-  const view = viewsOf(plan?.alterations ?? [])[0] ?? 'front'
-  return <Outline kind={listing.kind} points={points} plan={plan} view={view} size="small" />
+/** One sentence: what it hangs on, else why. */
+function becauseWords(listing: ListingShown, { t, wording }: Words): string | null {
+  const [first, ...others] = verdictOf(listing) === 'too-little-told' ? [] : conditionsOf(listing)
+  if (first !== undefined) {
+    const condition = conditionShown(first, wording).text
+    return t(others.length === 0 ? 'wishlist.if' : 'wishlist.if-more', { condition, n: others.length })
+  }
+  return listing.now?.because.find(({ code }) => code !== 'verdict.if')?.text ?? null
 }
 
 /** The points that decide: those the plan moves, then those farthest out, then as the kind has them. */
@@ -171,8 +214,8 @@ function Tapes({ now }: { now: Reckoning }) {
           const from = isMeasured(gap.from) ? figure(gap.garmentMm) : `${figure(gap.garmentMm)}?`
           return (
             <li key={gap.point}>
-              <span>{t('wishlist.point', { point: gap.point })}</span>
-              <TapeLine shown={gap} afterMm={to} />
+              <span class="wr-line">{t('wishlist.point', { point: gap.point })}</span>
+              <TapeLine shown={gap} afterMm={to} width={TAPE_WIDE} />
               <b class="n">{to === null ? from : `${from} → ${figure(to)}`}</b>
             </li>
           )

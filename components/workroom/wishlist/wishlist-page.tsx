@@ -1,15 +1,14 @@
 /** Kept listings: find, order, change, open, take away. */
-
 import { useId, useState } from 'preact/hooks'
 import { useWords } from '../../words.tsx'
-import type { Saved } from '../drafts.tsx'
-import { useDraft } from '../drafts.tsx'
+import { type Saved, useDraft } from '../drafts.tsx'
 import { Empty, Headline } from '../frame.tsx'
-import type { ListingChanges, ListingFields, ListingShown } from '../shown.ts'
-import { useMedia } from '../use-media.ts'
+import type { ListingChanges, ListingFields, ListingShown, Status } from '../shown.ts'
+import { useRoom } from '../use-room.ts'
 import { Compare } from './compare.tsx'
-import { found, type Search } from './listing-order.ts'
+import { found, ordered, SEARCH_ALL, type Search } from './listing-order.ts'
 import { ListingTable } from './listing-table.tsx'
+import { LostNotes } from './lost-notes.tsx'
 import { MOST_COMPARED } from './side-by-side.ts'
 import { WishlistTools } from './wishlist-tools.tsx'
 
@@ -23,12 +22,26 @@ export interface WishlistPageProps {
   onOpen: (id: string) => void
   /** Where a listing's card for the shop is. */
   cardOf: (id: string) => string
-  onEdit: (id: string, changes: ListingChanges, began: ListingFields) => Saved
+  /** Where the work on a listing is. */
+  workOf: (id: string) => string
+  /** `began`: what is changed as it was shown first. */
+  onEdit: (id: string, changes: ListingChanges, began: Partial<ListingFields>) => Saved
+  onStatus: (id: string, status: Status) => void
   onRemove: (id: string) => void
+  onPicture: (id: string, file: File) => void
+  onNoPicture: (id: string) => void
+  pictureProblem: { id: string; problem: string } | null
+  /** ISO date. */
+  today: string
 }
 
 export function WishlistPage(props: WishlistPageProps) {
-  return props.listings.length === 0 ? <NothingKept {...props} /> : <Kept {...props} />
+  return (
+    <>
+      <LostNotes listings={props.listings} />
+      {props.listings.length === 0 ? <NothingKept {...props} /> : <Kept {...props} />}
+    </>
+  )
 }
 
 function NothingKept({ ready, shop = false }: WishlistPageProps) {
@@ -50,18 +63,24 @@ function NothingKept({ ready, shop = false }: WishlistPageProps) {
   )
 }
 
-function Kept({ listings, currency, onOpen, cardOf, onEdit, onRemove }: WishlistPageProps) {
-  const { t } = useWords()
-  const [search, setSearch] = useState<Search>({ find: '', order: 'kept', status: null, verdict: null })
+/** In letters: from here on a table; below, cards with their tapes beside them, and then below them. */
+const TABLE_FROM = 69
+const WIDE_CARDS_FROM = 46
+
+function Kept(props: WishlistPageProps) {
+  const { listings, currency, onOpen, cardOf, onEdit, onRemove } = props
+  const { t, wording } = useWords()
+  const { typed: search, type: setSearch } = useDraft<Search>('wishlist/search', SEARCH_ALL)
   const id = useId()
   const { typed: chosen, type: setChosen } = useDraft<readonly string[]>('compare', [])
+  const { typed: asCards, type: setAsCards } = useDraft('wishlist/cards', false)
   const [comparing, setComparing] = useState(false)
-  const [asCards, setAsCards] = useState(false)
-  const isWide = useMedia('(min-width: 1101px)')
-  const isSmall = useMedia('(max-width: 720px)')
-  const shown = found(listings, search)
+  const { ref, rem } = useRoom<HTMLDivElement>(80)
+  const isWide = rem >= TABLE_FROM
+  const shown = found(listings, search, wording.language)
   const compared = chosen.flatMap((one) => listings.find((listing) => listing.id === one) ?? [])
-  const layout = isSmall || (asCards && isWide) ? 'wr-cards wr-small-cards' : isWide ? 'wr-table' : 'wr-cards wr-wide-cards'
+  const isTable = isWide && !asCards
+  const layout = isTable ? 'wr-table' : rem < WIDE_CARDS_FROM || isWide ? 'wr-cards wr-small-cards' : 'wr-cards wr-wide-cards'
   const choose = (listing: ListingShown, on: boolean) => {
     const others = compared.map((one) => one.id).filter((one) => one !== listing.id)
     setChosen(on ? [...others, listing.id] : others)
@@ -70,15 +89,23 @@ function Kept({ listings, currency, onOpen, cardOf, onEdit, onRemove }: Wishlist
     setComparing(true)
     requestAnimationFrame(() => document.getElementById('compare')?.focus())
   }
+  const uncompare = () => {
+    setComparing(false)
+    requestAnimationFrame(() => document.getElementById(`${id}-compare-press`)?.focus())
+  }
   return (
-    <>
+    <div ref={ref}>
       <Headline title={t('wishlist.title')} note={t('wishlist.told', { count: listings.length })} />
       <WishlistTools
         search={search}
         onSearch={setSearch}
+        kinds={listings.flatMap(({ kind }) => kind ?? [])}
+        currency={currency}
+        hasHeads={isTable}
         asCards={isWide ? asCards : null}
         onCards={setAsCards}
         compared={compared.length}
+        pressId={`${id}-compare-press`}
         describedBy={`${id}-compare`}
         onCompare={compare}
       />
@@ -92,16 +119,24 @@ function Kept({ listings, currency, onOpen, cardOf, onEdit, onRemove }: Wishlist
         <ListingTable
           listings={shown}
           layout={layout}
+          search={search}
+          onOrder={(order) => setSearch(ordered(search, order))}
+          today={props.today}
           compared={compared}
           currency={currency}
           onCompare={choose}
           onOpen={onOpen}
           cardOf={cardOf}
+          workOf={props.workOf}
           onEdit={onEdit}
+          onStatus={props.onStatus}
           onRemove={onRemove}
+          onPicture={props.onPicture}
+          onNoPicture={props.onNoPicture}
+          pictureProblem={props.pictureProblem}
         />
       )}
-      {comparing && compared.length >= 2 && <Compare listings={compared} onClose={() => setComparing(false)} />}
-    </>
+      {comparing && compared.length >= 2 && <Compare listings={compared} onClose={uncompare} />}
+    </div>
   )
 }

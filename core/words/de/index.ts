@@ -3,6 +3,7 @@
  * one begins as it does there. The person is addressed as "du", and a name mostly stands alone before a colon, so that it needs no case.
  */
 import { cut } from './cut.ts'
+import { glossary } from './glossary.ts'
 import { help } from './help.ts'
 import { names } from './names.ts'
 import { panel } from './panel.ts'
@@ -26,6 +27,7 @@ export const parts: Record<string, Record<string, string>> = {
   workroom,
   work,
   help,
+  glossary,
   saving,
   templates,
   worksheet,

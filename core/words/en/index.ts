@@ -1,5 +1,6 @@
 /** English, whole. One part a file, so that a part can be read; a code stands in one part only (a test holds it). */
 import { cut } from './cut.ts'
+import { glossary } from './glossary.ts'
 import { help } from './help.ts'
 import { names } from './names.ts'
 import { panel } from './panel.ts'
@@ -24,6 +25,7 @@ export const parts: Record<string, Record<string, string>> = {
   workroom,
   work,
   help,
+  glossary,
   templates,
   worksheet,
   worksheetSteps

@@ -31,7 +31,7 @@ export class Workroom {
     this.page = page
   }
 
-  static async open(rig: Rig, part: 'wishlist' | 'wardrobe' | 'body' | 'backup'): Promise<Workroom> {
+  static async open(rig: Rig, part: 'wishlist' | 'wardrobe' | 'body' | 'settings' | 'backup' | 'help'): Promise<Workroom> {
     const page = await rig.tab(rig.address(`workroom.html#${part}`))
     await page.getByRole('heading', { level: 1 }).waitFor()
     return new Workroom(page)
@@ -43,13 +43,13 @@ export class Workroom {
     if ((await skip.count()) > 0) await skip.click()
     await this.page.getByRole('textbox', { name: 'Name' }).fill(person.name)
     await this.page.getByRole('combobox', { name: 'Units' }).selectOption('cm')
-    await this.page.getByRole('textbox', { name: 'Currency' }).fill(person.currency)
+    await this.page.getByRole('combobox', { name: 'Currency' }).selectOption(person.currency)
     await this.page.getByRole('button', { name: 'Save' }).click()
     await this.page.getByRole('heading', { name: new RegExp(`^${person.name}: `) }).waitFor()
     for (const [name, typed] of Object.entries(person.measures)) {
       await this.page.getByRole('textbox', { name, exact: true }).fill(typed)
       await this.page.keyboard.press('Tab')
-      await this.page.getByRole('status').getByText(`${name}: ${typed} cm kept.`).waitFor()
+      await this.page.getByRole('status').getByText(`${name}: ${typed} cm saved.`).waitFor()
     }
   }
 
@@ -58,7 +58,7 @@ export class Workroom {
     await this.page.getByRole('table').waitFor()
     return this.page
       .getByRole('row')
-      .filter({ has: this.page.getByRole('button') })
+      .filter({ has: this.page.getByRole('rowheader') })
       .allTextContents()
   }
 }

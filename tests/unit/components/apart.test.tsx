@@ -82,7 +82,10 @@ const listing = (id: string, over: object = {}): ListingShown => ({
 
 test('one kept listing that can’t be shown leaves the others, and can be removed', () => {
   const onRemove = vi.fn()
-  const odd = listing('b', JSON.parse('{ "status": "constructor" }'))
+  const odd = listing(
+    'b',
+    JSON.parse('{ "verdictThen": { "verdict": "constructor", "chance": null, "level": null, "minutes": null, "spend": null } }')
+  )
   show(
     <WishlistPage
       listings={[listing('a'), odd, listing('c')]}
@@ -90,8 +93,14 @@ test('one kept listing that can’t be shown leaves the others, and can be remov
       shop={false}
       ready
       onOpen={vi.fn()}
+      today="2026-03-09"
       cardOf={(id) => `#card/${id}`}
+      workOf={(id) => `#work/${id}`}
       onEdit={async () => true}
+      onStatus={vi.fn()}
+      onPicture={vi.fn()}
+      onNoPicture={vi.fn()}
+      pictureProblem={null}
       onRemove={onRemove}
     />
   )

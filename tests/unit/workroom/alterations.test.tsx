@@ -50,7 +50,7 @@ test('found by kind and by word', () => {
   expect(rows()[0]).toContain('Waist in with darts')
   type('Find', 'no such job')
   expect(rows()).toEqual([])
-  expect(shownText()).toContain('No job has all of these words')
+  expect(shownText()).toContain('No job matches')
 })
 
 test('every kind that has jobs can be chosen', () => {

@@ -14,6 +14,9 @@ afterEach(() => {
   vi.unstubAllGlobals()
 })
 
+/** As the first visit begins, before anything is said. */
+const SOMEBODY = { name: '', units: 'cm', currency: '', means: { level: 3, tailor: false, markMm: 2 } }
+
 function visit(begin: Partial<FirstDraft> = {}) {
   const props = { onBody: vi.fn(), onGarment: vi.fn(), onSkip: vi.fn(), onSample: vi.fn() }
   let last: FirstDraft = { ...firstDraft('cm'), ...begin }
@@ -43,7 +46,7 @@ test('the points of a garment that is liked are points it has, and each says how
   for (const kind of LIKED_KINDS) {
     for (const point of LIKED_POINTS[kind] ?? []) {
       expect(POINTS_OF[kind], kind).toContain(point)
-      expect(say({ code: `first.how.${point}`, values: {} }, { units: 'cm' })).toMatch(/\.$/)
+      expect(say({ code: `measure.${point}`, values: {} }, { units: 'cm' })).toMatch(/\.$/)
     }
   }
 })
@@ -55,10 +58,43 @@ test('something is to be chosen before going on; several may be', () => {
   press('Trousers and jeans')
   press('Shirts and tops')
   press('Next')
+  expect(draft()).toMatchObject({ step: 'sewing', chosen: ['legs', 'shirts'] })
+  press('Next')
   expect(draft()).toMatchObject({ step: 'body', chosen: ['legs', 'shirts'] })
   expect(field('Chest').value).toBe('')
   expect(beside('Waistband')).toContain('where you wear a waistband')
   expect(beside('Thigh')).toContain('Only if you like')
+})
+
+test('one step asks what they can sew, each level in plain words, with answers to go on with at one press', () => {
+  const { draft, onBody } = visit({ step: 'sewing', chosen: ['skirts'], currency: 'SEK' })
+  expect(field('Currency').value).toBe('SEK')
+  expect(beside('Level 2: straight seam')).toContain('Shorten plain legs')
+  press('Level 2: straight seam')
+  press('I can take work to a tailor')
+  type('Currency', 'NOK')
+  press('Next')
+  expect(draft().step).toBe('body')
+  type('Hip', '98')
+  submit()
+  expect(onBody.mock.calls[0]?.[0]).toEqual({ name: '', units: 'cm', currency: 'NOK', means: { level: 2, tailor: true, markMm: 2 } })
+})
+
+test('it goes on from there to the garment where that was chosen, and back to what is shopped for', () => {
+  const { draft } = visit()
+  press('Measure a garment you like instead')
+  expect(draft().step).toBe('sewing')
+  press('Back')
+  expect(draft().step).toBe('what')
+  press('Measure a garment you like instead')
+  press('Next')
+  expect(draft().step).toBe('garment')
+})
+
+test('the number of the ring on the drawing stands at the field, too', () => {
+  visit({ step: 'body', chosen: ['legs'] })
+  const numbers = [...document.querySelectorAll('.wr-first form .wr-number')].map((one) => one.textContent)
+  expect(numbers).toEqual(['4', '5', '9', '6'])
 })
 
 test('it asks no more than the fewest measures, the units and a name: what a person may set besides is for the full form', () => {
@@ -85,7 +121,7 @@ test('a bad figure is told beside its field and stays as typed; set right, all t
   expect(field('Waistband').value).toBe('1/0')
   type('Waistband', '75,5')
   submit()
-  expect(onBody).toHaveBeenCalledExactlyOnceWith({ name: '', units: 'cm' }, [
+  expect(onBody).toHaveBeenCalledExactlyOnceWith(SOMEBODY, [
     { measure: 'waistbandGirth', mm: 755, stated: '75,5' },
     { measure: 'hipGirth', mm: 39.5 * 25.4, stated: '39 1/2 in' }
   ])
@@ -149,16 +185,13 @@ test('a garment that is liked: flat girths are doubled and remember that they we
   type('Waist', '39')
   type('Inside leg', '77')
   submit()
-  expect(onGarment).toHaveBeenCalledExactlyOnceWith(
-    { name: '', units: 'cm' },
-    {
-      kind: 'trousers',
-      measures: [
-        { point: 'waist', mm: 780, stated: '39 cm flat' },
-        { point: 'inseam', mm: 770, stated: '77 cm' }
-      ]
-    }
-  )
+  expect(onGarment).toHaveBeenCalledExactlyOnceWith(SOMEBODY, {
+    kind: 'trousers',
+    measures: [
+      { point: 'waist', mm: 780, stated: '39 cm flat' },
+      { point: 'inseam', mm: 770, stated: '77 cm' }
+    ]
+  })
   press('All around')
   type('Waist', '78')
   submit()

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest'
 import type { ListingShown } from '../../../components/workroom/shown.ts'
-import { found, type Search, spendOf } from '../../../components/workroom/wishlist/listing-order.ts'
+import { found, ordered, SEARCH_ALL, type Search, spendOf, wayOf } from '../../../components/workroom/wishlist/listing-order.ts'
 
 let ids = 0
 const listing = (over: Partial<ListingShown>): ListingShown => ({
@@ -27,14 +27,13 @@ const then = (verdict: NonNullable<ListingShown['verdictThen']>['verdict'], chan
   spend: null,
   jobs: []
 })
-const ALL: Search = { find: '', order: 'kept', status: null, verdict: null }
 const listings = [
   listing({ title: 'Flannels', site: 'rail-and-peg.example', verdictThen: then('alters-to-fit', 0.8, 100), tags: ['wool'], price: 24 }),
   listing({ title: 'Anorak', status: 'passed' }),
   listing({ title: 'Poplin shirt', verdictThen: then('wears-as-is', 0.6, 0), notes: 'two-piece collar, wool blend', price: 12 }),
   listing({ title: 'Hopsack jacket', verdictThen: then('too-little-told', null, 10), kind: 'jacket' })
 ]
-const titles = (search: Partial<Search>) => found(listings, { ...ALL, ...search }).map(({ title }) => title)
+const titles = (search: Partial<Search>) => found(listings, { ...SEARCH_ALL, ...search }).map(({ title }) => title)
 
 test('the last kept comes first', () => {
   expect(titles({})).toEqual(['Hopsack jacket', 'Poplin shirt', 'Anorak', 'Flannels'])
@@ -58,9 +57,28 @@ test('only one status or verdict', () => {
   expect(titles({ status: 'passed' })).toEqual(['Anorak'])
   expect(titles({ verdict: 'wears-as-is' })).toEqual(['Poplin shirt'])
 })
+test('turned about, what is known goes the other way, and what is not known still comes last', () => {
+  expect(titles({ order: 'verdict', turned: true })).toEqual(['Hopsack jacket', 'Flannels', 'Poplin shirt', 'Anorak'])
+  expect(titles({ order: 'minutes', turned: true })).toEqual(['Flannels', 'Hopsack jacket', 'Poplin shirt', 'Anorak'])
+  expect(titles({ turned: true })).toEqual(['Flannels', 'Anorak', 'Poplin shirt', 'Hopsack jacket'])
+})
+test('a head pressed orders by it, what one looks for on top; pressed again it turns the list about', () => {
+  const once = ordered(SEARCH_ALL, 'chance')
+  expect([once.order, wayOf(once)]).toEqual(['chance', 'descending'])
+  const twice = ordered(once, 'chance')
+  expect([twice.order, wayOf(twice)]).toEqual(['chance', 'ascending'])
+  expect(wayOf(ordered(twice, 'spend'))).toBe('ascending')
+})
+test('only one kind, so much work and no more, so much money and no more; what is not known does not pass', () => {
+  expect(titles({ kind: 'jacket' })).toEqual(['Hopsack jacket'])
+  expect(titles({ minutesMost: 0 })).toEqual(['Poplin shirt'])
+  expect(titles({ minutesMost: 60 })).toEqual(['Hopsack jacket', 'Poplin shirt'])
+  expect(titles({ spendMost: 20 })).toEqual(['Poplin shirt'])
+  expect(titles({ spendMost: 24, find: 'wool' })).toEqual(['Poplin shirt', 'Flannels'])
+})
 test('the list given is not turned about', () => {
   const before = [...listings]
-  found(listings, { ...ALL, order: 'title' })
+  found(listings, { ...SEARCH_ALL, order: 'title' })
   expect(listings).toEqual(before)
 })
 test('what it costs is the answer of now, else of then, else the price', () => {

@@ -1,9 +1,9 @@
 // @vitest-environment happy-dom
 import { useState } from 'preact/hooks'
 import { afterEach, describe, expect, test, vi } from 'vitest'
-import { EasePart } from '../../../components/workroom/body/ease-part.tsx'
-import { LimitsPart } from '../../../components/workroom/body/limits-part.tsx'
 import { DraftsHeld } from '../../../components/workroom/drafts.tsx'
+import { EasePart } from '../../../components/workroom/settings/ease-part.tsx'
+import { LimitsPart } from '../../../components/workroom/settings/limits-part.tsx'
 import type { OwnEase } from '../../../components/workroom/shown.ts'
 import { typedDifference, typedLimit } from '../../../components/workroom/typed.ts'
 import { WardrobePage } from '../../../components/workroom/wardrobe/wardrobe-page.tsx'
@@ -66,7 +66,7 @@ describe('own ease', () => {
     type('Yours', '3..5', 'Waist')
     leave('Yours', 'Waist')
     expect(onOwn).not.toHaveBeenCalled()
-    expect(beside('Yours', 'Waist')).toContain('This is no figure')
+    expect(beside('Yours', 'Waist')).toContain('This is not a measurement')
     expect(field('Yours', 'Waist').value).toBe('3..5')
   })
 })
@@ -92,7 +92,7 @@ test('own limits: 0 is never, nothing is the usual limit', async () => {
   leave('Yours', 'Legs tapered')
   expect(onOwn).toHaveBeenLastCalledWith({ 'leg-taper': 0 })
   await settled()
-  expect(shownText()).toContain('you ruled this out')
+  expect(shownText()).toContain('you ruled it out')
   type('Yours', '1 in', 'Seat in')
   leave('Yours', 'Seat in')
   expect(onOwn).toHaveBeenLastCalledWith({ 'leg-taper': 0, 'seat-in': 25.4 })

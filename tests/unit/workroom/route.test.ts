@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest'
-import { pricesFrom } from '../../../components/workroom/body/price-list.tsx'
-import { routeOf } from '../../../entrypoints/workroom/use-route.ts'
+import { ALL_PAGES } from '../../../components/workroom/frame.tsx'
+import { pricesFrom } from '../../../components/workroom/settings/price-list.tsx'
+import { addressOf, routeOf } from '../../../entrypoints/workroom/use-route.ts'
 
 test.each([
   ['', 'wishlist', null],
@@ -11,6 +12,11 @@ test.each([
   ['#body/a', 'body', null],
   ['#alterations', 'alterations', null],
   ['#first', 'first', null],
+  ['#first-visit', 'first', null],
+  ['#what-can-be-altered', 'alterations', null],
+  ['#card-for-the-shop/a', 'card', 'a'],
+  ['#settings', 'settings', null],
+  ['#help/tape', 'help', 'tape'],
   ['#look', 'look', null],
   ['#card/a%2Fb', 'card', 'a/b'],
   ['#card', 'card', null],
@@ -18,6 +24,11 @@ test.each([
   ['#wishlist/%', 'wishlist', '%']
 ])('%s is the part %s', (hash, page, open) => {
   expect(routeOf(hash)).toEqual({ page, open })
+})
+
+test('a page is found again at its own address', () => {
+  for (const page of ALL_PAGES) expect(routeOf(addressOf(page)).page).toBe(page)
+  expect(routeOf(addressOf('wishlist', 'a/b'))).toEqual({ page: 'wishlist', open: 'a/b' })
 })
 
 test('prices are taken where something is typed, and not at all where one is no amount', () => {

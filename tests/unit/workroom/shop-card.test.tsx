@@ -38,15 +38,15 @@ describe('the card', () => {
     expect(textOf(inPage().querySelector('h1'))).toBe('Grey trousers')
     expect(shownText()).toContain('second-rail.example, £24.00 asked')
     expect(textOf(inPage().querySelector('.wr-verdict'))).toBe('Alters to fit')
-    expect(textOf(inPage().querySelector('.wr-card-chance'))).toBe('Chance 6 in 10;8 in 10 if all of this holds')
+    expect(textOf(inPage().querySelector('.wr-card-chance'))).toBe('Chance 6 in 10;8 in 10 if all of this is so')
     const rows = [...inPage().querySelectorAll('tbody tr')].map((row) => [...row.children].map(textOf))
     expect(rows).toEqual([
       ['Hip7⅞ in below the top of the waist', '19½–21', '39–42', ''],
       ['Inside legcrotch seam to bottom edge', '29–40', '']
     ])
     expect(part('Then to do')).toBe('Then to doWaist in at the centre back: 1½ inLegs up, blind hem: 1 inLevel 3 of 5, 1 h 10')
-    expect(part('The price that pays')).toBe(
-      'The price that paysUp to £34.44 if all of this holds.Up to £33.00 as long as it is not measured.'
+    expect(part('What you can pay for it')).toBe(
+      'What you can pay for itUp to £34.44 if all of this is so.Up to £33.00 while nobody has measured it.'
     )
   })
   test('is printed by one button', () => {
@@ -56,31 +56,31 @@ describe('the card', () => {
   })
   test('says so where nothing is left to measure, or to do', () => {
     card(kept(wearsAsIs))
-    expect(part('Measure there')).toContain('Whatever decides is told.')
+    expect(part('Measure there')).toContain('Everything that decides is known.')
     expect(part('Then to do')).toBe('')
   })
   test('of what is to be left has the reason, and no work and no price', () => {
     card(kept(leaveIt))
     expect(shownText()).toContain('The shoulders are 1½ in too wide.')
     expect(part('Then to do')).toBe('')
-    expect(part('The price that pays')).toBe('')
+    expect(part('What you can pay for it')).toBe('')
   })
   test('names what is missing where nothing can be judged, without a range', () => {
     card(kept(tooLittle))
     expect(part('Measure there')).toContain('Waist')
-    expect(part('Measure there')).toContain('As told there')
+    expect(part('Measure there')).toContain('Note what it is')
   })
   test('says of a measure of one’s own that it is taken before', () => {
     const own = { body: 'hipGirth' as const, least: 960, most: null, chance: null, text: '' }
     card(kept({ ...trousersReckoning, conditions: [own] }))
-    expect(part('Measure there')).toMatch(/Measure yourself before: your own hip is .+ or more\.$/)
+    expect(part('Measure there')).toMatch(/Before you go, measure yourself: your own hip is .+ or more\.$/)
   })
   test('waits for its answer, and has nothing to print till then', () => {
     card(kept(null, { verdictThen: { verdict: 'alters-to-fit', chance: 0.4, level: 3, minutes: 60, spend: 30, jobs: [] } }))
-    expect(shownText()).toContain('being worked out')
+    expect(shownText()).toContain('working out the answer')
     expect(inPage().querySelector('button')).toBeNull()
     card(kept(null))
-    expect(shownText()).toContain('Not reckoned.')
+    expect(shownText()).toContain('No answer yet.')
   })
   test('a title with markup is shown as it is written', () => {
     card(kept(trousersReckoning, { title: '<img src=x>' }))
@@ -122,8 +122,8 @@ describe('the price that pays', () => {
   })
   test('is not said where its worth is not told', () => {
     card(kept({ ...hangingOn(HIP), worth: null }))
-    expect(part('The price that pays')).toContain('It stands here once the price')
+    expect(part('What you can pay for it')).toContain('To see it here, enter the price')
     card(kept({ ...hangingOn(HIP), worth: { spend: 30, against: 50, upTo: 30, risk: 0.1 } }))
-    expect(part('The price that pays')).toContain('no price pays')
+    expect(part('What you can pay for it')).toContain('no price is worth it')
   })
 })

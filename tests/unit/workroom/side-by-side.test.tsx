@@ -85,8 +85,14 @@ test('two or three are ticked and set side by side; a fourth is not', () => {
       ready
       cardOf={(id) => `#card/${id}`}
       onOpen={vi.fn()}
+      workOf={(id) => `#work/${id}`}
       onEdit={vi.fn()}
+      onStatus={vi.fn()}
       onRemove={vi.fn()}
+      onPicture={vi.fn()}
+      onNoPicture={vi.fn()}
+      pictureProblem={null}
+      today="2026-03-09"
     />
   )
   const compare = () => [...inPage().querySelectorAll('button')].find((one) => one.textContent?.startsWith('Compare '))
@@ -104,7 +110,7 @@ test('two or three are ticked and set side by side; a fourth is not', () => {
   ])
   press('Compare Rust cord trousers')
   expect(shownText()).toContain('3 side by side')
-  expect(shownText()).toContain('Three are the most')
+  expect(shownText()).toContain('Three fit side by side')
   expect(inPage().querySelector<HTMLInputElement>('input[aria-label="Compare Blue denim trousers"]')?.disabled).toBe(true)
   press('Compare Rust cord trousers')
   press('Compare Sand linen trousers')

@@ -28,7 +28,7 @@ export function LimitsPart({ own, onOwn }: LimitsPartProps) {
   return (
     <>
       <p class="note">
-        {t('limits.what')} <a href="#alterations">{t('workroom.page.alterations')}</a>
+        {t('limits.what')} <a href="#what-can-be-altered">{t('workroom.page.alterations')}</a>
       </p>
       <Choice
         label={t('limits.kind')}

@@ -3,6 +3,7 @@ import { ALTERATIONS, type AlterationId } from '../../../core/ids/alterations.ts
 import { useWords } from '../../words.tsx'
 import { type Saved, useDraft, useSend } from '../drafts.tsx'
 import { Field } from '../field.tsx'
+import { Fold } from '../fold.tsx'
 import { moneyTyped, typedMoney } from '../typed.ts'
 
 export type Prices = Partial<Record<AlterationId, number>>
@@ -13,6 +14,8 @@ export interface Lists {
 export interface PriceListProps {
   tailorPrices: Prices
   notions: Prices
+  /** The jobs that come up: they stand first, the others are folded away. */
+  met: readonly AlterationId[]
   currency: string
   /** `began`: as the list showed them first. */
   onSave: (prices: Lists, began: Lists) => Saved
@@ -21,7 +24,7 @@ export interface PriceListProps {
 type Typed = Readonly<Partial<Record<AlterationId, string>>>
 const LISTS = ['tailorPrices', 'notions'] as const
 
-export function PriceList({ tailorPrices, notions, currency, onSave }: PriceListProps) {
+export function PriceList({ tailorPrices, notions, met, currency, onSave }: PriceListProps) {
   const { t } = useWords()
   const { typed, type, drop } = useDraft<Record<(typeof LISTS)[number], Typed> & { began: Lists }>('prices', {
     began: { tailorPrices, notions },
@@ -38,31 +41,36 @@ export function PriceList({ tailorPrices, notions, currency, onSave }: PriceList
     const form = event.currentTarget
     if (form instanceof HTMLElement) form.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus()
   }
+  const isFirst = (id: AlterationId) => met.includes(id) || tailorPrices[id] !== undefined || notions[id] !== undefined
+  const first = ALTERATIONS.filter(isFirst)
+  const others = ALTERATIONS.filter((id) => !isFirst(id))
+  const row = (id: AlterationId) => (
+    <li key={id}>
+      <h3 id={`price-${id}`}>{t('prices.job', { alteration: id })}</h3>
+      {LISTS.map((list) => {
+        const text = typed[list][id] ?? ''
+        const money = typedMoney(text)
+        return (
+          <Field
+            key={list}
+            label={t(`prices.${list}`)}
+            labelledBy={`price-${id}`}
+            typed={text}
+            onTyped={(value) => type({ ...typed, [list]: { ...typed[list], [id]: value } })}
+            unit={currency}
+            problem={money.ok ? null : t(money.problem)}
+          />
+        )
+      })}
+    </li>
+  )
   return (
     <form class="wr-prices" noValidate onSubmit={save}>
       <p class="note">{t('prices.what')}</p>
-      <ul>
-        {ALTERATIONS.map((id) => (
-          <li key={id}>
-            <h3 id={`price-${id}`}>{t('prices.job', { alteration: id })}</h3>
-            {LISTS.map((list) => {
-              const text = typed[list][id] ?? ''
-              const money = typedMoney(text)
-              return (
-                <Field
-                  key={list}
-                  label={t(`prices.${list}`)}
-                  labelledBy={`price-${id}`}
-                  typed={text}
-                  onTyped={(value) => type({ ...typed, [list]: { ...typed[list], [id]: value } })}
-                  unit={currency}
-                  problem={money.ok ? null : t(money.problem)}
-                />
-              )
-            })}
-          </li>
-        ))}
-      </ul>
+      {first.length === 0 ? <p>{t('prices.none-met')}</p> : <ul>{first.map(row)}</ul>}
+      <Fold summary={t('prices.others', { count: others.length })}>
+        <ul>{others.map(row)}</ul>
+      </Fold>
       <button type="submit" class="btn main">
         {t('workroom.save')}
       </button>

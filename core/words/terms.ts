@@ -1,0 +1,31 @@
+/** The words of the trade that the pages use and the help explains: `term.ease` names one, `term-is.ease` says what it is. */
+export const TERMS = [
+  'around',
+  'armhole',
+  'crotch',
+  'cuff',
+  'dart',
+  'ease',
+  'elastane',
+  'facing',
+  'flat',
+  'gusset',
+  'hem',
+  'inside-leg',
+  'lining',
+  'nape',
+  'overlap',
+  'pleat',
+  'rib',
+  'rise',
+  'seam',
+  'spare-cloth',
+  'side-seam',
+  'taper',
+  'turn-up',
+  'unpick',
+  'vent',
+  'waistband',
+  'yoke'
+] as const
+export type Term = (typeof TERMS)[number]

@@ -80,5 +80,19 @@ export const saving: Record<string, string> = {
   'conflicts.now': 'was jetzt gilt',
   'conflicts.other': 'was das andere Gerät hatte',
   'conflicts.keep': 'Behalten',
-  'conflicts.remove': 'Entfernen'
+  'conflicts.remove': 'Entfernen',
+  'unreadable.listingsKept': '{count} {count|one:Angebot ist|other:Angebote sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
+  'unreadable.garmentsOwned': '{count} {count|one:Stück ist|other:Stücke sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
+  'unreadable.people': '{count} {count|one:Person ist|other:Personen sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
+  'unreadable.bodyMeasurements': '{count} {count|one:Maß ist|other:Maße sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
+  'unreadable.where': 'Verloren ist nichts: siehe Sicherung',
+  'keeping.title': 'Was das hier bewahrt',
+  'keeping.kept': 'Der Browser hat versprochen, nichts davon zu löschen, solange du es nicht tust.',
+  'keeping.not-kept': 'Wird der Platz knapp, löscht der Browser vielleicht, was hier gespeichert ist. Man kann ihn bitten, es zu lassen.',
+  'keeping.unknown': 'Der Browser sagt nicht, ob er löschen darf, was hier gespeichert ist.',
+  'keeping.ask': 'Den Browser bitten, es zu behalten',
+  'keeping.refused': 'Der Browser hat es nicht versprochen. Eine Sicherungsdatei ist vor ihm sicher.',
+  'keeping.never': 'Von hier ist noch keine Sicherung gespeichert.',
+  'keeping.last': 'Die letzte Sicherung ist {days} {days|one:Tag|other:Tage} alt.',
+  'keeping.old': 'Die letzte Sicherung ist {days} Tage alt.'
 }

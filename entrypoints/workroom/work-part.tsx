@@ -2,6 +2,7 @@
 import { useMemo, useState } from 'preact/hooks'
 import { chosenPlan } from '../../components/judged.ts'
 import { useWords } from '../../components/words.tsx'
+import { Headline } from '../../components/workroom/frame.tsx'
 import { WorkPage } from '../../components/workroom/work/work-page.tsx'
 import type { ArrivalPoint, Paper, SheetShown, WorkShown } from '../../components/workroom/work/work-shown.ts'
 import { madeAs } from '../../core/garment/construction.ts'
@@ -88,12 +89,16 @@ function Back({ listingId }: { listingId: string | null }) {
     </p>
   )
 }
-const Only = ({ text, listingId }: { text: string; listingId: string | null }) => (
-  <div>
-    <Back listingId={listingId} />
-    <p>{text}</p>
-  </div>
-)
+function Only({ text, listingId }: { text: string; listingId: string | null }) {
+  const { t } = useWords()
+  return (
+    <div>
+      <Back listingId={listingId} />
+      <Headline title={t('workroom.page.work')} />
+      <p>{text}</p>
+    </div>
+  )
+}
 
 /** The paper of this place: letter in North America, A4 elsewhere. */
 function paperHere(): Paper {

@@ -38,7 +38,7 @@ const over = (page: Page) => page.evaluate(() => document.documentElement.scroll
 const faults = async (page: Page) => (await new AxeBuilder({ page }).analyze()).violations.map(({ id }) => id)
 
 test('to a first verdict in at most nine steps, by keyboard alone, with every figure given', async () => {
-  const rig = await Rig.start()
+  const rig = await Rig.start({ language: 'en-US' })
   try {
     const listing = await rig.tab(shop.item(TROUSERS))
     const workroom = await workroomFrom(rig, listing)
@@ -85,7 +85,7 @@ test('to a first verdict in at most nine steps, by keyboard alone, with every fi
 }, 120_000)
 
 test('by touch at 360 px: nothing runs over, nothing typed is lost, a bad figure says what to do, and it can be taken back', async () => {
-  const rig = await Rig.start()
+  const rig = await Rig.start({ language: 'en-US' })
   try {
     const workroom = await workroomFrom(rig, await rig.tab(shop.item(TROUSERS)))
     const session = await rig.context.newCDPSession(workroom)
@@ -143,7 +143,7 @@ test('by touch at 360 px: nothing runs over, nothing typed is lost, a bad figure
 }, 120_000)
 
 test('left for the whole form, what was typed goes along', async () => {
-  const rig = await Rig.start()
+  const rig = await Rig.start({ language: 'en-US' })
   try {
     const workroom = await rig.tab(rig.address('workroom.html'))
     await workroom.getByText('Skirts', { exact: true }).click()
@@ -164,7 +164,7 @@ test('left for the whole form, what was typed goes along', async () => {
 }, 120_000)
 
 test('a sample to try, set side by side, gone in one press and back; then a garment that is liked', async () => {
-  const rig = await Rig.start()
+  const rig = await Rig.start({ language: 'en-US' })
   try {
     const listing = await rig.tab(shop.item(TROUSERS))
     const workroom = await workroomFrom(rig, listing)
@@ -210,7 +210,7 @@ test('a sample to try, set side by side, gone in one press and back; then a garm
 }, 120_000)
 
 test('own ease and limits, and what can be altered, fit a narrow page', async () => {
-  const rig = await Rig.start()
+  const rig = await Rig.start({ language: 'en-US' })
   try {
     const workroom = await rig.tab(rig.address('workroom.html'))
     await workroom.getByRole('button', { name: 'Try it with a sample' }).click()

@@ -56,7 +56,7 @@ test('the wishlist by keys: order, status, notes, the form and its Escape, remov
   await page.keyboard.type('Not')
   await said(`${JACKET}: not for me.`)
   await focusOn(`Status of ${JACKET}`)
-  expect((await titles()).at(-1)).toBe(JACKET)
+  await until('the row to be the last', async () => (await titles()).at(-1) === JACKET)
 
   const notes = page.getByRole('textbox', { name: `Notes on ${SHIRT}` })
   await notes.focus()

@@ -113,7 +113,7 @@ function HowMuch({ point, onTried }: { point: PointId; onTried: (tried: Tried) =
           <span class="label" id="tryon-amount">
             {t(isFold ? 'tryon.how-much.fold' : isFlat(point) ? 'tryon.how-much.gap' : 'tryon.how-much.length')}
           </span>
-          <div class="row" role="group" aria-labelledby="tryon-amount">
+          <fieldset class="row" aria-labelledby="tryon-amount">
             <button type="button" class="btn" aria-label={t('tryon.less')} disabled={steps <= 1} onClick={() => setSteps(steps - 1)}>
               −
             </button>
@@ -130,7 +130,7 @@ function HowMuch({ point, onTried }: { point: PointId; onTried: (tried: Tried) =
             <button type="button" class="btn main" onClick={() => onTried(tried())}>
               {t('tryon.add')}
             </button>
-          </div>
+          </fieldset>
           <p class="note" role="status">
             {t(isFold ? 'tryon.means.fold' : `tryon.means.${way}`, { fold: measured, mm })}
           </p>

@@ -23,8 +23,19 @@ export interface Line {
   softMm?: number
   because: Saying
   /** The stitching lines that move, and how many mm of amount one mm of line gives (2 a seam in a girth, 1 in a length). */
-  seams: { seam: SeamId; mmPerOffset: number; outward?: boolean }[]
+  seams: SeamMove[]
 }
+
+export interface SeamMove {
+  seam: SeamId
+  mmPerOffset: number
+  outward?: boolean
+  /** Past this amount, mm, twice as many lines share it, each moving half as far: four darts instead of two. */
+  twicePastMm?: number
+}
+/** How many mm of amount one mm of this line gives when all of the amount is `amountMm`. */
+export const perOffsetOf = ({ mmPerOffset, twicePastMm }: SeamMove, amountMm: number): number =>
+  twicePastMm !== undefined && amountMm > twicePastMm ? 2 * mmPerOffset : mmPerOffset
 
 /** A limit that several options draw on together: Σ share × amount ≤ budget. */
 export interface SharedLimit {

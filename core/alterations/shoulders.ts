@@ -128,7 +128,7 @@ export const shoulders: Row[] = [
     lines: () => [
       {
         point: 'napeToWaist',
-        effects: { napeToWaist: -1, skirtLength: 1 },
+        effects: { napeToWaist: -1, bodyLength: -1 },
         capMm: 38,
         because: limit('waist-seam'),
         seams: [{ seam: 'waist-seam', mmPerOffset: 1 }]
@@ -138,7 +138,8 @@ export const shoulders: Row[] = [
     minutes: waistSeamMinutes,
     penalties: ['drape'],
     excludes: ['lift-at-shoulder'],
-    source: 'CP; a zip across the seam 30 min, a lining 60 min CP'
+    source:
+      'CP: the bodice is cut shorter, the skirt stays as it is and its hem comes up (geometry); a zip across the seam 30 min, a lining 60 min CP'
   },
   {
     id: 'dress-waist-lower',

@@ -12,6 +12,8 @@ import { steepestTaper, taperShare } from './taper.ts'
 
 /** Back pockets come no nearer to each other than this (MEM, a setting). */
 export const POCKETS_APART_MM = 50
+/** Past so much two darts become four: under the band past what 20 a dart take (CP), through the yoke past 2 in (NAOMI), let out past 10 a dart (CP). */
+export const TWO_DARTS_MM = { 'waist-in-darts': 40, 'yoke-darts': 50, 'release-darts': 20 } as const
 const hipShare = (garment: Garment): number => taperShare(garment.made.hipDepthMm / Math.max(garment.made.taperLengthMm, 90))
 const pocketShare = (garment: Garment): number => taperShare(garment.made.pocketDepthMm / Math.max(garment.made.taperLengthMm, 90))
 
@@ -104,7 +106,7 @@ export const waist: Row[] = [
         capMm: 60,
         softMm: 40,
         because: limit('darts', { each: 15, count: 4 }),
-        seams: [{ seam: 'dart', mmPerOffset: 4 }]
+        seams: [{ seam: 'dart', mmPerOffset: 4, twicePastMm: TWO_DARTS_MM['waist-in-darts'] }]
       }
     ],
     opens: ['waistband'],
@@ -124,8 +126,8 @@ export const waist: Row[] = [
         effects: { waist: -1 },
         capMm: 75,
         softMm: 25,
-        because: limit('yoke-darts', { two: 50 }),
-        seams: [{ seam: 'dart', mmPerOffset: 4 }]
+        because: limit('yoke-darts', { two: TWO_DARTS_MM['yoke-darts'] }),
+        seams: [{ seam: 'dart', mmPerOffset: 4, twicePastMm: TWO_DARTS_MM['yoke-darts'] }]
       }
     ],
     tier: () => ({ line: 0, beyondMm: 50, level: 2, minutes: 20, because: limit('yoke-darts', { two: 50 }) }),
@@ -261,7 +263,7 @@ export const waist: Row[] = [
         effects: { waist: 1 },
         capMm: 40,
         because: limit('release', { each: 10, count: 4 }),
-        seams: [{ seam: 'dart', mmPerOffset: 4, outward: true }]
+        seams: [{ seam: 'dart', mmPerOffset: 4, outward: true, twicePastMm: TWO_DARTS_MM['release-darts'] }]
       }
     ],
     opens: (garment) => (garment.kind === 'shirt' || garment.kind === 'dress' ? [] : ['waistband']),

@@ -1,6 +1,6 @@
 /** A solved problem as a plan that a person can read: jobs, lines, limits, what stays wrong and why, level, minutes, cost. */
 
-import type { Line, Option, Refusal } from '../alterations/row.ts'
+import { type Line, type Option, perOffsetOf, type Refusal } from '../alterations/row.ts'
 import { mendingOf } from '../garment/condition.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { GarmentInput } from '../garment/garment-input.ts'
@@ -91,8 +91,10 @@ function jobOf(option: Option, mine: readonly number[], problem: Problem, after:
 function linesOf(line: Line, amountMm: number, direction: Job['direction'], { garment, gaps }: PlanContext): Job['lines'] {
   const sides = garment.points.get(line.point)?.sides
   const asked = gaps.find(({ point }) => point === line.point)?.garmentMm
-  return line.seams.flatMap(({ seam, mmPerOffset, outward }): Job['lines'] => {
-    const offset = (mm: number): number => toThousandths((outward ? -1 : 1) * (mm / mmPerOffset))
+  return line.seams.flatMap((move): Job['lines'] => {
+    const { seam, outward } = move
+    const perOffset = perOffsetOf(move, amountMm)
+    const offset = (mm: number): number => toThousandths((outward ? -1 : 1) * (mm / perOffset))
     if (sides === undefined || asked === undefined) return [{ seam, offsetMm: offset(amountMm) }]
     const way = direction === 'less' ? 1 : -1
     return (['left', 'right'] as const).map((side) => ({

@@ -54,13 +54,18 @@ export function draftsFor(plan: Plan, input: GarmentInput, garment: Garment): Dr
   const cloth = clothSetup(garment)
   const mends = mendsOf(input)
   const jobs = plan.alterations.map((job) => jobOn(job, plan, garment))
-  const all = [
-    ...frame({ garment, cloth, plan, sews: jobs.length > 0 || mends.length > 0 }),
-    ...mends.flatMap((job) => mending(job, garment, cloth)),
-    ...jobs.flatMap(ofJob),
-    ...openingsOf(jobs, garment, cloth)
-  ]
-  return closedOnce(inOrder(all))
+  const work = [...mends.flatMap((job) => mending(job, garment, cloth)), ...jobs.flatMap(ofJob), ...openingsOf(jobs, garment, cloth)]
+  const acts = new Set(work.map(({ act }) => act))
+  const every = frame({
+    garment,
+    cloth,
+    plan,
+    sews: jobs.length > 0 || mends.length > 0,
+    presses: acts.has('press') || acts.has('sew'),
+    machines: acts.has('sew'),
+    infested: mends.includes('treat-pests')
+  })
+  return closedOnce(inOrder([...every, ...work]))
 }
 
 /** Felt does not come back: blocking it is no job (as the minutes reckon it). */

@@ -18,7 +18,7 @@ export function cautionsOf(act: Act, garment: Garment, cloth: ClothSetup): strin
     case 'cut':
       return ['knife']
     case 'press':
-      return ['iron', `iron-${cloth.press}`, 'old-buttons']
+      return cloth.clips ? ['iron-none'] : ['iron', `iron-${cloth.press}`, 'old-buttons']
     case 'wash':
       return ['label-first']
     default:

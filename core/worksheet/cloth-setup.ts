@@ -4,7 +4,7 @@
  * wedge for leather) · SPI a stitch-length table (2 mm shirting, 2.5 regulation, 3 coating; 4–5 basting) · LEATHER a fabric shop's notes (a longer
  * stitch) · ISO 3758 iron dots 110, 150, 200 °C · CP common practice, no source.
  */
-
+import { isKnitted } from '../alterations/as-cut.ts'
 import { isHide } from '../garment/cloth-work.ts'
 import type { Garment } from '../garment/garment-as-worn.ts'
 import { table } from '../ids/table.ts'
@@ -12,7 +12,7 @@ import { table } from '../ids/table.ts'
 export type NeedleKind = 'fine' | 'universal' | 'ball-point' | 'jeans' | 'wedge'
 export type StitchKind = 'straight' | 'narrow-zigzag' | 'long-straight'
 export type ThreadKind = 'polyester' | 'fine' | 'strong' | 'jeans'
-export type PressKind = 'cool' | 'warm' | 'hot' | 'unknown' | 'none' | 'pile'
+export type PressKind = 'cool' | 'warm' | 'hot' | 'unknown' | 'none' | 'pile' | 'knit'
 
 export interface ClothSetup {
   needle: NeedleKind
@@ -148,10 +148,14 @@ const DOTS = table<1 | 2 | 3>({
 })
 const BY_DOTS: Record<1 | 2 | 3, PressKind> = { 1: 'cool', 2: 'warm', 3: 'hot' }
 
-/** As hot as the most delicate of its fibres stands; a few hundredths of elastane count. Nothing told of the fibre: from the coolest up. */
+/**
+ * As hot as the most delicate of its fibres stands; a few hundredths of elastane count. What is knitted of yarn is steamed, not pressed (CP). Nothing told
+ * of the fibre: from the coolest up.
+ */
 export function pressFor(garment: Garment): PressKind {
   if (keepsHoles(garment)) return 'none'
   if (hasTrait('pile')(garment)) return 'pile'
+  if (isKnitted(garment)) return 'knit'
   const { fibres } = garment.cloth
   if (fibres.length === 0) return 'unknown'
   return BY_DOTS[fibres.reduce<1 | 2 | 3>((least, { fibre }) => Math.min(least, DOTS[fibre] ?? 1) as 1 | 2 | 3, 3)]

@@ -1,4 +1,5 @@
 /** Figures of a job: how far to pinch, where the new line runs, what is folded and cut. All lengths mm. */
+import { perOffsetOf } from '../alterations/row.ts'
 import type { PointId } from '../ids/points.ts'
 import type { JobOn, Mark } from './step.ts'
 import { taperOffsets, taperShare } from './taper.ts'
@@ -22,7 +23,10 @@ export const changeAt = ({ job }: JobOn, point: PointId): number => Math.abs(job
 /** How far the stitching line moves at its deepest, mm, at either side of a seam. */
 export const edgeOf = ({ job }: JobOn): number => Math.max(0, ...job.lines.map(({ offsetMm }) => Math.abs(offsetMm)))
 /** How many mm around a mm of each line gives, for the amount meant for this point. */
-const perOffset = ({ lines }: JobOn, point: PointId): number => lines.find((line) => line.point === point)?.seams[0]?.mmPerOffset ?? 1
+function perOffset({ lines, job }: JobOn, point: PointId): number {
+  const move = lines.find((line) => line.point === point)?.seams[0]
+  return move === undefined ? 1 : perOffsetOf(move, job.amountMm)
+}
 type Side = 'left' | 'right'
 /** The offset of the stitching line where this point is measured; of one side, where the two differ there. */
 export function offsetAt(on: JobOn, point: PointId, side?: Side): number {
@@ -74,11 +78,14 @@ export function taper(on: JobOn, lengthMm: number): Mark[] {
   )
 }
 
+/** A curve is marked this often, a straight stretch between two levels no oftener than this: it is drawn with a ruler (common practice). */
+const CURVE_STEP_MM = 50
+const STRAIGHT_STEP_MM = 150
 /**
- * A line through levels, marked every 25 mm and at each level: straight from one to the next, and where it runs out to nothing, by the taper. What
- * lies beyond, where nothing moves, has no marks.
+ * A line through levels, marked at each of them and between: straight from one to the next, and where it runs out to nothing, by the taper. What lies
+ * beyond, where nothing moves, has no marks.
  */
-export function line(levels: readonly Level[], stepMm = 25): Mark[] {
+export function line(levels: readonly Level[]): Mark[] {
   const moves = levels.map(({ offsetMm }) => offsetMm !== 0)
   const shown = levels.slice(Math.max(0, moves.indexOf(true) - 1), moves.lastIndexOf(true) + 2)
   if (!moves.includes(true)) return []
@@ -86,7 +93,8 @@ export function line(levels: readonly Level[], stepMm = 25): Mark[] {
   for (const [n, to] of shown.entries()) {
     const from = shown[n - 1]
     if (from === undefined || to.atMm <= from.atMm) continue
-    for (let atMm = Math.ceil(from.atMm / stepMm) * stepMm; atMm < to.atMm; atMm += stepMm)
+    const stepMm = from.offsetMm === 0 || to.offsetMm === 0 ? CURVE_STEP_MM : STRAIGHT_STEP_MM
+    for (let atMm = (Math.floor(from.atMm / stepMm) + 1) * stepMm; atMm < to.atMm; atMm += stepMm)
       if (!found.has(atMm)) found.set(atMm, between(from, to, (atMm - from.atMm) / (to.atMm - from.atMm)))
   }
   return [...found].sort(([a], [b]) => a - b).map(([at, offsetMm]) => mark('down', offsetMm, { at }))

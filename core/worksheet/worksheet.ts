@@ -101,6 +101,7 @@ const valuesOf = (cloth: ClothSetup): Values => ({
   stitchMm: cloth.stitchMm,
   spi: Math.round(25.4 / cloth.stitchMm),
   press: cloth.press,
+  ends: cloth.clips ? 'knotted' : 'locked',
   run: 25,
   apart: 20
 })

@@ -1,7 +1,7 @@
 /** Plans to lay sheets on: those of invented requests, and one of every row of the catalogue on a garment that it can be done on. */
 import { alterationsFor } from '../../core/alterations/alterations-for.ts'
 import { CATALOGUE } from '../../core/alterations/catalogue.ts'
-import type { Line, Row } from '../../core/alterations/row.ts'
+import { type Line, perOffsetOf, type Row } from '../../core/alterations/row.ts'
 import { type Garment, garmentAsWorn } from '../../core/garment/garment-as-worn.ts'
 import type { GarmentInput } from '../../core/garment/garment-input.ts'
 import type { Job, Plan } from '../../core/plan/plan.ts'
@@ -37,7 +37,10 @@ export function planOf(
         direction: row.direction,
         amountMm,
         amounts: Object.fromEntries(lines.map((line, k) => [line.point, (line.effects[line.point] ?? 0) * (each[k] ?? 0)])),
-        lines: widest.seams.map(({ seam, mmPerOffset, outward }) => ({ seam, offsetMm: ((outward ? -1 : 1) * amountMm) / mmPerOffset })),
+        lines: widest.seams.map((move) => ({
+          seam: move.seam,
+          offsetMm: ((move.outward ? -1 : 1) * amountMm) / perOffsetOf(move, amountMm)
+        })),
         limitMm: widest.capMm,
         limitBecause: '',
         softLimit: false,

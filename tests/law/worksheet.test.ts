@@ -101,7 +101,7 @@ describe('laws of the sheet', () => {
     let applied = 0
     for (const { sheet } of withJobs)
       for (const [n, step] of sheet.steps.entries()) {
-        const isNewLine = step.does.code === 'step.sew-line' || (step.irreversible && step.stage === 'work')
+        const isNewLine = step.does.code.startsWith('step.sew-line') || (step.irreversible && step.stage === 'work')
         if (!isNewLine) continue
         const before = sheet.steps.slice(0, n).filter(({ alteration, stage }) => alteration === step.alteration && stage === 'work')
         expect(
@@ -159,6 +159,41 @@ describe('laws of the sheet', () => {
         applied++
       }
     return applied
+  })
+
+  law('each leg of a dart lies as far from its middle as the plan moves its line', 10, () => {
+    let applied = 0
+    for (const { plan, sheet } of withJobs)
+      for (const job of plan.alterations.filter(({ id }) => ['waist-in-darts', 'yoke-darts', 'release-darts'].includes(id)))
+        for (const { is, mm } of sheet.steps.filter(({ alteration }) => alteration === job.id).flatMap(({ figures }) => figures))
+          if (is === 'dart-half') {
+            expect(mm, `${job.id} ${job.amountMm}`).toBeCloseTo(Math.abs(job.lines[0]?.offsetMm ?? Number.NaN), 2)
+            applied++
+          }
+    return applied
+  })
+
+  law('a line down a seam says where it is measured from, and names every seam that moves', 300, () => {
+    let applied = 0
+    for (const { plan, sheet } of withJobs)
+      for (const step of sheet.steps.filter(({ does }) => does.code.startsWith('step.mark-line-'))) {
+        const job = plan.alterations.find(({ id }) => id === step.alteration)
+        expect(step.does.values.from, told(step)).toBeDefined()
+        const named = new Set([step.does.values.seam, step.does.values.other].filter((one) => one !== undefined))
+        expect(named, told(step)).toEqual(new Set(job?.lines.map(({ seam }) => seam)))
+        applied++
+      }
+    return applied
+  })
+
+  law('what is sewn by machine is tried on a sample, and nothing is pressed for a button alone', 300, () => {
+    for (const { sheet } of sheets) {
+      const own = sheet.steps.filter(({ alteration, condition, stage }) => alteration !== null || condition !== null || stage !== 'fit')
+      const acts = new Set(own.filter(({ part }) => part !== 'arrival' && part !== 'ready').map(({ act }) => act))
+      if (acts.has('sew')) expect(sheet.steps.some(({ does }) => does.code === 'step.ready-sample')).toBe(true)
+      else if (!acts.has('press')) expect(sheet.steps.filter(({ act, part }) => act === 'press' && part !== 'ready')).toEqual([])
+    }
+    return sheets.length
   })
 
   law('darts together take the amount', 10, () => {
@@ -236,7 +271,8 @@ describe('laws of the sheet', () => {
       const minded = new Set<string>()
       for (const step of sheet.steps) {
         for (const mind of step.minds) minded.add(mind)
-        const need = NEEDS[step.act]
+        // where no iron may come near, that is what is said
+        const need = step.act === 'press' && minded.has('iron-none') ? 'iron-none' : NEEDS[step.act]
         if (need === undefined) continue
         expect(minded.has(need), told(step)).toBe(true)
         applied++

@@ -14,10 +14,11 @@ export const templates: Record<string, string> = {
   'template.side.left': '{title}, links',
   'template.side.right': '{title}, rechts',
   'template.lay.in':
-    'Die gepunktete Linie auf die alte Naht legen ({seam|seam}), den Stoff, der wegkommt, nach links. Die Kreuze anzeichnen, glatt verbinden, ' +
-    'heften, anprobieren.',
+    'Die gepunktete Linie auf die alte Naht legen ({seam|seam}), die offene Kante nach links. Die Kreuze anzeichnen, glatt verbinden, heften, ' +
+    'anprobieren.',
   'template.lay.out':
-    'Die gepunktete Linie auf die alte Naht legen ({seam|seam}), die Nahtzugabe nach links. Die neue Linie liegt in der Zugabe: Geschnitten wird nichts.',
+    'Die gepunktete Linie auf die alte Naht legen ({seam|seam}), die offene Kante nach links. Die neue Linie liegt in der Zugabe: Geschnitten ' +
+    'wird nichts.',
   'template.lay.both': '{seam|seam} und {other|seam} ändern sich gleich: den Streifen für beide nehmen.',
   'template.turn-over': 'Für die andere Lage oder Seite umdrehen.',
   'template.turn-over-legs': 'Für das andere Bein umdrehen.',
@@ -63,7 +64,8 @@ export const templates: Record<string, string> = {
   'template.hem.under': 'hier zuerst {mm|length} einschlagen',
   'template.hem.cut': 'hier schneiden: {mm|length} Einschlag',
   'template.hem.raw-edge': 'offene Kante: {mm|length} Einschlag',
-  'template.hem.lay-on-edge': '„Alte Kante“ auf die jetzige Kante legen und den Bruch anzeichnen.',
+  'template.hem.lay-on-edge':
+    '„Alte Kante“ auf die jetzige Kante legen oder, ist der Saum offen, auf ihren Kreidestrich, und den Bruch anzeichnen.',
   'template.hem.lay-on-fold': 'Den Saum öffnen, „alte Kante“ auf seinen Bruch legen und den neuen Bruch anzeichnen.',
   'template.hem.lay-on-chalk': 'Den neuen Bruch mit dem Maßband {mm|length} über der alten Kante anzeichnen, dann die Lehre darauflegen.',
   'template.hem.round': 'Rundum, jeweils um die Breite der Lehre weiter. Stecken, anprobieren, dann schneiden.',
@@ -74,8 +76,10 @@ export const templates: Record<string, string> = {
   'template.kept.fold': 'hier falten, {mm|length} darüber',
   'template.kept.meets': 'auf die alte Naht, {mm|length} höher',
   'template.kept.lay':
-    'Die unterste Linie auf die Naht des alten Saums legen, nicht auf seine Kante. Die Hälfte der Menge liegt in der Falte.',
-  'template.kept.sew': 'Die obere Linie auf die alte Naht bringen und knapp neben dem Wulst nähen; die alte Kante bleibt.',
+    'Außen die unterste Linie auf die Naht des alten Saums legen, nicht auf seine Kante. Die Hälfte des Weggenommenen liegt in der Falte.',
+  'template.kept.sew':
+    'Auf der mittleren Linie falten, sodass die alte Naht zur oberen Linie hochkommt, und dicht neben dem dicken alten Saum nähen; die alte Kante ' +
+    'bleibt.',
   'template.turn-up.bottom': 'neue Unterkante des Beins',
   'template.turn-up.top': 'Oberkante des Umschlags, {mm|length} hoch',
   'template.turn-up.old-bottom': 'alte Unterkante, ihr Bruch',

@@ -1,14 +1,16 @@
 /** German: the steps of the work sheet, in the infinitive, as a craft sheet is written. */
 export const worksheetSteps: Record<string, string> = {
   'step.arrive-apart':
-    'In einem geschlossenen Beutel lassen, getrennt von anderer Kleidung, bis es gereinigt ist. An Nähten und unter dem Kragen nach Motten oder Wanzen sehen.',
+    'In einem geschlossenen Beutel lassen, getrennt von anderer Kleidung, bis es gereinigt ist. An Nähten, unter dem Kragen und in den Taschen ' +
+    'nach Motten oder Wanzen sehen.',
   'step.arrive-hot-wash':
-    'Bei 60 °C waschen, wenn das Etikett es erlaubt, und ganz trocknen. Steht dort weniger, danach richten und in den Trockner geben.',
+    'Bei 60 °C waschen, wenn das Etikett es erlaubt, und ganz trocknen. Steht dort weniger, danach richten; in den Trockner, wo das Etikett es ' +
+    'erlaubt.',
   'step.arrive-tumble':
     'Nach Etikett waschen, dann mindestens eine halbe Stunde über 40 °C in den Trockner, soweit das Etikett es erlaubt.',
   'step.arrive-freeze':
-    'Nicht heiß waschen und nicht heiß trocknen: Es würde verfilzen, einlaufen oder verderben. In einem geschlossenen Beutel drei Tage bei ' +
-    '−18 °C einfrieren, dann lüften und ausbürsten.',
+    'Nie bei 60 °C waschen oder heiß trocknen: Es würde verfilzen, einlaufen oder verderben. Nach Etikett reinigen oder in einem geschlossenen ' +
+    'Beutel drei Tage bei −18 °C einfrieren, dann lüften und ausbürsten.',
   'step.arrive-hide':
     'Nicht waschen. Mit einem nur feuchten Tuch abwischen, im Schatten lüften und gegen Motten drei Tage in einem geschlossenen Beutel einfrieren.',
   'step.arrive-by-label':
@@ -17,25 +19,32 @@ export const worksheetSteps: Record<string, string> = {
     'Jetzt waschen oder dämpfen, so wie es später gewaschen wird: Es ist nie gewaschen worden und kann noch einlaufen. Danach neu messen.',
   'step.ready-pressed': 'Ganz glatt bügeln ({press|press}). Vorher die Taschen leeren.',
   'step.ready-measured':
-    'Mit dem eigenen Maßband messen und vergleichen. Weicht ein Maß vom Angebot ab, den Plan neu berechnen, bevor es losgeht.',
+    'Mit dem eigenen Maßband messen und vergleichen. Weicht ein Maß von dem unten ab, den Plan neu berechnen, bevor es losgeht.',
+  'step.ready-clips':
+    'Nadeln und Heftstiche lassen in diesem Stoff Löcher. Wo ein Schritt stecken oder heften sagt, mit Klammern halten oder in der Nahtzugabe ' +
+    'stecken; beim Anprobieren still stehen.',
   'step.ready-sample':
-    'Nadel {needleSize} ({needle|needle}) und {thread|thread} einsetzen. Auf einem Rest zur Probe nähen: {stitch|stitch}, ' +
-    '{stitchMm} mm ({spi} Stiche je Zoll).',
+    'Nadel: {needleSize}, {needle|needle}. Garn: {thread|thread}. Auf einem Rest von ähnlichem Stoff, so dick gefaltet wie die Naht, zur Probe ' +
+    'nähen: {stitch|stitch}, {stitchMm} mm ({spi} auf den Zoll).',
   'step.ready-tight-at-first': 'Starrer Denim gibt beim Tragen nach. Erst etwas eng anpassen.',
   'step.finish-pressed': 'Das ganze Stück bügeln ({press|press}) und hängen lassen, bis es kalt ist.',
+  'step.finish-steamed': 'Das ganze Stück dämpfen ({press|press}) und flach liegen lassen, bis es kalt und trocken ist.',
   'step.finish-tried': 'Anprobieren, sitzen und greifen, dann messen. Es sollte jetzt messen, was unten steht.',
   'step.try-pinned':
-    'Über dem anprobieren, was dazu getragen wird. Stehen, sitzen, bücken; umstecken, bis es richtig hängt, und aufschreiben, was anders ist.',
+    'Über dem anprobieren, was dazu getragen wird. Stehen, sitzen, bücken; umstecken, bis es richtig hängt. Wo umgesteckt ist, das eigene Maß ' +
+    'neben das obige schreiben: Es gilt von hier an.',
   'step.try-basted':
-    'Geheftet anprobieren. Sitzen, gehen, greifen. Neu heften, wenn es zieht; nichts wird geschnitten oder aufgetrennt, bevor es stimmt.',
+    'Geheftet anprobieren. Sitzen, gehen, greifen. Neu heften, wenn es zieht; nichts wird genäht oder geschnitten, bevor es stimmt.',
   'step.try-safety-pinned': 'Die Enden mit Sicherheitsnadeln halten und eine Viertelstunde tragen, bevor etwas genäht wird.',
   'step.try-pinned-shut': 'An der neuen Stelle zustecken und anprobieren, auch im Sitzen. Nichts darf schief ziehen.',
   'step.try-length':
-    'Mit den Schuhen anprobieren, die dazu getragen werden, gerade stehend, beide Seiten abgesteckt. Jemand anders sieht sich den Saum an.',
+    'Mit den Schuhen anprobieren, die dazu getragen werden, gerade stehend, auf beiden Seiten abgesteckt. Jemand anders sieht sich den Saum an. ' +
+    'Wird eine Nadel versetzt, gilt von hier an das eigene Maß.',
   'step.try-turned': 'Mit rundum hochgestecktem Saum anprobieren, bevor Stoff wegkommt.',
   'step.ease-fold':
     'Das Bein ist um das Maß unten weiter als die alte Kante: beim Heften gleichmäßig einhalten oder das Bein erst schmaler nähen.',
-  'step.try-fold': 'Mit gesteckter Falte anprobieren: Die alte Kante muss vorn und hinten in der richtigen Höhe hängen.',
+  'step.try-fold':
+    'Mit gesteckter Falte anprobieren, die alte Kante nach unten geklappt: Sie muss vorn und hinten in der richtigen Höhe hängen.',
   'step.try-turn-up': 'Mit den Umschlägen an ihrer neuen Stelle gesteckt anprobieren.',
   'step.try-arms': 'Anprobieren und die Arme beugen: Die Kante muss noch den Handgelenkknochen bedecken oder enden, wo sie enden soll.',
   'step.try-cuffs': 'Die Manschetten geknöpft anprobieren: Offen geht die Hand hindurch, geschlossen rutscht die Manschette nicht darüber.',
@@ -47,23 +56,34 @@ export const worksheetSteps: Record<string, string> = {
   'step.try-laced': 'Durch die gehefteten Schlaufen geschnürt anprobieren. Die Kanten laufen parallel.',
   'step.try-pads': 'Mit eingehefteten Polstern anprobieren. Beide Schultern liegen gleich hoch.',
   'step.once-more-before-cut': 'Noch einmal anprobieren. Was jetzt geschnitten wird, lässt sich nicht zurückholen.',
-  'step.baste': 'Auf der neuen Linie mit langen Handstichen heften, vom Ende her, wo sie auf die alte Naht trifft.',
+  'step.baste': 'Beide Lagen zusammenstecken, Punkt auf Punkt, und auf der neuen Linie mit langen Handstichen heften.',
+  'step.baste-darts':
+    'Jeden Abnäher in seiner Mitte falten, rechts auf rechts, Schenkel auf Schenkel stecken und auf dem Schenkel vom breiten Ende zur Spitze ' +
+    'heften.',
   'step.clip': 'Die neue Linie mit Klammern neben der Naht halten; Nadeln und Heftstiche ließen Löcher.',
-  'step.baste-outside': 'Auf der neuen Linie außerhalb der alten Naht heften, solange die alte Naht noch hält.',
+  'step.baste-outside': 'Auf der neuen Linie heften, zwischen alter Naht und offener Kante, solange die alte Naht noch hält.',
   'step.old-line-out': 'Die alte Naht auftrennen: jeden dritten Stich aufschneiden und den Faden herausziehen.',
   'step.mark-line-in':
-    'Die neue Linie ({seam|seam}) nach den Maßen unten innerhalb der alten anzeichnen, auf beiden Lagen, und die Punkte mit einer glatten Kurve verbinden.',
+    'Von innen die neue Linie anzeichnen ({seam|seam}): so weit abwärts, gemessen von {from|from}, so weit von der alten Naht, weg von der ' +
+    'offenen Kante. Auf beiden Lagen, an jeder solchen Naht gleich; die Punkte glatt verbinden.',
+  'step.mark-line-in-both':
+    'Von innen die neue Linie anzeichnen ({seam|seam} und genauso {other|seam}): so weit abwärts, gemessen von {from|from}, so weit von der alten ' +
+    'Naht, weg von der offenen Kante. Auf beiden Lagen, beide Seiten gleich; die Punkte glatt verbinden.',
   'step.mark-line-out':
-    'Die neue Linie ({seam|seam}) nach den Maßen unten außerhalb der alten anzeichnen, auf beiden Lagen, und die Punkte mit einer glatten Kurve verbinden.',
+    'Von innen die neue Linie anzeichnen ({seam|seam}): so weit abwärts, gemessen von {from|from}, so weit von der alten Naht, zur offenen Kante ' +
+    'hin. Auf beiden Lagen, an jeder solchen Naht gleich; die Punkte glatt verbinden.',
+  'step.mark-line-out-both':
+    'Von innen die neue Linie anzeichnen ({seam|seam} und genauso {other|seam}): so weit abwärts, gemessen von {from|from}, so weit von der alten ' +
+    'Naht, zur offenen Kante hin. Auf beiden Lagen, beide Seiten gleich; die Punkte glatt verbinden.',
   'step.sew-line':
-    'Auf der neuen Linie nähen: {stitch|stitch}, {stitchMm} mm, beide Enden verriegelt. Beginnen, wo sie auf die alte Naht trifft, und ' +
-    '{run|length} auf dieser laufen.',
-  'step.old-stitches-out': 'Die alte Naht auftrennen, wo die neue sie verlassen hat, und die Heftfäden ziehen.',
-  'step.trim-seam': 'Die Nahtzugabe neben der neuen Naht auf das Maß unten zurückschneiden.',
+    'Auf der neuen Linie nähen: {stitch|stitch}, {stitchMm} mm; {ends|ends}. Wo sie auf die alte Naht trifft, {run|length} auf ihr weiternähen.',
+  'step.sew-line-through': 'Auf der neuen Linie von Kante zu Kante nähen: {stitch|stitch}, {stitchMm} mm; {ends|ends}.',
+  'step.old-stitches-out': 'Die Heftfäden ziehen und die alte Naht auftrennen, wo die neue sie verlassen hat.',
+  'step.trim-seam': 'Den Stoff zwischen neuer Naht und offener Kante auf das Maß unten zurückschneiden.',
   'step.keep-cloth': 'Den Stoff neben der neuen Naht stehen lassen, damit er sich später wieder auslassen lässt.',
   'step.finish-edges': 'Die offenen Kanten mit der Overlock oder mit Zickzack versäubern, damit sie nicht ausfransen.',
   'step.fell-again':
-    'Wieder eine Kappnaht nähen: eine Seite zurückschneiden, die andere darüberlegen und mit passendem Garn zwei Reihen von 3,5 mm absteppen.',
+    'Die breitere Lage zur Hälfte einschlagen, flach über die schmale legen und mit passendem Garn zwei Reihen von 3,5 mm absteppen.',
   'step.glue-seam': 'Die Nahtzugaben dünn mit Lederkleber auseinanderkleben und unter einem Tuch flach klopfen.',
   'step.press-seam': 'Die Naht bügeln, erst wie genäht, dann auseinander oder zur Seite, wie vorher ({press|press}).',
   'step.press-old-line':
@@ -78,7 +98,8 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-centre-back':
     'Auf links anziehen und die hintere Mittelnaht am Bund abstecken. Auf jede Seite kommt die Hälfte, nach unten immer weniger bis zur alten Naht.',
   'step.pockets-apart':
-    'Zwischen den Gesäßtaschen messen. Kämen sie näher als das Mindestmaß unten, hier nur einen Teil nehmen und den Rest an den Seitennähten.',
+    'Zwischen den Gesäßtaschen messen. Ist es weniger als das erste Maß unten, hier weniger wegnehmen, sodass der kleinste Abstand unten bleibt, ' +
+    'und den Rest mit den Seitennähten teilen.',
   'step.check-centre-back':
     'Von hinten ansehen: keine Falte unter dem Bund, die Taschen gleich hoch, die Naht gerade. Die Gesäßnaht darf etwas weniger nehmen als der Bund.',
   'step.pin-sides-at-waist':
@@ -89,13 +110,20 @@ export const worksheetSteps: Record<string, string> = {
     'Von der Seite ansehen: Die Nähte hängen gerade und in der Mitte, und die Tascheneingriffe liegen geschlossen.',
   'step.pin-back-darts':
     'Die Abnäher hinten abstecken, auf halbem Weg zwischen Mitte und Seite, beide Seiten gleich. Sie zeigen auf die stärkste Stelle und enden darüber.',
-  'step.mark-darts': 'Jeden Abnäher anzeichnen: seine Mitte, oben die Schenkel und seine Spitze, nach den Maßen unten.',
+  'step.pin-back-darts-four':
+    'Auf jeder Seite der hinteren Mitte zwei Abnäher stecken, bei einem und bei zwei Dritteln des Wegs zur Seitennaht, beide Seiten gleich. Sie ' +
+    'zeigen auf die stärkste Stelle und enden darüber.',
+  'step.mark-darts':
+    'Von innen jeden Abnäher anzeichnen: seine Mitte, oben die Schenkel, die Hälfte auf jeder Seite der Mitte, und seine Spitze, nach den Maßen ' +
+    'unten.',
   'step.sew-darts':
     'Jeden Abnäher vom breiten Ende zur Spitze nähen, die letzten Stiche am Bruch entlang; die Fäden verknoten, nicht zurücknähen.',
   'step.press-darts': 'Die Abnäher über einem gerollten Handtuch zur Mitte bügeln ({press|press}), nie über die Spitze hinaus.',
   'step.lining-darts': 'Dieselbe Menge im Futter als lose Falten über die Abnäher legen.',
   'step.check-darts': 'Die Spitzen ansehen: keine Tüte, beide gleich. Beult ein Abnäher, ist er zu tief oder zu kurz.',
   'step.pin-yoke-darts': 'Auf beiden Seiten der hinteren Mitte gleiche Abnäher durch Bund und Passe stecken, zwischen den Schlaufen.',
+  'step.pin-yoke-darts-four':
+    'Auf jeder Seite der hinteren Mitte zwei Abnäher durch Bund und Passe stecken, gleich und in gleichem Abstand, zwischen den Schlaufen.',
   'step.yoke-loops-off': 'Die Gürtelschlaufen abtrennen, die über den Abnähern liegen.',
   'step.mark-yoke-darts': 'Die Abnäher innen anzeichnen, vom oberen Rand des Bunds bis zur Passennaht.',
   'step.sew-yoke-darts': 'Die Lagen flach hämmern und langsam nähen, über den Bund mit dem Handrad; oder von Hand mit Rückstichen.',
@@ -154,12 +182,19 @@ export const worksheetSteps: Record<string, string> = {
   'step.band-off':
     'Den Bund von der oberen Kante trennen, so weit wie unten: Je mehr weggenommen wird, desto mehr wird geöffnet. Der Rest bleibt dran.',
   'step.band-tried':
-    'Den Bund anstecken und geschlossen anprobieren. Die Kante darunter darf etwas länger sein als der Bund und wird eingehalten.',
+    'Den Bund von beiden Enden der Öffnung her anstecken, was zu lang ist, dort wegfalten, wo er geschnitten wird, und geschlossen anprobieren. ' +
+    'Die Kante darunter darf etwas länger sein als der Bund und wird eingehalten.',
   'step.band-cut':
-    'Den Bund in der hinteren Mitte oder an seinen Nähten durchschneiden, an beiden Enden eine Nahtzugabe lassen und um das Maß unten kürzer zusammennähen.',
+    'Den Bund in der hinteren Mitte durchschneiden oder an einer Naht, die er dort hat. An beiden Enden so weit vom Schnitt wie unten quer eine ' +
+    'Linie anzeichnen; Linie auf Linie rechts auf rechts nähen, inneren und äußeren Bund gleich, und auf die Zugabe unten zurückschneiden.',
+  'step.band-cut-sides':
+    'Den Bund über jeder Seitennaht durchschneiden. An beiden Enden jedes Schnitts so weit davon wie unten quer eine Linie anzeichnen; Linie auf ' +
+    'Linie rechts auf rechts nähen, inneren und äußeren Bund gleich, und auf die Zugabe unten zurückschneiden. Endet dort ein Reißverschluss, die ' +
+    'Enden um ebenso viel einschlagen.',
   'step.band-longer':
     'Den Bund an seiner eigenen Naht auslassen oder ein Stück einsetzen, wo Schlaufe oder Gürtel es verdeckt, um das Maß unten länger.',
-  'step.band-on': 'Den Bund auf der alten Linie wieder annähen, innen und außen, ohne die Kante zu dehnen.',
+  'step.band-on':
+    'Die Stoffkante in den Bund legen, wie sie lag, und den Bund innen und außen auf seiner alten Linie wieder annähen, ohne die Kante zu dehnen.',
   'step.loops-on': 'Die Gürtelschlaufen wieder annähen, die mittlere über der Naht, die anderen gleichmäßig daneben.',
   'step.band-pressed': 'Den Bund bügeln ({press|press}).',
   'step.pin-seat': 'Auf links anziehen und die Gesäßnaht an der stärksten Stelle abstecken. Nur so viel, dass du noch sitzen kannst.',
@@ -193,12 +228,15 @@ export const worksheetSteps: Record<string, string> = {
   'step.sew-fork-again': 'Die Kurve ein zweites Mal auf derselben Linie nähen.',
   'step.trim-fork': 'Den Stoff in der Kurve auf das Maß unten zurückschneiden, sonst spannt sie.',
   'step.pin-length':
-    'Anziehen und auf einer Seite {amount|length} hochstecken; die andere Seite danach richten, dann beide getragen ansehen.',
+    'Anziehen und an einem Bein {amount|length} nach außen hochstecken; das andere Bein ebenso stecken, dann beide getragen ansehen.',
+  'step.pin-hem-round': 'Anziehen und sich rundum {amount|length} hochstecken lassen, überall gleich hoch vom Boden.',
   'step.hang-a-day': 'Vor dem Messen einen Tag aushängen lassen: Schräg geschnittener Stoff hängt sich aus.',
-  'step.hem-off': 'Den Saum rundum auftrennen, so tief wie unten.',
+  'step.hem-off': 'Vor dem Auftrennen anzeichnen, wo die alte Kante liegt. Den Saum rundum auftrennen, so tief wie unten.',
   'step.hem-again': 'Den Saum auf seinen alten Brüchen wieder umlegen und nähen, wie er war.',
-  'step.mark-new-edge': 'Rundum über der alten die neue Kante anzeichnen und darunter die Linie, auf der geschnitten wird.',
-  'step.pin-turned': 'Den Stoff auf der neuen Kante umlegen und stecken.',
+  'step.mark-new-edge':
+    'Von innen rundum die neue Kante anzeichnen, so weit über der angezeichneten alten Kante (nicht über der offenen), und unter der neuen die ' +
+    'Linie, auf der geschnitten wird.',
+  'step.pin-turned': 'Den Stoff auf der neuen Kante nach innen umlegen und stecken.',
   'step.cut-hem': 'Rundum auf der unteren Linie schneiden.',
   'step.ease-hem':
     'Die offene Kante ist um das Maß unten länger als die neue Kante, und doppelt so viel länger, als wo sie angenäht wird. Mit einer Reihe langer ' +
@@ -217,12 +255,19 @@ export const worksheetSteps: Record<string, string> = {
   'step.press-hem': 'Den Saum von links bügeln ({press|press}) und kalt werden lassen, bevor er hängt.',
   'step.check-legs-alike': 'Beide Seiten aufeinanderlegen: innen und außen gleich lang.',
   'step.check-hem-level': 'Getragen ansehen: Die Kante läuft rundum waagerecht oder fällt ab wie vorher.',
-  'step.mark-fold': 'Die Falte von der Naht des alten Saums aus messen, nicht von der Kante: Gefaltet wird die Hälfte der Menge.',
-  'step.pin-fold': 'Das Bein so hochfalten, dass die Naht des alten Saums um so viel auf sich selbst liegt, und rundum stecken.',
-  'step.sew-beside-edge': 'Rundum knapp über dem Wulst des alten Saums nähen, so nah, wie der Fuß kommt, mit Garn der alten Absteppung.',
-  'step.trim-tuck': 'Falte und innere Naht auf die Maße unten zurückschneiden.',
+  'step.mark-fold':
+    'Außen um das Bein zwei Linien über der Naht des alten Saums anzeichnen (von ihr gemessen, nicht von der Kante): die erste bei der Hälfte der ' +
+    'Menge, dort wird gefaltet; die zweite bei der ganzen.',
+  'step.pin-fold':
+    'Das Bein auf der ersten Linie falten, rechts auf rechts, sodass die alte Naht auf die zweite Linie kommt; rundum stecken.',
+  'step.sew-beside-edge':
+    'Rundum durch beide Lagen des Beins nähen, dicht neben dem dicken alten Saum und nicht durch ihn, mit dem Reißverschlussfuß und Garn wie die ' +
+    'alte Absteppung.',
+  'step.trim-tuck':
+    'Die Kante nach unten klappen. Innen den gefalteten Stoff so weit neben der neuen Naht abschneiden wie unten; wo er die Beinnähte kreuzt, ' +
+    'diese auf das zweite Maß ausdünnen.',
   'step.tuck-edges': 'Die Schnittkanten mit Overlock oder Zickzack versäubern.',
-  'step.press-tuck': 'Die alte Kante herunterklappen und die Naht nach oben bügeln ({press|press}).',
+  'step.press-tuck': 'Die alte Kante unten, die Naht nach oben bügeln ({press|press}).',
   'step.catch-tuck': 'Die Falte innen an den Beinnähten festnähen, damit sie nicht herunterfällt.',
   'step.look-inside-hem': 'Innen in den Saum sehen: wie viel Stoff da ist und wie viel bleibt, wenn er herausgelassen ist.',
   'step.pin-new-edge': 'Die neue Kante unter der alten stecken.',
@@ -253,7 +298,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.check-growth': 'Datum und Menge innen auf ein Band schreiben: Später wird wieder herausgelassen.',
   'step.vent-open': 'Den Schlitz öffnen: Er wandert mit dem Saum nach oben und muss seine Länge behalten.',
   'step.vent-again': 'Den Schlitz um die Menge höher anzeichnen, verstärken und wieder nähen.',
-  'step.lining-hem': 'Das Futter um dieselbe Menge kürzen, damit es um das Maß unten kürzer bleibt als der Rock.',
+  'step.lining-hem':
+    'Das Futter um dieselbe Menge kürzen: seinen Saum auftrennen, um so viel höher umlegen und nähen, wie er war, damit es um das Maß unten ' +
+    'kürzer bleibt als der Rock.',
   'step.lining-down': 'Sehen, dass das Futter nicht zu hoch endet; auch herauslassen, wenn es Stoff hat.',
   'step.count-layers': 'Die Lagen zählen; jede bekommt ihren eigenen Saum. Mit der innersten beginnen.',
   'step.layers-apart': 'Die anderen Lagen aus dem Weg hochstecken.',
@@ -274,8 +321,9 @@ export const worksheetSteps: Record<string, string> = {
     'Auf links anziehen, oder gefüttert von außen stecken; beide Seitennähte gleich abstecken, in einer glatten Linie vom Armloch abwärts.',
   'step.pin-knit-sides': 'Auf links anziehen und beide Seiten gleich abstecken, ohne zu dehnen; die Bündchen auslassen.',
   'step.stitches-held-at-line':
-    'Auf der neuen Linie zwei Reihen schmalen Zickzack nähen, bevor etwas geschnitten wird, sonst laufen die Maschen.',
-  'step.run-into-sleeve': 'Was am Armloch weggenommen wird, läuft in der Ärmelnaht aus, nach den Maßen unten.',
+    'Neben der neuen Linie, zur offenen Kante hin, zwei Reihen schmalen Zickzack nähen, bevor etwas geschnitten wird, sonst laufen die Maschen.',
+  'step.run-into-sleeve':
+    'Die Linie unter dem Arm in die Ärmelnaht weiterführen und dort nach den Maßen unten auslaufen lassen, gemessen von der Armlochnaht.',
   'step.sleeve-set-again':
     'Das Armloch ist viel enger geworden: den Ärmel in der unteren Hälfte heraustrennen, ebenso enger nähen und wieder einsetzen.',
   'step.check-sides': 'Nach vorn und nach oben greifen. Das Armloch spannt nicht, und die Nähte hängen gerade.',
@@ -299,9 +347,11 @@ export const worksheetSteps: Record<string, string> = {
   'step.measure-strips': 'Die Streifen berechnen: einer für jede Seite, vom Armloch bis zum Saum.',
   'step.sew-strips':
     'In jede Seite einen Streifen nähen, erst an den Rücken, dann an das Vorderteil, und darüber die Unterarmnaht schließen.',
-  'step.tails-curved': 'Hat das Hemd geschwungene Schöße, die neue Kurve zeichnen, indem die alte höher gelegt wird.',
+  'step.tails-curved':
+    'Hat das Hemd geschwungene Schöße, hat die neue Kante die Kurve der alten: an vielen Stellen von der alten Kante nach oben messen oder die ' +
+    'Schablone nehmen.',
   'step.lining-hem-in': 'Den Futtersaum mit einer kleinen Bewegungsfalte von Hand an die neue Kante setzen.',
-  'step.check-pockets-and-buttons': 'Die Front ansehen: Unterster Knopf und Taschen behalten ihren Abstand zur Kante.',
+  'step.check-pockets-and-buttons': 'Vorn ansehen: Der unterste Knopf und die Taschen stehen noch deutlich über der Kante.',
   'step.pin-bust-darts': 'Anziehen und von jeder Seitennaht einen Abnäher zur stärksten Stelle stecken, der kurz davor endet.',
   'step.mark-bust-darts':
     'Beide Abnäher gleich anzeichnen. Das Vorderteil darf nicht länger sein als der Rücken: an der Seitennaht prüfen.',
@@ -349,6 +399,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.strap-on': 'Die Träger an der Markierung zweimal annähen, die Enden eingeschlagen.',
   'step.check-straps': 'Die Arme heben: Der Ausschnitt hält, und die Träger schneiden nicht ein.',
   'step.pin-shoulder-seams': 'Anziehen und die Schulternähte abstecken, am Hals so viel wie am Armloch.',
+  'step.mark-shoulder-line':
+    'Von innen die neue Linie unter der Schulternaht anzeichnen, so weit von der alten Naht wie unten und weg von der offenen Kante, auf beiden ' +
+    'Lagen, vom Hals bis zum Armloch.',
   'step.neck-edge-open': 'Besatz oder Einfassung am Hals öffnen, eine Handbreit auf jeder Seite der Schulternähte.',
   'step.neck-edge-closed': 'Den Besatz um das Maß unten kürzen und wieder schließen.',
   'step.armhole-deeper': 'Das Armloch unten um das Maß unten tiefer schneiden, damit der Ärmel noch passt.',
@@ -359,11 +412,14 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-waist-seam': 'Anziehen und an der Taillennaht eine Falte von {amount|length} stecken, rundum oder nur, wo es nötig ist.',
   'step.look-inside-waist-seam': 'Innen in die Taillennaht sehen. Der Stoff unten muss da sein.',
   'step.waist-seam-open': 'Die Taillennaht rundum auftrennen; Seitennähte und Mitten markieren.',
-  'step.mark-waist-up': 'Die neue Linie auf dem Oberteil über der alten anzeichnen.',
+  'step.mark-waist-up':
+    'Von innen rundum die neue Linie auf dem Oberteil anzeichnen, so weit über seiner alten Naht wie unten. Der Rock behält seine Linie; sein ' +
+    'Saum kommt mit nach oben.',
   'step.mark-waist-down': 'Die neue Linie auf beiden Teilen innerhalb der Nahtzugaben unter der alten anzeichnen.',
   'step.match-waist-seams':
-    'Den Rock ans Oberteil stecken: Mitten, Seitennähte und Abnäher aufeinander, und die weitere Kante in die engere einhalten.',
-  'step.trim-bodice': 'Das Oberteil unter der neuen Naht abschneiden.',
+    'Den Rock ans Oberteil stecken, rechts auf rechts, die alte Nahtlinie des Rocks auf die neue des Oberteils: Mitten, Seitennähte und Abnäher ' +
+    'aufeinander, die weitere Kante eingehalten.',
+  'step.trim-bodice': 'Das Oberteil unter der neuen Naht auf die Zugabe unten zurückschneiden, bündig mit dem Rock.',
   'step.press-waist-seam': 'Die Taillennaht nach oben bügeln ({press|press}).',
   'step.check-waist-seam': 'Getragen ansehen: Die Naht läuft waagerecht, und der Reißverschluss gleitet frei darüber.',
   'step.pin-neckline': 'Anziehen und kleine Abnäher in den Ausschnitt stecken, wo er absteht.',
@@ -401,7 +457,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.ease-cap': 'Zwischen den Passzeichen zwei Reihen langer Stiche über die Ärmelkugel nähen, um sie um die Maße unten einzuhalten.',
   'step.sham-buttons-off': 'Die Zierknöpfe abnehmen.',
   'step.sham-buttons-on': 'Die Zierknöpfe wieder annähen, den untersten so weit von der neuen Kante wie unten.',
-  'step.sleeve-lining': 'Das Ärmelfutter um dieselbe Menge kürzen oder verlängern und mit einer Bewegungsfalte einnähen.',
+  'step.sleeve-lining-up': 'Das Ärmelfutter um dieselbe Menge kürzen und von Hand einnähen, mit einer Bewegungsfalte über seiner Kante.',
+  'step.sleeve-lining-down':
+    'Das Ärmelfutter um dieselbe Menge herauslassen, wo es Stoff hat, und von Hand mit einer Bewegungsfalte einnähen.',
   'step.pin-sleeve-taper': 'Auf links anziehen und die Unterarmnaht beider Ärmel gleich abstecken, den Arm gebeugt.',
   'step.check-elbow': 'Den Ellbogen beugen: Nichts zieht, und die Hand geht hindurch.',
   'step.pin-cuffs': 'Anziehen und beide Manschetten enger stecken, an beiden Enden gleich.',
@@ -412,16 +470,23 @@ export const worksheetSteps: Record<string, string> = {
   'step.cuff-ends-sewn': 'Die Manschettenenden auf links nähen, wenden und die Ecken ausbügeln.',
   'step.check-cuffs': 'Beide Manschetten knöpfen: gleich, und der Schlitz liegt flach.',
   'step.lining-off':
-    'Das Futter an der Kante, an der gearbeitet wird, öffnen, so weit die Hand es braucht, und den Rest geschlossen lassen.',
+    'Das Futter an der Kante öffnen, an der gearbeitet wird, so weit die Hand es braucht, und den Rest zulassen. Ein lose hängendes Futter ' +
+    'braucht keine Öffnung.',
   'step.lining-in-too': 'Das Futter um dieselben Maße mitnehmen, eine Spur weniger, damit es locker bleibt.',
-  'step.lining-closed': 'Das Futter von Hand schließen, am Saum mit einer Bewegungsfalte.',
+  'step.lining-closed': 'Was am Futter geöffnet ist, von Hand schließen, mit einer Bewegungsfalte am Saum.',
   'step.pin-waist-button': 'Am Körper schließen und stecken, wo es richtig sitzt; markieren, wo der Knopf dann steht.',
   'step.pin-front-buttons':
-    'Am Körper schließen und vorn um {amount|length} versetzt zustecken. Alle {count} Knöpfe bleiben in einer Linie.',
+    'Am Körper schließen und vorn zustecken, um {amount|length} weiter oder weniger weit übereinander als vorher, wie der Plan sagt. Alle Knöpfe, ' +
+    'in der Regel {count}, bleiben in einer Linie.',
   'step.pin-neck-button': 'Den Kragen mit einem Finger Luft schließen und stecken; der Krawattenknoten muss ihn noch verdecken.',
   'step.pin-cuff-buttons': 'Die Manschetten am Arm schließen, stecken und beide gleich markieren.',
   'step.overlap-left': 'Messen, was noch übereinanderliegt; näher als das Mindestmaß unten dürfen sich die Kanten nicht kommen.',
-  'step.mark-button': 'Die neue Stelle {amount|length} neben der alten markieren, in einer Linie mit den anderen.',
+  'step.mark-button-in':
+    'Die neue Stelle {amount|length} neben der alten markieren, auf gleicher Höhe, weg von der Kante, neben der der Knopf sitzt. Jeden Knopf der ' +
+    'Reihe gleich.',
+  'step.mark-button-out':
+    'Die neue Stelle {amount|length} neben der alten markieren, auf gleicher Höhe, näher an der Kante, neben der der Knopf sitzt. Jeden Knopf der ' +
+    'Reihe gleich.',
   'step.button-off': 'Den Knopf zwischen Knopf und Stoff abschneiden, von der Knopfseite her, und die Fäden auszupfen.',
   'step.hammered-off':
     'Ein Jeansknopf ist eingeschlagen: die Rückseite mit der Zange abhebeln, den Knopf herausziehen und das Loch stopfen oder verstärken.',
@@ -429,7 +494,8 @@ export const worksheetSteps: Record<string, string> = {
     'Die neue Stelle mit der Ahle durch ein Stück Einlage stechen, den Stift durchschieben und einen Jeansknopf daraufschlagen.',
   'step.stay-behind': 'Hinter die neue Stelle ein Stück Einlage oder einen kleinen Gegenknopf nähen.',
   'step.button-on':
-    'Einen Abstandhalter auf den Knopf legen und darübernähen, drei bis sechs Stiche durch jedes Lochpaar. Nadeln oder ein Zahnstocher halten die Höhe.',
+    'Mit doppeltem Faden zwei kleine Stiche auf dem Zeichen machen. Einen Abstandhalter auf den Knopf legen und darübernähen, drei bis sechs ' +
+    'Stiche durch jedes Lochpaar. Nadeln oder ein Zahnstocher halten die Höhe.',
   'step.shank-wound':
     'Den Abstandhalter herausziehen, den Knopf anheben, den Faden zwei- oder dreimal um den Stiel wickeln und hinten vernähen.',
   'step.check-button': 'Knöpfen: Es liegt flach und zieht nicht, und die alten Spuren sind ausgedämpft.',
@@ -485,7 +551,8 @@ export const worksheetSteps: Record<string, string> = {
   'step.mend-block-pinned': 'Flach auslegen und auf die Maße spannen.',
   'step.mend-block-dry': 'Flach trocknen lassen, bevor die Nadeln herauskommen.',
   'step.mend-pests-bagged': 'Sofort in einen Beutel schließen, getrennt von allem anderen, und den Beutel, in dem es kam, draußen leeren.',
-  'step.mend-pests-frozen': 'Im Beutel drei Tage bei −18 °C einfrieren; heißes Waschen würde es verderben.',
+  'step.mend-pests-frozen':
+    'Im Beutel drei Tage bei −18 °C einfrieren; heißes Waschen würde es verderben. Dann lüften und nach Etikett reinigen.',
   'step.mend-pests-hot':
     'Bei 60 °C waschen oder eine halbe Stunde über 40 °C in den Trockner, soweit das Etikett es erlaubt; sonst drei Tage einfrieren.',
   'step.mend-pests-brushed': 'Nähte und Taschen draußen ausbürsten und nach zwei Wochen noch einmal nachsehen.',
@@ -498,6 +565,7 @@ export const worksheetSteps: Record<string, string> = {
     'Geschlossen über dem anprobieren, was dazu getragen wird, die Arme hängen. Von vorn, von der Seite und von hinten ansehen.',
   'step.fell-open':
     'Die Naht ist eine Kappnaht: beide Steppreihen auftrennen, so weit die neue Linie läuft und eine Handbreit mehr, und flach bügeln.',
+  'step.fell-trim': 'Neben der neuen Naht die Lage, die unten liegt, auf das erste Maß zurückschneiden, die darübergelegte auf das zweite.',
   'step.check-skirt-sides': 'Von der Seite ansehen: Die Nähte hängen gerade und in der Mitte, und der Saum ist waagerecht.',
   'step.hem-off-turn-up': 'Die Stiche auftrennen, die den Saum in den Umschlägen halten.'
 }

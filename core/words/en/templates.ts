@@ -16,11 +16,9 @@ export const templates = {
   'template.side.right': '{title}, right',
 
   'template.lay.in':
-    'Lay the dotted line on the old stitching of the {seam|seam}, the cloth that is trimmed away to the left. ' +
-    'Chalk the crosses, join them smoothly, tack, try on.',
+    'Lay the dotted line on the old stitching of the {seam|seam}, the raw edge to the left. Chalk the crosses, join them smoothly, baste, try on.',
   'template.lay.out':
-    'Lay the dotted line on the old stitching of the {seam|seam}, the allowance to the left. ' +
-    'The new line lies in the allowance: nothing is cut.',
+    'Lay the dotted line on the old stitching of the {seam|seam}, the raw edge to the left. The new line lies in the allowance: nothing is cut.',
   'template.lay.both': 'The {seam|seam} and the {other|seam} move alike: use the strip on both.',
   'template.turn-over': 'Turn it over for the other layer or side.',
   'template.turn-over-legs': 'Turn it over for the other leg.',
@@ -68,7 +66,7 @@ export const templates = {
   'template.hem.under': 'turn {mm|length} under here first',
   'template.hem.cut': 'cut here: {mm|length} turned up',
   'template.hem.raw-edge': 'raw edge: {mm|length} turned up',
-  'template.hem.lay-on-edge': 'Lay “old edge” on the edge as it is and chalk the fold.',
+  'template.hem.lay-on-edge': 'Lay “old edge” on the edge as it is, or on its chalk line once the hem is open, and chalk the fold.',
   'template.hem.lay-on-fold': 'Open the hem, lay “old edge” on its crease and chalk the new fold.',
   'template.hem.lay-on-chalk': 'Chalk the new fold {mm|length} above the old edge with a tape, then lay the gauge on it.',
   'template.hem.round': 'Go round a gauge’s width at a time. Pin, try on, then cut.',
@@ -78,8 +76,10 @@ export const templates = {
   'template.kept.stitching': 'stitching of the old hem',
   'template.kept.fold': 'fold here, {mm|length} above it',
   'template.kept.meets': 'to the old stitching, {mm|length} up',
-  'template.kept.lay': 'Lay the lowest line on the stitching of the old hem, not on its edge. Half of what is taken lies in the fold.',
-  'template.kept.sew': 'Bring the upper line onto the old stitching and sew close beside the ridge; the old edge stays.',
+  'template.kept.lay':
+    'On the outside, lay the lowest line on the stitching of the old hem, not on its edge. Half of what is taken lies in the fold.',
+  'template.kept.sew':
+    'Fold on the middle line so that the old stitching comes up to the upper line, and sew close beside the thick old hem; the old edge stays.',
   'template.turn-up.bottom': 'new bottom edge of the leg',
   'template.turn-up.top': 'top of the turn-up, {mm|length} deep',
   'template.turn-up.cut': 'cut here, {mm|length} below that',

@@ -2,12 +2,15 @@
 export const worksheetSteps: Record<string, string> = {
   // as it arrives, made ready, finished
   'step.arrive-apart':
-    'Keep it in a closed bag, apart from other clothes, until it has been cleaned. Look along seams and under collars for moth or bugs.',
+    'Keep it in a closed bag, apart from other clothes, until it has been cleaned. Look along seams, under collars and in pockets for moth or ' +
+    'bugs.',
   'step.arrive-hot-wash':
-    'Wash it at 60 °C if its label allows, and dry it through. If the label says less, follow the label and tumble it dry.',
+    'Wash it at 60 °C if its label allows, and dry it through. If the label says less, follow the label; tumble it dry where the label allows ' +
+    'that.',
   'step.arrive-tumble': 'Wash it as its label says, then tumble it dry above 40 °C for at least half an hour, as far as the label allows.',
   'step.arrive-freeze':
-    'No hot wash and no hot tumbling: it would felt, shrink or spoil. Freeze it in a closed bag at −18 °C for three days, then air and brush it.',
+    'Never wash it at 60 °C or tumble it hot: it would felt, shrink or spoil. Clean it as its label says, or freeze it in a closed bag at −18 °C ' +
+    'for three days, then air and brush it.',
   'step.arrive-hide':
     'Do not wash it. Wipe it with a barely damp cloth, air it in the shade, and freeze it in a closed bag for three days against moth.',
   'step.arrive-by-label':
@@ -16,27 +19,35 @@ export const worksheetSteps: Record<string, string> = {
     'Wash or steam it now, the way it will be washed later: it was never washed and may still shrink. Measure again behind it.',
   'step.ready-pressed': 'Press it flat all over, {press|press}. Empty the pockets first.',
   'step.ready-measured':
-    'Measure it with your own tape and compare. If a figure differs from the listing, work the plan out again before you begin.',
+    'Measure it with your own tape and compare. If a figure differs from the one below, work the plan out again before you begin.',
+  'step.ready-clips':
+    'Pins and basting leave holes in this cloth. Where a step says pin or baste, hold it with clips instead, or with pins inside the seam’s own ' +
+    'cloth; stand still in it when you try it on.',
   'step.ready-sample':
-    'Put in a {needleSize} needle, {needle|needle}, and {thread|thread}. Sew a sample on a scrap: {stitch|stitch}, {stitchMm} mm ({spi} to the inch).',
+    'Needle: {needleSize}, {needle|needle}. Thread: {thread|thread}. On a scrap of like cloth, folded as thick as the seam, sew a sample: {stitch|stitch}, {stitchMm} ' +
+    'mm ({spi} to the inch).',
   'step.ready-tight-at-first': 'Rigid denim gives in wear. Fit it slightly tight at first.',
   'step.finish-pressed': 'Press the whole garment, {press|press}, and let it hang until it is cold.',
+  'step.finish-steamed': 'Steam the whole garment, {press|press}, and let it lie flat until it is cold and dry.',
   'step.finish-tried': 'Try it on, sit and reach in it, and measure it. It should now measure as below.',
 
   // fitting and the new line
   'step.try-pinned':
-    'Try it on over what is worn with it. Stand, sit and bend; move the pins until it hangs right, and write down what you changed.',
-  'step.try-basted': 'Try it on, basted. Sit, walk and reach. Baste again if it pulls; nothing is cut or unpicked until it is right.',
+    'Try it on over what is worn with it. Stand, sit and bend; move the pins until it hangs right. Where you moved them, write your figure beside ' +
+    'the one above: it counts from here on.',
+  'step.try-basted': 'Try it on, basted. Sit, walk and reach. Baste again if it pulls; nothing is sewn or cut until it is right.',
   'step.try-safety-pinned': 'Hold the ends with safety pins and wear it for a quarter of an hour before anything is sewn.',
   'step.try-pinned-shut': 'Pin it shut at the new place and try it on, sitting too. No crooked pull may show.',
   'step.try-length':
-    'Try it on with the shoes that are worn with it, standing straight, both sides pinned. Let someone else look at the hem.',
+    'Try it on with the shoes that are worn with it, standing straight, pinned on both sides. Let someone else look at the hem. If you move a ' +
+    'pin, your figure counts from here on.',
   'step.try-turned': 'Try it on with the hem pinned up, all the way round, before any cloth goes.',
   'step.ease-fold': 'The leg is wider than the old edge by the figure below: ease it in evenly as you baste, or taper the leg first.',
   'step.pin-sleeve-length': 'Put it on, let the arms hang, and pin up {amount|length} on both sleeves.',
   'step.pin-body-length': 'Put it on and pin up {amount|length}, the same all round.',
   'step.try-body-length': 'Try it on over what is worn with it, arms hanging, closed. Look at it from the front, the side and behind.',
-  'step.try-fold': 'Try it on with the fold pinned: the old edge must hang at the right height in front and at the back.',
+  'step.try-fold':
+    'Try it on with the fold pinned and the old edge turned down: it must hang at the right height in front and at the back.',
   'step.try-turn-up': 'Try it on with the turn-ups pinned in their new place.',
   'step.try-arms': 'Try it on and bend the arms: the edge must still cover the wrist bone, or end where you want it.',
   'step.try-cuffs': 'Try the cuffs on, buttoned: a hand passes opened, and the cuff does not slide over the hand closed.',
@@ -48,23 +59,37 @@ export const worksheetSteps: Record<string, string> = {
   'step.try-laced': 'Try it on, laced through the basted loops. The edges run parallel.',
   'step.try-pads': 'Try it on with the pads basted in. Both shoulders lie at the same height.',
   'step.once-more-before-cut': 'Try it on once more. What is cut now cannot be put back.',
-  'step.baste': 'Baste along the new line with long hand stitches, from the end where it meets the old seam.',
+  'step.baste': 'Pin both layers together, mark on mark, and baste them along the new line with long hand stitches.',
+  'step.baste-darts':
+    'Fold each dart down its middle, right sides together, pin leg on leg, and baste along the leg from its wide end to its point.',
   'step.clip': 'Hold the new line with clips beside the seam; pins and basting would leave holes.',
-  'step.baste-outside': 'Baste along the new line outside the old stitching, while the old seam still holds.',
+  'step.baste-outside': 'Baste along the new line, between the old stitching and the raw edge, while the old seam still holds.',
   'step.old-line-out': 'Take the old stitching out, every third stitch cut and the thread drawn.',
   'step.mark-line-in':
-    'Chalk the new line inside the {seam|seam} from the figures below, on both layers, and join the marks with a smooth curve.',
+    'From inside, chalk the new line at the {seam|seam}: so far down from {from|from}, so far from the old stitching, away from the raw edge. ' +
+    'Mark both layers, the same at each such seam, and join the marks smoothly.',
+  'step.mark-line-in-both':
+    'From inside, chalk the new line at the {seam|seam} and just so at the {other|seam}: so far down from {from|from}, so far from the old ' +
+    'stitching, away from the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
   'step.mark-line-out':
-    'Chalk the new line outside the {seam|seam} from the figures below, on both layers, and join the marks with a smooth curve.',
+    'From inside, chalk the new line at the {seam|seam}: so far down from {from|from}, so far from the old stitching, towards the raw edge. Mark ' +
+    'both layers, the same at each such seam, and join the marks smoothly.',
+  'step.mark-line-out-both':
+    'From inside, chalk the new line at the {seam|seam} and just so at the {other|seam}: so far down from {from|from}, so far from the old ' +
+    'stitching, towards the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
   'step.sew-line':
-    'Sew along the new line: {stitch|stitch}, {stitchMm} mm, both ends locked. Begin where it meets the old seam and run along that for {run|length}.',
-  'step.old-stitches-out': 'Take the old stitching out where the new line has left it, and the basting.',
-  'step.trim-seam': 'Trim the cloth beside the new seam to the figure below.',
+    'Sew along the new line: {stitch|stitch}, {stitchMm} mm; {ends|ends}. Where it meets the old seam, run along that for {run|length}.',
+  'step.sew-line-through': 'Sew along the new line from edge to edge: {stitch|stitch}, {stitchMm} mm; {ends|ends}.',
+  'step.old-stitches-out': 'Take out the basting, and the old stitching where the new line has left it.',
+  'step.trim-seam': 'Trim the cloth between the new seam and the raw edge to the figure below.',
   'step.keep-cloth': 'Leave the cloth beside the new seam, so that it can be let out again one day.',
   'step.finish-edges': 'Overlock the raw edges, or zigzag over them, so that they do not fray.',
   'step.fell-open':
     'The seam is felled: unpick both rows of its topstitching, as far as the new line runs and a hand’s breadth beyond, and press it flat.',
-  'step.fell-again': 'Fell the seam again: trim one side, fold the other over it, and topstitch two rows, 3.5 mm long, in matching thread.',
+  'step.fell-trim':
+    'Beside the new seam, trim the layer that lies underneath to the first figure below, and the one that folds over it to the second.',
+  'step.fell-again':
+    'Fold the wider layer in by half, lay it over the narrow one, flat on the garment, and topstitch two rows, 3.5 mm long, in matching thread.',
   'step.glue-seam': 'Glue the seam open with leather glue, a thin coat, and tap it flat over a cloth.',
   'step.press-seam': 'Press the seam as it was sewn, then open or to one side as it was before, {press|press}.',
   'step.press-old-line': 'Press the old line and fold out from the wrong side, {press|press}. Old holes close a little with a damp cloth.',
@@ -79,7 +104,8 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-centre-back':
     'Put it on inside out and pinch the centre back seam at the band. Half of the amount goes to each side, less and less down to the old seam.',
   'step.pockets-apart':
-    'Measure between the back pockets. If they would come nearer than the least below, take only part here and share the rest with the side seams.',
+    'Measure between the back pockets. If that is less than the first figure below, take less here, so that the least below remains, and share ' +
+    'the rest with the side seams.',
   'step.check-centre-back':
     'Look from behind: no fold under the band, the pockets level, the seam straight. The seat seam may take a little less than the band.',
   'step.pin-sides-at-waist':
@@ -90,12 +116,18 @@ export const worksheetSteps: Record<string, string> = {
   'step.check-side-seams-hang': 'Look from the side: the seams hang straight and in the middle, and the pocket mouths lie shut.',
   'step.pin-back-darts':
     'Pin the darts into the back, half way between centre and side, alike on both sides. They point at the fullest part and end above it.',
-  'step.mark-darts': 'Chalk each dart: its middle, its legs at the mouth and its point, from the figures below.',
+  'step.pin-back-darts-four':
+    'Pin two darts on each side of the centre back, at a third and at two thirds of the way to the side seam, both sides alike. They point at the ' +
+    'fullest part and end above it.',
+  'step.mark-darts':
+    'From inside, chalk each dart: its middle, its legs at the mouth, half to each side of the middle, and its point, from the figures below.',
   'step.sew-darts': 'Sew each dart from its mouth to its point, the last stitches along the fold; tie the threads, do not sew back.',
   'step.press-darts': 'Press the darts towards the middle over a rolled towel, {press|press}, never past their points.',
   'step.lining-darts': 'Fold the same amount into the lining as loose pleats over the darts.',
   'step.check-darts': 'Look at the points: no bubble, both alike. A dart that bowls is too deep or too short.',
   'step.pin-yoke-darts': 'Pin darts through band and yoke on both sides of the centre back, alike, between the loops.',
+  'step.pin-yoke-darts-four':
+    'Pin two darts through band and yoke on each side of the centre back, alike and evenly apart, between the loops.',
   'step.yoke-loops-off': 'Take off the loops that lie over the darts.',
   'step.mark-yoke-darts': 'Chalk the darts inside, from the top of the band to the seam of the yoke.',
   'step.sew-yoke-darts':
@@ -151,12 +183,20 @@ export const worksheetSteps: Record<string, string> = {
   // the band, opened and closed
   'step.loops-off': 'Take off the belt loops in the way, about {loops} of the usual {of}; pin each to where it goes back.',
   'step.band-off': 'Unpick the band from the top edge as far as below: the more is taken, the more of it is opened. The rest stays on.',
-  'step.band-tried': 'Pin the band on and try it on, closed. The edge below may be a little longer than the band, and is eased on.',
+  'step.band-tried':
+    'Pin the band back on from both ends of the opening, a longer band folded away where it will be cut, and try it on, closed. The edge below ' +
+    'may be a little longer than the band, and is eased on.',
   'step.band-cut':
-    'Cut the band at the centre back, or at the seams it has, leave a seam on both ends, and join it shorter by the figure below.',
+    'Cut the band through at the centre back, or at a seam it has there. On both ends chalk a line across, so far from the cut as below; sew line ' +
+    'on line, right sides together, inner and outer band alike, and trim to the seam below.',
+  'step.band-cut-sides':
+    'Cut the band through over each side seam. On both ends of each cut chalk a line across, so far from it as below; sew line on line, right ' +
+    'sides together, inner and outer band alike, and trim to the seam below. Where a zip ends there, take the ends in by as much.',
   'step.band-longer':
     'Let the band out at its own seam, or set a piece into it where a loop or the belt hides it, longer by the figure below.',
-  'step.band-on': 'Sew the band on again along its old line, inside and outside, without stretching the edge.',
+  'step.band-on':
+    'Lay the edge of the cloth into the band as it was, and sew the band on again along its old line, inside and outside, without stretching the ' +
+    'edge.',
   'step.loops-on': 'Sew the belt loops on again, the middle one over the seam, the others evenly beside it.',
   'step.band-pressed': 'Press the band, {press|press}.',
 
@@ -192,13 +232,16 @@ export const worksheetSteps: Record<string, string> = {
   'step.trim-fork': 'Trim the cloth in the curve to the figure below, or it binds.',
 
   // edges up and down
-  'step.pin-length': 'Put it on and pin up {amount|length} on one side; set the other side against it, then look at both worn.',
+  'step.pin-length': 'Put it on and pin up {amount|length} on one leg, on the outside; pin the other leg like it, then look at both worn.',
+  'step.pin-hem-round': 'Put it on and let someone pin it up {amount|length} all round, the same height from the floor.',
   'step.hang-a-day': 'Hang it up for a day before you measure: cloth cut across the grain drops.',
-  'step.hem-off': 'Unpick the hem all round, to the depth below.',
+  'step.hem-off': 'Chalk where the old edge lies before you unpick. Unpick the hem all round, to the depth below.',
   'step.hem-off-turn-up': 'Unpick the stitches that hold the hem inside the turn-ups.',
   'step.hem-again': 'Turn the hem up on its old folds and sew it again as it was.',
-  'step.mark-new-edge': 'Chalk the new edge all round above the old one, and below it the line where it is cut.',
-  'step.pin-turned': 'Turn the cloth up on the new edge and pin it.',
+  'step.mark-new-edge':
+    'From inside, chalk the new edge all round, so far above the chalked old edge (not above the raw edge), and below the new edge the line where ' +
+    'it is cut.',
+  'step.pin-turned': 'Turn the cloth inside on the new edge and pin it.',
   'step.cut-hem': 'Cut along the lower line, all round.',
   'step.ease-hem':
     'The raw edge is longer than the new edge by the figure below, and twice that than where it is sewn. Draw it in by a row of long stitches and steam it.',
@@ -216,13 +259,19 @@ export const worksheetSteps: Record<string, string> = {
   'step.press-hem': 'Press the hem from the wrong side, {press|press}, and let it grow cold before it hangs.',
   'step.check-legs-alike': 'Lay both sides together: the same length at the inside and at the outside.',
   'step.check-hem-level': 'Look at it worn: the edge is level all round, or dips as it did before.',
-  'step.mark-fold': 'Measure the fold from the stitching of the old hem, not from its edge: half of the amount is folded.',
-  'step.pin-fold': 'Fold the leg up so that the old hem’s stitching lies on itself by that much, and pin it all round.',
+  'step.mark-fold':
+    'On the outside chalk two lines round the leg above the stitching of the old hem (measured from it, not from the edge): the first at half of ' +
+    'the amount, where it is folded; the second at all of it.',
+  'step.pin-fold':
+    'Fold the leg on the first line, right side on right side, so that the old stitching comes up to lie on the second line; pin all round.',
   'step.sew-beside-edge':
-    'Sew round just above the ridge of the old hem, as near to it as the foot goes, with thread of the old topstitching.',
-  'step.trim-tuck': 'Trim the tuck and the inner seam to the figures below.',
+    'Sew round through both layers of the leg, close beside the thick old hem and not through it, with the zipper foot and thread like the old ' +
+    'topstitching.',
+  'step.trim-tuck':
+    'Turn the edge down. Inside, cut the folded cloth off so far from the new seam as below; where it crosses the leg’s own seams, thin those to ' +
+    'the second figure.',
   'step.tuck-edges': 'Overlock or zigzag the trimmed edges.',
-  'step.press-tuck': 'Turn the old edge down and press the seam upwards, {press|press}.',
+  'step.press-tuck': 'With the old edge down, press the seam upwards, {press|press}.',
   'step.catch-tuck': 'Catch the tuck to the leg seams inside, so that it does not fall down.',
   'step.look-inside-hem': 'Look inside the hem: how much cloth is there, and how much stays when it is down.',
   'step.pin-new-edge': 'Pin the new edge below the old one.',
@@ -253,7 +302,9 @@ export const worksheetSteps: Record<string, string> = {
   // skirts
   'step.vent-open': 'Undo the vent: it moves up with the hem and must keep its length.',
   'step.vent-again': 'Mark the vent higher by the amount, stay it, and sew it again.',
-  'step.lining-hem': 'Shorten the lining by the same amount, so that it stays shorter than the skirt by the figure below.',
+  'step.lining-hem':
+    'Shorten the lining by the same amount: unpick its hem, turn it up so much higher and sew it as it was, so that it stays shorter than the ' +
+    'skirt by the figure below.',
   'step.lining-down': 'See that the lining does not end too high; let it down too if it holds cloth.',
   'step.count-layers': 'Count the layers; each gets its own hem. Begin with the innermost.',
   'step.layers-apart': 'Pin the other layers up out of the way.',
@@ -273,8 +324,11 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-sides':
     'Put it on inside out, or pin from outside where it is lined; pin both side seams alike, on one smooth line from the underarm down.',
   'step.pin-knit-sides': 'Put it on inside out and pin both sides alike, without stretching; leave the ribs out.',
-  'step.stitches-held-at-line': 'Sew two rows of narrow zigzag along the new line before anything is cut, or the stitches run.',
-  'step.run-into-sleeve': 'What is taken at the underarm runs out along the sleeve’s underarm seam, by the figures below.',
+  'step.stitches-held-at-line':
+    'Sew two rows of narrow zigzag beside the new line, towards the raw edge, before anything is cut, or the stitches run.',
+  'step.run-into-sleeve':
+    'Let the line go on round the underarm into the sleeve’s underarm seam, and run out there by the figures below, measured from the armhole ' +
+    'seam.',
   'step.sleeve-set-again':
     'The armhole has grown smaller by much: take the sleeve out at its lower half, take it in alike, and set it again.',
   'step.check-sides': 'Reach forward and up in it. The armhole does not bind, and the seams hang straight.',
@@ -293,9 +347,11 @@ export const worksheetSteps: Record<string, string> = {
   'step.check-waistcoat': 'Button it and look: the points hang level, and the strap at the back lies flat.',
   'step.measure-strips': 'Work out the strips: one for each side, from the underarm to the hem.',
   'step.sew-strips': 'Sew a strip into each side, first to the back, then to the front, and close the underarm above it.',
-  'step.tails-curved': 'Where the shirt has curved tails, draw the new curve by laying the old one higher.',
+  'step.tails-curved':
+    'Where the shirt has curved tails, the new edge has the curve of the old one: measure up from the old edge at many places, or use the ' +
+    'template.',
   'step.lining-hem-in': 'Set the lining’s hem to the new edge with a small fold of ease, by hand.',
-  'step.check-pockets-and-buttons': 'Look at the front: the lowest button and the pockets keep their distance from the edge.',
+  'step.check-pockets-and-buttons': 'Look at the front: the lowest button and the pockets still stand well above the edge.',
   'step.pin-bust-darts': 'Put it on and pin a dart from each side seam towards the fullest part, ending a little before it.',
   'step.mark-bust-darts': 'Chalk both darts alike. The front is now longer than the back by nothing: check at the side seam.',
   'step.pin-bodice': 'Put it on, zipped, and let someone pinch both sides alike from the top edge down.',
@@ -346,6 +402,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.strap-on': 'Sew the straps in at the mark, twice, with the ends turned in.',
   'step.check-straps': 'Raise the arms: the neckline stays, and the straps do not cut in.',
   'step.pin-shoulder-seams': 'Put it on and pinch the shoulder seams, alike at neck and armhole.',
+  'step.mark-shoulder-line':
+    'From inside, chalk the new line below the shoulder seam, so far from the old stitching as below and away from the raw edge, on both layers, ' +
+    'from neck to armhole.',
   'step.neck-edge-open': 'Open the facing or binding of the neck, a hand’s breadth either side of the shoulder seams.',
   'step.neck-edge-closed': 'Shorten the facing by the figure below and close it again.',
   'step.armhole-deeper': 'Cut the bottom of the armhole lower by the figure below, so that the sleeve still fits it.',
@@ -356,10 +415,14 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-waist-seam': 'Put it on and pin a tuck of {amount|length} at the waist seam, all round or only where it is needed.',
   'step.look-inside-waist-seam': 'Look inside the waist seam. It must hold the cloth below.',
   'step.waist-seam-open': 'Unpick the waist seam all round; mark side seams and centres.',
-  'step.mark-waist-up': 'Chalk the new line on the bodice above the old one.',
+  'step.mark-waist-up':
+    'From inside, chalk the new line on the bodice all round, so far above its old stitching as below. The skirt keeps its line; the hem comes up ' +
+    'with it.',
   'step.mark-waist-down': 'Chalk the new line on both pieces within their seams, below the old one.',
-  'step.match-waist-seams': 'Pin skirt to bodice: centres, side seams and darts on each other, and ease the wider edge to the narrower.',
-  'step.trim-bodice': 'Cut the bodice below the new seam.',
+  'step.match-waist-seams':
+    'Pin skirt to bodice, right sides together, the skirt’s old stitching line on the bodice’s new line: centres, side seams and darts on each ' +
+    'other, the wider edge eased to the narrower.',
+  'step.trim-bodice': 'Trim the bodice below the new seam to the seam left below, even with the skirt’s.',
   'step.press-waist-seam': 'Press the waist seam upwards, {press|press}.',
   'step.check-waist-seam': 'Look at it worn: the seam is level, and the zip runs over it freely.',
   'step.pin-neckline': 'Put it on and pinch small darts into the neckline where it gapes.',
@@ -397,7 +460,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.ease-cap': 'Sew two rows of long stitches over the cap between the notches, to ease it by the figures below.',
   'step.sham-buttons-off': 'Take the sham buttons off.',
   'step.sham-buttons-on': 'Sew the sham buttons on again, the lowest as far from the new edge as below.',
-  'step.sleeve-lining': 'Shorten or lengthen the sleeve lining by the same amount and sew it in with a fold of ease.',
+  'step.sleeve-lining-up': 'Shorten the sleeve lining by the same amount and sew it in by hand, with a fold of ease above its edge.',
+  'step.sleeve-lining-down':
+    'Let the sleeve lining down by the same amount where it holds cloth, and sew it in by hand with a fold of ease.',
   'step.pin-sleeve-taper': 'Put it on inside out and pin the underarm seam of both sleeves alike, arm bent.',
   'step.check-elbow': 'Bend the elbow: nothing pulls, and the hand passes.',
   'step.pin-cuffs': 'Put it on and pin both cuffs narrower, at both ends alike.',
@@ -409,25 +474,33 @@ export const worksheetSteps: Record<string, string> = {
   'step.check-cuffs': 'Button both cuffs: alike, with the placket flat.',
 
   // lining
-  'step.lining-off': 'Open the lining at the edge you work on, as far as the hand needs, and leave the rest closed.',
+  'step.lining-off':
+    'Open the lining at the edge you work on, as far as the hand needs, and leave the rest closed. A lining that hangs free needs no opening.',
   'step.lining-in-too': 'Take the lining along by the same figures, a trifle less, so that it stays loose.',
-  'step.lining-closed': 'Close the lining by hand, with a fold of ease at the hem.',
+  'step.lining-closed': 'Close what you opened of the lining by hand, with a fold of ease at the hem.',
 
   // buttons, hooks, ties
   'step.pin-waist-button': 'Close it on the body and pin it where it sits right; mark where the button then stands.',
   'step.pin-front-buttons':
-    'Close it on the body and pin the front shut {amount|length} from before. All {count} buttons stay on one line.',
+    'Close it on the body and pin the front shut, lapped {amount|length} further or less far than before, as the plan says. All buttons, {count} ' +
+    'as a rule, stay on one line.',
   'step.pin-neck-button': 'Close the collar with one finger of room and pin it; the tie knot must still cover it.',
   'step.pin-cuff-buttons': 'Close the cuffs on the arm, pin them, and mark both alike.',
   'step.overlap-left': 'Measure what still overlaps; the edges must not come nearer than the least below.',
-  'step.mark-button': 'Mark the new place {amount|length} from the old one, on the same line as the others.',
+  'step.mark-button-in':
+    'Mark the new place {amount|length} from the old one, level with it, away from the edge that the button stands beside. Mark each button of ' +
+    'the row alike.',
+  'step.mark-button-out':
+    'Mark the new place {amount|length} from the old one, level with it, nearer to the edge that the button stands beside. Mark each button of ' +
+    'the row alike.',
   'step.button-off': 'Cut the button off between button and cloth, from the button’s side, and pick the threads out.',
   'step.hammered-off': 'A jeans button is hammered in: prise its back off with pliers, draw the button out, and darn or stay the hole.',
   'step.hammered-on':
     'Pierce the new place with the awl through a scrap of stay, push the stud through, and hammer a jeans button onto it.',
   'step.stay-behind': 'Sew a scrap of stay or a small button behind the new place.',
   'step.button-on':
-    'Lay a spacer on the button and sew over it, three to six stitches through each pair of holes. Pins or a toothpick hold the height.',
+    'With double thread take two small stitches on the mark. Lay a spacer on the button and sew over it, three to six stitches through each pair ' +
+    'of holes. Pins or a toothpick hold the height.',
   'step.shank-wound': 'Draw the spacer out, lift the button, wind the thread two or three times round the shank, and tie it off behind.',
   'step.check-button': 'Button it: it lies flat without a pull, and old marks are steamed out.',
   'step.pin-hook': 'Close it on the body and pin it where it sits right.',
@@ -481,7 +554,8 @@ export const worksheetSteps: Record<string, string> = {
   'step.mend-block-pinned': 'Lay it flat and pin it to its measures.',
   'step.mend-block-dry': 'Let it dry flat before the pins come out.',
   'step.mend-pests-bagged': 'Close it in a bag at once, apart from everything else, and empty the bag it came in outdoors.',
-  'step.mend-pests-frozen': 'Freeze it in the bag at −18 °C for three days; hot washing would spoil it.',
+  'step.mend-pests-frozen':
+    'Freeze it in the bag at −18 °C for three days; hot washing would spoil it. Then air it and clean it as its label says.',
   'step.mend-pests-hot':
     'Wash it at 60 °C, or tumble it dry above 40 °C for half an hour, as far as its label allows; else freeze it for three days.',
   'step.mend-pests-brushed': 'Brush seams and pockets outdoors, and look again after two weeks.',

@@ -1,4 +1,5 @@
 /** Darts: their two legs as long as each other, the fold between them, at true scale. */
+import { TWO_DARTS_MM } from '../../alterations/waist.ts'
 import type { AlterationId } from '../../ids/alterations.ts'
 import type { Job } from '../../plan/plan.ts'
 import { dartsFor } from '../marks.ts'
@@ -14,8 +15,8 @@ import { named } from './waist-strips.ts'
  * four past the soft limit of the row, or its tier.
  */
 const DARTS: Partial<Record<AlterationId, { downMm: number; upMm: number; fourPastMm: number }>> = {
-  'waist-in-darts': { downMm: 115, upMm: 0, fourPastMm: 40 },
-  'yoke-darts': { downMm: 90, upMm: 0, fourPastMm: 50 },
+  'waist-in-darts': { downMm: 115, upMm: 0, fourPastMm: TWO_DARTS_MM['waist-in-darts'] },
+  'yoke-darts': { downMm: 90, upMm: 0, fourPastMm: TWO_DARTS_MM['yoke-darts'] },
   'back-darts': { downMm: 76.2, upMm: 76.2, fourPastMm: Number.POSITIVE_INFINITY }
 }
 export interface Darts {

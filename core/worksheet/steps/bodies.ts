@@ -1,4 +1,5 @@
 /** Bodies of shirts, knits, jackets, coats, waistcoats and dresses: the steps of each job. DARTE, DARTQ darts of shirts; CP common practice, no source. */
+import { isCut } from '../../garment/cut.ts'
 import { hasSleeves } from '../../garment/sleeves.ts'
 import { INCH_MM } from '../../length.ts'
 import {
@@ -20,7 +21,7 @@ import { sideLevels } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { taperOffsets } from '../taper.ts'
 import { hemDown, hemUp } from './hem-steps.ts'
-import { BASTE, check, EDGES, LINING_ALONG, PRESS, pin, seamIn, seamOut, setIn, TRY_BASTED, TRY_PINNED } from './seam-steps.ts'
+import { BASTE_DARTS, check, EDGES, LINING_ALONG, PRESS, pin, seamIn, seamOut, setIn, TRY_BASTED, TRY_PINNED } from './seam-steps.ts'
 
 const lowPoint = ({ garment }: JobOn): 'hip' | 'hem' => (['dress', 'jumpsuit', 'coat'].includes(garment.kind) ? 'hip' : 'hem')
 /** Below the hip of a jumpsuit the line is back on the old one after this (CP); of a dress or coat it runs on to the hem. */
@@ -48,7 +49,7 @@ const reachesSleeve = (on: JobOn): boolean => changeAt(on, 'chest') > 0 && hasSl
 /** Past this at the chest the sleeve is set again (the row's tier). */
 const RESET_MM = 50
 const RESET: StepRow = { does: 'sleeve-set-again', act: 'sew', when: (on) => reachesSleeve(on) && changeAt(on, 'chest') > RESET_MM }
-const INTO_SLEEVE: StepRow = { does: 'run-into-sleeve', act: 'mark', when: reachesSleeve, figures: intoSleeve }
+export const INTO_SLEEVE: StepRow = { does: 'run-into-sleeve', act: 'mark', when: reachesSleeve, figures: intoSleeve }
 
 /** Two long back darts: three inches above the waist and three below (DARTE), longer where they are wide. */
 const longDarts = (on: JobOn): Mark[] => {
@@ -89,6 +90,9 @@ const strips = (on: JobOn): Mark[] => [
   mark('panel-width', amountOf(on) / 2 + 2 * EACH_SEAM_MM),
   mark('panel-length', sideLevels(on.garment).hem + 2 * EACH_SEAM_MM)
 ]
+/** Shirts have a curved hem, unless they are told to end straight (as their template has it). */
+const isCurved = ({ garment }: JobOn): boolean => garment.kind === 'shirt' && !isCut(garment.cut, 'hem', 'straight', 'drawn-in')
+const isButtoned = ({ garment }: JobOn): boolean => !['knit-top', 'jumper'].includes(garment.kind)
 const LINED_HEM: StepRow = { does: 'lining-hem-in', act: 'hand', when: ({ garment }) => garment.made.lined, figures: amount }
 const VENT_FIRST: StepRow = { does: 'vent-open-back', act: 'unpick', opens: 'vent', when: ({ garment }) => garment.kind !== 'dress' }
 const VENT_LAST: StepRow = { does: 'vent-back', act: 'sew', closes: 'vent', when: ({ garment }) => garment.kind !== 'dress' }
@@ -100,8 +104,9 @@ export const bodies: StepsRow[] = [
     ...seamIn({
       pin: pin('pin-sides', sideFigures),
       marks: sideLine,
+      from: 'underarm',
       zip: 'side',
-      first: [INTO_SLEEVE],
+      markedToo: [INTO_SLEEVE],
       last: [RESET],
       check: 'check-sides'
     })
@@ -109,7 +114,14 @@ export const bodies: StepsRow[] = [
   {
     id: 'sides-out',
     part: 'body',
-    ...seamOut({ measure: 'look-inside-sides', marks: sideLine, zip: 'side', first: [INTO_SLEEVE], check: 'check-let-out' })
+    ...seamOut({
+      measure: 'look-inside-sides',
+      marks: sideLine,
+      from: 'underarm',
+      zip: 'side',
+      markedToo: [INTO_SLEEVE],
+      check: 'check-let-out'
+    })
   },
   {
     id: 'back-darts',
@@ -117,7 +129,7 @@ export const bodies: StepsRow[] = [
     fit: [pin('pin-long-darts', longDarts), TRY_PINNED],
     work: [
       { does: 'mark-long-darts', act: 'mark', figures: longDarts },
-      BASTE,
+      BASTE_DARTS,
       TRY_BASTED,
       { does: 'sew-long-darts', act: 'sew' },
       { does: 'press-darts', act: 'press', uses: ['ham'] },
@@ -131,6 +143,7 @@ export const bodies: StepsRow[] = [
     ...seamIn({
       pin: pin('pin-centre-back-body', amountAndEdge),
       marks: centreBackLine,
+      from: 'above-underarm',
       zip: 'back',
       first: [VENT_FIRST],
       last: [VENT_LAST],
@@ -143,6 +156,7 @@ export const bodies: StepsRow[] = [
     ...seamIn({
       pin: pin('pin-waistcoat-back', amountAndEdge),
       marks: waistcoatLine,
+      from: 'underarm',
       first: [{ does: 'waistcoat-open', act: 'unpick', opens: 'back-seam' }],
       last: [{ does: 'waistcoat-closed', act: 'hand', closes: 'back-seam' }],
       check: 'check-waistcoat'
@@ -158,9 +172,9 @@ export const bodies: StepsRow[] = [
     part: 'hems',
     ...hemUp(undefined, {
       edge: 'body',
-      first: [{ does: 'tails-curved', act: 'mark', when: ({ garment }) => garment.kind === 'shirt' }],
-      last: [LINED_HEM],
-      check: 'check-pockets-and-buttons'
+      marked: [{ does: 'tails-curved', act: 'mark', when: isCurved }],
+      last: [LINED_HEM, { does: 'check-pockets-and-buttons', act: 'look', when: isButtoned }],
+      check: 'check-hem-level'
     })
   },
   { id: 'body-lengthen', part: 'hems', ...hemDown(undefined, { edge: 'body', last: [LINED_HEM], check: 'check-hem-level' }) },
@@ -170,7 +184,7 @@ export const bodies: StepsRow[] = [
     fit: [pin('pin-bust-darts', amount), TRY_PINNED],
     work: [
       { does: 'mark-bust-darts', act: 'mark', figures: (on) => [...amount(on), mark('dart-half', amountOf(on) / 2)] },
-      BASTE,
+      BASTE_DARTS,
       TRY_BASTED,
       { does: 'sew-darts', act: 'sew' },
       { does: 'press-darts', act: 'press', uses: ['ham'] },

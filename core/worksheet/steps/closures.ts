@@ -42,7 +42,8 @@ const isSewn = (on: JobOn): boolean => !isHammered(on)
 const button = (where: string, count = (_on: JobOn): number => 1): FitAndWork => ({
   fit: [{ does: where, act: 'pin', figures: amount, values: (on) => ({ count: count(on) }) }, TRY_CLOSED, OVERLAP],
   work: [
-    { does: 'mark-button', act: 'mark', figures: amount },
+    { does: 'mark-button-in', act: 'mark', figures: amount, when: ({ job }) => job.direction === 'less' },
+    { does: 'mark-button-out', act: 'mark', figures: amount, when: ({ job }) => job.direction === 'more' },
     { does: 'button-off', act: 'unpick', when: isSewn, opens: 'closure' },
     REINFORCE,
     { does: 'button-on', act: 'hand', when: isSewn, figures: shank, uses: ['button', 'spacer'], closes: 'closure' },

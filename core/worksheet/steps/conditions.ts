@@ -6,6 +6,7 @@ import type { ClothSetup } from '../cloth-setup.ts'
 import { mark } from '../marks.ts'
 import { type Mark, type Part, pointMm, type StepRow } from '../step.ts'
 import { shankMm } from './closures.ts'
+import { arrivalCare } from './frame.ts'
 
 export interface MendOn {
   garment: Garment
@@ -132,8 +133,8 @@ export const MENDS: Record<ConditionId, MendRow> = {
     part: 'arrival',
     steps: [
       { does: 'mend-pests-bagged', act: 'look', uses: ['bags'], mind: ['pests-apart'] },
-      { does: 'mend-pests-frozen', act: 'look', when: isDelicate, uses: ['bags'] },
-      { does: 'mend-pests-hot', act: 'wash', when: (on) => !isDelicate(on) },
+      { does: 'mend-pests-frozen', act: 'look', when: ({ garment }) => arrivalCare(garment) === 'freeze', uses: ['bags'] },
+      { does: 'mend-pests-hot', act: 'wash', when: ({ garment }) => !['freeze', 'hide'].includes(arrivalCare(garment)) },
       { does: 'mend-pests-brushed', act: 'look' }
     ]
   },

@@ -34,6 +34,7 @@ export const dresses: StepsRow[] = [
     ...seamIn({
       pin: pin('pin-bodice', boned),
       marks: bodice,
+      from: 'top-edge',
       first: [{ does: 'bones-out', act: 'unpick', opens: 'bones', uses: ['pliers'] }],
       last: [{ does: 'bones-back', act: 'sew', closes: 'bones' }],
       check: 'check-bodice'

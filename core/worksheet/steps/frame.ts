@@ -2,6 +2,7 @@
  * What every sheet begins and ends with: second-hand cloth as it arrives, made ready, and the last fitting.
  * NAYLOR 60 °C, tumble over 40 °C for 30 min · UCIPM freezer for several days, bagged · CP common practice, no source.
  */
+import { isKnitted } from '../../alterations/as-cut.ts'
 import { wornChange } from '../../garment/cloth.ts'
 import { type Garment, isTold } from '../../garment/garment-as-worn.ts'
 import type { Plan } from '../../plan/plan.ts'
@@ -15,6 +16,12 @@ export interface SheetOn {
   plan: Plan
   /** Does the person sew: are there jobs, or mending? */
   sews: boolean
+  /** Is a seam, a hem or a dart sewn, or only a button or a hook? */
+  presses: boolean
+  /** Is anything sewn by machine? */
+  machines: boolean
+  /** Signs of pests were found: the steps that treat them stand in for those of every garment. */
+  infested: boolean
 }
 
 /** What second-hand cloth stands on arrival, by its most delicate fibre. */
@@ -38,11 +45,14 @@ export function arrivalCare({ cloth, kind }: Garment): ArrivalCare {
 }
 const cares =
   (care: ArrivalCare) =>
-  ({ garment }: SheetOn): boolean =>
-    arrivalCare(garment) === care
+  ({ garment, infested }: SheetOn): boolean =>
+    arrivalCare(garment) === care && (!infested || care === 'hide')
 const isTailored = ({ garment }: SheetOn): boolean => ['jacket', 'coat', 'waistcoat'].includes(garment.kind)
 const isHotWashed = (on: SheetOn): boolean => cares('hot-wash')(on) && !isTailored(on)
 const isByLabel = (on: SheetOn): boolean => cares('by-label')(on) || (cares('hot-wash')(on) && isTailored(on))
+/** What is knitted is never pressed flat, nor hung up wet: it grows (CP). */
+const isSteamed = ({ garment }: SheetOn): boolean => isKnitted(garment)
+const isPressed = (on: SheetOn): boolean => on.presses && !on.cloth.clips
 /** Rigid cotton that gives in wear: at first it fits slightly tight. */
 const growsAtWaist = ({ garment }: SheetOn): number => wornChange(garment.kind, garment.cloth, 'waist').growMm
 const sews = ({ sews: does }: SheetOn): boolean => does
@@ -56,7 +66,7 @@ const now = (on: SheetOn): Mark[] =>
     .map(([point, { mm }]) => mark('now', mm, { point }))
 
 export const FRAME: readonly { part: Part; step: StepRow<SheetOn> }[] = [
-  { part: 'arrival', step: { does: 'arrive-apart', act: 'look', uses: ['bags'], mind: ['infested', 'mould', 'mothballs'] } },
+  { part: 'arrival', step: { does: 'arrive-apart', act: 'look', when: ({ infested }) => !infested, uses: ['bags'], mind: ['signs'] } },
   { part: 'arrival', step: { does: 'arrive-hot-wash', act: 'wash', when: isHotWashed } },
   { part: 'arrival', step: { does: 'arrive-tumble', act: 'wash', when: cares('tumble') } },
   { part: 'arrival', step: { does: 'arrive-freeze', act: 'look', when: cares('freeze'), uses: ['bags'] } },
@@ -70,9 +80,10 @@ export const FRAME: readonly { part: Part; step: StepRow<SheetOn> }[] = [
       when: ({ garment, sews: does }) => does && !garment.cloth.washed && arrivalCare(garment) !== 'hide'
     }
   },
-  { part: 'ready', step: { does: 'ready-pressed', act: 'press', when: (on) => sews(on) && !on.cloth.clips } },
+  { part: 'ready', step: { does: 'ready-pressed', act: 'press', when: (on) => isPressed(on) && !isSteamed(on) } },
+  { part: 'ready', step: { does: 'ready-clips', act: 'look', when: (on) => on.machines && on.cloth.clips, uses: ['clips'] } },
   { part: 'ready', step: { does: 'ready-measured', act: 'look', when: sews, figures: now, uses: ['tape'] } },
-  { part: 'ready', step: { does: 'ready-sample', act: 'sew', when: sews } },
+  { part: 'ready', step: { does: 'ready-sample', act: 'sew', when: ({ machines }) => machines } },
   {
     part: 'ready',
     step: {
@@ -82,6 +93,7 @@ export const FRAME: readonly { part: Part; step: StepRow<SheetOn> }[] = [
       figures: (on) => [mark('gives', growsAtWaist(on))]
     }
   },
-  { part: 'finish', step: { does: 'finish-pressed', act: 'press', when: (on) => sews(on) && !on.cloth.clips } },
+  { part: 'finish', step: { does: 'finish-pressed', act: 'press', when: (on) => isPressed(on) && !isSteamed(on) } },
+  { part: 'finish', step: { does: 'finish-steamed', act: 'press', when: (on) => isPressed(on) && isSteamed(on) } },
   { part: 'finish', step: { does: 'finish-tried', act: 'try', when: ({ plan }) => plan.alterations.length > 0, figures: after } }
 ]

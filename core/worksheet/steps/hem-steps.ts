@@ -6,14 +6,18 @@ import type { JobOn, Mark, Opened, StepRow } from '../step.ts'
 import { check, type FitAndWork } from './seam-steps.ts'
 
 const newEdge = (on: JobOn): Mark[] => bySide(on, (mm) => [mark('amount', mm)])
-export const PIN_LENGTH: StepRow = { does: 'pin-length', act: 'pin', figures: newEdge }
+const isRound = ({ garment }: JobOn): boolean => garment.kind === 'skirt' || garment.kind === 'dress'
+const PIN_LEGS: StepRow = { does: 'pin-length', act: 'pin', when: (on) => !isRound(on), figures: newEdge }
+/** A skirt is pinned up all round, a leg on one side first. */
+const PIN_ROUND: StepRow = { does: 'pin-hem-round', act: 'pin', when: isRound, figures: newEdge }
 export const TRY_LENGTH: StepRow = { does: 'try-length', act: 'try' }
 /** How an edge is pinned and tried: legs and skirts with shoes on, sleeves with the arms bent, bodies from all sides. */
+export const PIN_LENGTH: readonly StepRow[] = [PIN_LEGS, PIN_ROUND]
 type Edge = 'leg-or-skirt' | 'sleeve' | 'body'
-const PINNED: Record<Edge, StepRow> = {
+const PINNED: Record<Edge, readonly StepRow[]> = {
   'leg-or-skirt': PIN_LENGTH,
-  sleeve: { does: 'pin-sleeve-length', act: 'pin', figures: newEdge },
-  body: { does: 'pin-body-length', act: 'pin', figures: newEdge }
+  sleeve: [{ does: 'pin-sleeve-length', act: 'pin', figures: newEdge }],
+  body: [{ does: 'pin-body-length', act: 'pin', figures: newEdge }]
 }
 const TRIED: Record<Edge, StepRow> = {
   'leg-or-skirt': TRY_LENGTH,
@@ -61,15 +65,23 @@ export const sewHem = (how: HemHow, closes: Opened): StepRow[] =>
 /** Turned up: pinned at the new length, tried, marked all round, cut, turned, eased, sewn, pressed. */
 export function hemUp(
   how?: HemHow,
-  more: { edge?: Edge; first?: readonly StepRow[]; last?: readonly StepRow[]; closes?: Opened; check?: string } = {}
+  more: {
+    edge?: Edge
+    first?: readonly StepRow[]
+    marked?: readonly StepRow[]
+    last?: readonly StepRow[]
+    closes?: Opened
+    check?: string
+  } = {}
 ): FitAndWork {
-  const { edge = 'leg-or-skirt', first = [], last = [], closes = 'hem' } = more
+  const { edge = 'leg-or-skirt', first = [], marked = [], last = [], closes = 'hem' } = more
   return {
-    fit: [HANG, PINNED[edge], TRIED[edge]],
+    fit: [HANG, ...PINNED[edge], TRIED[edge]],
     work: [
       ...first,
       { does: 'press-open-flat', act: 'press' },
       { does: 'mark-new-edge', act: 'mark', figures: (on) => edgeFigures(on, how) },
+      ...marked,
       { does: 'pin-turned', act: 'pin' },
       { does: 'try-turned', act: 'try' },
       {

@@ -2,7 +2,7 @@
 import { isKnitted } from '../../alterations/as-cut.ts'
 import { amount, amountOf, mark } from '../marks.ts'
 import { type JobOn, type Mark, pointMm, type StepRow, type StepsRow } from '../step.ts'
-import { sideFigures, sideLine } from './bodies.ts'
+import { INTO_SLEEVE, sideFigures, sideLine } from './bodies.ts'
 import { check, pin, seamIn } from './seam-steps.ts'
 
 /** TONGAM: the rib and the edge are each quartered, and the rib is stretched from pin to pin. */
@@ -39,6 +39,8 @@ export const knits: StepsRow[] = [
     ...seamIn({
       pin: pin('pin-knit-sides', sideFigures),
       marks: sideLine,
+      from: 'underarm',
+      markedToo: [INTO_SLEEVE],
       beforeSewn: [{ does: 'stitches-held-at-line', act: 'sew', when: isRun }],
       check: 'check-sides'
     })

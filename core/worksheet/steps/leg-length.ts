@@ -10,7 +10,7 @@ import { check } from './seam-steps.ts'
 
 /** OH-INS, OH-MAG, OH-LB: the fold is half of the shortening, measured from the old hem's stitching. */
 export const foldMm = (on: JobOn): number => amountOf(on) / 2
-const fold = (on: JobOn): Mark[] => bySide(on, (mm) => [mark('amount', mm), mark('fold', mm / 2)])
+const fold = (on: JobOn): Mark[] => bySide(on, (mm) => [mark('fold', mm / 2), mark('amount', mm)])
 /** A tuck deeper than this is trimmed to it; the inner seam to 1/4 in (CP). */
 const TUCK_LEFT_MM = INCH_MM / 2
 const INNER_LEFT_MM = INCH_MM / 4
@@ -53,10 +53,10 @@ export const legLength: StepsRow[] = [
   {
     id: 'leg-shorten-keep-edge',
     part: 'hems',
-    fit: [PIN_LENGTH, TRY_LENGTH],
+    fit: [...PIN_LENGTH, TRY_LENGTH],
     work: [
       { does: 'mark-fold', act: 'mark', figures: fold },
-      { does: 'pin-fold', act: 'pin', figures: fold },
+      { does: 'pin-fold', act: 'pin' },
       { does: 'try-fold', act: 'try' },
       {
         does: 'ease-fold',
@@ -108,7 +108,7 @@ export const legLength: StepsRow[] = [
   {
     id: 'turn-up-shorten',
     part: 'hems',
-    fit: [PIN_LENGTH, TRY_LENGTH],
+    fit: [...PIN_LENGTH, TRY_LENGTH],
     work: [
       { does: 'turn-up-open', act: 'unpick', figures: (on) => [mark('turn-up', turnUp(on))] },
       { does: 'press-open-flat', act: 'press' },
@@ -135,7 +135,7 @@ export const legLength: StepsRow[] = [
   {
     id: 'growth-tuck',
     part: 'hems',
-    fit: [PIN_LENGTH, TRY_LENGTH],
+    fit: [...PIN_LENGTH, TRY_LENGTH],
     work: [
       { does: 'mark-tuck', act: 'mark', figures: tuck },
       { does: 'sew-growth-tuck', act: 'hand', figures: tuck },
@@ -146,7 +146,7 @@ export const legLength: StepsRow[] = [
   {
     id: 'growth-hem',
     part: 'hems',
-    fit: [PIN_LENGTH, TRY_LENGTH],
+    fit: [...PIN_LENGTH, TRY_LENGTH],
     work: [
       { does: 'press-open-flat', act: 'press' },
       { does: 'turn-all-up', act: 'pin', figures: (on) => [...amount(on), mark('hem-left', on.garment.made.hemDepthMm + amountOf(on))] },

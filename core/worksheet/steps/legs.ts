@@ -47,10 +47,10 @@ export const legs: StepsRow[] = [
   {
     id: 'leg-taper',
     part: 'legs',
-    ...seamIn({ pin: pin('pin-legs', legFigures), marks: legLine, check: 'check-crease' })
+    ...seamIn({ pin: pin('pin-legs', legFigures), marks: legLine, from: 'fork', check: 'check-crease' })
   },
-  { id: 'thigh-out', part: 'legs', ...seamOut({ measure: 'look-inside-legs', marks: thighLine, check: 'check-let-out' }) },
-  { id: 'calf-out', part: 'legs', ...seamOut({ measure: 'look-inside-calves', marks: calfLine, check: 'check-let-out' }) },
+  { id: 'thigh-out', part: 'legs', ...seamOut({ measure: 'look-inside-legs', marks: thighLine, from: 'fork', check: 'check-let-out' }) },
+  { id: 'calf-out', part: 'legs', ...seamOut({ measure: 'look-inside-calves', marks: calfLine, from: 'fork', check: 'check-let-out' }) },
   {
     id: 'thigh-panel',
     part: 'legs',

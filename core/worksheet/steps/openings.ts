@@ -77,6 +77,15 @@ const bandFigures = (on: OpeningOn): Mark[] =>
     ? [mark('band-change', Math.abs(waistChange(on))), mark('band-new', waistMm(on) + waistChange(on))]
     : []
 
+const onlySides = (on: OpeningOn): boolean => [...places(on)].every((place) => place === 'sides')
+/** Each end of the cut band is sewn half of what its place takes from the cut: one place in the back, two at the sides. A seam is left (CP). */
+const BAND_SEAM_MM = 10
+const bandCut = (on: OpeningOn): Mark[] => [
+  ...bandFigures(on),
+  mark('band-end', Math.abs(waistChange(on)) / (onlySides(on) ? 4 : 2)),
+  mark('seam-each', BAND_SEAM_MM)
+]
+
 const waistband: OpeningRow = {
   open: [
     {
@@ -93,7 +102,8 @@ const waistband: OpeningRow = {
       act: 'try',
       figures: (on) => [...bandFigures(on), ...(waistChange(on) < -TRIFLE_MM ? [mark('band-eased', EASED_ON_MM)] : [])]
     },
-    { does: 'band-cut', act: 'cut', when: (on) => waistChange(on) < -TRIFLE_MM, figures: bandFigures },
+    { does: 'band-cut', act: 'cut', when: (on) => waistChange(on) < -TRIFLE_MM && !onlySides(on), figures: bandCut },
+    { does: 'band-cut-sides', act: 'cut', when: (on) => waistChange(on) < -TRIFLE_MM && onlySides(on), figures: bandCut },
     { does: 'band-longer', act: 'sew', when: (on) => waistChange(on) > TRIFLE_MM, figures: bandFigures, uses: ['interfacing'] },
     { does: 'band-on', act: 'sew', closes: 'waistband' },
     { does: 'loops-on', act: 'sew', when: (on) => hasLoops(on) && loopsOff(on) > 0 },
@@ -116,7 +126,7 @@ const hem: OpeningRow = {
     { does: 'hem-again', act: 'sew', figures: ({ garment }) => [mark('hem-depth', garment.made.hemDepthMm)], closes: 'hem' },
     { does: 'press-hem', act: 'press' }
   ],
-  closedIn: { part: 'closures', stage: 'last' }
+  closedIn: { part: 'hems', stage: 'close' }
 }
 /** Edges and pads leave the seams of the lining as they are. */
 const movesSeams = ({ jobs }: OpeningOn): boolean =>

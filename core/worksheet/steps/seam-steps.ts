@@ -27,10 +27,39 @@ const felled = (on: JobOn): boolean => {
 /** Pinned where it will be sewn; clips where pins leave holes. */
 export const pin = (does: string, figures: (on: JobOn) => Mark[] = amountAndEdge): StepRow => ({ does, act: 'pin', figures })
 export const TRY_PINNED: StepRow = { does: 'try-pinned', act: 'try' }
+/** Darts are folded down their middle before they are basted. */
+export const BASTE_DARTS: StepRow = { does: 'baste-darts', act: 'baste', when: ({ cloth }) => !cloth.clips }
 export const BASTE: StepRow = { does: 'baste', act: 'baste', when: ({ cloth }) => !cloth.clips }
 export const CLIP: StepRow = { does: 'clip', act: 'pin', when: ({ cloth }) => cloth.clips }
 export const TRY_BASTED: StepRow = { does: 'try-basted', act: 'try' }
+/** A line that comes back to the old seam somewhere. */
 export const SEW: StepRow = { does: 'sew-line', act: 'sew' }
+/** A line that lies beside the old seam for all its length. */
+export const SEW_THROUGH: StepRow = { does: 'sew-line-through', act: 'sew' }
+/** Where the figures of a line come down to nothing it meets the old seam. */
+const meets =
+  (marks: (on: JobOn) => Mark[]) =>
+  (on: JobOn): boolean =>
+    marks(on).some(({ is, mm }) => is === 'down' && mm === 0)
+const sewn = (marks: (on: JobOn) => Mark[]): StepRow[] => [
+  { ...SEW, when: meets(marks) },
+  { ...SEW_THROUGH, when: (on) => !meets(marks)(on) }
+]
+/** What the first figure of a line is measured from: the message `from.<id>`. */
+export type From = 'band' | 'fork' | 'underarm' | 'above-underarm' | 'armhole' | 'top-edge'
+/** The seam beside it that moves alike, as legs have; undefined where one seam alone moves. */
+const otherSeam = ({ job }: JobOn): string | undefined => job.lines.find(({ seam }) => seam !== job.lines[0]?.seam)?.seam
+/** The new line chalked: so far down from a place that is told, so far from the old stitching, at every seam that moves. */
+export const markLine = (does: 'mark-line-in' | 'mark-line-out', figures: (on: JobOn) => Mark[], from: From): StepRow[] => [
+  { does, act: 'mark', figures, values: () => ({ from }), when: (on) => otherSeam(on) === undefined },
+  {
+    does: `${does}-both`,
+    act: 'mark',
+    figures,
+    values: (on) => ({ from, other: otherSeam(on) ?? '' }),
+    when: (on) => otherSeam(on) !== undefined
+  }
+]
 export const OLD_OUT: StepRow = { does: 'old-stitches-out', act: 'unpick' }
 export const TRIM: StepRow = {
   does: 'trim-seam',
@@ -47,6 +76,13 @@ export const EDGES: StepRow = {
 }
 /** A felled seam is opened before its line can move, unless it is opened for all jobs anyway. */
 const FELL_OPEN: StepRow = { does: 'fell-open', act: 'unpick', when: felled, opens: 'felled-seam' }
+/** One layer trimmed so that the other folds over it: 3/16 and 1/2 in beside the seam (CP). */
+const FELL_TRIM: StepRow = {
+  does: 'fell-trim',
+  act: 'cut',
+  when: felled,
+  figures: () => [mark('fell-under', (3 / 16) * INCH_MM), mark('fell-over', INCH_MM / 2)]
+}
 export const FELL: StepRow = { does: 'fell-again', act: 'sew', when: felled, closes: 'felled-seam', uses: ['topstitching-thread'] }
 export const GLUE: StepRow = {
   does: 'glue-seam',
@@ -77,30 +113,39 @@ const ZIPS: Record<Zip, (on: JobOn) => boolean> = { back: zipBack, side: zipSide
 export function seamIn(how: {
   pin: StepRow
   marks: (on: JobOn) => Mark[]
+  from: From
   check: string
   zip?: Zip
+  /** What is looked at before anything is pinned or opened. */
+  look?: readonly StepRow[]
   first?: readonly StepRow[]
+  /** Where the line goes on into another seam. */
+  markedToo?: readonly StepRow[]
   beforeSewn?: readonly StepRow[]
   last?: readonly StepRow[]
   mark?: string
 }): FitAndWork {
-  const { first = [], beforeSewn = [], last = [], zip } = how
+  const { look = [], first = [], markedToo = [], beforeSewn = [], last = [], zip } = how
+  const marked: StepRow[] =
+    how.mark === undefined ? markLine('mark-line-in', how.marks, how.from) : [{ does: how.mark, act: 'mark', figures: how.marks }]
   return {
-    fit: [how.pin, TRY_PINNED],
+    fit: [...look, how.pin, TRY_PINNED],
     work: [
       ...first,
       ...(zip === undefined ? [] : [zipOut(ZIPS[zip])]),
       FELL_OPEN,
-      { does: how.mark ?? 'mark-line-in', act: 'mark', figures: how.marks },
+      ...marked,
+      ...markedToo,
       BASTE,
       CLIP,
       TRY_BASTED,
       ...beforeSewn,
-      SEW,
+      ...sewn(how.marks),
       OLD_OUT,
       TRIM,
       KEEP,
       EDGES,
+      FELL_TRIM,
       FELL,
       GLUE,
       PRESS,
@@ -116,12 +161,14 @@ export function seamIn(how: {
 export function seamOut(how: {
   measure: string
   marks: (on: JobOn) => Mark[]
+  from: From
   check: string
   zip?: Zip
   first?: readonly StepRow[]
+  markedToo?: readonly StepRow[]
   last?: readonly StepRow[]
 }): FitAndWork {
-  const { first = [], last = [], zip } = how
+  const { first = [], markedToo = [], last = [], zip } = how
   return {
     fit: [
       {
@@ -133,11 +180,12 @@ export function seamOut(how: {
     work: [
       ...first,
       ...(zip === undefined ? [] : [zipOut(ZIPS[zip])]),
-      { does: 'mark-line-out', act: 'mark', figures: how.marks },
+      ...markLine('mark-line-out', how.marks, how.from),
+      ...markedToo,
       { does: 'baste-outside', act: 'baste' },
       { does: 'old-line-out', act: 'unpick' },
       TRY_BASTED,
-      SEW,
+      ...sewn(how.marks),
       EDGES,
       { does: 'press-old-line', act: 'press' },
       ...last,

@@ -5,7 +5,22 @@ import { INCH_MM } from '../../length.ts'
 import { amount, amountAndEdge, amountOf, mark } from '../marks.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { taperOffsets } from '../taper.ts'
-import { BASTE, check, EDGES, LINING_ALONG, OLD_OUT, PRESS, pin, SEW, TRIM, TRY_BASTED, TRY_PINNED } from './seam-steps.ts'
+import {
+  BASTE,
+  BASTE_DARTS,
+  check,
+  EDGES,
+  LINING_ALONG,
+  markLine,
+  OLD_OUT,
+  PRESS,
+  pin,
+  SEW,
+  SEW_THROUGH,
+  TRIM,
+  TRY_BASTED,
+  TRY_PINNED
+} from './seam-steps.ts'
 
 const eachSide = (on: JobOn): Mark[] => [...amountAndEdge(on), mark('each-shoulder', amountOf(on) / 2)]
 /** Where the new armhole runs: all of it at the shoulder's end, back on the old line at the notches half way down (CP). */
@@ -27,7 +42,7 @@ const waistSeam = (up: boolean): Pick<StepsRow, 'fit' | 'work'> => ({
     { does: 'match-waist-seams', act: 'pin' },
     { does: 'baste', act: 'baste' },
     TRY_BASTED,
-    { ...SEW, closes: 'waist-seam' },
+    { ...SEW_THROUGH, closes: 'waist-seam' },
     ...(up
       ? [{ does: 'trim-bodice', act: 'cut' as const, figures: (on: JobOn) => [mark('cut-off', amountOf(on)), mark('left', SEAM_MM)] }]
       : []),
@@ -96,10 +111,10 @@ export const shoulders: StepsRow[] = [
     fit: [pin('pin-shoulder-seams', amountAndEdge), TRY_PINNED],
     work: [
       { does: 'neck-edge-open', act: 'unpick', opens: 'neck-edge' },
-      { does: 'mark-line-in', act: 'mark', figures: amountAndEdge },
+      { does: 'mark-shoulder-line', act: 'mark', figures: amountAndEdge },
       BASTE,
       TRY_BASTED,
-      SEW,
+      SEW_THROUGH,
       OLD_OUT,
       { does: 'armhole-deeper', act: 'cut', when: ({ garment }) => hasSleeves(garment), figures: (on) => [mark('cut-off', amountOf(on))] },
       TRIM,
@@ -115,7 +130,7 @@ export const shoulders: StepsRow[] = [
     fit: [pin('pin-underarm', amountAndEdge), TRY_PINNED],
     work: [
       { does: 'armhole-edge-open', act: 'unpick', opens: 'neck-edge' },
-      { does: 'mark-line-in', act: 'mark', figures: underarm },
+      ...markLine('mark-line-in', underarm, 'armhole'),
       BASTE,
       TRY_BASTED,
       SEW,
@@ -136,7 +151,7 @@ export const shoulders: StepsRow[] = [
     work: [
       { does: 'neck-facing-open', act: 'unpick', opens: 'neck-edge' },
       { does: 'mark-neck-darts', act: 'mark', figures: neckDarts },
-      BASTE,
+      BASTE_DARTS,
       TRY_BASTED,
       { does: 'sew-darts', act: 'sew' },
       { does: 'neck-facing-closed', act: 'sew', closes: 'neck-edge', figures: amount },

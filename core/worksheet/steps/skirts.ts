@@ -63,7 +63,7 @@ export const skirts: StepsRow[] = [
   {
     id: 'hem-layered',
     part: 'hems',
-    fit: [{ does: 'count-layers', act: 'look', figures: amount }, PIN_LENGTH, TRY_LENGTH],
+    fit: [{ does: 'count-layers', act: 'look', figures: amount }, ...PIN_LENGTH, TRY_LENGTH],
     work: [
       { does: 'layers-apart', act: 'pin' },
       { does: 'mark-each-layer', act: 'mark', figures: amount },
@@ -106,12 +106,12 @@ export const skirts: StepsRow[] = [
   {
     id: 'skirt-sides-in',
     part: 'body',
-    ...seamIn({ pin: pin('pin-skirt-sides', skirtFigures), marks: skirtLine, zip: 'side', check: 'check-skirt-sides' })
+    ...seamIn({ pin: pin('pin-skirt-sides', skirtFigures), marks: skirtLine, from: 'band', zip: 'side', check: 'check-skirt-sides' })
   },
   {
     id: 'skirt-sides-out',
     part: 'body',
-    ...seamOut({ measure: 'look-inside-sides', marks: skirtLine, zip: 'side', check: 'check-let-out' })
+    ...seamOut({ measure: 'look-inside-sides', marks: skirtLine, from: 'band', zip: 'side', check: 'check-let-out' })
   },
   {
     id: 'hem-widen',

@@ -44,12 +44,12 @@ const SHAM_ON: StepRow = {
 }
 /** A lining lies so much shorter than its sleeve, with a pleat for reach (CP). */
 const LINING_FOLD_MM = 20
-const SLEEVE_LINING: StepRow = {
-  does: 'sleeve-lining',
+const sleeveLining = (does: 'sleeve-lining-up' | 'sleeve-lining-down'): StepRow => ({
+  does,
   act: 'hand',
   when: ({ garment }) => garment.made.lined,
   figures: (on) => [...amount(on), mark('lining-fold', LINING_FOLD_MM)]
-}
+})
 /** The cuff is sewn on again; the sleeve's end is gathered or pleated to it. Its placket keeps 90 (the limit of the row). */
 const SEAM_MM = 10
 const cuffLine = (on: JobOn): Mark[] => [
@@ -78,7 +78,13 @@ export const sleeves: StepsRow[] = [
   {
     id: 'sleeve-shorten-lined',
     part: 'hems',
-    ...hemUp('sleeve-lined', { edge: 'sleeve', first: [SHAM_OFF], last: [SHAM_ON, SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
+    ...hemUp('sleeve-lined', {
+      edge: 'sleeve',
+      first: [SHAM_OFF],
+      last: [SHAM_ON, sleeveLining('sleeve-lining-up')],
+      closes: 'cuff',
+      check: 'check-sleeves'
+    })
   },
   {
     id: 'sleeve-shorten-head',
@@ -98,17 +104,17 @@ export const sleeves: StepsRow[] = [
   {
     id: 'sleeve-lengthen',
     part: 'hems',
-    ...hemDown(undefined, { edge: 'sleeve', last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
+    ...hemDown(undefined, { edge: 'sleeve', last: [sleeveLining('sleeve-lining-down')], closes: 'cuff', check: 'check-sleeves' })
   },
   {
     id: 'sleeve-lengthen-facing',
     part: 'hems',
-    ...hemDown('faced', { edge: 'sleeve', last: [SLEEVE_LINING], closes: 'cuff', check: 'check-sleeves' })
+    ...hemDown('faced', { edge: 'sleeve', last: [sleeveLining('sleeve-lining-down')], closes: 'cuff', check: 'check-sleeves' })
   },
   {
     id: 'sleeve-taper',
     part: 'sleeves',
-    ...seamIn({ pin: pin('pin-sleeve-taper', sleeveFigures), marks: sleeveLine, check: 'check-elbow' })
+    ...seamIn({ pin: pin('pin-sleeve-taper', sleeveFigures), marks: sleeveLine, from: 'underarm', check: 'check-elbow' })
   },
   {
     id: 'cuff-in',

@@ -1,10 +1,10 @@
 /** Waist and seat: the steps of each job. CP common practice, no source; figures by the plan. */
-import { POCKETS_APART_MM } from '../../alterations/waist.ts'
+import { POCKETS_APART_MM, TWO_DARTS_MM } from '../../alterations/waist.ts'
 import { amount, amountAndEdge, amountOf, darts, dartsFor, edgeOf, line, mark, taper } from '../marks.ts'
 import { backTaperMm, sideTaperMm } from '../shapes.ts'
 import type { JobOn, Mark, StepRow, StepsRow } from '../step.ts'
 import { taperShare } from '../taper.ts'
-import { BASTE, check, EDGES, PRESS, pin, SEW, seamIn, seamOut, setIn, TRY_BASTED, TRY_PINNED } from './seam-steps.ts'
+import { BASTE_DARTS, check, EDGES, PRESS, pin, SEW, seamIn, seamOut, setIn, TRY_BASTED, TRY_PINNED } from './seam-steps.ts'
 
 /** The back pockets after a taking-in at the centre back: they come together by the share of it at their depth. */
 export const pocketGapAfter = (gapMm: number, amountMm: number, depthMm: number, taperMm: number, blend?: number): number =>
@@ -25,8 +25,12 @@ const POCKETS: StepRow = {
 }
 
 /** Two darts share it, four past the soft limit of darts under the band or past the tier of darts through the yoke. */
-const BACK_DARTS = { fourPastMm: 40, lengthMm: 115 }
-const YOKE_DARTS = { fourPastMm: 50, lengthMm: 90 }
+const BACK_DARTS = { fourPastMm: TWO_DARTS_MM['waist-in-darts'], lengthMm: 115 }
+const YOKE_DARTS = { fourPastMm: TWO_DARTS_MM['yoke-darts'], lengthMm: 90 }
+const hasFour =
+  (how: Parameters<typeof dartsFor>[1]) =>
+  (on: JobOn): boolean =>
+    dartsFor(amountOf(on), how).count === 4
 const backDarts = (on: JobOn): Mark[] => [...amount(on), ...darts(dartsFor(amountOf(on), BACK_DARTS))]
 const yokeDarts = (on: JobOn): Mark[] => [...amount(on), ...darts(dartsFor(amountOf(on), YOKE_DARTS))]
 
@@ -60,8 +64,9 @@ export const waist: StepsRow[] = [
     ...seamIn({
       pin: pin('pin-centre-back', (on) => [...amountAndEdge(on), mark('runs-out', backTaperMm(on.garment))]),
       marks: (on) => taper(on, backTaperMm(on.garment)),
+      from: 'band',
       zip: 'back',
-      first: [POCKETS],
+      look: [POCKETS],
       check: 'check-centre-back'
     })
   },
@@ -71,6 +76,7 @@ export const waist: StepsRow[] = [
     ...seamIn({
       pin: pin('pin-sides-at-waist', (on) => [...amountAndEdge(on), mark('runs-out', sideTaperMm(on.garment))]),
       marks: (on) => taper(on, sideTaperMm(on.garment)),
+      from: 'band',
       first: [{ does: 'pocket-tops', act: 'unpick', opens: 'part-seam' }],
       last: [{ does: 'pocket-tops-back', act: 'sew', closes: 'part-seam' }],
       check: 'check-side-seams-hang'
@@ -79,10 +85,14 @@ export const waist: StepsRow[] = [
   {
     id: 'waist-in-darts',
     part: 'waist',
-    fit: [pin('pin-back-darts', backDarts), TRY_PINNED],
+    fit: [
+      { ...pin('pin-back-darts', backDarts), when: (on) => !hasFour(BACK_DARTS)(on) },
+      { ...pin('pin-back-darts-four', backDarts), when: hasFour(BACK_DARTS) },
+      TRY_PINNED
+    ],
     work: [
       { does: 'mark-darts', act: 'mark', figures: backDarts },
-      BASTE,
+      BASTE_DARTS,
       TRY_BASTED,
       { does: 'sew-darts', act: 'sew' },
       { does: 'press-darts', act: 'press', uses: ['ham'] },
@@ -93,11 +103,15 @@ export const waist: StepsRow[] = [
   {
     id: 'yoke-darts',
     part: 'waist',
-    fit: [pin('pin-yoke-darts', yokeDarts), TRY_PINNED],
+    fit: [
+      { ...pin('pin-yoke-darts', yokeDarts), when: (on) => !hasFour(YOKE_DARTS)(on) },
+      { ...pin('pin-yoke-darts-four', yokeDarts), when: hasFour(YOKE_DARTS) },
+      TRY_PINNED
+    ],
     work: [
       { does: 'yoke-loops-off', act: 'unpick', opens: 'part-seam' },
       { does: 'mark-yoke-darts', act: 'mark', figures: yokeDarts },
-      BASTE,
+      BASTE_DARTS,
       TRY_BASTED,
       { does: 'sew-yoke-darts', act: 'sew', uses: ['walking-foot', 'hammer'] },
       { does: 'yoke-loops-on', act: 'sew', closes: 'part-seam' },
@@ -110,6 +124,7 @@ export const waist: StepsRow[] = [
     ...seamOut({
       measure: 'look-inside-centre-back',
       marks: (on) => taper(on, backTaperMm(on.garment)),
+      from: 'band',
       zip: 'back',
       check: 'check-let-out'
     })
@@ -120,6 +135,7 @@ export const waist: StepsRow[] = [
     ...seamOut({
       measure: 'look-inside-sides',
       marks: (on) => taper(on, backTaperMm(on.garment)),
+      from: 'band',
       first: [{ does: 'pocket-tops', act: 'unpick', opens: 'part-seam' }],
       last: [{ does: 'pocket-tops-back', act: 'sew', closes: 'part-seam' }],
       check: 'check-let-out'
@@ -142,6 +158,7 @@ export const waist: StepsRow[] = [
     ...seamIn({
       pin: pin('pin-seat', (on) => [...amountAndEdge(on), mark('hip-depth', on.garment.made.hipDepthMm)]),
       marks: (on) => [...seatLine(on), ...insideLegTop(on)],
+      from: 'band',
       mark: 'mark-seat-in',
       check: 'check-seat'
     })
@@ -149,7 +166,7 @@ export const waist: StepsRow[] = [
   {
     id: 'seat-out',
     part: 'legs',
-    ...seamOut({ measure: 'look-inside-seat', marks: (on) => [...seatLine(on), ...insideLegTop(on)], check: 'check-seat' })
+    ...seamOut({ measure: 'look-inside-seat', marks: (on) => [...seatLine(on), ...insideLegTop(on)], from: 'band', check: 'check-seat' })
   },
   {
     id: 'undo-earlier',
@@ -185,7 +202,7 @@ export const waist: StepsRow[] = [
         act: 'mark',
         figures: (on) => [mark('dart-narrower', amountOf(on) / releasedDarts(on)), mark('dart-half', amountOf(on) / releasedDarts(on) / 2)]
       },
-      BASTE,
+      BASTE_DARTS,
       TRY_BASTED,
       { does: 'sew-darts', act: 'sew', closes: 'dart' },
       { does: 'press-darts', act: 'press', uses: ['ham'] },
@@ -196,5 +213,5 @@ export const waist: StepsRow[] = [
 
 /** A dart gives 10 (the limit of its row): two of them to 20, else four. */
 function releasedDarts(on: JobOn): number {
-  return amountOf(on) > 20 ? 4 : 2
+  return amountOf(on) > TWO_DARTS_MM['release-darts'] ? 4 : 2
 }

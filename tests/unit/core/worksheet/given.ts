@@ -1,5 +1,6 @@
 /** A plan of one job by an exact amount, and its sheet. */
 import { CATALOGUE } from '../../../../core/alterations/catalogue.ts'
+import { perOffsetOf } from '../../../../core/alterations/row.ts'
 import { garmentAsWorn } from '../../../../core/garment/garment-as-worn.ts'
 import type { GarmentInput } from '../../../../core/garment/garment-input.ts'
 import type { AlterationId } from '../../../../core/ids/alterations.ts'
@@ -34,9 +35,9 @@ export function planWith(input: GarmentInput, asked: readonly Asked[], more: Par
         amounts: Object.fromEntries(
           lines.map((line, k) => [line.point, (line.effects[line.point] ?? 0) * (each[k] ?? 0)] as const).filter(([, mm]) => mm !== 0)
         ),
-        lines: (widest?.seams ?? []).map(({ seam, mmPerOffset, outward }) => ({
-          seam,
-          offsetMm: ((outward ? -1 : 1) * most) / mmPerOffset
+        lines: (widest?.seams ?? []).map((move) => ({
+          seam: move.seam,
+          offsetMm: ((move.outward ? -1 : 1) * most) / perOffsetOf(move, most)
         })),
         limitMm: widest?.capMm ?? 0,
         limitBecause: '',

@@ -415,7 +415,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.mark-waist-up':
     'Von innen rundum die neue Linie auf dem Oberteil anzeichnen, so weit über seiner alten Naht wie unten. Der Rock behält seine Linie; sein ' +
     'Saum kommt mit nach oben.',
-  'step.mark-waist-down': 'Die neue Linie auf beiden Teilen innerhalb der Nahtzugaben unter der alten anzeichnen.',
+  'step.mark-waist-down':
+    'Von innen rundum die neue Linie anzeichnen, so weit unter der alten Naht wie unten: am Oberteil in seine Zugabe, am Rock in den Rock hinein. ' +
+    'Das Kleid bleibt so lang, wie es ist.',
   'step.match-waist-seams':
     'Den Rock ans Oberteil stecken, rechts auf rechts, die alte Nahtlinie des Rocks auf die neue des Oberteils: Mitten, Seitennähte und Abnäher ' +
     'aufeinander, die weitere Kante eingehalten.',
@@ -476,8 +478,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.lining-closed': 'Was am Futter geöffnet ist, von Hand schließen, mit einer Bewegungsfalte am Saum.',
   'step.pin-waist-button': 'Am Körper schließen und stecken, wo es richtig sitzt; markieren, wo der Knopf dann steht.',
   'step.pin-front-buttons':
-    'Am Körper schließen und vorn zustecken, um {amount|length} weiter oder weniger weit übereinander als vorher, wie der Plan sagt. Alle Knöpfe, ' +
-    'in der Regel {count}, bleiben in einer Linie.',
+    'Am Körper schließen und vorn zustecken, um {amount|length} {way|lap} als vorher. Alle Knöpfe, in der Regel {count}, bleiben in einer Linie.',
   'step.pin-neck-button': 'Den Kragen mit einem Finger Luft schließen und stecken; der Krawattenknoten muss ihn noch verdecken.',
   'step.pin-cuff-buttons': 'Die Manschetten am Arm schließen, stecken und beide gleich markieren.',
   'step.overlap-left': 'Messen, was noch übereinanderliegt; näher als das Mindestmaß unten dürfen sich die Kanten nicht kommen.',

@@ -124,6 +124,8 @@ export const worksheet: Record<string, string> = {
   'from.top-edge': 'der oberen Kante',
   'ends.locked': 'an beiden Enden vor und zurück nähen',
   'ends.knotted': 'lange Fadenenden lassen, nicht zurücknähen und innen verknoten',
+  'lap.less': 'weiter übereinander',
+  'lap.more': 'weniger weit übereinander',
   'needle.fine': 'fein',
   'needle.universal': 'Universal',
   'needle.ball-point': 'Jersey, Kugelspitze',

@@ -418,7 +418,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.mark-waist-up':
     'From inside, chalk the new line on the bodice all round, so far above its old stitching as below. The skirt keeps its line; the hem comes up ' +
     'with it.',
-  'step.mark-waist-down': 'Chalk the new line on both pieces within their seams, below the old one.',
+  'step.mark-waist-down':
+    'From inside, chalk the new line all round, so far below the old stitching as below: on the bodice into its seam, on the skirt into the ' +
+    'skirt. The dress stays as long as it is.',
   'step.match-waist-seams':
     'Pin skirt to bodice, right sides together, the skirt’s old stitching line on the bodice’s new line: centres, side seams and darts on each ' +
     'other, the wider edge eased to the narrower.',
@@ -482,8 +484,7 @@ export const worksheetSteps: Record<string, string> = {
   // buttons, hooks, ties
   'step.pin-waist-button': 'Close it on the body and pin it where it sits right; mark where the button then stands.',
   'step.pin-front-buttons':
-    'Close it on the body and pin the front shut, lapped {amount|length} further or less far than before, as the plan says. All buttons, {count} ' +
-    'as a rule, stay on one line.',
+    'Close it on the body and pin the front shut {amount|length} {way|lap} than before. All buttons, {count} as a rule, stay on one line.',
   'step.pin-neck-button': 'Close the collar with one finger of room and pin it; the tie knot must still cover it.',
   'step.pin-cuff-buttons': 'Close the cuffs on the arm, pin them, and mark both alike.',
   'step.overlap-left': 'Measure what still overlaps; the edges must not come nearer than the least below.',

@@ -139,6 +139,8 @@ export const worksheet: Record<string, string> = {
   'from.top-edge': 'the top edge',
   'ends.locked': 'sew back and forth at both ends',
   'ends.knotted': 'leave long thread ends, do not sew back, and knot them inside',
+  'lap.less': 'further over',
+  'lap.more': 'less far over',
 
   // needle, thread, stitch, iron
   'needle.fine': 'a fine one',

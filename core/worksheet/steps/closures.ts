@@ -40,7 +40,7 @@ const isSewn = (on: JobOn): boolean => !isHammered(on)
 
 /** One button, or a row of them on one line. */
 const button = (where: string, count = (_on: JobOn): number => 1): FitAndWork => ({
-  fit: [{ does: where, act: 'pin', figures: amount, values: (on) => ({ count: count(on) }) }, TRY_CLOSED, OVERLAP],
+  fit: [{ does: where, act: 'pin', figures: amount, values: (on) => ({ count: count(on), way: on.job.direction }) }, TRY_CLOSED, OVERLAP],
   work: [
     { does: 'mark-button-in', act: 'mark', figures: amount, when: ({ job }) => job.direction === 'less' },
     { does: 'mark-button-out', act: 'mark', figures: amount, when: ({ job }) => job.direction === 'more' },

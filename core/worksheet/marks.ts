@@ -81,6 +81,8 @@ export function taper(on: JobOn, lengthMm: number): Mark[] {
 /** A curve is marked this often, a straight stretch between two levels no oftener than this: it is drawn with a ruler (common practice). */
 const CURVE_STEP_MM = 50
 const STRAIGHT_STEP_MM = 150
+/** No mark stands so near to one of a level: it would say the same twice. */
+const NEAR_MM = 10
 /**
  * A line through levels, marked at each of them and between: straight from one to the next, and where it runs out to nothing, by the taper. What lies
  * beyond, where nothing moves, has no marks.
@@ -95,7 +97,8 @@ export function line(levels: readonly Level[]): Mark[] {
     if (from === undefined || to.atMm <= from.atMm) continue
     const stepMm = from.offsetMm === 0 || to.offsetMm === 0 ? CURVE_STEP_MM : STRAIGHT_STEP_MM
     for (let atMm = (Math.floor(from.atMm / stepMm) + 1) * stepMm; atMm < to.atMm; atMm += stepMm)
-      if (!found.has(atMm)) found.set(atMm, between(from, to, (atMm - from.atMm) / (to.atMm - from.atMm)))
+      if (levels.every((level) => Math.abs(level.atMm - atMm) >= NEAR_MM))
+        found.set(atMm, between(from, to, (atMm - from.atMm) / (to.atMm - from.atMm)))
   }
   return [...found].sort(([a], [b]) => a - b).map(([at, offsetMm]) => mark('down', offsetMm, { at }))
 }

@@ -183,8 +183,11 @@ export function faultsOf(request: ReckonRequest, plan: Plan): string[] {
       faults.push(`${job.id}: its largest amount is not ${job.amountMm}`)
     for (const [point, mm] of Object.entries(job.amounts))
       if (job.direction === 'less' ? mm > 0 : mm < 0) faults.push(`${job.id} moves ${point} the other way`)
-    for (const { offsetMm } of job.lines)
-      if (Math.abs(offsetMm / mark - Math.round(offsetMm / mark)) > 1e-2) faults.push(`${job.id}: ${offsetMm} is no whole mark`)
+    for (const { seam, offsetMm } of job.lines) {
+      // past what two darts hold four share it, each leg on half a mark
+      const marks = offsetMm / (seam === 'dart' ? mark / 2 : mark)
+      if (Math.abs(marks - Math.round(marks)) > 1e-2) faults.push(`${job.id}: ${offsetMm} is no whole mark`)
+    }
     // the fold takes up twice its depth: once on either side of it
     if (job.id === 'leg-shorten-keep-edge' && Math.abs(Math.max(...job.lines.map(({ offsetMm }) => offsetMm)) - job.amountMm / 2) > 1e-2)
       faults.push(`the fold of an original edge is ${job.lines.map(({ offsetMm }) => offsetMm).join(', ')} for ${job.amountMm}`)

@@ -185,8 +185,11 @@ describe('laws', () => {
       for (const plan of reckon(request, { outlook: false }).plans) {
         for (const job of plan.alterations) {
           expect(job.amountMm).toBeLessThanOrEqual(job.limitMm + 1e-3)
-          for (const line of job.lines)
-            expect(Math.abs(line.offsetMm / mark - Math.round(line.offsetMm / mark)), `${job.id} ${line.offsetMm}`).toBeLessThan(1e-2)
+          for (const line of job.lines) {
+            // past what two darts hold four share it, each leg on half a mark
+            const marks = line.offsetMm / (line.seam === 'dart' ? mark / 2 : mark)
+            expect(Math.abs(marks - Math.round(marks)), `${job.id} ${line.offsetMm}`).toBeLessThan(1e-2)
+          }
           applied++
         }
         for (const { because } of plan.misfit) expect(because).not.toBe('')

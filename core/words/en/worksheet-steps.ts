@@ -24,11 +24,11 @@ export const worksheetSteps: Record<string, string> = {
     'Pins and basting leave holes in this cloth. Where a step says pin or baste, hold it with clips instead, or with pins inside the seam’s own ' +
     'cloth; stand still in it when you try it on.',
   'step.ready-sample':
-    'Needle: {needleSize}, {needle|needle}. Thread: {thread|thread}. On a scrap of like cloth, folded as thick as the seam, sew a sample: {stitch|stitch}, {stitchMm} ' +
-    'mm ({spi} to the inch).',
+    'Needle: {needleSize}, {needle|needle}. Thread: {thread|thread}. On a scrap of like cloth, folded as thick as the seam, sew a sample: ' +
+    '{stitch|stitch}, {stitchMm} mm ({spi} to the inch).',
   'step.ready-tight-at-first': 'Rigid denim gives in wear. Fit it slightly tight at first.',
   'step.finish-pressed': 'Press the whole garment, {press|press}, and let it hang until it is cold.',
-  'step.finish-steamed': 'Steam the whole garment, {press|press}, and let it lie flat until it is cold and dry.',
+  'step.finish-steamed': 'Smooth the whole garment {press|press}, and let it lie until it is cold and dry.',
   'step.finish-tried': 'Try it on, sit and reach in it, and measure it. It should now measure as below.',
 
   // fitting and the new line

@@ -157,7 +157,7 @@ describe('no more than the garment needs', () => {
   test('a knitted jumper is steamed and dried flat, not pressed and hung', () => {
     const sheet = sheetWith(of('jumper', cloth('wool', { structure: 'knit' })), [{ id: 'knit-take-in', amountMm: 40 }])
     expect([has(sheet, 'ready-pressed'), has(sheet, 'finish-pressed')]).toEqual([false, false])
-    expect(text(sheet, 'finish-steamed')).toMatch(/lie flat/)
+    expect(text(sheet, 'finish-steamed')).toMatch(/laid flat/)
     expect(minds(sheet)).toContain('iron-knit')
   })
 

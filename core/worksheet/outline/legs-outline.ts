@@ -3,7 +3,7 @@ import { taperShare } from '../../alterations/taper.ts'
 import type { Job } from '../../plan/plan.ts'
 import { type Anchor, type Line, mirrored, offsetAt, part, xAt } from './curve.ts'
 import { type LegsFrame, legsFrame } from './legs-frame.ts'
-import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, type View } from './outline-drawing.ts'
+import { dartPlaces, type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, type View } from './outline-drawing.ts'
 
 const BAND = 40
 const USUAL_TAPER = 200
@@ -120,12 +120,14 @@ function movedLines(frame: LegsFrame, input: OutlineInput, job: Job, line: Job['
           ])
     case 'dart': {
       if (view === 'front') return []
-      const x = frame.waistX * 0.5
-      return both(null, [
-        { x: x - offsetMm, y: 0 },
-        { x, y: DART_DEPTH },
-        { x: x + offsetMm, y: 0 }
-      ])
+      return dartPlaces(job, offsetMm).flatMap((share) => {
+        const x = frame.waistX * share
+        return both(null, [
+          { x: x - offsetMm, y: 0 },
+          { x, y: DART_DEPTH },
+          { x: x + offsetMm, y: 0 }
+        ])
+      })
     }
     default:
       return []

@@ -72,3 +72,7 @@ export function offsetAtPoint(job: Job, offsetMm: number, point: PointId): numbe
   if (amount === undefined || job.amountMm === 0) return null
   return (offsetMm * Math.abs(amount)) / job.amountMm
 }
+
+/** Where the darts of one half lie between centre and side, as a share: one half way, or two at the thirds where four share the amount. */
+export const dartPlaces = ({ amountMm }: Job, offsetMm: number): readonly number[] =>
+  Math.round(amountMm / (2 * Math.abs(offsetMm))) > 2 ? [1 / 3, 2 / 3] : [1 / 2]

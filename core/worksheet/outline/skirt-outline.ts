@@ -2,7 +2,7 @@
 import { taperShare } from '../../alterations/taper.ts'
 import type { Job } from '../../plan/plan.ts'
 import { type Anchor, type Line, mirrored, offsetAt, part, smoothDown, xAt } from './curve.ts'
-import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, pointReader, type View } from './outline-drawing.ts'
+import { dartPlaces, type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, pointReader, type View } from './outline-drawing.ts'
 
 const BAND = 30
 const USUAL_HIP_DEPTH = 200
@@ -122,12 +122,14 @@ function movedLines(frame: SkirtFrame, input: OutlineInput, job: Job, line: Job[
           ])
     case 'dart': {
       if (view === 'front') return []
-      const x = frame.waistX * 0.5
-      return both(null, [
-        { x: x - offsetMm, y: 0 },
-        { x, y: DART_DEPTH },
-        { x: x + offsetMm, y: 0 }
-      ])
+      return dartPlaces(job, offsetMm).flatMap((share) => {
+        const x = frame.waistX * share
+        return both(null, [
+          { x: x - offsetMm, y: 0 },
+          { x, y: DART_DEPTH },
+          { x: x + offsetMm, y: 0 }
+        ])
+      })
     }
     default:
       return []

@@ -46,7 +46,7 @@ export interface UnsettledProps {
 
 /** Both values of each, side by side. */
 export function UnsettledPart({ conflicts, onSettle }: UnsettledProps) {
-  const { t, inner } = useWords()
+  const { t } = useWords()
   if (conflicts.length === 0) return null
   return (
     <section class="part stack">
@@ -58,7 +58,7 @@ export function UnsettledPart({ conflicts, onSettle }: UnsettledProps) {
             <p>
               <b>{t('conflicts.of', { table: one.table, name: one.name })}</b>{' '}
               {one.field === 'deletedAt'
-                ? inner('conflicts.removed', { date: one.at.slice(0, 10) })
+                ? t('conflicts.removed', { date: one.at.slice(0, 10) })
                 : t('conflicts.both', {
                     field: one.field.replace(/([A-Z])/g, ' $1').toLowerCase(),
                     now: inWords(one.now),

@@ -180,6 +180,12 @@ export interface Lesson<Value> {
   from: number
 }
 
+/** A lesson of pace, with what it stands on: minutes taken and minutes of the table, mending taken off both. */
+export interface PaceLesson extends Lesson<number> {
+  own: number
+  table: number
+}
+
 /** The table's minutes of a plan's jobs, without mending and at nobody's pace. */
 export function tableMinutes({ request, plan }: Pick<Sewn, 'request' | 'plan'>): number {
   const pace = plan.aim === 'tailor' ? 1 : (request.means.pace ?? 1)
@@ -190,13 +196,14 @@ export function tableMinutes({ request, plan }: Pick<Sewn, 'request' | 'plan'>):
  * Own minutes ÷ the table's, over all pieces together, so that long work counts as long as it took. Mending is taken off both. null: no piece has
  * minutes to compare. `was`: the pace until now; not told, 1.
  */
-export function paceTaught(sewn: readonly Sewn[], was = 1): Lesson<number> | null {
+export function paceTaught(sewn: readonly Sewn[], was = 1): PaceLesson | null {
   const usable = sewn
     .map((one) => ({ table: tableMinutes(one), own: one.ownMinutes - mendingOf(one.request.garment).minutes }))
     .filter(({ table, own }) => Number.isFinite(own) && table > 0 && own > 0)
   if (usable.length === 0) return null
   const sum = (of: 'own' | 'table') => usable.reduce((all, one) => all + one[of], 0)
-  return { was, is: sum('own') / sum('table'), from: usable.length }
+  const [own, table] = [sum('own'), sum('table')]
+  return { was, is: own / table, from: usable.length, own, table }
 }
 
 /** How far a seller's figures may be off, mm (sd), around for girths. */

@@ -162,7 +162,8 @@ function paceShown(kept: Everything, { personId }: ListingKept, used: number | u
   const lesson = paceTaught(sewn, used)
   if (lesson === null) return null
   const pace = Math.round(lesson.is * 100) / 100
-  return { n: lesson.from, pace, isUsed: Math.abs(pace - (used ?? 1)) < SAME_PACE }
+  const { from, own, table } = lesson
+  return { n: from, own, table, pace, isUsed: Math.abs(pace - (used ?? 1)) < SAME_PACE }
 }
 
 /** Over every kept listing, whoever it is for: it says something of sellers, not of bodies. */

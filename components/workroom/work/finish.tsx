@@ -100,7 +100,7 @@ function Learnt({ work: { pace, sellers }, onPace, onSellers }: { work: WorkShow
     <div class="wk-learnt">
       {pace !== null && (
         <p>
-          {t('finish.pace', { n: pace.n, pace: number(pace.pace) })}{' '}
+          {t('finish.pace', { n: pace.n, own: pace.own, table: pace.table, pace: number(pace.pace) })}{' '}
           {pace.isUsed ? (
             t('finish.pace.used', { pace: number(pace.pace) })
           ) : (

@@ -56,6 +56,9 @@ export interface WorkShown {
 /** What finished pieces tell of this person's pace. */
 export interface PaceShown {
   n: number
+  /** Minutes taken for them, and minutes of the table. */
+  own: number
+  table: number
   pace: number
   isUsed: boolean
 }

@@ -134,9 +134,9 @@ describe('what the sewn result teaches', () => {
   }
 
   test('pace is own minutes by the table’s, over all pieces together', () => {
-    expect(paceTaught([sewn(60, 90)])).toEqual({ was: 1, is: 1.5, from: 1 })
+    expect(paceTaught([sewn(60, 90)])).toEqual({ was: 1, is: 1.5, from: 1, own: 90, table: 60 })
     // (90 + 30) / (60 + 60)
-    expect(paceTaught([sewn(60, 90), sewn(60, 30)], 1.2)).toEqual({ was: 1.2, is: 1, from: 2 })
+    expect(paceTaught([sewn(60, 90), sewn(60, 30)], 1.2)).toEqual({ was: 1.2, is: 1, from: 2, own: 120, table: 120 })
   })
 
   test('a plan reckoned at a pace has the table’s minutes under it, and mending is taken off both', () => {
@@ -145,7 +145,7 @@ describe('what the sewn result teaches', () => {
     const mended = { means, garment: { ...asked.garment, condition: [{ job: 'darn' as const }] } }
     // a darn is 30 minutes: 150 = 60 × 2 + 30; 120 of own time, 90 of it sewing
     expect(tableMinutes(sewn(150, 0, mended))).toBe(60)
-    expect(paceTaught([sewn(150, 120, mended)], 2)).toEqual({ was: 2, is: 1.5, from: 1 })
+    expect(paceTaught([sewn(150, 120, mended)], 2)).toEqual({ was: 2, is: 1.5, from: 1, own: 90, table: 60 })
   })
 
   test('nothing to compare teaches nothing', () => {

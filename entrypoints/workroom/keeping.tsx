@@ -64,7 +64,7 @@ export function BackupReminder({ records }: { records: number }) {
   const days = daysSince(lastBackup(), Date.now())
   if (records < WORTH_A_WORD || (days !== null && days < OLD_AFTER)) return null
   return (
-    <p class="note">
+    <p class="note wr-remind">
       {days === null ? t('keeping.never') : t('keeping.old', { days })} <a href="#backup">{t('broken.backup')}</a>
     </p>
   )

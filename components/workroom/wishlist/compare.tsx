@@ -7,7 +7,7 @@ import { gapWords, wantedWords } from '../../tape/tape-words.ts'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'
 import { useWords } from '../../words.tsx'
 import type { ListingShown } from '../shown.ts'
-import { chanceOf, minutesOf, spendOf, verdictOf } from './listing-order.ts'
+import { chanceOf, minutesOf, planOf, spendOf, verdictOf } from './listing-order.ts'
 import { isThere, type PointCompared, shortNames, sideBySide } from './side-by-side.ts'
 
 export interface CompareProps {
@@ -53,7 +53,7 @@ function Side({ listing }: { listing: ListingShown }) {
     spend === null ? null : t('compare.spend', { spend }),
     chance === null ? null : t('wishlist.chance', { chance })
   ].filter((fact) => fact !== null)
-  const plan = now?.plans[0] ?? null
+  const plan = planOf({ now })
   return (
     <li class="wr-side-of">
       <div class="wr-thumb">

@@ -1,8 +1,10 @@
 /** Finding, filtering and ordering kept listings. Pure. */
+
 import type { GarmentKind } from '../../../core/ids/kinds.ts'
 import { STATUSES } from '../../../core/ids/listing-statuses.ts'
 import { VERDICTS, type Verdict } from '../../../core/ids/verdicts.ts'
 import type { Condition } from '../../../core/plan/conditions/conditions-of.ts'
+import type { Plan } from '../../../core/plan/plan.ts'
 import type { ListingShown, Status } from '../shown.ts'
 
 /** What the list may be ordered by, and which way it goes at first: what one looks for stands on top. */
@@ -69,10 +71,15 @@ export const conditionsOf = (listing: ListingShown): readonly Condition[] =>
   (listing.now === null ? listing.verdictThen?.conditions : listing.now.conditions) ?? []
 export const spendOf = (listing: ListingShown): number | null =>
   (listing.now === null ? listing.verdictThen?.spend : listing.now.worth?.spend) ?? listing.price
+/** What is to be done; null: nothing, or it is to be left, and nobody follows its plan. */
+export const planOf = ({ now }: Pick<ListingShown, 'now'>): Plan | null =>
+  now === null || now.verdict === 'leave-it' || now.verdict === 'too-little-told' ? null : (now.plans[0] ?? null)
 export const minutesOf = (listing: ListingShown): number | null =>
-  listing.now === null ? (listing.verdictThen?.minutes ?? null) : (listing.now.plans[0]?.minutes ?? 0)
+  listing.now === null ? thenOf(listing, 'minutes') : (planOf(listing)?.minutes ?? 0)
 export const levelOf = (listing: ListingShown): number | null =>
-  listing.now === null ? (listing.verdictThen?.level ?? null) : (listing.now.plans[0]?.level ?? 0)
+  listing.now === null ? thenOf(listing, 'level') : (planOf(listing)?.level ?? 0)
+const thenOf = ({ verdictThen }: ListingShown, what: 'minutes' | 'level'): number | null =>
+  verdictThen?.verdict === 'leave-it' ? 0 : (verdictThen?.[what] ?? null)
 
 /** The listings that pass every filter and have every word looked for, in the order asked for. Titles go by the language's alphabet. */
 export function found(listings: readonly ListingShown[], search: Search, language?: string): ListingShown[] {

@@ -11,7 +11,7 @@ import { useWords, type Words, wordsFor } from '../../words.tsx'
 import type { Saved } from '../drafts.tsx'
 import type { ListingShown, Status } from '../shown.ts'
 import { NotesField, StatusWord } from './in-row.tsx'
-import { chanceIfOf, chanceOf, conditionsOf, levelOf, minutesOf, spendOf, verdictOf } from './listing-order.ts'
+import { chanceIfOf, chanceOf, conditionsOf, levelOf, minutesOf, planOf, spendOf, verdictOf } from './listing-order.ts'
 import { ListingThumb } from './listing-thumb.tsx'
 
 export interface ListingRowProps {
@@ -34,7 +34,7 @@ export interface ListingRowProps {
 }
 
 const TAPES_SHOWN = 3
-const TAPE_WIDE = 96
+const TAPE_WIDE = 76
 
 export function ListingRow(props: ListingRowProps) {
   const { listing, today, compared, onCompare } = props
@@ -198,7 +198,7 @@ function becauseWords(listing: ListingShown, { t, wording }: Words): string | nu
 /** The points that decide: those the plan moves, then those farthest out, then as the kind has them. */
 function Tapes({ now }: { now: Reckoning }) {
   const { t, figure } = useWords()
-  const after = new Map(now.plans[0]?.after.map(({ point, mm }) => [point, mm]))
+  const after = new Map(planOf({ now })?.after.map(({ point, mm }) => [point, mm]))
   const moved = (gap: GapShown): number => {
     const to = after.get(gap.point)
     return to === undefined ? 0 : Math.abs(to - gap.garmentMm)

@@ -7,6 +7,7 @@ import { tapeInput } from '../../tape/tape.tsx'
 import { type Stretch, stretchOf } from '../../tape/tape-geometry.ts'
 import type { PointShown } from '../../tape/tape-words.ts'
 import type { ListingShown } from '../shown.ts'
+import { planOf } from './listing-order.ts'
 
 export const MOST_COMPARED = 3
 
@@ -47,7 +48,7 @@ export function sideBySide(listings: readonly ListingShown[], units: Units): Poi
 function tapeAt({ now, kind }: ListingShown, point: PointId): TapeShown | Absent {
   const gap: GapShown | undefined = now?.gaps.find((one) => one.point === point)
   if (gap === undefined) return kind !== null && !POINTS_OF[kind].includes(point) ? 'no-such-point' : 'untold'
-  const after = now?.plans[0]?.after.find((one) => one.point === point)?.mm
+  const after = planOf({ now })?.after.find((one) => one.point === point)?.mm
   return { shown: gap, afterMm: after === undefined || Math.abs(after - gap.garmentMm) < MOVED_MM ? null : after }
 }
 

@@ -152,10 +152,9 @@ function overDraws(points: readonly DrawnPoint[], scenarios: Scenarios, { means,
     const evenOdds = beyondTables(i)
     if (evenOdds === undefined) writeDraw(points, parts, i, figures)
     const scenario = i % scenarios.all.length
-    const fits = (search: PlanSearch, make: number): boolean => evenOdds ?? search.fits(make, figures)
-    const already = fits(asItIs, 0)
-    const byOwn = already || fits(own, scenario)
-    const byTailor = tailors !== undefined && (byOwn || fits(tailors, scenario))
+    const already = evenOdds ?? asItIs.fits(0, figures)
+    const byOwn = already || (evenOdds ?? own.fits(scenario, figures))
+    const byTailor = tailors !== undefined && (byOwn || (evenOdds ?? tailors.fits(scenario, figures)))
     if (already) count.asItIs++
     if (byOwn) count.own++
     if (byTailor) count.tailor++

@@ -45,8 +45,46 @@ const orders = new WeakMap<Float64Array, Uint16Array>()
 function orderOf(z: Float64Array): Uint16Array {
   const known = orders.get(z)
   if (known !== undefined) return known
-  const order = Uint16Array.from(z.keys()).sort((one, other) => (z[one] ?? 0) - (z[other] ?? 0))
+  const order = ordered(z)
   orders.set(z, order)
+  return order
+}
+
+/** Drawers per value: about one value in each, so that little is left to put in order. */
+const DRAWERS = 2
+
+/** Places by rising value, ties in their own order: first into drawers by value, then each value past those before it that are larger. */
+function ordered(z: Float64Array): Uint16Array {
+  const count = z.length
+  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY]
+  for (const one of z) {
+    if (one < low) low = one
+    if (one > high) high = one
+  }
+  const drawers = DRAWERS * count
+  const scale = high > low ? (drawers - 1) / (high - low) : 0
+  const ends = new Uint16Array(drawers + 1)
+  const drawerOf = new Uint16Array(count)
+  for (let i = 0; i < count; i++) {
+    const drawer = Math.floor(((z[i] as number) - low) * scale)
+    drawerOf[i] = drawer
+    ends[drawer + 1] = (ends[drawer + 1] as number) + 1
+  }
+  for (let drawer = 0; drawer < drawers; drawer++) ends[drawer + 1] = (ends[drawer + 1] as number) + (ends[drawer] as number)
+  const order = new Uint16Array(count)
+  for (let i = 0; i < count; i++) {
+    const drawer = drawerOf[i] as number
+    const place = ends[drawer] as number
+    order[place] = i
+    ends[drawer] = place + 1
+  }
+  for (let place = 1; place < count; place++) {
+    const mine = order[place] as number
+    const value = z[mine] as number
+    let to = place
+    for (; to > 0 && (z[order[to - 1] as number] as number) > value; to--) order[to] = order[to - 1] as number
+    order[to] = mine
+  }
   return order
 }
 

@@ -42,8 +42,9 @@ const NEAR_MARKS = 3
 const OUT_OF_SIGHT_SD = 4
 
 /** undefined: whatever it is, something stays wrong. */
-export function intervalOf({ point, expectedMm, sdMm, way, tell }: Varied, means: Means, markMm: number): Interval | undefined {
+export function intervalOf({ point, expectedMm, sdMm, way, tell: tellAnew }: Varied, means: Means, markMm: number): Interval | undefined {
   const onMarks = (mm: number): number => Math.round(mm / markMm) * markMm
+  const tell = remembered(tellAnew)
   const fitsAt = remembered((mm: number): boolean => leavesNothingWrong(tell(mm), means))
   const start = onMarks(expectedMm)
   const spans = spansAt(tell(start), point, means, markMm)
@@ -80,8 +81,8 @@ function withoutHoles(fitsAt: (mm: number) => boolean, inside: number, { least, 
   return { least: upTo(-1, least), most: upTo(1, most) }
 }
 
-function remembered(ask: (mm: number) => boolean): (mm: number) => boolean {
-  const known = new Map<number, boolean>()
+function remembered<T>(ask: (mm: number) => T): (mm: number) => T {
+  const known = new Map<number, T>()
   return (mm) => {
     const answer = known.get(mm) ?? ask(mm)
     known.set(mm, answer)

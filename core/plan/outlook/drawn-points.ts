@@ -129,7 +129,7 @@ function edgesOf(
   const taste = want?.tasteSdMm ?? 0
   const common = Math.sqrt(COMMON_TASTE) * taste
   const own = Math.sqrt(Math.max(0, bandSdMm ** 2 - common ** 2))
-  const [off, liking, width, elastic] = [bandDraws(point), tasteDraws(), widthDraws(), elasticDraws()]
+  const [off, liking, elastic] = [bandDraws(point), tasteDraws(), elasticDraws()]
   const [least, most] = [new Float64Array(DRAWS), new Float64Array(DRAWS)]
   const plain = { least: band.least + edgeMarginMm, most: band.most - edgeMarginMm }
   const under = taste === 0 || want?.bound !== undefined || want?.ideal === null ? undefined : Math.max(0, band.ideal - plain.least)
@@ -137,9 +137,9 @@ function edgesOf(
   const hangs = hangsAt(point, kind)
   const farther = hangs ?? overAt(point, kind)
   const closer = hangs ?? WIDER.under[isGirth(point) ? 'girth' : 'length']
-  const sd = hangs === undefined ? WIDER.sd.free : WIDER.sd.hangs
+  const width = widthsOf(hangs === undefined ? WIDER.sd.free : WIDER.sd.hangs)
   for (let i = 0; i < DRAWS; i++) {
-    const wider = Math.exp(sd * (width[i] ?? 0))
+    const wider = width[i] ?? 1
     const shift = own * (off[i] ?? 0) + common * (liking[i] ?? 0)
     const upper = (over === undefined ? plain.most : band.ideal + farther * wider * over) + shift
     const lower = (under === undefined ? plain.least : Math.max(plain.least - MOST_UNDER_MM, band.ideal - closer * wider * under)) + shift
@@ -149,13 +149,23 @@ function edgesOf(
   return { least, most }
 }
 
+/** How many times as wide a person's band is as the middle person's, by draw; the same for every point of one sd, and made once. */
+const widths = new Map<number, Float64Array>()
+function widthsOf(sd: number): Float64Array {
+  const known = widths.get(sd) ?? widthDraws().map((z) => Math.exp(sd * z))
+  widths.set(sd, known)
+  return known
+}
+
 const SHARED = Math.sqrt(COMMON_SHARE)
 const OWN = Math.sqrt(1 - COMMON_SHARE)
 /** A seller's tape laid once, now. */
 function answersOf(point: PointId, truth: Float64Array, habit: Float64Array): Float64Array {
   const sd = SD_MM.seller[isGirth(point) ? 'girth' : 'length']
   const again = againDraws()
-  return truth.map((mm, i) => mm + sd * (SHARED * (habit[i] ?? 0) + OWN * (again[i] ?? 0)))
+  const answers = new Float64Array(DRAWS)
+  for (let i = 0; i < DRAWS; i++) answers[i] = (truth[i] ?? 0) + sd * (SHARED * (habit[i] ?? 0) + OWN * (again[i] ?? 0))
+  return answers
 }
 
 /** Where each told figure may be a slip: what is drawn instead, and in which draws. */

@@ -152,10 +152,9 @@ function overDraws(points: readonly DrawnPoint[], scenarios: Scenarios, { means,
     const evenOdds = beyondTables(i)
     if (evenOdds === undefined) writeDraw(points, parts, i, figures)
     const scenario = i % scenarios.all.length
-    const fits = (search: PlanSearch, make: number): boolean => evenOdds ?? search.fits(make, figures)
-    const already = fits(asItIs, 0)
-    const byOwn = already || fits(own, scenario)
-    const byTailor = tailors !== undefined && (byOwn || fits(tailors, scenario))
+    const already = evenOdds ?? asItIs.fits(0, figures)
+    const byOwn = already || (evenOdds ?? own.fits(scenario, figures))
+    const byTailor = tailors !== undefined && (byOwn || (evenOdds ?? tailors.fits(scenario, figures)))
     if (already) count.asItIs++
     if (byOwn) count.own++
     if (byTailor) count.tailor++
@@ -186,9 +185,14 @@ function elasticOf({ assumed, made, cloth }: Garment, points: readonly DrawnPoin
 
 /** What was not told of the make, as far as a seller can see it. */
 const makeOf = (garment: Garment, { uncertain, all }: Scenarios): Answerable[] =>
-  uncertain
-    .filter(({ about }) => canBeSeen(garment, about))
-    .map(({ about, z }) => ({ what: { about }, z: Float64Array.from({ length: DRAWS }, (_, i) => z[i % all.length] ?? 0) }))
+  uncertain.filter(({ about }) => canBeSeen(garment, about)).map(({ about, z }) => ({ what: { about }, z: againAndAgain(z, all.length) }))
+
+/** What differs by make alone, over all draws. */
+function againAndAgain(z: ArrayLike<number>, makes: number): Float64Array {
+  const all = new Float64Array(DRAWS)
+  for (let i = 0; i < DRAWS; i++) all[i] = z[i % makes] ?? 0
+  return all
+}
 
 /** A seller cannot look inside a seam that the lining covers. */
 const INSIDE: ReadonlySet<keyof Made> = new Set<keyof Made>(['outletMm', 'seamAllowanceMm', 'hemDepthMm'])

@@ -43,7 +43,7 @@ export interface Scenarios {
   widest: Option[]
   all: Scenario[]
   /** What is uncertain of the make, and how it lies in each scenario (in sd, or −1 and 1). */
-  uncertain: { about: keyof Made; z: number[] }[]
+  uncertain: { about: keyof Made; z: readonly number[] }[]
 }
 
 /** As far out as a length of the make is thought of, sd. */
@@ -57,7 +57,7 @@ export function scenariosOf(
   asAssumed: readonly Option[],
   means: Means
 ): Scenarios {
-  const uncertain: { about: keyof Made; z: number[]; value(z: number): Partial<Made> }[] = []
+  const uncertain: { about: keyof Made; z: readonly number[]; value(z: number): Partial<Made> }[] = []
   const parts = Object.keys(SPREAD) as (keyof Made)[]
   for (const [place, part] of parts.entries()) {
     const spread = SPREAD[part]
@@ -99,12 +99,16 @@ export function scenariosOf(
   }
 }
 
-/** The first SCENARIOS draws of a dimension, brought to evenly spread normal places by their rank. */
-function strata(dimension: number): number[] {
+/** The first SCENARIOS draws of a dimension, brought to evenly spread normal places by their rank; made once. */
+function strata(dimension: number): readonly number[] {
+  const known = strataKnown.get(dimension)
+  if (known !== undefined) return known
   const draws = normalDraws()[dimension] ?? new Float64Array(SCENARIOS)
-  const ranks = ranksOf([...draws.slice(0, SCENARIOS)])
-  return ranks.map((rank) => MIDDLES[rank] ?? 0)
+  const made = ranksOf([...draws.slice(0, SCENARIOS)]).map((rank) => MIDDLES[rank] ?? 0)
+  strataKnown.set(dimension, made)
+  return made
 }
+const strataKnown = new Map<number, readonly number[]>()
 
 const ranksOf = (values: readonly number[]): number[] => {
   const order = [...values.keys()].sort((one, other) => (values[one] ?? 0) - (values[other] ?? 0) || one - other)

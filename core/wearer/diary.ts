@@ -1,6 +1,7 @@
 /** What trying on teaches: the normal–normal update of any textbook on Bayesian statistics, and its use on a wanted point. */
 import type { Garment } from '../garment/garment-as-worn.ts'
 import type { Belief } from '../garment/model/garment-belief.ts'
+import type { PointId } from '../ids/points.ts'
 import { LONGEST_MM } from '../length.ts'
 import type { Saying } from '../words/reason.ts'
 import type { Want } from './want.ts'
@@ -22,27 +23,33 @@ const TABLE_SD_MM = 20
 const FELT_SD_MM = 8
 
 /**
- * A garment that was tried on: so much could be pinched away, or was short, at a point. That tells where the garment's own figure lies from
- * what is right for this person, so the ideal moves; the most moves with it, the least only where it proved too small.
+ * A garment that was tried on: so much could be pinched away, or was short, at a point, once or several times. What is felt is the garment less what is
+ * right for this person, so it is evidence about both together: of two normal figures the difference d = garment − ideal is normal with the sum of their
+ * variances, and the update of d is the normal–normal one, all that was felt at once. The tape goes on saying what it says: the whole of the shift is
+ * laid on what is wanted. The most moves with the ideal, the least only where it proved too small.
  */
-export function afterTrying(want: Want, garment: Garment, { point, spareMm, shortMm, sdMm }: Tried): Want {
+export function afterTrying(point: PointId, want: Want, garment: Garment, felt: readonly Tried[]): Want {
   const taken = garment.points.get(point)
-  const off = spareMm ?? (shortMm === undefined ? undefined : -shortMm)
-  if (taken === undefined || off === undefined || !Number.isFinite(off) || Math.abs(off) > LONGEST_MM || want.ideal === null) return want
-  const belief = updated({ mm: want.ideal, sdMm: TABLE_SD_MM }, [{ mm: taken.mm - off, sdMm: Math.hypot(sdMm ?? FELT_SD_MM, taken.sdMm) }])
-  const shift = belief.mm - want.ideal
-  const because: Saying[] = [
-    ...want.because,
-    { code: 'target.tried', values: { mm: Math.abs(off), way: off > 0 ? 'spare' : 'short' }, point }
-  ]
+  const ideal = want.ideal
+  const seen = felt.flatMap(({ spareMm, shortMm, sdMm }) => {
+    const off = spareMm ?? (shortMm === undefined ? undefined : -shortMm)
+    return off === undefined || !Number.isFinite(off) || Math.abs(off) > LONGEST_MM ? [] : [{ mm: off, sdMm: sdMm ?? FELT_SD_MM }]
+  })
+  if (taken === undefined || ideal === null || seen.length === 0) return want
+  const apart = updated({ mm: taken.mm - ideal, sdMm: Math.hypot(TABLE_SD_MM, taken.sdMm) }, seen)
+  const now = taken.mm - apart.mm
+  const shift = now - ideal
+  const because = seen.map(
+    ({ mm }): Saying => ({ code: 'target.tried', values: { mm: Math.abs(mm), way: mm > 0 ? 'spare' : 'short' }, point })
+  )
   return {
     ...want,
-    ideal: belief.mm,
-    most: Math.max(want.most + shift, belief.mm),
-    least: Math.min(want.least + Math.max(0, shift), belief.mm),
-    sdMm: Math.min(want.sdMm, belief.sdMm),
+    ideal: now,
+    most: Math.max(want.most + shift, now),
+    least: Math.min(want.least + Math.max(0, shift), now),
+    sdMm: Math.min(want.sdMm, apart.sdMm),
     // what was felt is the taste
-    tasteSdMm: belief.sdMm,
-    because
+    tasteSdMm: apart.sdMm,
+    because: [...want.because, ...because]
   }
 }

@@ -66,9 +66,10 @@ export function targetFor(
   const skipped = skippedIn(cut)
   const wants = wearer === undefined || body === undefined ? new Map<PointId, Want>() : wantsFromBody(garment, wearer, body, cut)
   for (const [point, want] of fromFavourite(garment, favourite, skipped, wants)) wants.set(point, want)
-  for (const one of tried) {
-    const want = wants.get(one.point)
-    if (want !== undefined) wants.set(one.point, afterTrying(want, garment, one))
+  for (const point of new Set(tried.map((one) => one.point))) {
+    const want = wants.get(point)
+    const felt = tried.filter((one) => one.point === point)
+    if (want !== undefined) wants.set(point, afterTrying(point, want, garment, felt))
   }
   if (body !== undefined) for (const [point, bound] of boundsOf(garment, body, skipped)) wants.set(point, settle(wants.get(point), bound))
   const ordered = new Map<PointId, Want>()

@@ -43,6 +43,34 @@ describe('a garment that was tried on', () => {
     expect(after?.ideal).toBeLessThan(850)
     expect(after?.because.map(({ code }) => code)).toContain('target.tried')
   })
+  // X and Y independent normal, Z = X − Y + e: the posterior of X − Y given Z (multivariate normal conditioning, any textbook; here by its 2 × 2 form)
+  it.each([
+    { spare: [0], sd: 8 },
+    { spare: [45], sd: 8 },
+    { spare: [10, 22, 16], sd: 6 }
+  ])('felt $spare: what is apart is the joint normal of garment and ideal, conditioned', ({ spare, sd }) => {
+    const [garmentSd, idealSd] = [5, 20]
+    const before = waist()?.ideal ?? 0
+    // covariance of (garment, ideal) with the mean of what was felt
+    const gain = [garmentSd ** 2, -(idealSd ** 2)].map((c) => c / (garmentSd ** 2 + idealSd ** 2 + sd ** 2 / spare.length))
+    const surprise = spare.reduce((sum, one) => sum + one, 0) / spare.length - (850 - before)
+    const [garment, ideal] = [850 + (gain[0] ?? 0) * surprise, before + (gain[1] ?? 0) * surprise]
+    const after = waist(spare.map((spareMm) => ({ point: 'waist' as const, spareMm, sdMm: sd })))?.ideal ?? 0
+    expect(850 - after).toBeCloseTo(garment - ideal, 9)
+  })
+  it('the order of what was felt changes nothing', () => {
+    const felt = [
+      { point: 'waist' as const, spareMm: 12 },
+      { point: 'hip' as const, shortMm: 8 },
+      { point: 'waist' as const, spareMm: 30, sdMm: 4 }
+    ]
+    const both = (tried: typeof felt | Parameters<typeof targetFor>[3]) => {
+      const target = targetFor(garmentAsWorn(trousers), wearer, undefined, tried)
+      return [target.get('waist')?.ideal ?? 0, target.get('hip')?.ideal ?? 0]
+    }
+    const turned = both([...felt].reverse())
+    for (const [place, mm] of both(felt).entries()) expect(mm).toBeCloseTo(turned[place] ?? 0, 9)
+  })
   it('it would not close: the least comes up too', () => {
     expect(waist([{ point: 'waist', shortMm: 20 }])?.least).toBeGreaterThan(waist()?.least ?? 0)
   })

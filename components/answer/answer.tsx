@@ -40,8 +40,8 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, .
   const own = ask.find(isOwn)
   const asksSeller = sizeToChoose(judged) === null && verdict !== 'leave-it' && sellersQuestions(ask).length > 0
   const askFirst = asksSeller && (reckoning.chance ?? 1) < SURE_ENOUGH
-  // what is more likely not so than so is no plain yes
-  const isDoubtful = DOUBTED.has(verdict) && (chanceOf(judged) ?? 1) < LIKELY
+  // what is more likely not so than so, or is to be asked about first, is no plain yes
+  const isDoubtful = DOUBTED.has(verdict) && ((chanceOf(judged) ?? 1) < LIKELY || (reckoning.asFarAsTold && askFirst))
   // one thing stands out: what to do next
   const mainIs = own !== undefined && own === ask[0] ? 'own' : askFirst || (asksSeller && verdict === 'too-little-told') ? 'seller' : 'keep'
   const why = short ? verdictReasons(judged).slice(0, MOST_SHORT) : verdictReasons(judged)

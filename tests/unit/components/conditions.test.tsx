@@ -52,7 +52,7 @@ describe.each(surfaces)('%s', (_, draw) => {
   it('says the verdict, that it is as far as the listing says, why, and then what the untold must be, each once', () => {
     draw(asked(hangingOn(HIP, THIGH)))
     const [verdict, asFar, why, condition] = lines()
-    expect(verdict).toBe('Alters to fit')
+    expect(verdict).toBe('Alters to fit?')
     expect(asFar).toBe('As far as the listing says: ask before you buy')
     expect(why).toMatch(/^Take 1½ in out/)
     expect(condition).toBe('It works out if the hip, laid flat, is 19½ to 21 in and the thigh, laid flat, is 12 to 13½ in.')

@@ -4,6 +4,7 @@ import { POINTS_OF, type PointId } from '../../core/ids/points.ts'
 import type { Correction, MeasureReading } from '../../core/reading/reading.ts'
 import type { Judged } from '../judged.ts'
 import { Tape } from '../tape/tape.tsx'
+import { TapeKey } from '../tape/tape-key.tsx'
 import { TapeLine } from '../tape/tape-line.tsx'
 import { gapWords, isMeasured, wantedWords } from '../tape/tape-words.ts'
 import { useWords, type Words } from '../words.tsx'
@@ -59,6 +60,10 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
             <h2 id="points-head">{t('points.misses')}</h2>
             <span class="note">{t(`points.in.${words.units}`)}</span>
           </div>
+          <details class="fold">
+            <summary class="note">{t('help.link.tape')}</summary>
+            <TapeKey />
+          </details>
           {misses.map((row) => (
             <WholePoint key={row.point} {...rowProps(row)} />
           ))}

@@ -23,7 +23,7 @@ export const plan: Record<string, string> = {
   'do.leg-lengthen-facing.more': 'let the legs down {amount|length} with a false hem',
   'do.leg-lengthen-band.more': 'add a band of {amount|length} to the legs',
   'do.rise-shorten.less': 'lower the waistband {amount|length}',
-  'do.rise-deepen.more': 'scoop the fork {amount|length} deeper',
+  'do.rise-deepen.more': 'scoop the crotch {amount|length} deeper',
   'do.calf-out.more': 'let the calves out {amount|length}',
   'do.skirt-shorten.less': 'turn the skirt up {amount|length}',
   'do.skirt-lengthen.more': 'let the skirt down {amount|length}',

@@ -29,7 +29,7 @@ describe('a line is chalked from somewhere, in a direction, at every seam that m
     [
       sheetWith(of('trousers'), [{ id: 'leg-taper', amountMm: { knee: 24, legOpening: 32 } }]),
       'mark-line-in-both',
-      /inside leg seam.*side seam.*the fork/
+      /inside leg seam.*side seam.*the crotch/
     ],
     [sheetWith(of('dress'), [{ id: 'sides-in', amountMm: { waist: 40, hip: 40 } }]), 'mark-line-in', /from the underarm/],
     [

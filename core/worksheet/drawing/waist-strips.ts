@@ -5,7 +5,7 @@ import { skirtFrame } from '../outline/skirt-outline.ts'
 import { offsetsThrough, taperDown } from '../seam-line.ts'
 import { backTaperMm, sideTaperMm } from '../shapes.ts'
 import { changeAt, offsetAtPoint } from './seam-change.ts'
-import { seamStrip } from './seam-strip.ts'
+import { type Strip, seamStrip } from './seam-strip.ts'
 import { type Asked, figureOf, makeOf, type Template } from './template.ts'
 
 export type JobLine = Asked['job']['lines'][number]
@@ -26,45 +26,41 @@ export function stripNotes({ t }: Asked, seam: SeamId, offsetMm: number, curved:
   ]
 }
 
-/** The centre back from the waist, running out over the taper's length. */
-export function centreBackTaper(asked: Asked, line: JobLine): Template {
-  const { garment, t } = asked
-  const taper = makeOf(asked, 'taperLengthMm')
-  const hip = makeOf(asked, 'hipDepthMm')
-  const length = backTaperMm(garment)
-  return seamStrip(asked, {
+/** From the waistband down a seam, running out over the taper's length. */
+const taperStrip = (asked: Asked, line: JobLine, lengthMm: number, own: Pick<Strip, 'places' | 'notes' | 'assumed'>): Template =>
+  seamStrip(asked, {
     ...named(asked, line, 'template.title.taper'),
     seams: [line.seam],
-    offsets: taperDown(line.offsetMm, length),
-    head: t('template.head.band'),
+    offsets: taperDown(line.offsetMm, lengthMm),
+    head: asked.t('template.head.band'),
     headIsEdge: true,
+    ...own
+  })
+
+/** The centre back from the waist. */
+export function centreBackTaper(asked: Asked, line: JobLine): Template {
+  const { garment, t } = asked
+  const takesIn = line.offsetMm >= 0
+  return taperStrip(asked, line, backTaperMm(garment), {
     places: [
       { y: garment.made.pocketDepthMm, text: t('template.at.pockets') },
-      { y: hip.mm, text: t('template.at.hip') }
+      { y: makeOf(asked, 'hipDepthMm').mm, text: t('template.at.hip') }
     ],
-    notes: [...stripNotes(asked, line.seam, line.offsetMm, false), t('template.band.less', { mm: 2 * Math.abs(line.offsetMm) })].slice(
-      0,
-      line.offsetMm < 0 ? -1 : undefined
-    ),
-    assumed: taper.assumed
+    notes: [
+      ...stripNotes(asked, line.seam, line.offsetMm, false),
+      ...(takesIn ? [t('template.band.less', { mm: 2 * line.offsetMm })] : [])
+    ],
+    assumed: makeOf(asked, 'taperLengthMm').assumed
   })
 }
 
 /** Both side seams from the waist; the taper reaches at least to the hip, as the planner takes it. */
 export function sideTaper(asked: Asked, line: JobLine): Template {
-  const { garment, t } = asked
-  const taper = makeOf(asked, 'taperLengthMm')
   const hip = makeOf(asked, 'hipDepthMm')
-  const length = sideTaperMm(garment)
-  return seamStrip(asked, {
-    ...named(asked, line, 'template.title.taper'),
-    seams: [line.seam],
-    offsets: taperDown(line.offsetMm, length),
-    head: t('template.head.band'),
-    headIsEdge: true,
-    places: [{ y: hip.mm, text: t('template.at.hip') }],
+  return taperStrip(asked, line, sideTaperMm(asked.garment), {
+    places: [{ y: hip.mm, text: asked.t('template.at.hip') }],
     notes: stripNotes(asked, line.seam, line.offsetMm, true),
-    assumed: [...new Set([...taper.assumed, ...hip.assumed])]
+    assumed: [...new Set([...makeOf(asked, 'taperLengthMm').assumed, ...hip.assumed])]
   })
 }
 

@@ -3,7 +3,7 @@ import { taperShare } from '../../alterations/taper.ts'
 import type { Job } from '../../plan/plan.ts'
 import { type Anchor, type Line, mirrored, offsetAt, part, xAt } from './curve.ts'
 import { type LegsFrame, legsFrame } from './legs-frame.ts'
-import { dartPlaces, type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, type View } from './outline-drawing.ts'
+import { type Moved, movedBy, type OutlineDrawing, type OutlineInput, offsetAtPoint, type View, waistDarts } from './outline-drawing.ts'
 
 const BAND = 40
 const USUAL_TAPER = 200
@@ -69,12 +69,7 @@ function details({ outer, waistX, hipX, forkY, hemY, inner }: LegsFrame, view: V
 /** The lines of one stitching line of a job, as far as this side of the garment shows them. */
 function movedLines(frame: LegsFrame, input: OutlineInput, job: Job, line: Job['lines'][number], view: View): Moved[] {
   const { seam, offsetMm } = line
-  const base = { seam, job: job.id, offsetMm }
-  const both = (goes: Line | null, comes: Line): Moved[] => {
-    const right: Moved = { ...base, goes, comes }
-    const left: Moved = { ...base, goes: goes === null ? null : mirrored(goes), comes: mirrored(comes) }
-    return line.side === 'right' ? [right] : line.side === 'left' ? [left] : [right, left]
-  }
+  const { both, middle } = movedBy(job, line)
   switch (seam) {
     case 'centre-back':
     case 'seat': {
@@ -86,10 +81,7 @@ function movedLines(frame: LegsFrame, input: OutlineInput, job: Job, line: Job['
         { x: 0, y: 0 },
         { x: 0, y: end }
       ]
-      return [
-        { ...base, goes, comes },
-        { ...base, goes: null, comes: mirrored(comes) }
-      ]
+      return middle(goes, comes)
     }
     case 'side': {
       const { from, to, at } = outerOffsets(frame, input, job, offsetMm)
@@ -120,14 +112,7 @@ function movedLines(frame: LegsFrame, input: OutlineInput, job: Job, line: Job['
           ])
     case 'dart': {
       if (view === 'front') return []
-      return dartPlaces(job, offsetMm).flatMap((share) => {
-        const x = frame.waistX * share
-        return both(null, [
-          { x: x - offsetMm, y: 0 },
-          { x, y: DART_DEPTH },
-          { x: x + offsetMm, y: 0 }
-        ])
-      })
+      return waistDarts(job, offsetMm, frame.waistX, DART_DEPTH).flatMap((dart) => both(null, dart))
     }
     default:
       return []

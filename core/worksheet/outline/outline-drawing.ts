@@ -3,7 +3,7 @@ import type { Made } from '../../garment/garment-input.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { SeamId } from '../../ids/seams.ts'
 import type { Job } from '../../plan/plan.ts'
-import type { Line, Spot } from './curve.ts'
+import { type Line, mirrored, type Spot } from './curve.ts'
 
 export type View = 'front' | 'back'
 export type Measures = Partial<Record<PointId, number>>
@@ -73,6 +73,34 @@ export function offsetAtPoint(job: Job, offsetMm: number, point: PointId): numbe
   return (offsetMm * Math.abs(amount)) / job.amountMm
 }
 
-/** Where the darts of one half lie between centre and side, as a share: one half way, or two at the thirds where four share the amount. */
-export const dartPlaces = ({ amountMm }: Job, offsetMm: number): readonly number[] =>
-  Math.round(amountMm / (2 * Math.abs(offsetMm))) > 2 ? [1 / 3, 2 / 3] : [1 / 2]
+/** How a line of a job is drawn as moved. All that is given lies on the right half. */
+interface MovedBy {
+  /** On the half it names, or on both. */
+  both: (goes: Line | null, comes: Line) => Moved[]
+  /** On this half alone. */
+  once: (goes: Line, comes: Line) => Moved[]
+  /** The middle seam: it goes from the middle and comes to either side of it. */
+  middle: (goes: Line, comes: Line) => Moved[]
+}
+export function movedBy(job: Job, { seam, offsetMm, side }: Job['lines'][number]): MovedBy {
+  const moved = (goes: Line | null, comes: Line): Moved => ({ seam, job: job.id, offsetMm, goes, comes })
+  return {
+    both(goes, comes) {
+      const right = moved(goes, comes)
+      const left = moved(goes === null ? null : mirrored(goes), mirrored(comes))
+      return side === 'right' ? [right] : side === 'left' ? [left] : [right, left]
+    },
+    once: (goes, comes) => [moved(goes, comes)],
+    middle: (goes, comes) => [moved(goes, comes), moved(null, mirrored(comes))]
+  }
+}
+
+/** The darts of one half, from the waist down: one half way between centre and side, or two at the thirds where four share the amount. */
+export function waistDarts({ amountMm }: Job, offsetMm: number, waistX: number, depth: number): Line[] {
+  const shares = Math.round(amountMm / (2 * Math.abs(offsetMm))) > 2 ? [1 / 3, 2 / 3] : [1 / 2]
+  return shares.map((share) => [
+    { x: waistX * share - offsetMm, y: 0 },
+    { x: waistX * share, y: depth },
+    { x: waistX * share + offsetMm, y: 0 }
+  ])
+}

@@ -2,7 +2,16 @@
 import { taperShare } from '../../alterations/taper.ts'
 import type { Job } from '../../plan/plan.ts'
 import { type Anchor, type Line, mirrored, offsetAt, part, smoothDown, xAt } from './curve.ts'
-import { dartPlaces, type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, pointReader, type View } from './outline-drawing.ts'
+import {
+  type Moved,
+  movedBy,
+  type OutlineDrawing,
+  type OutlineInput,
+  offsetAtPoint,
+  pointReader,
+  type View,
+  waistDarts
+} from './outline-drawing.ts'
 
 const BAND = 30
 const USUAL_HIP_DEPTH = 200
@@ -75,12 +84,7 @@ const hem = ({ side }: SkirtFrame, y: number): Line => [
 
 function movedLines(frame: SkirtFrame, input: OutlineInput, job: Job, line: Job['lines'][number], view: View): Moved[] {
   const { seam, offsetMm } = line
-  const base = { seam, job: job.id, offsetMm }
-  const both = (goes: Line | null, comes: Line): Moved[] => {
-    const right: Moved = { ...base, goes, comes }
-    const left: Moved = { ...base, goes: goes === null ? null : mirrored(goes), comes: mirrored(comes) }
-    return line.side === 'right' ? [right] : line.side === 'left' ? [left] : [right, left]
-  }
+  const { both, middle } = movedBy(job, line)
   const taper = input.made.taperLengthMm ?? USUAL_TAPER
   switch (seam) {
     case 'side': {
@@ -105,10 +109,7 @@ function movedLines(frame: SkirtFrame, input: OutlineInput, job: Job, line: Job[
         end
       )
       const steps = Array.from({ length: 25 }, (_, i) => ({ x: Math.abs(offsetMm) * taperShare(i / 24), y: (end * i) / 24 }))
-      return [
-        { ...base, goes, comes: steps },
-        { ...base, goes: null, comes: mirrored(steps) }
-      ]
+      return middle(goes, steps)
     }
     case 'hem':
       return both(hem(frame, frame.hemY), hem(frame, frame.hemY - offsetMm))
@@ -122,14 +123,7 @@ function movedLines(frame: SkirtFrame, input: OutlineInput, job: Job, line: Job[
           ])
     case 'dart': {
       if (view === 'front') return []
-      return dartPlaces(job, offsetMm).flatMap((share) => {
-        const x = frame.waistX * share
-        return both(null, [
-          { x: x - offsetMm, y: 0 },
-          { x, y: DART_DEPTH },
-          { x: x + offsetMm, y: 0 }
-        ])
-      })
+      return waistDarts(job, offsetMm, frame.waistX, DART_DEPTH).flatMap((dart) => both(null, dart))
     }
     default:
       return []

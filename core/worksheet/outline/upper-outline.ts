@@ -2,7 +2,7 @@
 import type { PointId } from '../../ids/points.ts'
 import type { Job } from '../../plan/plan.ts'
 import { type Anchor, type Line, mirrored, offsetAt, part, type Spot, smooth, xAt } from './curve.ts'
-import { type Moved, type OutlineDrawing, type OutlineInput, offsetAtPoint, sideEffect, type View } from './outline-drawing.ts'
+import { type Moved, movedBy, type OutlineDrawing, type OutlineInput, offsetAtPoint, sideEffect, type View } from './outline-drawing.ts'
 import { type UpperCut, type UpperFrame, upperFrame } from './upper-frame.ts'
 
 export function upperOutline(input: OutlineInput, cut: UpperCut, view: View): OutlineDrawing {
@@ -119,12 +119,7 @@ function details(frame: UpperFrame, view: View, neckDrop: number): Line[] {
 
 function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job['lines'][number], view: View): Moved[] {
   const { seam, offsetMm } = line
-  const base = { seam, job: job.id, offsetMm }
-  const both = (goes: Line | null, comes: Line): Moved[] => {
-    const right: Moved = { ...base, goes, comes }
-    const left: Moved = { ...base, goes: goes === null ? null : mirrored(goes), comes: mirrored(comes) }
-    return line.side === 'right' ? [right] : line.side === 'left' ? [left] : [right, left]
-  }
+  const { both, once, middle } = movedBy(job, line)
   const sleeveEnd = job.amounts.sleeveLength !== undefined || job.amounts.sleeveFromCentreBack !== undefined
   switch (seam) {
     case 'side': {
@@ -137,7 +132,7 @@ function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job[
     }
     case 'hem':
     case 'cuff':
-      if (sleeveEnd) return frame.sleeve === 0 ? [] : [{ ...base, goes: acrossSleeve(frame, 0), comes: acrossSleeve(frame, offsetMm) }]
+      if (sleeveEnd) return frame.sleeve === 0 ? [] : once(acrossSleeve(frame, 0), acrossSleeve(frame, offsetMm))
       return seam === 'hem' ? both(hem(frame, frame.hemY), hem(frame, frame.hemY - offsetMm)) : []
     case 'armhole':
       if (sleeveEnd && job.amounts.shoulderWidth === undefined) return []
@@ -146,7 +141,7 @@ function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job[
         frame.armhole.map((spot, i) => ({ x: spot.x - offsetMm * (1 - i / (frame.armhole.length - 1)), y: spot.y }))
       )
     case 'underarm':
-      return frame.sleeve === 0 ? [] : [{ ...base, goes: frame.underside, comes: undersideMoved(frame, job, offsetMm) }]
+      return frame.sleeve === 0 ? [] : once(frame.underside, undersideMoved(frame, job, offsetMm))
     case 'centre-back': {
       if (view === 'front') return []
       const anchors = middleAnchors(frame, input, job, offsetMm)
@@ -154,17 +149,11 @@ function movedLines(frame: UpperFrame, input: OutlineInput, job: Job, line: Job[
         const y = frame.underarm.y + ((frame.hemY - frame.underarm.y) * i) / 24
         return { x: Math.abs(offsetAt(anchors, y)), y }
       })
-      return [
-        {
-          ...base,
-          goes: [
-            { x: 0, y: frame.underarm.y },
-            { x: 0, y: frame.hemY }
-          ],
-          comes
-        },
-        { ...base, goes: null, comes: mirrored(comes) }
+      const goes: Line = [
+        { x: 0, y: frame.underarm.y },
+        { x: 0, y: frame.hemY }
       ]
+      return middle(goes, comes)
     }
     case 'waist-seam':
       return both(

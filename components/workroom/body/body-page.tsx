@@ -9,6 +9,7 @@ import { Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
 import type { MeasureShown } from '../shown.ts'
 import { typedDate, typedLength } from '../typed.ts'
+import { UnitsPick } from '../units-pick.tsx'
 import { BodyFigure } from './body-figure.tsx'
 import { type BodyPlace, MAIN_PLACES, MORE_PLACES, type Side } from './body-places.ts'
 import { doubtsOf } from './doubts.ts'
@@ -78,15 +79,7 @@ export function BodyPage(props: BodyPageProps) {
         <Figures side={side} onSide={setSide} active={active} />
         <div class="wr-fields">
           <div class="wr-how row">
-            <Pick
-              label={t('body.units')}
-              options={[
-                { value: 'cm', label: t('workroom.unit.cm') },
-                { value: 'in', label: t('workroom.unit.in') }
-              ]}
-              value={units}
-              onPick={onUnits}
-            />
+            <UnitsPick units={units} onUnits={onUnits} />
             <Field label={t('body.taken-on')} type="date" typed={date} onTyped={setDate} problem={takenOn.ok ? null : t(takenOn.problem)} />
           </div>
           <p class="note">{t(`body.type.${units}`)}</p>

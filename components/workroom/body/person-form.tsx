@@ -6,6 +6,7 @@ import { type Saved, useDraft, useSend } from '../drafts.tsx'
 import { Choice, Field } from '../field.tsx'
 import { CurrencyChoice, inUnits, LevelChoice, TailorTick } from '../settings/sewing.tsx'
 import type { PersonFields } from '../shown.ts'
+import { useUnitOptions } from '../units-pick.tsx'
 import { SizesChoice, saidSizes } from './about-form.tsx'
 
 export interface PersonFormProps {
@@ -48,15 +49,7 @@ export function PersonForm({ person, draft = 'person', onSave, onCancel }: Perso
           required
         />
         <SizesChoice sizes={typed.sizes ?? null} onSizes={(sizes) => change({ sizes })} />
-        <Choice
-          label={t('body.units')}
-          value={typed.units}
-          options={[
-            { value: 'cm', label: t('workroom.unit.cm') },
-            { value: 'in', label: t('workroom.unit.in') }
-          ]}
-          onChoose={(units) => change({ units })}
-        />
+        <Choice label={t('body.units')} value={typed.units} options={useUnitOptions()} onChoose={(units) => change({ units })} />
         <CurrencyChoice currency={typed.currency} onCurrency={(currency) => change({ currency })} />
         <Choice
           label={t('person.fit')}

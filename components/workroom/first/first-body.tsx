@@ -9,9 +9,10 @@ import { Eighths } from '../body/eighths.tsx'
 import { Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
 import { typedLength } from '../typed.ts'
+import { UnitsPick } from '../units-pick.tsx'
 import { useMedia } from '../use-media.ts'
 import { bodyTaken, type FirstVisitProps, personOf } from './first-draft.ts'
-import { Name, onEnter, toFirstWrong, UnitsPick, Ways } from './first-steps.tsx'
+import { Name, onEnter, toFirstWrong, Ways } from './first-steps.tsx'
 import { fewestFor, ifLikedFor } from './shops-for.ts'
 
 export function FirstBody(props: FirstVisitProps) {
@@ -44,7 +45,7 @@ export function FirstBody(props: FirstVisitProps) {
           </figure>
         )}
         <form class="stack" noValidate onKeyDown={onEnter} onSubmit={save}>
-          <UnitsPick {...props} />
+          <UnitsPick units={draft.units} onUnits={(units) => onDraft({ ...draft, units })} />
           <p class="note">{t(`first.type.${draft.units}`)}</p>
           {asked.map((measure) => {
             const isActive = active === measure

@@ -6,9 +6,10 @@ import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
 import { Choice, Field } from '../field.tsx'
 import { Headline } from '../frame.tsx'
+import { UnitsPick } from '../units-pick.tsx'
 import { measuresFrom, type PointsTyped } from '../wardrobe/garment-typed.ts'
 import { type FirstVisitProps, personOf } from './first-draft.ts'
-import { Name, onEnter, toFirstWrong, UnitsPick, Ways } from './first-steps.tsx'
+import { Name, onEnter, toFirstWrong, Ways } from './first-steps.tsx'
 import { LIKED_KINDS, LIKED_POINTS } from './shops-for.ts'
 
 export function FirstGarment(props: FirstVisitProps) {
@@ -39,7 +40,7 @@ export function FirstGarment(props: FirstVisitProps) {
           />
         </div>
         <form class="stack" noValidate onKeyDown={onEnter} onSubmit={save}>
-          <UnitsPick {...props} />
+          <UnitsPick units={draft.units} onUnits={(units) => onDraft({ ...draft, units })} />
           <Choice
             label={t('first.garment.kind')}
             value={draft.kind}

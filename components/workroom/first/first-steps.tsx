@@ -1,5 +1,4 @@
 /** What the steps of the first visit share: who it is, and the ways on, back and out. */
-import { Pick } from '../../pick.tsx'
 import { useWords } from '../../words.tsx'
 import { Field } from '../field.tsx'
 import type { FirstDraft } from './first-draft.ts'
@@ -7,21 +6,6 @@ import type { FirstDraft } from './first-draft.ts'
 interface DraftProps {
   draft: FirstDraft
   onDraft: (draft: FirstDraft) => void
-}
-
-export function UnitsPick({ draft, onDraft }: DraftProps) {
-  const { t } = useWords()
-  return (
-    <Pick
-      label={t('body.units')}
-      options={[
-        { value: 'cm', label: t('workroom.unit.cm') },
-        { value: 'in', label: t('workroom.unit.in') }
-      ]}
-      value={draft.units}
-      onPick={(units) => onDraft({ ...draft, units })}
-    />
-  )
 }
 
 export function Name({ draft, onDraft }: DraftProps) {

@@ -12,6 +12,7 @@ import { Fold } from '../fold.tsx'
 import { Headline } from '../frame.tsx'
 import type { PersonFields, PersonShown } from '../shown.ts'
 import { moneyTyped, typedMoney } from '../typed.ts'
+import { UnitsPick } from '../units-pick.tsx'
 import { EasePart } from './ease-part.tsx'
 import { LimitsPart } from './limits-part.tsx'
 import { PriceList } from './price-list.tsx'
@@ -84,15 +85,7 @@ function OfPerson({ person, met, onChosen, onTyped }: SettingsPageProps & { pers
       <section class="part stack">
         <h2>{t('settings.for', { name: person.name })}</h2>
         <div class="wr-two wr-narrow">
-          <Pick
-            label={t('body.units')}
-            options={[
-              { value: 'cm', label: t('workroom.unit.cm') },
-              { value: 'in', label: t('workroom.unit.in') }
-            ]}
-            value={units}
-            onPick={(value) => onChosen(inUnits(means, value))}
-          />
+          <UnitsPick units={units} onUnits={(value) => onChosen(inUnits(means, value))} />
           <CurrencyChoice currency={currency} onCurrency={(value) => onChosen({ currency: value })} />
           <Choice
             label={t('person.fit')}

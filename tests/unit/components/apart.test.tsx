@@ -5,10 +5,10 @@ import { Apart } from '../../../components/apart.tsx'
 import { BrokenListing } from '../../../components/broken.tsx'
 import { SavingBar } from '../../../components/saving/saving-bar.tsx'
 import { SavedNote, SavingNow } from '../../../components/saving/saving-now.tsx'
-import type { ListingShown } from '../../../components/workroom/shown.ts'
 import { WishlistPage } from '../../../components/workroom/wishlist/wishlist-page.tsx'
 import { TROUBLES } from '../../../core/records/trouble.ts'
 import { button, hide, inPage, press, show, shownText, type } from '../on-page.tsx'
+import { keptListing } from './fixtures.ts'
 
 beforeEach(() => {
   vi.spyOn(console, 'error').mockImplementation(() => undefined)
@@ -63,22 +63,7 @@ test('a listing that can’t be shown offers pasting, the way back, a backup and
   expect(did).toEqual(['Waist 40 cm', 'undo', 'backup', 'reload'])
 })
 
-const listing = (id: string, over: object = {}): ListingShown => ({
-  id,
-  title: `Listing ${id}`,
-  site: '',
-  address: '',
-  keptAt: '2026-03-01T09:00:00.000Z',
-  price: null,
-  kind: 'trousers',
-  status: 'watching',
-  notes: '',
-  tags: [],
-  money: { price: null, postage: null, worth: null },
-  verdictThen: null,
-  now: null,
-  ...over
-})
+const listing = (id: string, over: object = {}) => keptListing({ id, title: `Listing ${id}`, site: '', price: null, ...over })
 
 test('one kept listing that can’t be shown leaves the others, and can be removed', () => {
   const onRemove = vi.fn()

@@ -1,6 +1,7 @@
 /** Invented garments and answers, by hand, for the pages' own tests. All lengths mm. */
 
 import type { Judged } from '../../../components/judged.ts'
+import type { ListingShown } from '../../../components/workroom/shown.ts'
 import { madeAs } from '../../../core/garment/construction.ts'
 import type { Stated } from '../../../core/garment/issue.ts'
 import { GARMENT_KINDS } from '../../../core/ids/kinds.ts'
@@ -13,6 +14,24 @@ import type { GapShown, Reckoning } from '../../../core/reckon.ts'
 import type { Reason } from '../../../core/words/reason.ts'
 
 export const inch = (value: number): number => toMm(value, 'in')
+
+/** A find on the wishlist, of which a test names what it is about. */
+export const keptListing = (over: Partial<ListingShown> = {}): ListingShown => ({
+  id: 'l',
+  title: 'Grey trousers',
+  site: 'second-rail.example',
+  address: '',
+  keptAt: '2026-03-01T09:00:00.000Z',
+  price: 24,
+  kind: 'trousers',
+  status: 'watching',
+  notes: '',
+  tags: [],
+  money: { price: null, postage: null, worth: null },
+  verdictThen: null,
+  now: null,
+  ...over
+})
 
 export const LISTING =
   'Heavy grey twill trousers from a drawer, unlined, worn twice.\n\nMarked 34 but please go by the tape: waist 16" ' +

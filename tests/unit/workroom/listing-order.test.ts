@@ -1,24 +1,19 @@
 import { expect, test } from 'vitest'
 import type { ListingShown } from '../../../components/workroom/shown.ts'
 import { found, ordered, SEARCH_ALL, type Search, spendOf, wayOf } from '../../../components/workroom/wishlist/listing-order.ts'
+import { keptListing } from '../components/fixtures.ts'
 
 let ids = 0
-const listing = (over: Partial<ListingShown>): ListingShown => ({
-  id: String(ids++),
-  title: '',
-  site: '',
-  address: '',
-  keptAt: `2026-03-01T09:${String(ids).padStart(2, '0')}:00.000Z`,
-  price: null,
-  kind: null,
-  status: 'watching',
-  notes: '',
-  tags: [],
-  money: { price: null, postage: null, worth: null },
-  verdictThen: null,
-  now: null,
-  ...over
-})
+const listing = (over: Partial<ListingShown>) =>
+  keptListing({
+    id: String(ids++),
+    title: '',
+    site: '',
+    keptAt: `2026-03-01T09:${String(ids).padStart(2, '0')}:00.000Z`,
+    price: null,
+    kind: null,
+    ...over
+  })
 const then = (verdict: NonNullable<ListingShown['verdictThen']>['verdict'], chance: number | null, minutes: number) => ({
   verdict,
   chance,

@@ -11,7 +11,7 @@ import { WardrobePage } from '../../../components/workroom/wardrobe/wardrobe-pag
 import { ListingForm } from '../../../components/workroom/wishlist/listing-form.tsx'
 import { WishlistPage } from '../../../components/workroom/wishlist/wishlist-page.tsx'
 import type { Units } from '../../../core/length.ts'
-import { HIP, hangingOn, THIGH, tooLittle, trousersReckoning, WAIST, wearsAsIs } from '../components/fixtures.ts'
+import { HIP, hangingOn, keptListing, THIGH, tooLittle, trousersReckoning, WAIST, wearsAsIs } from '../components/fixtures.ts'
 import { beside, field, fill, hide, inPage, leave, show as onPage, press, settled, shownText, submit, textOf, type } from '../on-page.tsx'
 
 const show = (page: preact.ComponentChild, units: Units = 'in'): void => onPage(page, { units })
@@ -347,24 +347,8 @@ describe('the wishlist', () => {
     expect(shownText()).toContain('address of a demo shop')
   })
   describe('what it hangs on', () => {
-    const kept = (over: Partial<ListingShown>): ListingShown => ({
-      id: 'l',
-      title: 'Grey trousers',
-      site: 's',
-      address: '',
-      keptAt: '2026-03-01T09:00:00.000Z',
-      price: 24,
-      kind: 'trousers',
-      status: 'watching',
-      notes: '',
-      tags: [],
-      money: { price: null, postage: null, worth: null },
-      verdictThen: null,
-      now: null,
-      ...over
-    })
     const row = (over: Partial<ListingShown>) => {
-      show(<WishlistPage {...wishlist} listings={[kept(over)]} ready />)
+      show(<WishlistPage {...wishlist} listings={[keptListing(over)]} ready />)
       return [...inPage().querySelectorAll('.c-v, .c-ch')].map(textOf).join(' ')
     }
     const then = { verdict: 'alters-to-fit' as const, chance: 0.3, level: 3, minutes: 60, spend: 30, jobs: [] }
@@ -397,22 +381,7 @@ describe('the wishlist', () => {
   })
   test('a title with markup is shown as it is written', () => {
     const title = '<img src=x onerror="window.bad=1">'
-    const listing = {
-      id: 'l',
-      title,
-      site: 's',
-      address: '',
-      keptAt: '2026-03-01T09:00:00.000Z',
-      price: null,
-      kind: null,
-      status: 'watching' as const,
-      notes: '',
-      tags: [],
-      money: { price: null, postage: null, worth: null },
-      verdictThen: null,
-      now: null
-    }
-    show(<WishlistPage {...wishlist} listings={[listing]} ready />)
+    show(<WishlistPage {...wishlist} listings={[keptListing({ title, price: null, kind: null })]} ready />)
     expect(inPage().querySelector('img')).toBeNull()
     expect(inPage().querySelector('.wr-title')?.textContent).toBe(title)
   })

@@ -7,25 +7,10 @@ import { POINTS } from '../../../core/ids/points.ts'
 import { figure } from '../../../core/length.ts'
 import { conditionShown } from '../../../core/plan/answer/conditions-said.ts'
 import type { Reckoning } from '../../../core/reckon.ts'
-import { HIP, hangingOn, INSEAM, leaveIt, tooLittle, trousersReckoning, wearsAsIs } from '../components/fixtures.ts'
+import { HIP, hangingOn, INSEAM, keptListing, leaveIt, tooLittle, trousersReckoning, wearsAsIs } from '../components/fixtures.ts'
 import { hide, inPage, press, show, shownText, textOf } from '../on-page.tsx'
 
-const kept = (now: Reckoning | null, over: Partial<ListingShown> = {}): ListingShown => ({
-  id: 'l',
-  title: 'Grey trousers',
-  site: 'second-rail.example',
-  address: '',
-  keptAt: '2026-03-01T09:00:00.000Z',
-  price: 24,
-  kind: 'trousers',
-  status: 'watching',
-  notes: '',
-  tags: [],
-  money: { price: null, postage: null, worth: null },
-  verdictThen: null,
-  now,
-  ...over
-})
+const kept = (now: Reckoning | null, over: Partial<ListingShown> = {}) => keptListing({ now, ...over })
 const onPrint = vi.fn()
 const card = (listing: ListingShown) => show(<ShopCard listing={listing} onPrint={onPrint} />, { units: 'in' })
 const part = (head: string): string =>

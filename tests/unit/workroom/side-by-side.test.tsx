@@ -5,36 +5,31 @@ import { isThere, shortNames, sideBySide } from '../../../components/workroom/wi
 import { WishlistPage } from '../../../components/workroom/wishlist/wishlist-page.tsx'
 import type { GarmentMeasure } from '../../../core/garment/garment-input.ts'
 import { reckon } from '../../../core/reckon.ts'
+import { keptListing } from '../components/fixtures.ts'
 import { hide, inPage, press, show, shownText } from '../on-page.tsx'
 
 afterEach(hide)
 
 const BODY = { waistbandGirth: { mm: 750 }, hipGirth: { mm: 1000 } }
-const listing = (id: string, title: string, figures: Partial<Record<'waist' | 'hip' | 'inseam', number>>): ListingShown => ({
-  id,
-  title,
-  site: 'rail-and-peg.example',
-  address: '',
-  keptAt: `2026-03-01T09:0${id}:00.000Z`,
-  price: null,
-  kind: 'trousers',
-  status: 'watching',
-  notes: '',
-  tags: [],
-  money: { price: null, postage: null, worth: null },
-  verdictThen: null,
-  now: reckon(
-    {
-      garment: {
-        kind: 'trousers',
-        measures: Object.entries(figures).map(([point, mm]): GarmentMeasure => ({ point: point as 'waist', mm, source: 'seller' }))
+const listing = (id: string, title: string, figures: Partial<Record<'waist' | 'hip' | 'inseam', number>>) =>
+  keptListing({
+    id,
+    title,
+    site: 'rail-and-peg.example',
+    keptAt: `2026-03-01T09:0${id}:00.000Z`,
+    price: null,
+    now: reckon(
+      {
+        garment: {
+          kind: 'trousers',
+          measures: Object.entries(figures).map(([point, mm]): GarmentMeasure => ({ point: point as 'waist', mm, source: 'seller' }))
+        },
+        wearer: { body: BODY, fit: 'regular' },
+        means: { level: 3, tailor: false }
       },
-      wearer: { body: BODY, fit: 'regular' },
-      means: { level: 3, tailor: false }
-    },
-    { outlook: false }
-  )
-})
+      { outlook: false }
+    )
+  })
 const flannel = listing('1', 'Charcoal flannel trousers', { waist: 812, hip: 1060 })
 const linen = listing('2', 'Sand linen trousers', { waist: 780, hip: 1080 })
 const cord = listing('3', 'Rust cord trousers', { waist: 840, hip: 1100 })

@@ -7,6 +7,7 @@ import type { ListingShown } from '../../../components/workroom/shown.ts'
 import { WishlistPage, type WishlistPageProps } from '../../../components/workroom/wishlist/wishlist-page.tsx'
 import { paintedSize } from '../../../entrypoints/workroom/picture-file.ts'
 import { listingShown } from '../../../entrypoints/workroom/wishlist-part.tsx'
+import { keptListing } from '../components/fixtures.ts'
 import { button, field, fill, hide, inPage, key, show as onPage, press, shownText, textOf, type } from '../on-page.tsx'
 
 afterEach(hide)
@@ -20,22 +21,7 @@ const then = (verdict: NonNullable<ListingShown['verdictThen']>['verdict'], minu
   spend,
   jobs: []
 })
-const kept = (id: string, over: Partial<ListingShown>): ListingShown => ({
-  id,
-  title: id,
-  site: 'rail-and-peg.example',
-  address: '',
-  keptAt: '2026-03-01T09:00:00.000Z',
-  price: 24,
-  kind: 'trousers',
-  status: 'watching',
-  notes: '',
-  tags: [],
-  money: { price: null, postage: null, worth: null },
-  verdictThen: null,
-  now: null,
-  ...over
-})
+const kept = (id: string, over: Partial<ListingShown>) => keptListing({ id, title: id, site: 'rail-and-peg.example', ...over })
 const three = [
   kept('Flannels', {
     verdictThen: then('alters-to-fit', 106, 29.9),

@@ -205,6 +205,21 @@ describe('a shirt and a jacket', () => {
     expect(viewsOf([])).toEqual(['front'])
     expect(draw('shirt', shirt, [darts]).moved).toHaveLength(2)
   })
+  it.each(['trousers', 'skirt'] as const)(
+    '%s: one dart half way on either side, or two at the thirds where four share the amount',
+    (kind) => {
+      const points = { waist: 760, hip: 1000 }
+      const tips = (amountMm: number, offsetMm: number) => {
+        const darts = job('waist-in-darts', amountMm, { waist: -amountMm }, [{ seam: 'dart', offsetMm }])
+        return draw(kind, points, [darts])
+          .moved.map(({ comes }) => Math.round(comes[1]?.x ?? Number.NaN))
+          .sort((a, b) => a - b)
+      }
+      // a quarter of the waist is 190
+      expect(tips(32, 8)).toEqual([-95, 95])
+      expect(tips(60, 7.5)).toEqual([-127, -63, 63, 127])
+    }
+  )
 })
 
 describe('every kind', () => {

@@ -55,6 +55,10 @@ describe('the taper at the centre back', () => {
     expect(lineOf(out, 'makes')[0]).toEqual({ x: -10, y: 0 })
     expect(linesOf(out, 'cut')).toEqual([])
     expect(out.notes.join(' ')).toContain('nothing is cut')
+    expect(out.notes.join(' ')).not.toContain('out of the band')
+  })
+  it('taken in, the band is made shorter by what both layers of the seam take', () => {
+    expect(template.notes.join(' ')).toContain('Take 6.4 cm out of the band')
   })
   it('has a cross every 25 mm and says what was not told', () => {
     const crosses = linesOf(template, 'mark').filter(

@@ -2,9 +2,11 @@ import { Dexie, type DexieOptions, liveQuery, type Table, type Transaction } fro
 import { currentVersion, MIGRATIONS, type Migration } from './migrations.ts'
 import type { Row } from './row.ts'
 import type { TableName } from './schemas.ts'
+import { summing } from './summing.ts'
 import { troubleOf } from './trouble.ts'
 
-export type StoreName = TableName | 'setAside' | 'local'
+/** `summaries`, `verdicts` and `answers` are made of the others, and anew where they are missing (see summaries.ts, verdicts.ts). */
+export type StoreName = TableName | 'setAside' | 'local' | 'summaries' | 'verdicts' | 'answers'
 
 /** The database, open. Rows are unknown until a schema has said what they are. */
 export interface Records {
@@ -50,6 +52,7 @@ export async function openRecords(
     const own = currentVersion(migrations)
     if (Math.floor(installed) > own) return { ok: false, problem: 'newer', detail: `${Math.floor(installed)} > ${own}` }
     const db = new Dexie(name, OPTIONS)
+    db.use(summing)
     db.on('blocked', onBlocked)
     for (const { number, stores, change, together } of migrations) {
       const version = db.version(number).stores(stores)

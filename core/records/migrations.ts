@@ -77,6 +77,20 @@ export const MIGRATIONS: readonly Migration[] = [
       'change of every device and of each field. No row changes: one without such marks is merged whole as before. But a version before ' +
       'this would change fields and leave their marks. It is told that it is too old instead.',
     stores: {}
+  },
+  {
+    number: 7,
+    title: 'What a list needs of each find, kept beside it',
+    why:
+      'Ten thousand finds took eleven seconds to show, for each was read whole and worked out anew. Beside each now stands a summary, and the answer ' +
+      'with what it stands on. No row changes, and both are made little by little once the workroom is open; but a version before this would ' +
+      'change finds and leave their summaries. It is told that it is too old instead. The last look is found by when it was read.',
+    stores: {
+      summaries: 'id, written, state, [state+keptAt], conflicts',
+      verdicts: 'id, written',
+      answers: 'id',
+      looks: 'id, windowId, tabId, address, pageAddress, keptId, capturedAt'
+    }
   }
 ]
 

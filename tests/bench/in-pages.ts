@@ -24,7 +24,8 @@ export async function openedAt(rig: Rig, path: string): Promise<Page> {
       requestAnimationFrame(() => setTimeout(() => (seen.firstRow = performance.now())))
     }).observe(document, { childList: true, subtree: true })
   })
-  await page.goto(rig.address(path))
+  page.setDefaultTimeout(240_000)
+  await page.goto(rig.address(path), { waitUntil: 'commit' })
   return page
 }
 

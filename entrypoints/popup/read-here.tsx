@@ -8,7 +8,7 @@ import { whoOf } from '../view/judge-look.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { panelActions } from '../view/panel-actions.ts'
 import { useJudged } from '../view/use-judged.ts'
-import { allLooks, useKept, useSaved, wholeWardrobe } from '../view/use-records.ts'
+import { useKept, useLook, useSaved, wholeWardrobe } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
 import { useWording } from '../view/wording-for.ts'
 
@@ -17,7 +17,6 @@ export function ReadHere({ records, stamp, saving }: PageProps) {
   const [lookId, setLookId] = useState<string | null>(null)
   const [windowId, setWindowId] = useState<number | null>(null)
   const [failure, setFailure] = useState<unknown>(null)
-  const looks = useSaved(records, allLooks, setFailure)
   const wardrobe = useSaved(records, wholeWardrobe, setFailure)
   useTheme(wardrobe?.settings.theme ?? 'system')
   useEffect(() => {
@@ -30,7 +29,7 @@ export function ReadHere({ records, stamp, saving }: PageProps) {
     read().catch(setFailure)
   }, [records, stamp])
 
-  const look = looks?.find(({ id }) => id === lookId) ?? null
+  const look = useLook(records, lookId, setFailure)
   const wording = useWording(look, wardrobe)
   const kept = useKept(records, look, setFailure)
   const judgedLook = useJudged(look, wardrobe, wording, { place: 'here', kept })

@@ -4,24 +4,26 @@ import { BackupPage } from '../../components/workroom/backup-page.tsx'
 import { Planned, UnsettledPart, type UnsettledShown } from '../../components/workroom/backup-planned.tsx'
 import { type Counted, type Imported, importBackup, previewBackup } from '../../core/records/backup.ts'
 import { unreadable } from '../../core/records/find.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import { TABLES } from '../../core/records/schemas.ts'
 import { settle, unsettled } from '../../core/records/settle.ts'
 import { say, type Wording } from '../../core/words/say.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
 import { saidOf, saveBackup, textOfFile } from './backup-file.ts'
-import type { Everything } from './everything.ts'
 import { KeepingPart, noteBackup } from './keeping.tsx'
 import type { Done } from './workroom-actions.ts'
 
 export interface BackupPartProps extends PageProps {
-  kept: Everything
+  kept: Wardrobe
+  /** How many finds there are. */
+  count: number
   wording: Wording
   onDone: (done: Done) => void
   onError: (error: unknown) => void
 }
 
-export function BackupPart({ records, stamp, saving, kept, wording, onDone, onError }: BackupPartProps) {
+export function BackupPart({ records, stamp, saving, kept, count, wording, onDone, onError }: BackupPartProps) {
   const [outcome, setOutcome] = useState<readonly string[]>([])
   const [planned, setPlanned] = useState<{ text: string; counts: Counted } | null>(null)
   const conflicts = useSaved(records, unsettled, onError)
@@ -54,7 +56,7 @@ export function BackupPart({ records, stamp, saving, kept, wording, onDone, onEr
         people: kept.people.length,
         measures: kept.measures.length,
         garments: kept.garments.length,
-        listings: kept.listings.length
+        listings: count
       }}
       unreadable={lost ?? []}
       outcome={outcome}

@@ -88,7 +88,7 @@ function personMark(
   wardrobe: Wardrobe,
   engine: string
 ): string {
-  const body = bodyFrom(wardrobe.measures.filter(({ personId }) => personId === id))
+  const body = Object.entries(bodyFrom(wardrobe.measures.filter(({ personId }) => personId === id))).toSorted()
   return markOf(JSON.stringify([engine, id, units, currency, fit, sizes, means, limits, sellerSdMm, ease, easeOf, body]))
 }
 

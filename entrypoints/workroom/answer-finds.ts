@@ -32,8 +32,22 @@ export const NOTHING_TO_DO: Progress = { left: 0, of: 0, isStopped: false }
 /** Few enough that what comes into view does not wait long. */
 const AT_ONCE = 6
 
-export const isFresh = ({ summary, verdict }: Find, wearer: WearerMark): boolean =>
-  verdict !== null && verdict.of === standsOn(summary.told, wearer(summary.personId, verdict.kind))
+/** Does the answer that was kept with a find still stand? Asked once for each find as it is and each wardrobe. */
+export function isFresh(find: Find, wearer: WearerMark): boolean {
+  let known = freshness.get(wearer)
+  if (known === undefined) {
+    known = new WeakMap()
+    freshness.set(wearer, known)
+  }
+  let fresh = known.get(find)
+  if (fresh === undefined) {
+    const { summary, verdict } = find
+    fresh = verdict !== null && verdict.of === standsOn(summary.told, wearer(summary.personId, verdict.kind))
+    known.set(find, fresh)
+  }
+  return fresh
+}
+const freshness = new WeakMap<WearerMark, WeakMap<Find, boolean>>()
 
 export class AnswerFinds {
   private readonly records: Records

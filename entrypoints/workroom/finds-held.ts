@@ -17,6 +17,8 @@ export interface Find {
 export interface FindsNow {
   /** Oldest first, as they were made; the last kept alone until all are here. */
   finds: readonly Find[]
+  /** The same by id, always as they are now. */
+  byId: ReadonlyMap<string, Find>
   /** How many there are in all. */
   count: number
   isWhole: boolean
@@ -141,7 +143,7 @@ export class FindsHeld {
       this.order === null ? [...this.held.values()].sort(olderFirst) : this.order.flatMap(({ summary }) => this.held.get(summary.id) ?? [])
     this.order = finds
     const { count, isWhole, filled, firstAnswers } = this
-    return { finds, count: Math.max(count, finds.length), isWhole, filled, firstAnswers }
+    return { finds, byId: this.held, count: Math.max(count, finds.length), isWhole, filled, firstAnswers }
   }
 
   private say(): void {

@@ -33,10 +33,9 @@ const apart = new FindsApart()
 export function WishlistPart({ records, kept, finds: now, ready, today, actions }: WishlistPartProps) {
   const { t, wording } = useWords()
   const currency = wording.currency ?? ''
-  const { finds, count, isWhole, filled } = now
+  const { finds, byId, count, isWhole, filled } = now
   const [pictureProblem, setPictureProblem] = useState<{ id: string; problem: string } | null>(null)
   const [inView, setInView] = useState<readonly string[]>([])
-  const byId = useMemo(() => new Map(finds.map((find) => [find.summary.id, find])), [finds])
   const wearer = useWearerMarks(kept)
   const listings = useFindsShown(finds, wearer, currency)
   const { rowOf, otherwiseWorded } = useRows(records, { finds: byId, inView, first: now.firstAnswers, wording })

@@ -1,7 +1,7 @@
 /** What the bench of the pages does in a page: filling the database, watching tasks and frames, and typing. */
 import type { Page } from 'playwright-core'
 import type { Rig } from '../browser/rig/rig.ts'
-import type { KeptRows } from './kept-finds.ts'
+import type { KeptAnswers, KeptRows } from './kept-finds.ts'
 
 const DATABASE = 'seam-reckoner'
 const SLICE = 500
@@ -142,8 +142,15 @@ const putInto = (page: Page, name: string, fresh: boolean, tables: Readonly<Reco
       }
       const db = await done(request)
       const began = performance.now()
-      const transaction = db.transaction(Object.keys(tables), 'readwrite', { durability: 'strict' })
-      for (const [table, rows] of Object.entries(tables)) for (const row of rows) transaction.objectStore(table).put(row)
+      // a version before this has fewer tables
+      const there = Object.entries(tables).filter(([table]) => db.objectStoreNames.contains(table))
+      if (there.length === 0) return 0
+      const transaction = db.transaction(
+        there.map(([table]) => table),
+        'readwrite',
+        { durability: 'strict' }
+      )
+      for (const [table, rows] of there) for (const row of rows) transaction.objectStore(table).put(row)
       await new Promise((resolve, reject) => {
         transaction.oncomplete = resolve
         transaction.onerror = () => reject(transaction.error)
@@ -156,13 +163,17 @@ const putInto = (page: Page, name: string, fresh: boolean, tables: Readonly<Reco
   )
 
 /** Fills the extension's own database, which it has made before. */
-export async function fillWith(rig: Rig, rows: KeptRows): Promise<void> {
+export async function fillWith(rig: Rig, rows: KeptRows, { verdicts, answers }: KeptAnswers): Promise<void> {
   const page = await openedAt(rig, 'workroom.html#help')
   await page.getByRole('heading', { level: 1 }).waitFor()
   const { listingsKept, ...others } = rows
   for (let at = 0; at < listingsKept.length; at += SLICE)
     await putInto(page, DATABASE, false, { listingsKept: listingsKept.slice(at, at + SLICE) })
   await putInto(page, DATABASE, false, { ...others })
+  for (let at = 0; at < verdicts.length; at += SLICE)
+    await putInto(page, DATABASE, false, { verdicts: verdicts.slice(at, at + SLICE), answers: answers.slice(at, at + SLICE) })
+  // put past the program, as by a version before there were summaries: they are made when the workroom is opened
+  await putInto(page, DATABASE, false, { local: [{ key: 'summaries' }] })
   await page.close()
 }
 

@@ -1,10 +1,13 @@
 /** Invented finds from a seed, as they are saved: one person with a body, and so many kept listings of every kind. */
 import { reckon } from '../../core/reckon.ts'
+import { type FindAnswer, findAnswer } from '../../core/records/find-answer.ts'
 import { verdictThen } from '../../core/records/kept.ts'
 import { marked } from '../../core/records/merge.ts'
 import { readSaved } from '../../core/records/read-saved.ts'
 import { listingRequest } from '../../core/records/request-for.ts'
 import type { BodyMeasurement, ListingKept, Person } from '../../core/records/schemas.ts'
+import { toldMark } from '../../core/records/summaries.ts'
+import { type AnswerRow, standsOn, type VerdictRow, wearerMarks, wordedAs } from '../../core/records/verdicts.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
 import { type Random, randomFrom } from '../law/requests.ts'
 
@@ -13,6 +16,29 @@ export interface KeptRows {
   bodyMeasurements: BodyMeasurement[]
   listingsKept: ListingKept[]
   settings: object[]
+}
+/** What is kept beside the finds once their answers are worked out. */
+export interface KeptAnswers {
+  verdicts: VerdictRow[]
+  answers: AnswerRow[]
+}
+
+/** The answers of these finds as the engine of this mark keeps them; finds that say the same are worked out once. */
+export function keptAnswers({ people, bodyMeasurements, listingsKept }: KeptRows, engine: string): KeptAnswers {
+  const wardrobe = { people, measures: bodyMeasurements, garments: [], settings: { theme: 'system' as const, personId: 'p' } }
+  const wording = { units: 'cm' as const, language: 'en', currency: 'GBP' }
+  const wearer = wearerMarks(wardrobe, engine)
+  const known = new Map<string, FindAnswer>()
+  const kept: KeptAnswers = { verdicts: [], answers: [] }
+  for (const listing of listingsKept) {
+    const { text, id } = listing
+    const { kind, brief, jobs, answer } = known.get(text) ?? findAnswer(listing, wardrobe, wording)
+    known.set(text, { id, kind, brief, jobs, answer })
+    const of = standsOn(toldMark(listing), wearer(listing.personId, kind))
+    kept.verdicts.push({ id, written: 1, of, kind, brief, jobs })
+    if (answer !== null) kept.answers.push({ id, of, worded: wordedAs(wording), answer })
+  }
+  return kept
 }
 
 const DEVICE = 'bench'

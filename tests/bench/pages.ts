@@ -7,9 +7,10 @@
  *   FINDS=10,1000 EXTENSION=FOLDER npx tsx tests/bench/pages.ts
  */
 import type { CDPSession, Page } from 'playwright-core'
+import { engineMark } from '../../entrypoints/companion/engine.mjs'
 import { Rig } from '../browser/rig/rig.ts'
 import { backupOf, fillWith, firstRow, keyed, openedAt, rawPuts, sampled, scrolled, watched } from './in-pages.ts'
-import { keptFinds } from './kept-finds.ts'
+import { keptAnswers, keptFinds } from './kept-finds.ts'
 import { type Row, writeResults } from './results.ts'
 
 const COUNTS = (process.env.FINDS ?? '10,1000,10000').split(',').map(Number)
@@ -31,7 +32,8 @@ interface Wishlist {
 async function wishlistOf(count: number): Promise<{ wishlist: Wishlist; typed: Record<string, number> }> {
   const rig = await Rig.start(extension())
   try {
-    await fillWith(rig, keptFinds(count))
+    const finds = keptFinds(count)
+    await fillWith(rig, finds, keptAnswers(finds, engineMark()))
     await settledOnce(rig)
     const first: number[] = []
     let page: Page | null = null

@@ -117,10 +117,10 @@ function textOf(find: FindShown): string {
 }
 const texts = new WeakMap<FindShown, string>()
 
-/** The place of every title in the language's alphabet; titles that are alike to it have the same. Kept for the list as it is now. */
+/** The place of every title in the language's alphabet; titles that are alike to it have the same. Kept until there is a title that it has not. */
 function titleRanks(listings: readonly FindShown[], language: string | undefined): ReadonlyMap<string, number> {
-  const known = ranksOf.get(listings)
-  if (known !== undefined && known.language === language) return known.ranks
+  const known = ranksOf.get(language)
+  if (known !== undefined && known.size <= 2 * listings.length && listings.every(({ title }) => known.has(title))) return known
   const { compare: inAlphabet } = collatorOf(language)
   const ranks = new Map<string, number>()
   let [rank, before] = [0, '']
@@ -129,10 +129,10 @@ function titleRanks(listings: readonly FindShown[], language: string | undefined
     ranks.set(title, rank)
     before = title
   }
-  ranksOf.set(listings, { language, ranks })
+  ranksOf.set(language, ranks)
   return ranks
 }
-const ranksOf = new WeakMap<readonly FindShown[], { language: string | undefined; ranks: ReadonlyMap<string, number> }>()
+const ranksOf = new Map<string | undefined, ReadonlyMap<string, number>>()
 
 /** Making one takes longer than many comparisons. */
 function collatorOf(language: string | undefined): Intl.Collator {

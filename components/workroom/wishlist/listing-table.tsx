@@ -68,7 +68,7 @@ export function ListingTable(props: ListingTableProps) {
   const keyOf = useMemo(() => (line: number) => listings[line * columns]?.id ?? '', [listings, columns])
   const { drawn, measure } = useLines({
     count: Math.ceil(listings.length / columns),
-    estimatePx: letterPx() * (TALL_REM[layout] ?? TALL_REM['wr-table']),
+    estimatePx: useMemo(() => letterPx() * (TALL_REM[layout] ?? TALL_REM['wr-table']), [layout]),
     list: table,
     keyOf,
     kept: [lineOf(focus.id), lineOf(editing)],

@@ -88,14 +88,18 @@ function drawnOf(virtualizer: Virtualizer<Window, HTMLElement>, marginPx: number
   return drawn
 }
 
-/** How far down the page the list begins, px. It is asked for with each drawing: what stands above may grow. */
+/** How far down the page the list begins, px; followed as what stands above it grows or goes. */
 function useTopOf(list: RefObject<HTMLElement | null>, isAsked: boolean): number {
   const [topPx, setTopPx] = useState(0)
   useLayoutEffect(() => {
     const its = list.current
     if (its === null || !isAsked) return
-    const now = Math.round(its.getBoundingClientRect().top + scrollY)
-    if (now !== topPx) setTopPx(now)
-  })
+    const measure = () => setTopPx(Math.round(its.getBoundingClientRect().top + scrollY))
+    measure()
+    if (typeof ResizeObserver === 'undefined') return
+    const observer = new ResizeObserver(measure)
+    observer.observe(document.body)
+    return () => observer.disconnect()
+  }, [list, isAsked])
   return topPx
 }

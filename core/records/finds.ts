@@ -1,6 +1,6 @@
 /** Reading the finds by their summaries, filling summaries that are missing, and keeping answers. Nothing here reads a listing but to fill and to answer. */
 import { Dexie } from 'dexie'
-import type { Records } from './database.ts'
+import type { Records, StoreName } from './database.ts'
 import { one } from './find.ts'
 import type { FindAnswer } from './find-answer.ts'
 import { isRow } from './row.ts'
@@ -27,6 +27,12 @@ export interface FirstFinds extends FindRows {
   written: Written
 }
 
+/** How far each of the two tables is written. */
+export const writtenSoFar = async (records: Records): Promise<Written> => ({
+  summaries: await lastWritten(records, 'summaries'),
+  verdicts: await lastWritten(records, 'verdicts')
+})
+
 const lastWritten = async (records: Records, table: 'summaries' | 'verdicts'): Promise<number> => {
   const last = await records.rows(table).orderBy('written').reverse().limit(1).keys()
   return typeof last[0] === 'number' ? last[0] : 0
@@ -35,21 +41,20 @@ const lastWritten = async (records: Records, table: 'summaries' | 'verdicts'): P
 /** The finds kept last, all that is needed to draw them, and how many there are: one short reading, however many there are. */
 export async function firstFinds(records: Records, most: number): Promise<FirstFinds> {
   return records.together('r', ['summaries', 'verdicts', 'answers'], async (records) => {
-    const newest = records.rows('summaries').where('[state+keptAt]').between(['there', Dexie.minKey], ['there', Dexie.maxKey])
-    const summaries = (await newest.reverse().limit(most).toArray()).filter(isSummaryRow)
+    const summaries = (await inState(records, 'there').reverse().limit(most).toArray()).filter(isSummaryRow)
     const ids = summaries.map(({ id }) => id)
     const verdicts = (await records.rows('verdicts').bulkGet(ids)).filter(isVerdictRow)
     const answers = (await records.rows('answers').bulkGet(ids)).filter(isAnswerRow)
     const count = await countFinds(records)
-    const written = { summaries: await lastWritten(records, 'summaries'), verdicts: await lastWritten(records, 'verdicts') }
-    return { summaries, verdicts, answers, count, written }
+    return { summaries, verdicts, answers, count, written: await writtenSoFar(records) }
   })
 }
 
-export const countFinds = (records: Records): Promise<number> => records.rows('summaries').where('state').equals('there').count()
+const inState = (records: Records, state: SummaryRow['state']) =>
+  records.rows('summaries').where('[state+keptAt]').between([state, Dexie.minKey], [state, Dexie.maxKey])
+export const countFinds = (records: Records): Promise<number> => inState(records, 'there').count()
 /** How many kept listings can't be read. */
-export const countUnreadableFinds = (records: Records): Promise<number> =>
-  records.rows('summaries').where('state').equals('unreadable').count()
+export const countUnreadableFinds = (records: Records): Promise<number> => inState(records, 'unreadable').count()
 
 /** So many of each table as are read in one piece: few enough for a page to go on between two. */
 const SLICE = 400
@@ -66,27 +71,24 @@ export async function everyFind(records: Records, take: (rows: FindRows) => void
   }
 }
 
-/** The rows of a table in the order of their ids, so many at a time. */
-export async function* slices(
-  records: Records,
-  table: 'summaries' | 'verdicts' | 'listingsKept',
-  size: number,
-  after = ''
-): AsyncGenerator<unknown[]> {
-  let last = after
-  for (;;) {
-    const rows: unknown[] = await records.rows(table).where(':id').above(last).limit(size).toArray()
-    const end = rows.at(-1)
-    if (!isRow(end) || typeof end.id !== 'string') return
-    last = end.id
+/** The rows of a table in the order of their ids, whatever those are, so many at a time. */
+export async function* slices(records: Records, table: StoreName, size: number): AsyncGenerator<unknown[]> {
+  let rows: unknown[] = await records.rows(table).orderBy(':id').limit(size).toArray()
+  while (rows.length > 0) {
     yield rows
-    if (rows.length < size) return
+    const end = rows.at(-1)
+    if (rows.length < size || !isRow(end)) return
+    rows = await records.rows(table).where(':id').above(end.id).limit(size).toArray()
   }
 }
 
-/** What was written since: to be watched. */
+/** More than this many at once are not handed over as changes: everything is read anew, in slices. */
+export const MANY_AT_ONCE = 500
+
+/** What was written since, up to one more than MANY_AT_ONCE of each: to be watched. */
 export async function findsSince(records: Records, since: Written): Promise<FindRows> {
-  const of = (table: 'summaries' | 'verdicts') => records.rows(table).where('written').above(since[table]).toArray()
+  const most = MANY_AT_ONCE + 1
+  const of = (table: 'summaries' | 'verdicts') => records.rows(table).where('written').above(since[table]).limit(most).toArray()
   const [summaries, verdicts] = await Promise.all([of('summaries'), of('verdicts')])
   return { summaries: summaries.filter(isSummaryRow), verdicts: verdicts.filter(isVerdictRow) }
 }

@@ -6,9 +6,9 @@ import * as z from 'zod/mini'
 import { GARMENT_KINDS } from '../ids/kinds.ts'
 import { markOf } from './mark.ts'
 import { conflictsIn } from './merge.ts'
+import { isOwnFigure } from './own-figure.ts'
 import { isRow } from './row.ts'
 import { isRecordOf, type ListingKept, listingKept } from './schemas.ts'
-import { isOwnFigure } from './work-learnt.ts'
 
 /** The way summaries are made; another number, and all are made anew. */
 export const SUMMARY_FORMAT = 1
@@ -44,7 +44,7 @@ const there = z.object({
   conflicts: z.exactOptional(z.int())
 })
 /** Removed, or not to be read: only that it is so. */
-const gone = z.object({ id: z.string(), state: z.enum(['removed', 'unreadable']), written: z.int() })
+const gone = z.object({ id: z.string(), state: z.enum(['removed', 'unreadable']), written: z.int(), keptAt: z.literal('') })
 
 export type Summary = z.infer<typeof there>
 export type SummaryRow = Summary | z.infer<typeof gone>
@@ -60,9 +60,16 @@ export const vouch = (row: object): void => void vouchedFor.add(row)
 /** What is kept beside a row of `listingsKept`, whatever the row is; null: it has no id to be known by. */
 export function summaryOf(row: unknown, written: number): SummaryRow | null {
   if (!isRow(row) || typeof row.id !== 'string' || row.id === '') return null
-  if (!isListing(row)) return { id: row.id, state: 'unreadable', written }
-  return row.deletedAt === null ? listingSummary(row, written) : { id: row.id, state: 'removed', written }
+  if (!isListing(row)) return goneSummary(row.id, 'unreadable', written)
+  return row.deletedAt === null ? listingSummary(row, written) : goneSummary(row.id, 'removed', written)
 }
+/** No date: so that it stands in the index by state all the same. */
+export const goneSummary = (id: string, state: 'removed' | 'unreadable', written: number): SummaryRow => ({
+  id,
+  state,
+  written,
+  keptAt: ''
+})
 const isListing = (row: object): row is ListingKept => vouchedFor.has(row) || isRecordOf('listingsKept', row)
 
 function listingSummary(listing: ListingKept, written: number): Summary {

@@ -3,7 +3,7 @@
  * browser's database, so that no way leads past it.
  */
 import type { DBCore, DBCoreMutateRequest, DBCoreMutateResponse, DBCoreTable, DBCoreTransaction, Middleware } from 'dexie'
-import { type SummaryRow, summaryOf } from './summaries.ts'
+import { goneSummary, summaryOf } from './summaries.ts'
 
 export const SUMMARISED = 'listingsKept'
 export const SUMMARIES = 'summaries'
@@ -40,7 +40,7 @@ const withSummaries = (table: DBCoreTable, summaries: DBCoreTable): DBCoreTable 
     function write(removed: readonly string[]) {
       return table.mutate(request).then((response) =>
         nextNumber(summaries, trans).then((written) => {
-          const gone = removed.map((id): SummaryRow => ({ id, state: 'removed', written }))
+          const gone = removed.map((id) => goneSummary(id, 'removed', written))
           const rows = [...writtenBy(request, response).flatMap((row) => summaryOf(row, written) ?? []), ...gone]
           return rows.length === 0 ? response : summaries.mutate({ type: 'put', trans, values: rows }).then(() => response)
         })

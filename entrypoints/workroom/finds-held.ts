@@ -3,7 +3,17 @@
  * on this page or another. No listing is read.
  */
 import { type Records, watch } from '../../core/records/database.ts'
-import { everyFind, type FindRows, fillSummaries, findsSince, firstFinds, isFilled, type Written } from '../../core/records/finds.ts'
+import {
+  everyFind,
+  type FindRows,
+  fillSummaries,
+  findsSince,
+  firstFinds,
+  isFilled,
+  MANY_AT_ONCE,
+  type Written,
+  writtenSoFar
+} from '../../core/records/finds.ts'
 import { isThere, type Summary } from '../../core/records/summaries.ts'
 import type { AnswerRow, VerdictRow } from '../../core/records/verdicts.ts'
 
@@ -64,32 +74,43 @@ export class FindsHeld {
   }
 
   private async begin(): Promise<void> {
+    const isReady = await isFilled(this.records)
     const first = await firstFinds(this.records, FIRST)
+    if (!isReady) {
+      this.filled = 0
+      first.count = await this.records.rows('listingsKept').count()
+    }
     if (!this.isWanted) return
     this.written = first.written
     this.count = first.count
     this.firstAnswers = first.answers
     this.take(first)
-    this.isWhole = this.held.size >= first.count
+    this.isWhole = isReady && this.held.size >= first.count
     this.follow()
     this.say()
-    await this.fill()
-    if (!this.isWhole) {
-      // what is in front is painted first
-      await rest()
-      await everyFind(
-        this.records,
-        (rows) => this.take(rows),
-        () => this.isWanted
-      )
-      this.isWhole = true
-      this.say()
+    if (!isReady) await this.fill()
+    if (!this.isWhole) await this.readAll()
+  }
+
+  /** Everything anew, a slice at a time; what is in front is painted first. */
+  private async readAll(): Promise<void> {
+    await rest()
+    const before = new Set(this.held.keys())
+    const take = (rows: FindRows) => {
+      this.take(rows)
+      for (const { id } of rows.summaries) before.delete(id)
     }
+    await everyFind(this.records, take, () => this.isWanted)
+    if (!this.isWanted) return
+    // what is in the table no more, not even as removed
+    for (const id of before) if (this.held.delete(id)) this.order = null
+    this.isWhole = true
+    this.count = this.held.size
+    this.say()
   }
 
   /** Summaries of finds from before there were any; they come in by what is watched. */
   private async fill(): Promise<void> {
-    if (await isFilled(this.records)) return
     const made = (so: number) => {
       this.filled = so
     }
@@ -105,8 +126,13 @@ export class FindsHeld {
       () => findsSince(this.records, since),
       (rows) => {
         if (!this.isWanted || rows.summaries.length + rows.verdicts.length === 0) return
+        if (Math.max(rows.summaries.length, rows.verdicts.length) > MANY_AT_ONCE) {
+          this.stopWatching()
+          this.readAnew().catch(this.onError)
+          return
+        }
         this.take(rows)
-        if (this.isWhole || this.filled !== null) this.count = this.held.size
+        if (this.isWhole) this.count = this.held.size
         if (rows.summaries.length > 0) this.say()
         else this.sayTogether()
         this.follow()
@@ -115,12 +141,19 @@ export class FindsHeld {
     )
   }
 
+  /** So much was written at once that all is read again. */
+  private async readAnew(): Promise<void> {
+    this.written = await writtenSoFar(this.records)
+    await this.readAll()
+    if (this.isWanted) this.follow()
+  }
+
   private take({ summaries, verdicts }: FindRows): void {
     for (const row of verdicts) {
       this.verdicts.set(row.id, row)
       this.written.verdicts = Math.max(this.written.verdicts, row.written)
       const find = this.held.get(row.id)
-      if (find !== undefined && find.verdict !== row) this.put({ summary: find.summary, verdict: row })
+      if (find !== undefined && find.verdict?.written !== row.written) this.put({ summary: find.summary, verdict: row })
     }
     for (const row of summaries) {
       this.written.summaries = Math.max(this.written.summaries, row.written)
@@ -133,6 +166,8 @@ export class FindsHeld {
     const { id } = find.summary
     const before = this.held.get(id)
     if (before !== undefined && before.summary.written > find.summary.written) return
+    // read again as it was: what is known of it stays known
+    if (before?.summary.written === find.summary.written && before.verdict?.written === find.verdict?.written) return
     this.held.set(id, find)
     // in the same place: the order stays, and what was handed out is not changed
     if (before === undefined || before.summary.createdAt !== find.summary.createdAt) this.order = null

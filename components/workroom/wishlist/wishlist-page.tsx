@@ -52,7 +52,7 @@ export function WishlistPage(props: WishlistPageProps) {
   return (
     <>
       <LostNotes listings={props.listings} />
-      {props.listings.length === 0 ? <NothingKept {...props} /> : <Kept {...props} />}
+      {(props.count ?? props.listings.length) === 0 ? <NothingKept {...props} /> : <Kept {...props} />}
     </>
   )
 }

@@ -1,5 +1,5 @@
 /** The panel over what is saved: one look, whoever it is judged for, and where its page is. Used beside pages and in the workroom. */
-import { useMemo, useState } from 'preact/hooks'
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Place } from '../../components/judged.ts'
 import { Panel } from '../../components/panel/panel.tsx'
 import { WordsOf } from '../../components/words.tsx'
@@ -44,12 +44,15 @@ export function LookPanel({ records, stamp, saving, look, wardrobe, place, windo
 
 /**
  * The look with a figure that is being typed: it is answered while the same corrections stand saved under it. Once they are others, what was
- * typed is among them, or somebody changed them elsewhere: then what is saved counts.
+ * typed is among them, or somebody changed them elsewhere: then what is saved counts, also when it is taken back later.
  */
-function useTyped(look: Look | null): { asTyped: Look | null; onTry: (corrections: Correction[] | null) => void } {
+export function useTyped(look: Look | null): { asTyped: Look | null; onTry: (corrections: Correction[] | null) => void } {
   const [typed, setTyped] = useState<{ id: string; saved: string; corrections: Correction[] } | null>(null)
   const saved = look === null ? '' : JSON.stringify(look.corrections)
   const stands = look !== null && typed !== null && typed.id === look.id && typed.saved === saved
+  useEffect(() => {
+    if (!stands) setTyped(null)
+  }, [stands])
   const asTyped = useMemo(() => (stands ? { ...look, corrections: typed.corrections } : look), [look, stands, typed])
   const onTry = (corrections: Correction[] | null) =>
     setTyped(look === null || corrections === null ? null : { id: look.id, saved, corrections })

@@ -65,7 +65,8 @@ export function useRows(
     const isItsOwn = find.brief != null && its !== undefined && its.of === finds.get(find.id)?.verdict?.of
     // its figures stand in any words; its sentence in the page's own alone
     const now = isItsOwn ? (its.worded === worded ? its.answer : { ...its.answer, because: [] }) : null
-    return { ...find, now, picture: pictures.get(find.id)?.picture ?? null }
+    const picture = finds.get(find.id)?.summary.hasPicture === true ? (pictures.get(find.id)?.picture ?? null) : null
+    return { ...find, now, picture }
   }
   const otherwiseWorded = inView.filter((id) => {
     const its = answers.get(id)

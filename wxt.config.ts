@@ -1,5 +1,6 @@
 import preact from '@preact/preset-vite'
 import { defineConfig } from 'wxt'
+import { languagesApart } from './entrypoints/companion/languages-apart.ts'
 import { licences } from './entrypoints/companion/licences.mjs'
 
 /** Fixes the extension's id in Chromium, so that records stay when the folder moves. The private half was never kept. */
@@ -23,7 +24,7 @@ export default defineConfig({
   modules: ['@wxt-dev/webextension-polyfill'],
   webExt: { disabled: true },
   // without the polyfill, which would fetch
-  vite: () => ({ plugins: [preact(), licences()], build: { modulePreload: { polyfill: false } } }),
+  vite: () => ({ plugins: [languagesApart(), preact(), licences()], build: { modulePreload: { polyfill: false } } }),
   manifest: ({ browser }) => ({
     name: '__MSG_extensionName__',
     description: '__MSG_extensionDescription__',

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url'
 import preact from '@preact/preset-vite'
 import { defineConfig, type Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
+import { languagesApart } from './languages-apart.ts'
 import { licences } from './licences.mjs'
 import { PAGE_POLICY } from './policy.mjs'
 
@@ -29,6 +30,7 @@ export default defineConfig({
   },
   build: { outDir: at('../../dist/workroom'), emptyOutDir: true, modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
   plugins: [
+    languagesApart(),
     preact(),
     licences(SERVICE_WORKERS),
     headOfPage,

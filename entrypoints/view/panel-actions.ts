@@ -1,6 +1,7 @@
 /** What a person does to a look, saved at once. Every choice can be taken back; what is only typed is kept as it stands. */
 import type { PanelActions } from '../../components/panel/panel.tsx'
 import type { Status } from '../../core/ids/listing-statuses.ts'
+import { withLanguages } from '../../core/reading/text/lexicons.ts'
 import { remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
 import { one } from '../../core/records/find.ts'
@@ -79,8 +80,8 @@ export function panelActions(looked: LookPlace): PanelActions {
       const now = stamp()
       const asked = judgedLook === null ? undefined : askedOf(judgedLook.judged)
       const answer = { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }
-      const read = readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
-      void saving.run(async (records) => there(await addAnswer(records, look.id, answer, read, now)))
+      const read = () => readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
+      void saving.run(async (records) => there(await addAnswer(records, look.id, answer, await withLanguages(read), now)))
     },
     ...keepActions(looked),
     onWishlist: () => void platform.openWorkroom('wishlist'),

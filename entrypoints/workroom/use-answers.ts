@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks'
 import type { Units } from '../../core/length.ts'
+import { languageComing, withLanguages } from '../../core/reading/text/lexicons.ts'
 import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
 import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
 import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
@@ -52,6 +53,7 @@ export function answerNow(listing: ListingKept, kept: Wardrobe, { units, currenc
     }
     return { request, reckoning }
   } catch (error) {
+    if (languageComing(error) !== null) throw error
     console.error(error)
     return null
   }
@@ -71,7 +73,7 @@ export function useAnswers(kept: Everything | null, wording: Wording): ReadonlyM
       for (const listing of kept.listings) {
         await new Promise((rested) => setTimeout(rested))
         if (stopped) return
-        const answer = answerNow(listing, kept, wording)
+        const answer = await withLanguages(() => answerNow(listing, kept, wording))
         if (answer === null) continue
         next.set(listing.id, answer)
         setAnswers(new Map(next))

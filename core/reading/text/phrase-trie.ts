@@ -4,29 +4,13 @@ import { WHOSE, type Whose } from '../../garment/model/whose.ts'
 import type { Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { type Table, table } from '../../ids/table.ts'
-import { cs } from '../languages/cs.ts'
-import { da } from '../languages/da.ts'
-import { de } from '../languages/de.ts'
-import { en } from '../languages/en.ts'
-import { es } from '../languages/es.ts'
-import { fi } from '../languages/fi.ts'
-import { fr } from '../languages/fr.ts'
-import { it } from '../languages/it.ts'
-import { ja } from '../languages/ja.ts'
-import { ko } from '../languages/ko.ts'
 import type { KindSign, Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
-import { nl } from '../languages/nl.ts'
-import { no } from '../languages/no.ts'
 import { type Phrases, phrasesIn } from '../languages/phrases.ts'
-import { pl } from '../languages/pl.ts'
-import { pt } from '../languages/pt.ts'
 import { isUnspaced } from '../languages/scripts.ts'
-import { sv } from '../languages/sv.ts'
+import { lexiconOf } from './lexicons.ts'
 import { normalise } from './normalise.ts'
 import { type RunWords, runWordsOf } from './runs.ts'
 import { tokensOf } from './tokens.ts'
-
-export const LEXICONS: readonly Lexicon[] = [en, de, fr, es, it, nl, pl, sv, pt, ja, ko, da, no, fi, cs]
 
 export type Sense =
   | { role: 'point'; point: PointName; basis: 'flat' | 'around' | null; weak: boolean; rank?: number }
@@ -105,7 +89,7 @@ const compiled = new Map<string, PhraseTrie>()
 export function phraseTrieOf(language: string): PhraseTrie {
   const known = compiled.get(language)
   if (known) return known
-  const trie = compile(LEXICONS.filter((one) => one.language === language || one.language === 'en').reverse())
+  const trie = compile([...new Set([lexiconOf(language), lexiconOf('en')])].filter((one) => one !== undefined))
   compiled.set(language, trie)
   return trie
 }

@@ -24,7 +24,11 @@ export default defineConfig({
   modules: ['@wxt-dev/webextension-polyfill'],
   webExt: { disabled: true },
   // without the polyfill, which would fetch
-  vite: () => ({ plugins: [languagesApart(), preact(), licences()], build: { modulePreload: { polyfill: false } } }),
+  vite: () => ({
+    plugins: [languagesApart(), preact(), licences()],
+    worker: { plugins: () => [languagesApart()] },
+    build: { modulePreload: { polyfill: false } }
+  }),
   manifest: ({ browser }) => ({
     name: '__MSG_extensionName__',
     description: '__MSG_extensionDescription__',

@@ -108,7 +108,7 @@ const OF = cue('of')
 /** “stretch jeans”, “waist length jacket”: phrases that mean something else, and end with the garment all the same. */
 function hiddenNoun({ tokens, trie }: TextRead, { from, to, meaning: { roles } }: Term): Term | null {
   if (to === from + 1 || roles.has('kind') || roles.has('thing') || roles.has('detail')) return null
-  const its = trie.root.next.get(tokens[to - 1]?.text ?? '')?.meaning
+  const its = trie.from(tokens[to - 1]?.text ?? '')?.root?.meaning
   return its?.roles.has('kind') && !tokens.slice(from, to - 1).some(({ text }) => OF.test(text)) ? { from: to - 1, to, meaning: its } : null
 }
 

@@ -169,9 +169,16 @@ export function watch<T>(query: () => Promise<T>, onValue: (value: T) => void, o
 
 /** This browser's own id, made once; it is in no backup. */
 export async function deviceId(records: Records, newId: () => string): Promise<string> {
+  const known = async (from: Records): Promise<string | null> => {
+    const row = await from.rows('local').get('device')
+    return typeof row === 'object' && row !== null && 'value' in row && typeof row.value === 'string' ? row.value : null
+  }
+  // mostly it is there, and nothing has to be written
+  const before = await known(records)
+  if (before !== null) return before
   return records.together('rw', ['local'], async (records) => {
-    const row = await records.rows('local').get('device')
-    if (typeof row === 'object' && row !== null && 'value' in row && typeof row.value === 'string') return row.value
+    const meanwhile = await known(records)
+    if (meanwhile !== null) return meanwhile
     const value = newId()
     await records.rows('local').put({ key: 'device', value })
     return value

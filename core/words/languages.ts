@@ -67,7 +67,10 @@ const english = (): Messages => loaded.get(FIRST.id) ?? ENGLISH
 /** Whose words this page speaks. */
 let spoken: WordsOf = AT_FIRST
 
-/** Brings the words of a language; of one that there are no words in, nothing. `of`: once it was the workroom's, it stays. Rejects where their file can't be had. */
+/**
+ * Brings the words of a language; of one that there are no words in, nothing. `of`: once it was the workroom's, it stays. Rejects where their file
+ * can't be had.
+ */
 export async function loadWords(language: string, of: WordsOf = spoken): Promise<void> {
   if (of === 'workroom') spoken = of
   // before another: what it lacks is said in English

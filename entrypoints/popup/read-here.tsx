@@ -1,9 +1,10 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
 import { Popup } from '../../components/popup/popup.tsx'
 import { WordsOf } from '../../components/words.tsx'
+import { type SeenPage, storeLook } from '../../core/records/looks.ts'
 import { kindOf } from '../../core/records/read-saved.ts'
+import type { Look } from '../../core/records/schemas.ts'
 import { openPanel } from '../background/open-panel.ts'
-import { captureTab, frontTab } from '../capture/capture-tab.ts'
 import { whoOf } from '../view/judge-look.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { panelActions } from '../view/panel-actions.ts'
@@ -12,9 +13,15 @@ import { allLooks, useKept, useSaved, wholeWardrobe } from '../view/use-records.
 import { useTheme } from '../view/use-theme.ts'
 import { useWording } from '../view/wording-for.ts'
 
-/** Reads the page in front, which the click on the button allows, and shows what came of it. */
-export function ReadHere({ records, stamp, saving }: PageProps) {
-  const [lookId, setLookId] = useState<string | null>(null)
+/** The page in front as it was found, and the window it is in. */
+export interface SeenHere {
+  windowId: number
+  seen: SeenPage
+}
+
+/** Keeps what was read of the page in front, which the click on the button allows, and shows what came of it. `front`: null where there is no page. */
+export function ReadHere({ records, stamp, saving, front }: PageProps & { front: Promise<SeenHere | null> }) {
+  const [stored, setStored] = useState<Look | null>(null)
   const [windowId, setWindowId] = useState<number | null>(null)
   const [failure, setFailure] = useState<unknown>(null)
   const looks = useSaved(records, allLooks, setFailure)
@@ -22,15 +29,19 @@ export function ReadHere({ records, stamp, saving }: PageProps) {
   useTheme(wardrobe?.settings.theme ?? 'system')
   useEffect(() => {
     const read = async () => {
-      const tab = await frontTab()
-      if (tab === null) return
-      setWindowId(tab.windowId)
-      setLookId((await captureTab(tab, records, stamp())).id)
+      const here = await front
+      if (here === null) return
+      setWindowId(here.windowId)
+      setStored(await storeLook(records, here.seen, stamp()))
     }
     read().catch(setFailure)
-  }, [records, stamp])
+  }, [records, stamp, front])
 
-  const look = looks?.find(({ id }) => id === lookId) ?? null
+  // as it was stored, until it is followed: that takes another reading of the records
+  const followed = looks?.find(({ id }) => id === stored?.id) ?? null
+  const isFollowed = useRef(false)
+  isFollowed.current ||= followed !== null
+  const look = isFollowed.current ? followed : stored
   const wording = useWording(look, wardrobe)
   const kept = useKept(records, look, setFailure)
   const judgedLook = useJudged(look, wardrobe, wording, { place: 'here', kept })

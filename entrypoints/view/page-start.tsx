@@ -53,14 +53,16 @@ export async function startPage(Page: ComponentType<PageProps>, titleCode: strin
     return tell(`saved.${opened.problem}`)()
   }
   const { records } = opened
-  await speak(languageHere(await chosenLanguage(records)), of)
-  document.title = sentence(titleCode)
   const saving = new Saving(records)
-  const stamp = await stampsOf(records).catch((error) => {
-    // without room for its own id the browser can still be read from; what is saved meanwhile has an id of this page alone
-    saving.tell(troubleOf(error))
-    return newStamps()
-  })
+  const [stamp] = await Promise.all([
+    stampsOf(records).catch((error) => {
+      // without room for its own id the browser can still be read from; what is saved meanwhile has an id of this page alone
+      saving.tell(troubleOf(error))
+      return newStamps()
+    }),
+    chosenLanguage(records).then((chosen) => speak(languageHere(chosen), of))
+  ])
+  document.title = sentence(titleCode)
   render(
     <Guarded>
       <SavingHere saving={saving}>

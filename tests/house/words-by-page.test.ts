@@ -40,8 +40,9 @@ test('what the popup, the panel and the worker say is among the words of answers
 test('what they say by halves, and what a sentence looks up, is there too', () => {
   const own = reached('entrypoints/popup/main.tsx', 'entrypoints/sidepanel/main.tsx', 'entrypoints/view/answer-worker.ts')
   const inAnswers = Object.values(ofAnswers).flatMap((part) => Object.entries(part))
-  const tables = (texts: string[]) =>
-    texts.flatMap((text) => [...text.matchAll(/\{\w+\|([a-z-]+)\}/g)].map((match) => `${match[1]}.`)).filter((head) => head !== 'figure.') // a form of numbers, no table
+  const formsIn = (text: string) => [...text.matchAll(/\{\w+\|([a-z-]+)\}/g)].map((match) => `${match[1]}.`)
+  // a form of numbers is no table
+  const tables = (texts: string[]) => texts.flatMap(formsIn).filter((head) => head !== 'figure.')
   const heads = [...own].flatMap((path) => {
     const file = files.get(path)
     return file === undefined ? [] : codesIn(file).filter(({ whole }) => !whole)

@@ -29,7 +29,7 @@ export default defineConfig({
     alias: [{ find: /^(\.\.?\/)+platform\/extension\.ts$/, replacement: at('../platform/page.ts') }]
   },
   build: { outDir: at('../../dist/workroom'), emptyOutDir: true, modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
-  worker: { plugins: () => [languagesApart()] },
+  worker: { format: 'es', plugins: () => [languagesApart()] },
   plugins: [
     languagesApart(),
     preact(),

@@ -98,7 +98,7 @@ async function settled(popup: Page): Promise<void> {
     const now = (await popup.locator('body').textContent()) ?? ''
     const stays = now === last && !/working it out|Reading the page/i.test(now)
     last = now
-    await popup.waitForTimeout(300)
+    await popup.waitForTimeout(120)
     return stays
   })
 }

@@ -1,0 +1,68 @@
+/**
+ * Chooses lines of the logic by chance and writes what the mutation tester needs to change them, one change at a time (tests/bench/mutants.md says
+ * how it is run: in a copy, for its packages are none of ours). `npx tsx tests/bench/mutants.ts FOLDER`; LINES=260, SEED=7.
+ */
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
+import { join } from 'node:path'
+import { randomFrom } from './simulated/chance.ts'
+
+const LINES = Number(process.env.LINES ?? 260)
+const SEED = Number(process.env.SEED ?? 20261130)
+const [, , folder = '.'] = process.argv
+
+const ROOMS = ['core/plan', 'core/alterations', 'core/wearer', 'core/reading', 'core/records']
+/** Tables: their rows are held by cases and sources, and a change of a figure in one is no change of logic. */
+const TABLES = [
+  /^core\/alterations\/(?:bodies|closures|dresses|elastic|knits|leg-length|legs|pleats|shoulders|skirts|sleeves|waist|minutes|one-size)\.ts$/,
+  /^core\/wearer\/(?:body|ease|survey|tolerance)\.ts$/,
+  /^core\/wearer\/cut\/(?:growth|jackets|legs|shoulders|skirts|tops)\.ts$/,
+  /^core\/reading\/languages\//,
+  /^core\/reading\/(?:garment\/kind-evidence|garment\/points-by-kind|quantities\/plausible)\.ts$/,
+  /^core\/records\/(?:schemas|garment-schemas|migrations)\.ts$/
+]
+/** Nothing of these runs: what stands in them is a type, a comment, an import or a bracket. */
+const NO_CODE = /^\s*(?:$|\/\/|\/?\*|import\b|(?:export )?(?:interface|type)\b|[\])}>(,;]+$)/
+
+const files = ROOMS.flatMap((room) => readdirSync(room, { recursive: true, encoding: 'utf8' }).map((name) => join(room, name)))
+  .filter((path) => path.endsWith('.ts') && !TABLES.some((table) => table.test(path)))
+  .sort()
+const places = files.flatMap((path) =>
+  readFileSync(path, 'utf8')
+    .split('\n')
+    .flatMap((line, at) => (NO_CODE.test(line) ? [] : [`${path}:${at + 1}-${at + 1}`]))
+)
+
+const random = randomFrom(SEED)
+const chosen = new Set<string>()
+while (chosen.size < Math.min(LINES, places.length)) chosen.add(places[Math.floor(random() * places.length)] ?? '')
+
+const VITEST = `import { defineConfig } from 'vitest/config'
+import preact from '@preact/preset-vite'
+export default defineConfig({ plugins: [preact()], test: {
+  include: ['tests/{unit,law,corpus}/**/*.test.{ts,tsx}'], benchmark: { include: [] },
+  exclude: ['tests/law/growth.test.ts', 'tests/law/reading-patterns.test.ts', 'tests/law/mutated-backups.test.ts'] } })
+`
+const config = {
+  testRunner: 'vitest',
+  plugins: ['@stryker-mutator/vitest-runner'],
+  vitest: { configFile: 'vitest.mutants.config.ts' },
+  mutate: [...chosen].sort(),
+  // types are stripped, never checked: a mutant need not fit them
+  tsconfigFile: 'none.json',
+  disableTypeChecks: false,
+  coverageAnalysis: 'perTest',
+  ignoreStatic: false,
+  concurrency: Number(process.env.AT_ONCE ?? 1),
+  timeoutMS: 60_000,
+  dryRunTimeoutMinutes: 60,
+  reporters: ['json', 'clear-text', 'progress-append-only'],
+  clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
+  jsonReporter: { fileName: 'mutants.json' },
+  incremental: true,
+  incrementalFile: 'mutants-before.json',
+  ignorePatterns: ['.output', 'dist', 'test-results', 'mutants*.json'],
+  allowEmpty: true
+}
+writeFileSync(join(folder, 'vitest.mutants.config.ts'), VITEST)
+writeFileSync(join(folder, 'stryker.config.json'), JSON.stringify(config, null, 2))
+console.log(`seed ${SEED}: ${chosen.size} of ${places.length} lines of logic in ${files.length} files`)

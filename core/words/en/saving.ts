@@ -76,11 +76,40 @@ export const saving = {
   'unreadable.people': '{count} {count|one:person|other:people} can’t be read and {count|one:is|other:are} missing here.',
   'unreadable.bodyMeasurements': '{count} {count|one:measure|other:measures} can’t be read and {count|one:is|other:are} missing here.',
   'unreadable.where': 'Nothing is lost: see Backup',
+  'snapshots.title': 'Earlier states',
+  'snapshots.what':
+    'Seam Reckoner keeps by itself how everything was: once a day when something has changed, before a file is brought in, before you go back, and ' +
+    'before the sample is removed. A few stay, some for weeks. They are in this browser alone, in no backup file, and go when its data go.',
+  'snapshots.none': 'There is none yet. The first is kept when a page of Seam Reckoner is opened and something is saved here.',
+  'snapshots.let-go':
+    'The browser had no room left, so the earlier states were given up and what you typed was saved. A new one is kept once there is room.',
+  'snapshots.at': '{day|date}, {time}',
+  'snapshots.because.day': 'as that day began',
+  'snapshots.because.import': 'before a file was brought in',
+  'snapshots.because.restoring': 'before going back',
+  'snapshots.because.removing': 'before the sample was removed',
+  'snapshots.counts':
+    '{listingsKept} {listingsKept|one:find|other:finds}, {garmentsOwned} {garmentsOwned|one:garment|other:garments}, ' +
+    '{people} {people|one:person|other:people}',
+  'snapshots.look': 'What would change?',
+  'snapshots.look.at': 'What would going back to {day|date}, {time} change?',
+  'snapshots.planned':
+    'Nothing is changed yet. Going back to {day|date}, {time}: {back} {back|one:record comes|other:records come} back, ' +
+    '{changed} {changed|one:is|other:are} again as {changed|one:it was|other:they were}, {removed} that came since {removed|one:is|other:are} removed.',
+  'snapshots.planned.undo': 'How it is now is kept first, so that you can come back to it.',
+  'snapshots.same': 'Everything is as it was on {day|date}, {time}: there is nothing to go back on.',
+  'snapshots.go': 'Go back to it',
+  'snapshots.close': 'Close',
+  'snapshots.went': 'Everything is as it was on {day|date}, {time}: {back} came back, {changed} as before, {removed} removed.',
+  'snapshots.gone': 'This earlier state is not there any more.',
+  'snapshots.elsewhere': 'On another page, everything was taken back to an earlier state.',
   'keeping.title': 'What keeps this',
   'keeping.kept': 'The browser has promised to clear nothing of this unless you do.',
   'keeping.not-kept': 'When space gets short the browser may clear what is saved here. It can be asked not to.',
   'keeping.unknown': 'The browser does not say whether it may clear what is saved here.',
   'keeping.ask': 'Ask the browser to keep it',
+  'keeping.asks': 'The browser then asks you whether you allow it: say yes. Nothing else comes of it.',
+  'keeping.put-off': 'Not now',
   'keeping.refused': 'The browser did not promise it. A backup file is safe from it.',
   'keeping.never': 'No backup was saved from here yet.',
   'keeping.last': 'The last backup was saved {days} {days|one:day|other:days} ago.',

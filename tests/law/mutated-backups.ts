@@ -131,8 +131,8 @@ export async function faultsOfMerging(
 }
 
 /**
- * The same file again changes nothing that anybody typed. A row of an old version gets its marks with its first change here, so that the
- * second time they may still grow; the third time nothing changes at all.
+ * The same file again changes nothing that anybody typed. Marks that contradict each other, or that a row of an old version gets only with its
+ * first change here, may still grow the second time; the third time nothing changes at all.
  */
 async function faultsOfAgain(records: Records, text: string, stamp: () => Stamp): Promise<string[]> {
   const faults: string[] = []
@@ -147,7 +147,7 @@ async function faultsOfAgain(records: Records, text: string, stamp: () => Stamp)
 }
 
 const wholeOf = async (records: Records) => (await exportBackup(records, stampOf(0)())).tables
-const MARKS = new Set(['seen', 'wrote', 'conflicts'])
+const MARKS = new Set(['device', 'revision', 'updatedAt', 'seen', 'wrote', 'conflicts'])
 /** The marks left out, the fields of each row in one order. */
 const withoutMarks = (tables: object): string =>
   JSON.stringify(tables, (name, value: unknown) => {

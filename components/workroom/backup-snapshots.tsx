@@ -61,6 +61,8 @@ interface PlannedProps {
   onLeave: () => void
 }
 
+const CHANGES = ['back', 'changed', 'removed'] as const
+
 function Planned({ at, counts, onGo, onLeave }: PlannedProps) {
   const { t } = useWords()
   if (counts.back + counts.changed + counts.removed === 0) {
@@ -75,7 +77,12 @@ function Planned({ at, counts, onGo, onLeave }: PlannedProps) {
   }
   return (
     <div class="stack wr-state-planned">
-      <p>{t('snapshots.planned', { ...at, ...counts })}</p>
+      <p>{t('snapshots.planned', at)}</p>
+      <ul class="bullets">
+        {CHANGES.filter((change) => counts[change] > 0).map((change) => (
+          <li key={change}>{t(`snapshots.planned.${change}`, { count: counts[change] })}</li>
+        ))}
+      </ul>
       <p class="note">{t('snapshots.planned.undo')}</p>
       <div class="row">
         <button type="button" class="btn main" onClick={onGo}>

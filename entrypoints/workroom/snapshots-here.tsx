@@ -55,12 +55,12 @@ export function SnapshotsHere({ records, page, onError, ...place }: SnapshotsHer
 /** Goes back, having kept how it is now; that can be taken back as far as nobody has changed it since. */
 async function wentBack(records: Records, place: Place, { key, day, time }: SnapshotShown, page: string): Promise<Done> {
   const now = await makeSnapshot(records, 'restoring', place.stamp(), { by: page, stays: key })
-  const { back: came, changed, removed, written } = there(await restore(records, key, place.stamp()))
+  const { written } = there(await restore(records, key, place.stamp()))
   const undo = back(place, async (records) => {
     const undone = await restore(records, now.key, place.stamp(), written)
     return undone !== null && undone.left === 0
   })
-  return { code: 'snapshots.went', values: { day, time, back: came, changed, removed }, undo }
+  return { code: 'snapshots.went', values: { day, time }, undo }
 }
 
 /** A snapshot with its day and time as they are where the person is. */

@@ -67,16 +67,14 @@ test('one is told with its day, reason and counts; what would change is told bef
   const { garment } = await world(records, stamp)
   await shows(/1 Mar 2026, \d\d:\d\d, before a file was brought in0 finds, 2 garments, 1 person/)
   press(/^What would going back to 1 Mar 2026, \d\d:\d\d change\?$/)
-  await shows('1 record comes back, 1 is again as it was, 1 that came since is removed.')
+  await shows('1 record comes back1 is again as it was1 that came since is removed')
   expect(await one(records, 'garmentsOwned', garment.id)).toMatchObject({ notes: 'changed' })
   press('Leave everything as it is')
   await vi.waitFor(() => expect(shownText()).not.toContain('Nothing is changed yet'))
   press(/^What would going back/)
   await shows('Nothing is changed yet')
   press('Go back to it')
-  await vi.waitFor(() =>
-    expect(said()).toMatch(/^Everything is as it was on 1 Mar 2026, \d\d:\d\d: 1 came back, 1 as before, 1 removed\.$/)
-  )
+  await vi.waitFor(() => expect(said()).toMatch(/^Everything is as it was on 1 Mar 2026, \d\d:\d\d\.$/))
   expect((await all(records, 'garmentsOwned')).map(({ name }) => name)).toEqual(['Grey flannels', 'Cords'])
   expect(await one(records, 'garmentsOwned', garment.id)).toMatchObject({ notes: '' })
   await shows('before going back')
@@ -126,7 +124,7 @@ test('in German', async () => {
   await world(records, stamp)
   await shows(/1\. März 2026, \d\d:\d\d, bevor eine Datei übernommen wurde0 Angebote, 2 Stücke, 1 Person/)
   press(/^Was würde sich ändern: zurück/)
-  await shows('1 Eintrag kommt wieder, 1 ist wieder wie damals, 1, der seitdem dazukam, wird entfernt.')
+  await shows('1 Eintrag kommt wieder1 ist wieder wie damals1, der seitdem dazukam, wird entfernt')
 })
 
 test('a page that is open meanwhile is told, once; the page that went back is not', async () => {

@@ -84,7 +84,14 @@ export const MIGRATIONS: readonly Migration[] = [
     why:
       'A few marks in time, and rows as they were at them, so that a mistaken import or removal can be taken back days later. No row changes; ' +
       'a version before this one would change rows without keeping how they were. It is told that it is too old instead.',
-    stores: { snapshots: 'key', past: 'key, [snapshot+weight]' }
+    stores: {
+      snapshots: 'key',
+      past: 'key, [snapshot+weight]',
+      // what is removed is counted without reading what is there
+      people: 'id, deletedAt',
+      garmentsOwned: 'id, personId, deletedAt',
+      listingsKept: 'id, address, deletedAt'
+    }
   }
 ]
 

@@ -111,7 +111,8 @@ function keptAlready(down: DBCore, trans: DBCoreTransaction, mark: string, name:
     return table.query({ trans, values: false, query }).then(({ result }): string[] => result)
   }
   const keys = ids.map((id) => pastKey(mark, name, String(id)))
-  const asked = ids.length <= FEW ? keys.map((key) => within(key, key)) : [within(pastKey(mark, name, ''), pastKey(mark, name, '\uffff'))]
+  const sorted = ids.length <= FEW ? [] : keys.toSorted()
+  const asked = ids.length <= FEW ? keys.map((key) => within(key, key)) : [within(sorted[0] ?? '', sorted.at(-1) ?? '')]
   return Promise.all(asked).then((found) => new Set(found.flat()))
 }
 

@@ -4,9 +4,8 @@
  * that what another device has of it comes together with it as with any other change.
  */
 import * as z from 'zod/mini'
-import { revise } from './change.ts'
+import { revised } from './change.ts'
 import type { Records } from './database.ts'
-import { idOf } from './find.ts'
 import { migrated } from './migrations.ts'
 import { PAST, type PastRow, pastKey, SNAPSHOTS } from './past-rows.ts'
 import { isRow, type Row } from './row.ts'
@@ -49,8 +48,8 @@ async function changedSince(records: Records, newest: Snapshot): Promise<boolean
 }
 
 /**
- * Marks how everything is now, in one transaction with what comes behind it in the same act. `by`: the page. Nothing is copied: it takes as long
- * as counting what is there. `stays`: another snapshot, by its key, that is not dropped for this one.
+ * Marks how everything is now, in one transaction with what comes behind it in the same act. `by`: the page. Nothing is copied, and nothing read:
+ * it takes as long however much is saved. `stays`: another snapshot, by its key, that is not dropped for this one.
  */
 export async function makeSnapshot(
   records: Records,
@@ -88,23 +87,10 @@ async function countRows(records: Records): Promise<number> {
   return count
 }
 
-/** How many records of a table are there; read in parts, so that they are never all in memory. */
-async function present(records: Records, table: TableName): Promise<number> {
-  let count = 0
-  await inParts(records, table, (rows) => {
-    for (const row of rows) if (isRow(row) && row.deletedAt === null) count++
-  })
-  return count
-}
-
-async function inParts(records: Records, table: TableName, take: (rows: readonly unknown[]) => void): Promise<void> {
-  for (let last = ''; ; ) {
-    const rows = await records.rows(table).where('id').above(last).limit(AT_ONCE).toArray()
-    take(rows)
-    const next = idOf(rows.at(-1))
-    if (rows.length < AT_ONCE || next === '') return
-    last = next
-  }
+/** How many records of a table are there; nothing of them is read. */
+async function present(records: Records, table: 'people' | 'garmentsOwned' | 'listingsKept'): Promise<number> {
+  const rows = records.rows(table)
+  return (await rows.count()) - (await rows.where('deletedAt').above('').count())
 }
 
 /** Characters of past rows that are kept, about: past it the oldest snapshots go. The newest always stays. */
@@ -208,8 +194,8 @@ export async function previewRestore(records: Records, key: string): Promise<Goi
   return records.together('r', [...TABLES, SNAPSHOTS, PAST], async (records) => {
     if (!isMark(await records.rows(SNAPSHOTS).get(key))) return null
     const counts = { back: 0, changed: 0, removed: 0 }
-    await eachToGoBack(records, key, async ({ does }) => {
-      counts[does]++
+    await eachToGoBack(records, key, async (some) => {
+      for (const { does } of some) counts[does]++
     })
     return counts
   })
@@ -230,19 +216,16 @@ export async function restore(
     const counts = { back: 0, changed: 0, removed: 0 }
     const written = new Map<string, string>()
     let left = 0
-    await eachToGoBack(records, key, async (one) => {
-      const place = `${one.table} ${one.id}`
-      if (only !== null && only.get(place) !== revisionOf(one.now)) {
-        if (only.has(place)) left++
-        return
-      }
-      counts[one.does]++
-      await goBack(records, one, stamp)
-      written.set(place, revisionOf(await records.rows(one.table).get(one.id)))
+    await eachToGoBack(records, key, async (some) => {
+      const wanted = some.filter((one) => only === null || only.get(placeOf(one)) === revisionOf(one.now))
+      if (only !== null) left += some.filter((one) => only.has(placeOf(one)) && only.get(placeOf(one)) !== revisionOf(one.now)).length
+      for (const one of wanted) counts[one.does]++
+      for (const [place, revision] of await goBack(records, wanted, stamp)) written.set(place, revision)
     })
     return { ...counts, written, left }
   })
 }
+const placeOf = ({ table, id }: ToGoBack): string => `${table} ${id}`
 const revisionOf = (row: unknown): string => (isRow(row) ? `${row.device} ${row.revision}` : '')
 
 interface ToGoBack {
@@ -254,8 +237,8 @@ interface ToGoBack {
   does: keyof GoingBack
 }
 
-/** Goes through every record that is otherwise than at a snapshot. */
-async function eachToGoBack(records: Records, snapshot: string, take: (one: ToGoBack) => Promise<void>): Promise<void> {
+/** Goes through every record that is otherwise than at a snapshot, some at once. */
+async function eachToGoBack(records: Records, snapshot: string, take: (some: readonly ToGoBack[]) => Promise<void>): Promise<void> {
   const keys = await records
     .rows(PAST)
     .where('key')
@@ -266,14 +249,18 @@ async function eachToGoBack(records: Records, snapshot: string, take: (one: ToGo
   for (const key of keys) if (!first.has(key.slice(KEY_DIGITS))) first.set(key.slice(KEY_DIGITS), key)
   const wanted = [...first.values()]
   for (let at = 0; at < wanted.length; at += AT_ONCE) {
-    for (const past of await records.rows(PAST).bulkGet(wanted.slice(at, at + AT_ONCE))) {
-      if (!isPast(past)) continue
-      const { table, id, row, version } = past
-      const now = await records.rows(table).get(id)
-      const [was] = row === null ? [null] : (migrated({ [table]: [row] }, version)[table] ?? [null])
-      const does = whatGoesBack(table, was, now)
-      if (does !== null) await take({ table, id, was: isRecordOf(table, was) ? was : null, now, does })
+    const past = (await records.rows(PAST).bulkGet(wanted.slice(at, at + AT_ONCE))).filter(isPast)
+    const some: ToGoBack[] = []
+    for (const table of TABLES) {
+      const its = past.filter((one) => one.table === table)
+      const now = await records.rows(table).bulkGet(its.map(({ id }) => id))
+      for (const [place, { id, row, version }] of its.entries()) {
+        const [was] = row === null ? [null] : (migrated({ [table]: [row] }, version)[table] ?? [null])
+        const does = whatGoesBack(table, was, now[place])
+        if (does !== null) some.push({ table, id, was: isRecordOf(table, was) ? was : null, now: now[place], does })
+      }
     }
+    if (some.length > 0) await take(some)
   }
 }
 
@@ -302,19 +289,30 @@ function sameContent(table: TableName, a: object, b: object): boolean {
   return same(content(a), content(b))
 }
 
-async function goBack(records: Records, { table, id, was, now, does }: ToGoBack, stamp: Stamp): Promise<void> {
-  if (does === 'removed' || was === null) {
-    await revise(records, table, id, stamp, (before) => ({ ...before, deletedAt: stamp.now }))
-    return
-  }
-  if (isRecordOf(table, now)) {
-    await revise(records, table, id, stamp, (before) => ({ ...was, ...placeOf(table, before) }))
-    return
-  }
+/** Writes some records as they were; their places with the revision that each has now. */
+async function goBack(records: Records, some: readonly ToGoBack[], stamp: Stamp): Promise<[string, string][]> {
+  const asides = some.filter(({ table, now }) => now !== undefined && !isRecordOf(table, now))
   // what can't be read gives way to what can, and is kept
-  if (now !== undefined) await records.rows('setAside').put({ id: stamp.newId(), from: table, row: now })
-  await records.rows(table).put(was)
+  await records.rows('setAside').bulkPut(asides.map(({ table, now }) => ({ id: stamp.newId(), from: table, row: now })))
+  const written: [string, string][] = []
+  for (const table of TABLES) {
+    const rows = some
+      .filter((one) => one.table === table)
+      .flatMap((one) => {
+        const row = rowGoneBack(one, stamp)
+        written.push([placeOf(one), revisionOf(row)])
+        return row === null ? [] : [row]
+      })
+    await records.rows(table).bulkPut(rows)
+  }
+  return written
 }
 
-const placeOf = (table: TableName, row: object): Row =>
+function rowGoneBack({ table, was, now, does }: ToGoBack, stamp: Stamp): object | null {
+  if (!isRecordOf(table, now)) return was
+  if (does === 'removed' || was === null) return revised(table, now, { ...now, deletedAt: stamp.now }, stamp)
+  return revised(table, now, { ...was, ...whereItIs(table, now) }, stamp)
+}
+
+const whereItIs = (table: TableName, row: object): Row =>
   table === 'looks' ? Object.fromEntries(Object.entries(row).filter(([name]) => PLACE.includes(name))) : {}

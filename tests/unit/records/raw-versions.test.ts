@@ -36,6 +36,9 @@ const FIRST: Layout = {
 }
 const WITH_EARLIER_STATES: Layout = {
   ...FIRST,
+  people: ofId('deletedAt'),
+  garmentsOwned: ofId('personId', 'deletedAt'),
+  listingsKept: ofId('address', 'deletedAt'),
   snapshots: { keyPath: 'key', indexes: {} },
   past: { keyPath: 'key', indexes: { '[snapshot+weight]': ['snapshot', 'weight'] } }
 }

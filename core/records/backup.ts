@@ -156,7 +156,7 @@ function asidesOf(here: readonly unknown[], stamp: Stamp): Asides {
   const ids = new Set(here.map(idOf))
   const added: object[] = []
   const add = (raw: unknown): void => {
-    const row = typeof raw === 'object' && raw !== null ? raw : { row: raw }
+    const row = isRow(raw) ? raw : { row: raw }
     const its = JSON.stringify(content(row))
     if (contents.has(its)) return
     contents.add(its)

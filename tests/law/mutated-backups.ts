@@ -117,14 +117,16 @@ export async function faultsOfMerging(
 ): Promise<{ taken: boolean; faults: string[] }> {
   const stamp = stampOf(n)
   const faults: string[] = []
-  const before = await readableIn(records)
+  const before = readable.get(records) ?? new Set<string>()
   const planned = await previewBackup(records, text, stamp())
   const first = await importBackup(records, text, stamp())
   if (JSON.stringify(planned) !== JSON.stringify(first)) faults.push(`planned ${JSON.stringify(planned)}, done ${JSON.stringify(first)}`)
   const after = await readableIn(records)
+  readable.set(records, after)
   for (const id of before) if (!after.has(id)) faults.push(`${id} can't be read any more`)
   if (!first.ok) return { taken: false, faults }
-  if (again) faults.push(...(await faultsOfAgain(records, text, stamp)))
+  if (!again) return { taken: true, faults }
+  faults.push(...(await faultsOfAgain(records, text, stamp)))
   for (const table of TABLES) await all(records, table)
   await unsettled(records)
   return { taken: true, faults }
@@ -154,6 +156,9 @@ const withoutMarks = (tables: object): string =>
     if (MARKS.has(name)) return undefined
     return isRow(value) ? Object.fromEntries(Object.entries(value).sort(([a], [b]) => (a < b ? -1 : 1))) : value
   })
+
+/** What could be read behind the last file. */
+const readable = new WeakMap<Records, Set<string>>()
 
 async function readableIn(records: Records): Promise<Set<string>> {
   const found = new Set<string>()

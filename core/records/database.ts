@@ -1,10 +1,13 @@
 import { Dexie, type DexieOptions, liveQuery, type Table, type Transaction } from 'dexie'
 import { currentVersion, MIGRATIONS, type Migration } from './migrations.ts'
+import { keepPastRows, PAST, SNAPSHOTS } from './past-rows.ts'
 import type { Row } from './row.ts'
-import type { TableName } from './schemas.ts'
+import { TABLES, type TableName } from './schemas.ts'
 import { troubleOf } from './trouble.ts'
 
-export type StoreName = TableName | 'setAside' | 'local'
+export type StoreName = TableName | 'setAside' | 'local' | typeof SNAPSHOTS | typeof PAST
+/** Everything that is saved, in one transaction. */
+export const EVERY_STORE: readonly StoreName[] = [...TABLES, 'setAside', 'local', SNAPSHOTS, PAST]
 
 /** The database, open. Rows are unknown until a schema has said what they are. */
 export interface Records {
@@ -51,6 +54,7 @@ export async function openRecords(
     if (Math.floor(installed) > own) return { ok: false, problem: 'newer', detail: `${Math.floor(installed)} > ${own}` }
     const db = new Dexie(name, OPTIONS)
     db.on('blocked', onBlocked)
+    if (migrations.some(({ stores }) => PAST in stores)) keepPastRows(db, own)
     for (const { number, stores, change, together } of migrations) {
       const version = db.version(number).stores(stores)
       if (change === undefined && together === undefined) continue

@@ -77,6 +77,21 @@ export const MIGRATIONS: readonly Migration[] = [
       'change of every device and of each field. No row changes: one without such marks is merged whole as before. But a version before ' +
       'this would change fields and leave their marks. It is told that it is too old instead.',
     stores: {}
+  },
+  {
+    number: 7,
+    title: 'Earlier states to go back to',
+    why:
+      'A few marks in time, and rows as they were at them, so that a mistaken import or removal can be taken back days later. No row changes; ' +
+      'a version before this one would change rows without keeping how they were. It is told that it is too old instead.',
+    stores: {
+      snapshots: 'key',
+      past: 'key, [snapshot+weight]',
+      // what is removed is counted without reading what is there
+      people: 'id, deletedAt',
+      garmentsOwned: 'id, personId, deletedAt',
+      listingsKept: 'id, address, deletedAt'
+    }
   }
 ]
 

@@ -9,6 +9,8 @@ import { troubleOf } from '../../core/records/trouble.ts'
 import { loadWords, spokenRow, type WordsOf } from '../../core/words/languages.ts'
 import { say } from '../../core/words/say.ts'
 import { newStamps, stampsOf } from '../platform/stamp.ts'
+import { askOnceTyped } from './asked-to-keep.ts'
+import { keepDayByDay } from './day-by-day.ts'
 import { Saving } from './saving.ts'
 import { SavingHere } from './saving-here.tsx'
 import { languageHere } from './wording-for.ts'
@@ -71,6 +73,8 @@ export async function startPage(Page: ComponentType<PageProps>, titleCode: strin
     </Guarded>,
     root
   )
+  askOnceTyped(saving)
+  keepDayByDay(records, stamp)
 }
 
 /** null: none was chosen, or the settings can't be read. */

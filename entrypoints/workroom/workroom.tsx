@@ -26,13 +26,14 @@ import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
 import { type Everything, everything } from './everything.ts'
 import { FirstPart } from './first-part.tsx'
-import { BackupReminder } from './keeping.tsx'
+import { BackupReminder, lastChange, noteBackup, PromiseNote } from './keeping.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
 import { Missing } from './missing.tsx'
 import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
 import { SettingsPart } from './settings-part.tsx'
 import { ShopCardPart } from './shop-card-part.tsx'
+import { useWentBackElsewhere } from './snapshots-here.tsx'
 import { type AnswerNow, useAnswers } from './use-answers.ts'
 import { addressOf, type Route, useRoute } from './use-route.ts'
 import { WishlistPart } from './wishlist-part.tsx'
@@ -42,6 +43,7 @@ import { type Done, type WorkroomActions, workroomActions } from './workroom-act
 export function Workroom({ records, stamp, saving }: PageProps) {
   const [failure, setFailure] = useState<unknown>(null)
   const [done, setDone] = useState<Done | null>(null)
+  const [pageId] = useState(() => stamp().newId())
   const kept = useSaved(records, everything, setFailure)
   const route = useRoute()
   const person = kept === null ? null : personFor(kept.people, null, kept.settings.personId)
@@ -56,6 +58,7 @@ export function Workroom({ records, stamp, saving }: PageProps) {
     setDone((said) => (said?.undo == null ? null : said))
   }, [route.page, wording.language])
 
+  useWentBackElsewhere(records, pageId, setDone, setFailure)
   useFollowed(failure, () => saving.tell(records.ended() ?? troubleOf(failure)))
   if (failure !== null && kept === null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
   if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
@@ -66,6 +69,7 @@ export function Workroom({ records, stamp, saving }: PageProps) {
           records={records}
           stamp={stamp}
           saving={saving}
+          pageId={pageId}
           kept={kept}
           person={person}
           route={route}
@@ -95,6 +99,8 @@ async function takeBack(done: Done): Promise<Done> {
 const OPEN_TO_ALL: ReadonlySet<Route['page']> = new Set(['backup', 'alterations', 'help', 'settings'])
 
 interface PartProps extends PageProps {
+  /** This page, among others that are open. */
+  pageId: string
   kept: Everything
   /** Whose things are shown; null: there is nobody yet. */
   person: Person | null
@@ -107,7 +113,7 @@ interface PartProps extends PageProps {
 
 /** The frame, and in it the part that the address names; where nothing is known of anybody, the first visit. */
 function Parts(props: PartProps) {
-  const { records, stamp, saving, kept, person, wording, actions, onDone, onError } = props
+  const { records, stamp, saving, pageId, kept, person, wording, actions, onDone, onError } = props
   const { page, open } = props.route
   const { t } = useWords()
   /** The first visit was left for the full form. */
@@ -119,7 +125,10 @@ function Parts(props: PartProps) {
   const isNobody = kept.people.length === 0 && kept.listings.length === 0 && skipped === null
   const isFirst = page === 'first' || (isNobody && !OPEN_TO_ALL.has(page))
   const backup = () =>
-    void saveBackup(records, stamp()).then((name) => onDone({ code: 'backup.saved', values: { name }, undo: null }), onError)
+    void saveBackup(records, stamp()).then((name) => {
+      noteBackup(stamp().now)
+      onDone({ code: 'backup.saved', values: { name }, undo: null })
+    }, onError)
   return (
     <DraftsHeld.Provider value={drafted}>
       <Frame
@@ -133,7 +142,7 @@ function Parts(props: PartProps) {
           of={`${page} ${open ?? ''} ${isFirst} ${person?.id ?? ''}`}
           broken={(detail) => <BrokenPart detail={detail} onReload={() => location.reload()} onBackup={backup} />}
         >
-          {page === 'wishlist' && open === null && !isFirst && <BackupReminder records={kept.listings.length + kept.garments.length} />}
+          {page !== 'backup' && open === null && !isFirst && <Reminders kept={kept} backup={page === 'wishlist'} />}
           <Missing records={records} page={isFirst ? 'first' : page} onError={onError} />
           {isFirst && <First {...props} onSkipped={setSkipped} />}
           {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}
@@ -159,11 +168,32 @@ function Parts(props: PartProps) {
           {page === 'help' && <HelpPage topic={open} />}
           {page === 'settings' && <SettingsPart kept={kept} person={person} answers={answers} actions={actions} />}
           {page === 'backup' && (
-            <BackupPart records={records} stamp={stamp} saving={saving} kept={kept} wording={wording} onDone={onDone} onError={onError} />
+            <BackupPart
+              records={records}
+              stamp={stamp}
+              saving={saving}
+              kept={kept}
+              wording={wording}
+              page={pageId}
+              onDone={onDone}
+              onError={onError}
+            />
           )}
         </Apart>
       </Frame>
     </DraftsHeld.Provider>
+  )
+}
+
+/** What keeps all this, where it is worth a word. */
+function Reminders({ kept: { people, measures, garments, listings }, backup }: { kept: Everything; backup: boolean }) {
+  return (
+    <>
+      <PromiseNote records={people.length + garments.length + listings.length} />
+      {backup && (
+        <BackupReminder records={listings.length + garments.length} changedAt={lastChange(people, measures, garments, listings)} />
+      )}
+    </>
   )
 }
 

@@ -16,10 +16,10 @@ const NEXT: Migration = {
 }
 
 describe('versions', () => {
-  test('the first version makes every table', async () => {
+  test('a new database has every table', async () => {
     const records = await freshRecords()
     expect(records.db.tables.map((table) => table.name).sort()).toEqual(
-      ['people', 'bodyMeasurements', 'garmentsOwned', 'listingsKept', 'looks', 'settings', 'setAside', 'local'].sort()
+      ['people', 'bodyMeasurements', 'garmentsOwned', 'listingsKept', 'looks', 'settings', 'setAside', 'local', 'snapshots', 'past'].sort()
     )
     expect(records.version).toBe(MIGRATIONS.length)
   })

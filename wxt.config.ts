@@ -2,6 +2,7 @@ import { fileURLToPath } from 'node:url'
 import preact from '@preact/preset-vite'
 import type { Plugin } from 'vite'
 import { defineConfig } from 'wxt'
+import { engineMark } from './entrypoints/companion/engine.mjs'
 import { languagesApart } from './entrypoints/companion/languages-apart.ts'
 import { licences } from './entrypoints/companion/licences.mjs'
 
@@ -35,6 +36,7 @@ export default defineConfig({
   webExt: { disabled: true },
   // without the polyfill, which would fetch
   vite: ({ browser }) => ({
+    define: { __ENGINE__: JSON.stringify(engineMark()) },
     plugins: [languagesApart(), ...(browser === 'firefox' ? [] : [withoutPolyfill]), preact(), licences()],
     worker: { format: 'es', plugins: () => [languagesApart()] },
     build: { modulePreload: { polyfill: false } }

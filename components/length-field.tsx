@@ -18,7 +18,9 @@ export interface LengthFieldProps {
   unit: 'in' | 'cm'
   /** Every keystroke, so that nothing typed is lost. */
   onTyped: (typed: string) => void
-  /** A length that can be taken, a moment after the last keystroke. */
+  /** What stands in it now, with every keystroke, to be answered at once; null: no length. */
+  onNow?: (length: TypedLength | null) => void
+  /** A length to be saved: a moment after the last keystroke, so that a figure of several is one. */
   onLength: (length: TypedLength) => void
   focusFirst?: boolean
   /** What stands in it was typed before and not yet taken. */
@@ -26,7 +28,8 @@ export interface LengthFieldProps {
   children?: ComponentChildren
 }
 
-const WAIT_MS = 350
+/** Keystrokes nearer than this are of one figure, ms. */
+const ONE_FIGURE_MS = 350
 
 export function LengthField(props: LengthFieldProps) {
   const { label, of, focusFirst = false, children } = props
@@ -70,7 +73,10 @@ export function LengthField(props: LengthFieldProps) {
 }
 
 /** What stands in the field, and taking it: a moment after the last keystroke, when the field is left, or when it goes. */
-function useTypedLength({ typed, unit, onTyped, onLength, unsaved = false }: LengthFieldProps, field: RefObject<HTMLInputElement | null>) {
+function useTypedLength(
+  { typed, unit, onTyped, onNow, onLength, unsaved = false }: LengthFieldProps,
+  field: RefObject<HTMLInputElement | null>
+) {
   const [text, setText] = useState(typed)
   const [problem, setProblem] = useState<LengthProblem | null>(problemOf(typed, unit))
   const timer = useRef<ReturnType<typeof setTimeout> | undefined>(undefined)
@@ -94,16 +100,18 @@ function useTypedLength({ typed, unit, onTyped, onLength, unsaved = false }: Len
   }).current
   // whatever is still waiting when the field goes is taken then
   useEffect(() => {
-    if (pending.current !== null) timer.current = setTimeout(takePending, WAIT_MS)
+    if (pending.current !== null) timer.current = setTimeout(takePending, ONE_FIGURE_MS)
     return takePending
   }, [])
   const type = (value: string) => {
     setText(value)
     setProblem(problemOf(value, unit))
     onTyped(value)
+    const parsed = parseLength(value, unit)
+    onNow?.(parsed.ok ? { value: parsed.value, unit: parsed.unit, mm: parsed.mm } : null)
     pending.current = value
     clearTimeout(timer.current)
-    timer.current = setTimeout(takePending, WAIT_MS)
+    timer.current = setTimeout(takePending, ONE_FIGURE_MS)
   }
   return { text, problem, type, takePending }
 }

@@ -25,20 +25,27 @@ const SMALL_TALL = 190
 
 export function Outline({ kind, points, plan, made = {}, view, size }: OutlineProps) {
   const words = useWords()
-  const { ref, width } = useWidth<HTMLDivElement>(size === 'small' ? SMALL_WIDTH : 320)
   const after: Measures = Object.fromEntries(plan?.after.map(({ point, mm }) => [point, mm]) ?? [])
   const drawing = outlineOf(kind, { points, jobs: plan?.alterations ?? [], made, after }, view)
   if (drawing === null) return null
   const moves = plan === null ? [] : movesOf(plan, points)
   const label = outlineWords(kind, drawing, moves, words)
   const box = boxOf(drawing)
+  // a small one has its own width: nothing is measured for the many that stand in a list
+  if (size === 'full') return <AsWide drawing={drawing} box={box} label={label} moves={moves} />
   return (
-    <div class={size === 'small' ? 'drawn outline-small' : 'outline-full'} ref={ref}>
-      {size === 'small' ? (
-        <Small drawing={drawing} box={box} label={label} />
-      ) : (
-        <Full drawing={drawing} box={box} label={label} width={width} moves={moves} />
-      )}
+    <div class="drawn outline-small">
+      <Small drawing={drawing} box={box} label={label} />
+    </div>
+  )
+}
+
+/** As wide as there is room. */
+function AsWide(props: Omit<FullProps, 'width'>) {
+  const { ref, width } = useWidth<HTMLDivElement>(320)
+  return (
+    <div class="outline-full" ref={ref}>
+      <Full {...props} width={width} />
     </div>
   )
 }
@@ -87,19 +94,15 @@ const FOOT = 34
 const LABEL_APART = 32
 const LEAST_FULL = 280
 
-function Full({
-  drawing,
-  box,
-  label,
-  width,
-  moves
-}: {
+interface FullProps {
   drawing: OutlineDrawing
   box: Box
   label: string
   width: number
   moves: readonly Move[]
-}) {
+}
+
+function Full({ drawing, box, label, width, moves }: FullProps) {
   const words = useWords()
   const spots = useId()
   const wide = Math.max(Math.min(width, 460), LEAST_FULL)

@@ -9,11 +9,20 @@ import { gapWords } from '../tape/tape-words.ts'
 import { useWords } from '../words.tsx'
 import { aroundMm, type PointRow } from './point-rows.ts'
 
+/** A figure as it is set: mm all around or along, with the unit and the basis it was typed in. */
+export interface SetFigure {
+  mm: number
+  unit: 'in' | 'cm'
+  basis: Basis
+}
+
 export interface CorrectFormProps {
   id: string
   row: PointRow
   draft: string | undefined
-  onSet: (set: { mm: number; unit: 'in' | 'cm'; basis: Basis }) => void
+  onSet: (set: SetFigure) => void
+  /** What is typed, to be answered before it is saved; null: nothing that can be. */
+  onTry: (set: SetFigure | null) => void
   onDraft: (typed: string | null) => void
   onNotThis: () => void
   /** null: nothing was set here. */
@@ -22,7 +31,7 @@ export interface CorrectFormProps {
   onClose: () => void
 }
 
-export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo, onClose }: CorrectFormProps) {
+export function CorrectForm({ id, row, draft, onSet, onTry, onDraft, onNotThis, onUndo, onClose }: CorrectFormProps) {
   const words = useWords()
   const { t, inner } = words
   const { point, stated } = row
@@ -34,10 +43,15 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo,
   const shownUnit = stated === null ? unit : stated.unit
   const shownBasis = stated === null ? basis : stated.basis
 
+  const figureOf = (value: number, its: LengthUnit, basisNow: Basis): SetFigure => ({
+    mm: aroundMm(value, its, basisNow),
+    unit: its === 'in' ? 'in' : 'cm',
+    basis: basisNow
+  })
   const take = (value: number, its: LengthUnit, basisNow: Basis) => {
-    const fieldUnit = its === 'in' ? 'in' : 'cm'
-    setUnit(fieldUnit)
-    onSet({ mm: aroundMm(value, its, basisNow), unit: fieldUnit, basis: basisNow })
+    const figure = figureOf(value, its, basisNow)
+    setUnit(figure.unit)
+    onSet(figure)
     onDraft(null)
   }
   const set = (typedNow: string, unitNow: 'in' | 'cm', basisNow: Basis) => {
@@ -67,6 +81,7 @@ export function CorrectForm({ id, row, draft, onSet, onDraft, onNotThis, onUndo,
             onDraft(value)
           }}
           unsaved={draft !== undefined}
+          onNow={(length) => onTry(length === null ? null : figureOf(length.value, length.unit, shownBasis))}
           onLength={({ value, unit: its }) => take(value, its, shownBasis)}
         />
         <Pick

@@ -15,6 +15,8 @@ import { SizeLabel } from './size-label.tsx'
 export interface MeasuredPointsProps {
   judged: Judged
   onCorrections: (corrections: Correction[]) => void
+  /** As they would be with what is being typed: answered, not saved. null: as they are. */
+  onTry?: ((corrections: Correction[] | null) => void) | undefined
   onDraft: (field: string, typed: string | null) => void
 }
 
@@ -23,7 +25,7 @@ type Place = 'misses' | 'fits' | 'unknown'
 const placeOf = ({ shown, whole }: PointRow): Place =>
   whole ? 'misses' : shown.garmentMm === null || !isMeasured(shown.from) ? 'unknown' : 'fits'
 
-export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPointsProps) {
+export function MeasuredPoints({ judged, onCorrections, onTry, onDraft }: MeasuredPointsProps) {
   const words = useWords()
   const { t } = words
   const known = pointRows(judged, words.units, words.figureAs)
@@ -40,6 +42,7 @@ export function MeasuredPoints({ judged, onCorrections, onDraft }: MeasuredPoint
         row={row}
         draft={judged.drafts[draftOf(row.point)]}
         onSet={(set) => onCorrections(withPoint(judged, row, set))}
+        onTry={(set) => onTry?.(set === null ? null : withPoint(judged, row, set))}
         onDraft={(typed) => onDraft(draftOf(row.point), typed)}
         onNotThis={() => onCorrections(withPoint(judged, row, 'not-this-point'))}
         onUndo={row.correction === null ? null : () => onCorrections(withoutPoint(judged, row))}

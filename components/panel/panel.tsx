@@ -30,6 +30,8 @@ export interface PanelActions extends KeepActions {
   onWho: (personId: string, fit: Fit) => void
   onFavourite: (favouriteId: string | null) => void
   onCorrections: (corrections: Correction[]) => void
+  /** The corrections as they would be with a figure that is being typed: answered at once, saved with onCorrections. null: as they are saved. */
+  onTry?: (corrections: Correction[] | null) => void
   onDraft: (field: string, typed: string | null) => void
   onAim: (aim: PlanChoice) => void
   onMoney: (money: Judged['money']) => void
@@ -142,10 +144,10 @@ function Body(props: PanelProps & { judged: Judged }) {
         </button>
         <HelpLink />
       </div>
-      <MeasuredPoints judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />
+      <MeasuredPoints judged={judged} onCorrections={props.onCorrections} onTry={props.onTry} onDraft={props.onDraft} />
       {!leave && <WhatMoves judged={judged} />}
       {!leave && <Plans judged={judged} onAim={props.onAim} />}
-      <TakenAsGiven judged={judged} onCorrections={props.onCorrections} onDraft={props.onDraft} />
+      <TakenAsGiven judged={judged} onCorrections={props.onCorrections} onTry={props.onTry} onDraft={props.onDraft} />
       <Money judged={judged} onMoney={props.onMoney} onDraft={props.onDraft} />
       <OtherWays judged={judged} />
       {!leave && <Cautions cautions={judged.reckoning?.cautions ?? []} />}

@@ -11,10 +11,12 @@ import { depthOf, HEM_KINDS, isDepth, isSo, isYesNo, partsOf, type Shown } from 
 export interface TakenAsGivenProps {
   judged: Judged
   onCorrections: (corrections: Correction[]) => void
+  /** As they would be with what is being typed: answered, not saved. null: as they are. */
+  onTry?: ((corrections: Correction[] | null) => void) | undefined
   onDraft: (field: string, typed: string | null) => void
 }
 
-export function TakenAsGiven({ judged, onCorrections, onDraft }: TakenAsGivenProps) {
+export function TakenAsGiven({ judged, onCorrections, onTry, onDraft }: TakenAsGivenProps) {
   const { t } = useWords()
   const { kind, assumed, corrections } = judged
   if (kind === null) return null
@@ -37,6 +39,7 @@ export function TakenAsGiven({ judged, onCorrections, onDraft }: TakenAsGivenPro
             judged={judged}
             hint={hints.get(part) ?? null}
             onSet={(made) => onCorrections([...corrections.filter((one) => !sets(one, part)), { made }])}
+            onTry={(made) => onTry?.(made === null ? null : [...corrections.filter((one) => !sets(one, part)), { made }])}
             onForget={
               corrections.some((one) => sets(one, part)) ? () => onCorrections(corrections.filter((one) => !sets(one, part))) : null
             }
@@ -63,11 +66,12 @@ interface GivenProps {
   /** What is assumed and how to look for it. */
   hint: string | null
   onSet: (made: Partial<Made>) => void
+  onTry: (made: Partial<Made> | null) => void
   onForget: (() => void) | null
   onDraft: TakenAsGivenProps['onDraft']
 }
 
-function Given({ part, judged, hint, onSet, onForget, onDraft }: GivenProps) {
+function Given({ part, judged, hint, onSet, onTry, onForget, onDraft }: GivenProps) {
   const words = useWords()
   const { t, inner } = words
   const id = useId()
@@ -85,7 +89,7 @@ function Given({ part, judged, hint, onSet, onForget, onDraft }: GivenProps) {
       </button>
       {open && (
         <div id={id} class="correct stitched grow">
-          <Setting part={part} judged={judged} onSet={onSet} onDraft={onDraft} />
+          <Setting part={part} judged={judged} onSet={onSet} onTry={onTry} onDraft={onDraft} />
           {onForget !== null && (
             <div class="row">
               <button type="button" class="btn small" onClick={onForget}>
@@ -100,7 +104,7 @@ function Given({ part, judged, hint, onSet, onForget, onDraft }: GivenProps) {
   )
 }
 
-function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget' | 'hint'>) {
+function Setting({ part, judged, onSet, onTry, onDraft }: Omit<GivenProps, 'onForget' | 'hint'>) {
   const { t, figure, units } = useWords()
   const { made, assumed, drafts } = judged
   const label = t(`made.${part}`)
@@ -126,6 +130,7 @@ function Setting({ part, judged, onSet, onDraft }: Omit<GivenProps, 'onForget' |
         unit={units}
         unsaved={drafts[`made.${part}`] !== undefined}
         onTyped={(typed) => onDraft(`made.${part}`, typed)}
+        onNow={(length) => onTry(length === null ? null : { [part]: length.mm })}
         onLength={({ mm }) => {
           onSet({ [part]: mm })
           onDraft(`made.${part}`, null)

@@ -1,5 +1,4 @@
 /** The tape in one line, for tables: strip, band, mark; the figures stand beside it. Same width in every row. */
-import type { Units } from '../../core/length.ts'
 import { useWords } from '../words.tsx'
 import { tapeInput } from './tape.tsx'
 import { bracketsOf, drawTape } from './tape-geometry.ts'
@@ -15,12 +14,12 @@ export interface TapeLineProps {
 
 export function TapeLine({ shown, afterMm = null, width = 112, wanted = '' }: TapeLineProps) {
   const words = useWords()
-  const { band, now, after } = drawTape(tapeInput(shown, afterMm), words.units, width)
+  const { band, now, after, ticks } = drawTape(tapeInput(shown, afterMm), words.units, width)
   return (
     <svg class="mini" role="img" aria-label={tapeWords(shown, afterMm, words)} viewBox={`0 0 ${width} 23`} width={width} height={23}>
       <rect class="tp-body" x={0} y={6} width={width} height={10} />
       {band && <rect class="tp-band" x={px(band.from)} y={6} width={px(Math.max(0, band.to - band.from))} height={10} />}
-      <path class="tp-tick tp-faint" d={unitTicks(shown, afterMm, words.units, width)} />
+      <path class="tp-tick tp-faint" d={unitTicks(ticks, width)} />
       <path class="tp-rim" d={`M0 6H${width}M0 16H${width}`} />
       {band && <path class="tp-edge tp-2" d={bracketsOf(band, 6, 16, 3)} />}
       {band && wanted !== '' && (
@@ -51,8 +50,7 @@ export function TapeLine({ shown, afterMm = null, width = 112, wanted = '' }: Ta
 }
 
 /** A tick each unit; where they would run together, fewer. */
-function unitTicks(shown: PointShown, afterMm: number | null, units: Units, width: number): string {
-  const { ticks } = drawTape(tapeInput(shown, afterMm), units, width)
+function unitTicks(ticks: ReturnType<typeof drawTape>['ticks'], width: number): string {
   const whole = ticks.filter(({ length }) => length >= 9)
   const step = Math.max(1, Math.ceil(4.6 / Math.max(0.1, (whole[1]?.x ?? width) - (whole[0]?.x ?? 0))))
   return whole

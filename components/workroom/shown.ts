@@ -6,9 +6,10 @@ import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { Status } from '../../core/ids/listing-statuses.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import type { Units } from '../../core/length.ts'
+import type { AnswerBrief, AnswerShown } from '../../core/plan/answer/brief.ts'
 import type { Condition } from '../../core/plan/conditions/conditions-of.ts'
 import type { Means, OwnLimits } from '../../core/plan/means.ts'
-import type { Reckoning, Verdict } from '../../core/reckon.ts'
+import type { Verdict } from '../../core/reckon.ts'
 import type { BodyMeasureId, Fit, Sizes } from '../../core/wearer/body.ts'
 
 export interface PersonShown {
@@ -72,18 +73,16 @@ export interface ListingFields {
 }
 /** What was changed of them; of the money, too, only what was. */
 export type ListingChanges = Partial<Omit<ListingFields, 'money'>> & { money?: Partial<Money> }
-export interface ListingShown extends ListingFields {
+/** What a list is found, filtered and ordered by. */
+export interface FindShown extends ListingFields {
   id: string
   title: string
   site: string
-  address: string
   keptAt: string
   /** What the page or the person says it costs, in the person's currency. */
   price: number | null
   /** What the page says in another currency, where the person typed nothing; left out: it says nothing else. */
   priceElsewhere?: { amount: number; currency: string } | null
-  /** The picture the person gave it, as a data address; null or left out: none. */
-  picture?: string | null
   kind: GarmentKind | null
   /** The answer when it was kept. */
   verdictThen: {
@@ -97,6 +96,13 @@ export interface ListingShown extends ListingFields {
     conditions?: Condition[]
     chanceIf?: number | null
   } | null
-  /** The answer as of now; null while it is being worked out, or where nothing can be. */
-  now: Reckoning | null
+  /** The figures of the answer as of now; null while it is being worked out, or where nothing can be; left out: they stand in `now`. */
+  brief?: AnswerBrief | null
+}
+/** What a row, a comparison and a card are drawn from. */
+export interface ListingShown extends FindShown {
+  /** The picture the person gave it, as a data address; null or left out: none. */
+  picture?: string | null
+  /** The answer as of now; null while it is being worked out or fetched, or where nothing can be. */
+  now: AnswerShown | null
 }

@@ -1,33 +1,56 @@
 /** One JSON file with everything, and the way back: planned first, so that it can be shown, then merged by field, all of it or nothing. */
-import * as z from 'zod/mini'
 import type { Records } from './database.ts'
 import { idOf } from './find.ts'
+import { listingsOf, slices } from './finds.ts'
 import { conflictsIn, merged } from './merge.ts'
-import { MIGRATIONS, type Migration, migrated } from './migrations.ts'
+import { MIGRATIONS, type Migration } from './migrations.ts'
+import { type Backup, KIND, type OpenedBackup, type OpenedRow, openBackup, type Refused } from './open-backup.ts'
 import { isRow, type Row } from './row.ts'
 import { isRecordOf, type RecordOf, type Stamp, TABLES, type TableName } from './schemas.ts'
-import { bringKeptLooks } from './shared-fields.ts'
+import { bringLook } from './shared-fields.ts'
+import { vouch } from './summaries.ts'
 
-const KIND = 'seam-reckoner-records'
-const file = z.object({
-  kind: z.literal(KIND),
-  version: z.int().check(z.positive()),
-  savedAt: z.string(),
-  device: z.string(),
-  tables: z.partialRecord(z.enum(TABLES), z.array(z.unknown())),
-  /** Rows that could not be read, as they came. */
-  setAside: z.array(z.unknown())
-})
-export type Backup = z.infer<typeof file>
+export { type Backup, LONGEST_FILE } from './open-backup.ts'
+
+/** So many rows are read, compared or written in one step. */
+const STEP = 250
+
+/** How far reading, writing or bringing in has come, in rows. */
+export type Told = (done: number) => void
 
 /** Everything saved, also deleted marks and what can't be read: as it is at one moment. */
-export async function exportBackup(records: Records, stamp: Stamp): Promise<Backup> {
+export async function exportBackup(records: Records, stamp: Stamp, told: Told = () => undefined): Promise<Backup> {
   return records.together('r', [...TABLES, 'setAside'], async (records) => {
     const tables: Backup['tables'] = {}
-    for (const table of TABLES) tables[table] = await records.rows(table).toArray()
+    let done = 0
+    for (const table of TABLES) {
+      const rows: unknown[] = []
+      for await (const slice of slices(records, table, STEP)) {
+        rows.push(...slice)
+        done += slice.length
+        told(done)
+      }
+      tables[table] = rows
+    }
     const setAside = await records.rows('setAside').toArray()
     return { kind: KIND, version: records.version, savedAt: stamp.now, device: stamp.device, tables, setAside }
   })
+}
+
+/** The text of a backup in pieces, which together are JSON.stringify of it. */
+export function* backupText(backup: Backup): Generator<string> {
+  const { kind, version, savedAt, device, tables, setAside } = backup
+  yield `{"kind":${JSON.stringify(kind)},"version":${version},"savedAt":${JSON.stringify(savedAt)},"device":${JSON.stringify(device)},"tables":{`
+  let isFirst = true
+  for (const table of TABLES) {
+    const rows = tables[table]
+    if (rows === undefined) continue
+    yield `${isFirst ? '' : ','}${JSON.stringify(table)}:[`
+    isFirst = false
+    for (let at = 0; at < rows.length; at += STEP) yield `${at === 0 ? '' : ','}${JSON.stringify(rows.slice(at, at + STEP)).slice(1, -1)}`
+    yield ']'
+  }
+  yield `},"setAside":${JSON.stringify(setAside)}}`
 }
 
 export interface Counted {
@@ -42,106 +65,123 @@ export interface Counted {
   /** Fields that both sides changed without knowing of each other. */
   conflicts: number
 }
-/** `not-ours`: JSON of something else. `newer`: saved by a later version. `too-long`, `too-deep`: no backup of ours is. Nothing was taken. */
-export type Refused = { ok: false; problem: 'not-json' | 'not-ours' | 'newer' | 'too-long' | 'too-deep' }
 export type Imported = ({ ok: true } & Counted) | Refused
 
-/** Longer than a backup of ten thousand listings with their texts at full length could be read in; characters. */
-export const LONGEST_FILE = 400_000_000
-/** Nested deeper than anything that is saved. */
-const DEEPEST = 200
-/** Counted up one by one no record comes near it; past it a row is no row of ours. */
-const MOST_REVISIONS = 2 ** 40
-
 /** What a backup file would change; nothing is written. */
-export const previewBackup = async (records: Records, text: string, stamp: Stamp): Promise<Imported> =>
-  bring(records, text, stamp, MIGRATIONS, false)
+export const previewBackup = async (records: Records, file: string | OpenedBackup, stamp: Stamp, told?: Told): Promise<Imported> =>
+  bring(records, file, { stamp, migrations: MIGRATIONS, write: false, told })
 
 /** Merges a backup file into what is here, all of it or nothing. A strange file is refused with its reason; rejects only as the database does. */
 export const importBackup = async (
   records: Records,
-  text: string,
+  file: string | OpenedBackup,
   stamp: Stamp,
-  migrations: readonly Migration[] = MIGRATIONS
-): Promise<Imported> => bring(records, text, stamp, migrations, true)
+  migrations: readonly Migration[] = MIGRATIONS,
+  told?: Told
+): Promise<Imported> => bring(records, file, { stamp, migrations, write: true, told })
 
-function opened(text: string, version: number): { ok: true; backup: Backup } | Refused {
-  if (text.length > LONGEST_FILE) return { ok: false, problem: 'too-long' }
-  let json: unknown
-  try {
-    json = JSON.parse(text)
-  } catch (error) {
-    return { ok: false, problem: error instanceof RangeError ? 'too-deep' : 'not-json' }
-  }
-  if (isDeeper(json, DEEPEST)) return { ok: false, problem: 'too-deep' }
-  const parsed = file.safeParse(json)
-  if (!parsed.success) return { ok: false, problem: 'not-ours' }
-  return parsed.data.version > version ? { ok: false, problem: 'newer' } : { ok: true, backup: parsed.data }
+interface Bringing {
+  stamp: Stamp
+  migrations: readonly Migration[]
+  write: boolean
+  told: Told | undefined
 }
 
-/** Is anything nested deeper? Without a call for each level, so that no depth is too much to ask. */
-function isDeeper(value: unknown, most: number): boolean {
-  let level: unknown[] = [value]
-  for (let depth = 0; level.length > 0; depth++) {
-    if (depth > most) return true
-    const below: unknown[] = []
-    for (const one of level) {
-      if (typeof one !== 'object' || one === null) continue
-      for (const inner of Object.values(one)) if (typeof inner === 'object' && inner !== null) below.push(inner)
-    }
-    level = below
-  }
-  return false
-}
-
-async function bring(records: Records, text: string, stamp: Stamp, migrations: readonly Migration[], write: boolean): Promise<Imported> {
-  const found = opened(text, records.version)
-  if (!found.ok) return found
-  const { backup } = found
+async function bring(records: Records, file: string | OpenedBackup, { stamp, migrations, write, told }: Bringing): Promise<Imported> {
+  const opened = typeof file === 'object' && 'tables' in file ? file : openBackup(file, records.version, migrations)
+  if (!opened.ok) return opened
   const count: Counted = { added: 0, replaced: 0, left: 0, setAside: 0, conflicts: 0 }
+  let done = 0
+  // one transaction from the first row to the last: the page goes on while the database works, and what breaks off leaves nothing
   await records.together(write ? 'rw' : 'r', [...TABLES, 'setAside'], async (records) => {
-    const now = migrated(backup.tables, backup.version, migrations)
     const asides = asidesOf(await records.rows('setAside').toArray(), stamp)
+    const touched: Touched = { looks: new Set(), listingsKept: new Set() }
+    let writing: PromiseLike<unknown> = Promise.resolve()
     for (const table of TABLES) {
-      const here = new Map((await records.rows(table).toArray()).map((row) => [idOf(row), row]))
-      const puts = new Map<string, object>()
-      for (const [place, raw] of (backup.tables[table] ?? []).entries()) {
-        const row = now[table]?.[place]
-        if (!isRecordOf(table, row) || row.revision > MOST_REVISIONS) asides.add({ from: table, row: raw })
-        else take(table, row, puts.get(row.id) ?? here.get(row.id), puts, asides)
+      const isEmpty = (await records.rows(table).count()) === 0
+      const coming = new Map<string, object>()
+      for (let at = 0; at < opened.tables[table].length; at += STEP) {
+        const slice = opened.tables[table].slice(at, at + STEP)
+        const here = isEmpty ? new Map<string, unknown>() : await rowsHere(records, table, slice)
+        const puts = new Map<string, object>()
+        for (const one of slice) {
+          if ('unreadable' in one) asides.add({ from: table, row: one.unreadable })
+          else take({ table, coming: one.row, here: coming.get(one.row.id) ?? here.get(one.row.id) }, { puts, asides, count })
+          if ('row' in one && puts.has(one.row.id)) coming.set(one.row.id, puts.get(one.row.id) ?? one.row)
+        }
+        // while one slice is being written the next is made ready
+        await writing
+        if (write) writing = records.rows(table).bulkPut([...puts.values()])
+        else await rowsHere(records, table, slice.slice(0, 1))
+        if (table === 'looks' || table === 'listingsKept') for (const id of puts.keys()) touched[table].add(id)
+        done += slice.length
+        told?.(done)
       }
-      if (write) await records.rows(table).bulkPut([...puts.values()])
     }
-    for (const raw of backup.setAside) asides.add(raw)
+    await writing
+    for (const raw of opened.setAside) asides.add(raw)
     count.setAside = asides.added.length
     if (!write) return
     await records.rows('setAside').bulkPut(asides.added)
-    await bringKeptLooks(records, stamp)
+    await bringTouchedLooks(records, touched, stamp)
   })
   return { ok: true, ...count }
+}
 
-  function take(table: TableName, coming: RecordOf<TableName>, here: unknown, puts: Map<string, object>, asides: Asides): void {
-    if (here === undefined) {
-      count.added++
-      puts.set(coming.id, withoutTab(table, coming))
-      return
-    }
-    if (!isRecordOf(table, here)) {
-      // a row that can't be read gives way to one that can, and is kept
-      asides.add({ from: table, row: here })
-      count.replaced++
-      puts.set(coming.id, withoutTab(table, coming))
-      return
-    }
-    const together = merged({ ...here }, { ...coming })
-    const row: unknown = isSame(together, here) ? here : inTab(table, together, here)
-    if (row === here || !isRecordOf(table, row)) {
-      count.left++
-      return
-    }
+/** The rows that are here of those that come. */
+async function rowsHere(records: Records, table: TableName, slice: readonly OpenedRow[]): Promise<Map<string, unknown>> {
+  const ids = [...new Set(slice.flatMap((one) => ('row' in one ? [one.row.id] : [])))]
+  const rows = await records.rows(table).bulkGet(ids)
+  return new Map(rows.flatMap((row) => (row === undefined ? [] : [[idOf(row), row] as const])))
+}
+
+/** One row that comes, beside what is here of it. */
+function take(
+  { table, coming, here }: { table: TableName; coming: RecordOf<TableName>; here: unknown },
+  { puts, asides, count }: { puts: Map<string, object>; asides: Asides; count: Counted }
+): void {
+  if (here === undefined) {
+    count.added++
+    puts.set(coming.id, withoutTab(table, coming))
+    return
+  }
+  if (!isRecordOf(table, here)) {
+    // a row that can't be read gives way to one that can, and is kept
+    asides.add({ from: table, row: here })
     count.replaced++
-    count.conflicts += conflictsIn(row).length - conflictsIn(here).length
-    puts.set(coming.id, row)
+    puts.set(coming.id, withoutTab(table, coming))
+    return
+  }
+  const together = merged({ ...here }, { ...coming })
+  const row: unknown = isSame(together, here) ? here : inTab(table, together, here)
+  if (row === here || !isRecordOf(table, row)) {
+    count.left++
+    return
+  }
+  count.replaced++
+  count.conflicts += conflictsIn(row).length - conflictsIn(here).length
+  vouch(row)
+  puts.set(coming.id, row)
+}
+
+interface Touched {
+  looks: Set<string>
+  listingsKept: Set<string>
+}
+
+/** Every kept look as its listing says, where one of the two came: a merge may have brought a newer revision of one alone. */
+async function bringTouchedLooks(records: Records, touched: Touched, stamp: Stamp): Promise<void> {
+  if (touched.looks.size + touched.listingsKept.size === 0) return
+  for await (const rows of slices(records, 'looks', STEP)) {
+    const looks = rows.flatMap((row) => {
+      const isHere = isRecordOf('looks', row) && row.deletedAt === null && row.keptId !== null
+      return isHere && (touched.looks.has(row.id) || touched.listingsKept.has(row.keptId ?? '')) ? [row] : []
+    })
+    const listings = new Map((await listingsOf(records, [...new Set(looks.map(({ keptId }) => keptId ?? ''))])).map((one) => [one.id, one]))
+    for (const look of looks) {
+      const listing = listings.get(look.keptId ?? '')
+      if (listing !== undefined) await bringLook(records, look, listing, stamp)
+    }
   }
 }
 

@@ -2,6 +2,7 @@
 import type { Records } from './database.ts'
 import { marked } from './merge.ts'
 import { type Fields, isRecordOf, type RecordOf, type Stamp, type TableName } from './schemas.ts'
+import { vouch } from './summaries.ts'
 import { Misfit } from './trouble.ts'
 
 /** What a change did; undo() takes it. */
@@ -99,6 +100,9 @@ export function revised<T extends TableName>(
 }
 
 function checked<T extends TableName>(table: T, row: unknown): RecordOf<T> {
-  if (isRecordOf(table, row)) return row
+  if (isRecordOf(table, row)) {
+    vouch(row)
+    return row
+  }
   throw new Misfit(`a record for ${table} does not fit its schema`)
 }

@@ -3,9 +3,11 @@ import { currentVersion, MIGRATIONS, type Migration } from './migrations.ts'
 import { keepPastRows, PAST, SNAPSHOTS } from './past-rows.ts'
 import type { Row } from './row.ts'
 import { TABLES, type TableName } from './schemas.ts'
+import { summing } from './summing.ts'
 import { troubleOf } from './trouble.ts'
 
-export type StoreName = TableName | 'setAside' | 'local' | typeof SNAPSHOTS | typeof PAST
+/** `summaries`, `verdicts` and `answers` are made of the others, and anew where they are missing (see summaries.ts, verdicts.ts). */
+export type StoreName = TableName | 'setAside' | 'local' | 'summaries' | 'verdicts' | 'answers' | typeof SNAPSHOTS | typeof PAST
 /** Everything that is saved, in one transaction. */
 export const EVERY_STORE: readonly StoreName[] = [...TABLES, 'setAside', 'local', SNAPSHOTS, PAST]
 
@@ -53,6 +55,7 @@ export async function openRecords(
     const own = currentVersion(migrations)
     if (Math.floor(installed) > own) return { ok: false, problem: 'newer', detail: `${Math.floor(installed)} > ${own}` }
     const db = new Dexie(name, OPTIONS)
+    db.use(summing)
     db.on('blocked', onBlocked)
     if (migrations.some(({ stores }) => PAST in stores)) keepPastRows(db, own)
     for (const { number, stores, change, together } of migrations) {

@@ -2,7 +2,7 @@
 import type { Reckoning, ReckonRequest } from '../reckon.ts'
 import { type Change, patch, put } from './change.ts'
 import type { Records } from './database.ts'
-import { all, one, where } from './find.ts'
+import { one, where } from './find.ts'
 import { siteOf } from './look-text.ts'
 import type { Fields, ListingKept, Look, Stamp } from './schemas.ts'
 import { bringLook, changeListing, changeLook, pushed, sharedOf } from './shared-fields.ts'
@@ -79,11 +79,4 @@ export async function openKept(records: Records, listingId: string, stamp: Stamp
     }
     return (await put(records, 'looks', fields, stamp)).after
   })
-}
-
-/** Every look; one whose listing was removed is kept no longer. */
-export async function looksNow(records: Records): Promise<Look[]> {
-  const [looks, listings] = await Promise.all([all(records, 'looks'), all(records, 'listingsKept')])
-  const there = new Set(listings.map(({ id }) => id))
-  return looks.map((look) => (look.keptId === null || there.has(look.keptId) ? look : { ...look, keptId: null }))
 }

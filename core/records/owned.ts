@@ -2,7 +2,7 @@
 import { type Change, patch, put } from './change.ts'
 import type { Records } from './database.ts'
 import { all, one } from './find.ts'
-import type { Fields, Person, Settings, Stamp } from './schemas.ts'
+import type { Fields, Settings, Stamp } from './schemas.ts'
 
 /** A person as first made, before anything is told. */
 export const NEW_PERSON: Fields<'people'> = {
@@ -49,9 +49,4 @@ export async function setSettings(records: Records, changes: Partial<Fields<'set
     }
     await put(records, 'settings', { ...FIRST_SETTINGS, ...changes }, stamp, SETTINGS_ID)
   })
-}
-
-/** Whose body counts: the one asked for, else the one set, else the first; null when there is nobody yet. */
-export function personFor(people: readonly Person[], asked: string | null, current: string | null): Person | null {
-  return people.find((person) => person.id === asked) ?? people.find((person) => person.id === current) ?? people[0] ?? null
 }

@@ -7,7 +7,7 @@ import { garmentFrom } from '../reading/request/garment-from.ts'
 import type { ReckonRequest } from '../reckon.ts'
 import type { Body, Fit } from '../wearer/body.ts'
 import type { Favourite, Wearer } from '../wearer/wearer.ts'
-import { personFor } from './owned.ts'
+import { personFor } from './person-for.ts'
 import { kindOf, type SavedRead } from './read-saved.ts'
 import type { BodyMeasurement, GarmentOwned, ListingKept, Look, Person, Settings } from './schemas.ts'
 

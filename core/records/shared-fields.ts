@@ -5,7 +5,7 @@
  */
 import { type Change, patch, undo } from './change.ts'
 import type { Records } from './database.ts'
-import { all, one, where } from './find.ts'
+import { one, where } from './find.ts'
 import { siteOf } from './look-text.ts'
 import type { Fields, ListingKept, Look, SharedFields, Stamp, UndoStep } from './schemas.ts'
 
@@ -102,15 +102,6 @@ export async function bringLook(
   const undoSteps = undone !== null && isStepOf(look.undo.at(-1), undone) ? look.undo.slice(0, -1) : pushed(look, before)
   const drafts = Object.fromEntries(Object.entries(look.drafts).filter(([name]) => !names.includes(name)))
   return (await patch(records, 'looks', look.id, { ...told, drafts, undo: undoSteps }, stamp))?.after ?? look
-}
-
-/** Every kept look as its listing says: after a merge, which may have brought a newer revision of one of the two alone. */
-export async function bringKeptLooks(records: Records, stamp: Stamp): Promise<void> {
-  const listings = new Map((await all(records, 'listingsKept')).map((listing) => [listing.id, listing]))
-  for (const look of await all(records, 'looks')) {
-    const listing = look.keptId === null ? undefined : listings.get(look.keptId)
-    if (listing !== undefined) await bringLook(records, look, listing, stamp)
-  }
 }
 
 async function writeListing(

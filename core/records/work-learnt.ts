@@ -3,10 +3,8 @@ import type { Plan } from '../plan/plan.ts'
 import type { Correction } from '../reading/reading.ts'
 import { type Reckoning, type ReckonRequest, reckon } from '../reckon.ts'
 import type { OwnFigure, Sewn } from '../worksheet/arrival.ts'
+import { isOwnFigure } from './own-figure.ts'
 import type { ListingKept, Look } from './schemas.ts'
-
-/** One's own figures among the corrections: those of a tape laid after it arrived. */
-export const isOwnFigure = (one: Correction): one is Extract<Correction, { add: unknown }> => 'add' in one && one.source === 'own'
 
 /** Girths around, mm. */
 export const ownFigures = (corrections: readonly Correction[]): OwnFigure[] =>

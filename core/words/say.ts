@@ -197,11 +197,16 @@ export const unitSign = ({ units, language }: Wording): string => worded(message
 function money(amount: number, wording: Wording): string {
   if (wording.currency === undefined) return plainAmount(amount, wording)
   try {
-    return new Intl.NumberFormat(localeOf(wording), { style: 'currency', currency: wording.currency }).format(amount)
+    return moneyFormat(`${localeOf(wording)} ${wording.currency}`).format(amount)
   } catch {
     return `${plainAmount(amount, wording)} ${wording.currency}`
   }
 }
+
+const moneyFormat = onceEach((key) => {
+  const [locale, currency = ''] = key.split(' ')
+  return new Intl.NumberFormat(locale, { style: 'currency', currency })
+})
 
 /** A day that was given as ISO date (2026-10-12), as it is written: 12 Oct, 12 Oct 2026. What is no date stays as it is. */
 function dayWords(iso: string, wording: Wording, withYear: boolean): string {

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url'
 import preact from '@preact/preset-vite'
 import { defineConfig, type Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
+import { engineMark } from './engine.mjs'
 import { languagesApart } from './languages-apart.ts'
 import { licences } from './licences.mjs'
 import { PAGE_POLICY } from './policy.mjs'
@@ -24,6 +25,7 @@ const headOfPage: Plugin = {
 export default defineConfig({
   root: at('../workroom'),
   base: './',
+  define: { __ENGINE__: JSON.stringify(engineMark()) },
   publicDir: at('../../public'),
   resolve: {
     alias: [{ find: /^(\.\.?\/)+platform\/extension\.ts$/, replacement: at('../platform/page.ts') }]

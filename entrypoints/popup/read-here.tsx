@@ -9,7 +9,7 @@ import { whoOf } from '../view/judge-look.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { panelActions } from '../view/panel-actions.ts'
 import { useJudged } from '../view/use-judged.ts'
-import { allLooks, useKept, useSaved, wholeWardrobe } from '../view/use-records.ts'
+import { useKept, useLook, useSaved, wholeWardrobe } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
 import { useWording } from '../view/wording-for.ts'
 
@@ -24,7 +24,6 @@ export function ReadHere({ records, stamp, saving, front }: PageProps & { front:
   const [stored, setStored] = useState<Look | null>(null)
   const [windowId, setWindowId] = useState<number | null>(null)
   const [failure, setFailure] = useState<unknown>(null)
-  const looks = useSaved(records, allLooks, setFailure)
   const wardrobe = useSaved(records, wholeWardrobe, setFailure)
   useTheme(wardrobe?.settings.theme ?? 'system')
   useEffect(() => {
@@ -38,7 +37,7 @@ export function ReadHere({ records, stamp, saving, front }: PageProps & { front:
   }, [records, stamp, front])
 
   // as it was stored, until it is followed: that takes another reading of the records
-  const followed = looks?.find(({ id }) => id === stored?.id) ?? null
+  const followed = useLook(records, stored?.id ?? null, setFailure)
   const isFollowed = useRef(false)
   isFollowed.current ||= followed !== null
   const look = isFollowed.current ? followed : stored

@@ -1,7 +1,9 @@
 /** The panel over what is saved: one look, whoever it is judged for, and where its page is. Used beside pages and in the workroom. */
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Place } from '../../components/judged.ts'
 import { Panel } from '../../components/panel/panel.tsx'
 import { WordsOf } from '../../components/words.tsx'
+import type { Correction } from '../../core/reading/reading.ts'
 import { kindOf } from '../../core/records/read-saved.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
@@ -23,7 +25,8 @@ export interface LookPanelProps extends PageProps {
 export function LookPanel({ records, stamp, saving, look, wardrobe, place, windowId }: LookPanelProps) {
   const wording = useWording(look, wardrobe)
   const kept = useKept(records, look, console.error)
-  const judgedLook = useJudged(look, wardrobe, wording, { place, kept })
+  const { asTyped, onTry } = useTyped(look)
+  const judgedLook = useJudged(asTyped, wardrobe, wording, { place, kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
   return (
     <WordsOf.Provider value={wording}>
@@ -33,7 +36,25 @@ export function LookPanel({ records, stamp, saving, look, wardrobe, place, windo
         judged={judgedLook?.judged ?? null}
         pasteDraft={pasteDraft()}
         {...panelActions({ stamp, saving, look, judgedLook, windowId })}
+        onTry={onTry}
       />
     </WordsOf.Provider>
   )
+}
+
+/**
+ * The look with a figure that is being typed: it is answered while the same corrections stand saved under it. Once they are others, what was
+ * typed is among them, or somebody changed them elsewhere: then what is saved counts, also when it is taken back later.
+ */
+export function useTyped(look: Look | null): { asTyped: Look | null; onTry: (corrections: Correction[] | null) => void } {
+  const [typed, setTyped] = useState<{ id: string; saved: string; corrections: Correction[] } | null>(null)
+  const saved = look === null ? '' : JSON.stringify(look.corrections)
+  const stands = look !== null && typed !== null && typed.id === look.id && typed.saved === saved
+  useEffect(() => {
+    if (!stands) setTyped(null)
+  }, [stands])
+  const asTyped = useMemo(() => (stands ? { ...look, corrections: typed.corrections } : look), [look, stands, typed])
+  const onTry = (corrections: Correction[] | null) =>
+    setTyped(look === null || corrections === null ? null : { id: look.id, saved, corrections })
+  return { asTyped, onTry }
 }

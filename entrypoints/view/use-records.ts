@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Status } from '../../core/ids/listing-statuses.ts'
 import { type Records, watch } from '../../core/records/database.ts'
 import { all, one } from '../../core/records/find.ts'
-import { looksNow } from '../../core/records/kept.ts'
+import { lookNow } from '../../core/records/look-now.ts'
 import { settingsOf } from '../../core/records/owned.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
@@ -26,7 +26,12 @@ export function useKept(records: Records, look: Look | null, onError: (error: un
   return keptId === null ? null : status
 }
 
-export const allLooks = (records: Records): Promise<Look[]> => looksNow(records)
+/** One look, followed; null: there is none, or not yet. */
+export function useLook(records: Records, id: string | null, onError: (error: unknown) => void): Look | null {
+  const query = useMemo(() => async (from: Records) => (id === null ? null : lookNow(from, id)), [id])
+  const look = useSaved(records, query, onError)
+  return look?.id === id ? look : null
+}
 
 export const wholeWardrobe = async (records: Records): Promise<Wardrobe> => ({
   people: await all(records, 'people'),

@@ -1,7 +1,7 @@
 /** The units and currency of whoever it is for, and the language: as chosen in the settings, else as the browser asks. */
 import { useEffect, useMemo } from 'preact/hooks'
 import { useSpoken } from '../../components/use-spoken.ts'
-import { personFor } from '../../core/records/owned.ts'
+import { personFor } from '../../core/records/person-for.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
 import { languageFor, spokenRow } from '../../core/words/languages.ts'

@@ -1,14 +1,19 @@
 /** The backup as a file of the browser's, and back. */
-import { exportBackup, type Imported, LONGEST_FILE } from '../../core/records/backup.ts'
+import { backupText, exportBackup, type Imported, LONGEST_FILE, type Told } from '../../core/records/backup.ts'
 import type { Records } from '../../core/records/database.ts'
 import type { Stamp } from '../../core/records/schemas.ts'
 import type { Values } from '../../core/words/reason.ts'
 
 /** Hands the file to the browser; gives its name. */
-export async function saveBackup(records: Records, stamp: Stamp): Promise<string> {
-  const backup = await exportBackup(records, stamp)
+export async function saveBackup(records: Records, stamp: Stamp, told?: Told): Promise<string> {
+  const backup = await exportBackup(records, stamp, told)
+  const pieces: string[] = []
+  for (const piece of backupText(backup)) {
+    pieces.push(piece)
+    if (pieces.length % 4 === 0) await rest()
+  }
   const name = `seam-reckoner-${stamp.now.slice(0, 10)}.json`
-  const address = URL.createObjectURL(new Blob([JSON.stringify(backup)], { type: 'application/json' }))
+  const address = URL.createObjectURL(new Blob(pieces, { type: 'application/json' }))
   const link = document.createElement('a')
   link.href = address
   link.download = name
@@ -17,6 +22,9 @@ export async function saveBackup(records: Records, stamp: Stamp): Promise<string
   setTimeout(() => URL.revokeObjectURL(address), 10_000)
   return name
 }
+
+/** The page goes on between two steps. */
+export const rest = (): Promise<void> => new Promise((rested) => setTimeout(rested))
 
 /** A file as text; null where it is past every bound (four bytes may be one character), '' where the browser can't read it. */
 export async function textOfFile(file: File): Promise<string | null> {

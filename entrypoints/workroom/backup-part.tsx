@@ -5,20 +5,33 @@ import { Planned, UnsettledPart, type UnsettledShown } from '../../components/wo
 import { type Counted, type Imported, importBackup, previewBackup } from '../../core/records/backup.ts'
 import type { Records } from '../../core/records/database.ts'
 import { unreadable } from '../../core/records/find.ts'
+import { type OpenedBackup, openBackupSlowly, type Refused } from '../../core/records/open-backup.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import { TABLES } from '../../core/records/schemas.ts'
 import { settle, unsettled } from '../../core/records/settle.ts'
 import { makeSnapshot } from '../../core/records/snapshots.ts'
 import { say, type Wording } from '../../core/words/say.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
-import { saidOf, saveBackup, textOfFile } from './backup-file.ts'
-import type { Everything } from './everything.ts'
+import { rest, saidOf, saveBackup, textOfFile } from './backup-file.ts'
 import { KeepingPart, noteBackup } from './keeping.tsx'
 import { SnapshotsHere } from './snapshots-here.tsx'
 import type { Done } from './workroom-actions.ts'
 
+const TOO_LONG: Refused = { ok: false, problem: 'too-long' }
+
+/** What is going on with a file, and how many rows are done. */
+interface Going {
+  code: string
+  done: number
+  /** null: it is not known. */
+  of: number | null
+}
+
 export interface BackupPartProps extends PageProps {
-  kept: Everything
+  kept: Wardrobe
+  /** How many finds there are. */
+  count: number
   wording: Wording
   /** This page, among others that are open. */
   page: string
@@ -26,31 +39,39 @@ export interface BackupPartProps extends PageProps {
   onError: (error: unknown) => void
 }
 
-export function BackupPart({ records, stamp, saving, kept, wording, page, onDone, onError }: BackupPartProps) {
+export function BackupPart({ records, stamp, saving, kept, count, wording, page, onDone, onError }: BackupPartProps) {
   const [outcome, setOutcome] = useState<readonly string[]>([])
-  const [planned, setPlanned] = useState<{ text: string; counts: Counted } | null>(null)
+  const [planned, setPlanned] = useState<{ opened: OpenedBackup; counts: Counted } | null>(null)
+  const [going, setGoing] = useState<Going | null>(null)
   const conflicts = useSaved(records, unsettled, onError)
   const tell = (imported: Imported) => setOutcome(saidOf(imported).map((one) => say(one, wording)))
   const plan = async (file: File) => {
     const text = await textOfFile(file)
-    const found: Imported = text === null ? { ok: false, problem: 'too-long' } : await previewBackup(records, text, stamp())
     setOutcome([])
-    setPlanned(found.ok && text !== null ? { text, counts: found } : null)
-    if (!found.ok) tell(found)
+    setPlanned(null)
+    const told = (done: number, of: number) => setGoing({ code: 'backup.going.read', done, of })
+    const opened = text === null ? TOO_LONG : await openBackupSlowly(text, records.version, { rest, told })
+    const found = opened.ok ? await previewBackup(records, opened, stamp()) : opened
+    setGoing(null)
+    if (opened.ok && found.ok) setPlanned({ opened, counts: found })
+    else tell(found)
   }
   const bring = () => {
     if (planned === null) return
+    const { opened } = planned
+    const told = (done: number) => setGoing({ code: 'backup.going.bring', done, of: opened.count })
     const act = async (records: Records) => {
       await makeSnapshot(records, 'import', stamp(), { by: page })
-      return importBackup(records, planned.text, stamp())
+      return importBackup(records, opened, stamp(), undefined, told)
     }
-    void saving.run(act, {
+    const brought = saving.run(act, {
       inForm: true,
       saved: (imported) => {
         setPlanned(null)
         tell(imported)
       }
     })
+    void brought.finally(() => setGoing(null))
   }
   const settled = ({ id, field, device, revision, table }: UnsettledShown, takes: 'now' | 'other') => {
     const its = TABLES.find((name) => name === table)
@@ -63,22 +84,28 @@ export function BackupPart({ records, stamp, saving, kept, wording, page, onDone
         people: kept.people.length,
         measures: kept.measures.length,
         garments: kept.garments.length,
-        listings: kept.listings.length
+        listings: count
       }}
       unreadable={lost ?? []}
       outcome={outcome}
       onSave={() =>
-        void saveBackup(records, stamp())
+        void saveBackup(records, stamp(), (done) => setGoing({ code: 'backup.going.save', done, of: null }))
           .then((name) => {
             noteBackup(stamp().now)
             onDone({ code: 'backup.saved', values: { name }, undo: null })
           })
           .catch(onError)
+          .finally(() => setGoing(null))
       }
-      onLoad={(file) => void plan(file).catch(onError)}
+      onLoad={(file) =>
+        void plan(file)
+          .catch(onError)
+          .finally(() => setGoing(null))
+      }
     >
       <KeepingPart />
-      {planned !== null && <Planned counts={planned.counts} onBring={bring} onLeave={() => setPlanned(null)} />}
+      {going !== null && <p role="status">{say({ code: going.code, values: { done: going.done, of: going.of ?? 0 } }, wording)}</p>}
+      {planned !== null && going === null && <Planned counts={planned.counts} onBring={bring} onLeave={() => setPlanned(null)} />}
       <UnsettledPart conflicts={conflicts ?? []} onSettle={settled} />
       <SnapshotsHere records={records} stamp={stamp} saving={saving} page={page} done={onDone} onError={onError} />
     </BackupPage>

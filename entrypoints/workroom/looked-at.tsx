@@ -2,28 +2,29 @@
 import { WithinMain } from '../../components/main-part.tsx'
 import { useWords } from '../../components/words.tsx'
 import { Empty, Headline } from '../../components/workroom/frame.tsx'
+import type { Records } from '../../core/records/database.ts'
+import { lastLook } from '../../core/records/look-now.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
 import { LookApart } from '../view/look-apart.tsx'
 import type { PageProps } from '../view/page-start.tsx'
-import { allLooks, useSaved } from '../view/use-records.ts'
-import type { Everything } from './everything.ts'
+import { useSaved } from '../view/use-records.ts'
 
 export interface LookedAtProps extends PageProps {
-  kept: Everything
+  kept: Wardrobe
   onError: (error: unknown) => void
 }
 
 /** The look that was read last and has something to read; null: there is none. */
-export const lastRead = (looks: readonly Look[]): Look | null =>
-  looks
-    .filter(({ text, structured, problem }) => problem === null && (text.trim() !== '' || structured.length > 0))
-    .reduce<Look | null>((last, look) => (last === null || look.capturedAt >= last.capturedAt ? look : last), null)
+export const lastRead = async (records: Records): Promise<{ look: Look | null }> => ({ look: await lastLook(records, isRead) })
+
+const isRead = ({ text, structured, problem }: Look): boolean => problem === null && (text.trim() !== '' || structured.length > 0)
 
 export function LookedAt({ records, stamp, saving, kept, onError }: LookedAtProps) {
   const { t } = useWords()
-  const looks = useSaved(records, allLooks, onError)
-  if (looks === null) return null
-  const look = lastRead(looks)
+  const last = useSaved(records, lastRead, onError)
+  if (last === null) return null
+  const { look } = last
   if (look === null) {
     return (
       <>

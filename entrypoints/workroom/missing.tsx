@@ -4,10 +4,11 @@ import { useWords } from '../../components/words.tsx'
 import type { PageName } from '../../components/workroom/frame.tsx'
 import type { Records } from '../../core/records/database.ts'
 import { countUnreadable } from '../../core/records/find.ts'
+import { countUnreadableFinds } from '../../core/records/finds.ts'
 import { useSaved } from '../view/use-records.ts'
 
 const counted = async (records: Records) => ({
-  listingsKept: await countUnreadable(records, 'listingsKept'),
+  listingsKept: await countUnreadableFinds(records),
   garmentsOwned: await countUnreadable(records, 'garmentsOwned'),
   people: await countUnreadable(records, 'people'),
   bodyMeasurements: await countUnreadable(records, 'bodyMeasurements')

@@ -3,17 +3,18 @@ import { WithinMain } from '../../components/main-part.tsx'
 import { useWords } from '../../components/words.tsx'
 import { PicturePart } from '../../components/workroom/wishlist/picture-part.tsx'
 import { openKept } from '../../core/records/kept.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import { LookApart } from '../view/look-apart.tsx'
 import type { PageProps } from '../view/page-start.tsx'
-import { allLooks, useSaved } from '../view/use-records.ts'
-import type { Everything } from './everything.ts'
+import { useLook } from '../view/use-records.ts'
 import { pictureFrom } from './picture-file.ts'
+import { useListings } from './use-answer.ts'
 import { cardAddress } from './wishlist-part.tsx'
 import { workAddress } from './work-part.tsx'
 import type { WorkroomActions } from './workroom-actions.ts'
 
 export interface OpenListingProps extends PageProps {
-  kept: Everything
+  kept: Wardrobe
   listingId: string
   actions: WorkroomActions
   onError: (error: unknown) => void
@@ -24,14 +25,14 @@ export function OpenListing({ records, stamp, saving, kept, listingId, actions, 
   const { t } = useWords()
   const [problem, setProblem] = useState<string | null>(null)
   const [lookId, setLookId] = useState<string | null>(null)
-  const looks = useSaved(records, allLooks, onError)
-  const listing = kept.listings.find((one) => one.id === listingId)
+  const listings = useListings(records, [listingId], onError)
+  const listing = listings?.[0]
   const there = listing !== undefined
   useEffect(() => {
     if (!there) return
     void saving.run((records) => openKept(records, listingId, stamp()), { saved: (look) => setLookId(look?.id ?? null) })
   }, [records, listingId, there])
-  const look = looks?.find(({ id }) => id === lookId) ?? null
+  const look = useLook(records, lookId, onError)
   const address = listing !== undefined && /^https?:\/\//i.test(listing.address) ? listing.address : null
   return (
     <div class="wr-open">
@@ -45,7 +46,7 @@ export function OpenListing({ records, stamp, saving, kept, listingId, actions, 
           </a>
         )}
       </p>
-      {!there && <p>{t('wishlist.gone')}</p>}
+      {listings !== null && !there && <p>{t('wishlist.gone')}</p>}
       {there && look !== null && (
         <WithinMain.Provider value>
           <LookApart records={records} stamp={stamp} saving={saving} look={look} wardrobe={kept} place="none" windowId={null} />

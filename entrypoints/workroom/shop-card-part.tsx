@@ -1,22 +1,25 @@
 /** The card for the shop of a kept listing, with its answer of now. */
 import { useWords } from '../../components/words.tsx'
 import { ShopCard } from '../../components/workroom/wishlist/shop-card.tsx'
-import type { ListingKept } from '../../core/records/schemas.ts'
-import type { AnswerNow } from './use-answers.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
+import type { PageProps } from '../view/page-start.tsx'
+import { useAnswer, useListings } from './use-answer.ts'
 import { listingShown } from './wishlist-part.tsx'
 
-export interface ShopCardPartProps {
-  listings: readonly ListingKept[]
-  answers: ReadonlyMap<string, AnswerNow>
+export interface ShopCardPartProps extends Pick<PageProps, 'records'> {
+  kept: Wardrobe
   listingId: string
+  onError: (error: unknown) => void
 }
 
-export function ShopCardPart({ listings, answers, listingId }: ShopCardPartProps) {
+export function ShopCardPart({ records, kept, listingId, onError }: ShopCardPartProps) {
   const { t, wording } = useWords()
   const currency = wording.currency ?? ''
-  const listing = listings.find(({ id }) => id === listingId)
-  const answer = answers.get(listingId) ?? null
-  const shown = listing === undefined ? null : listingShown(listing, answer, currency)
+  const listings = useListings(records, [listingId], onError)
+  const listing = listings?.[0]
+  const answer = useAnswer(listing ?? null, kept, wording)
+  if (listings === null) return null
+  const shown = listing === undefined ? null : listingShown(listing, answer ?? null, currency)
   return (
     <div>
       <p class="row noprint wr-to-others">

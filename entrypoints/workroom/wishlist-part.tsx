@@ -1,33 +1,56 @@
-/** The wishlist with its records: each kept listing with its answer of now. */
-import { useState } from 'preact/hooks'
+/** The wishlist with its records: each find by its summary and the answer kept with it, and what of that is to be worked out anew. */
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import { useWords } from '../../components/words.tsx'
 import type { ListingShown } from '../../components/workroom/shown.ts'
 import { WishlistPage } from '../../components/workroom/wishlist/wishlist-page.tsx'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { ListingKept } from '../../core/records/schemas.ts'
 import { platform } from '../platform/extension.ts'
+import type { PageProps } from '../view/page-start.tsx'
+import { AnswerFinds, NOTHING_TO_DO, type Progress } from './answer-finds.ts'
+import { FindsApart } from './finds-apart.ts'
+import type { FindsNow } from './finds-held.ts'
 import { pictureFrom } from './picture-file.ts'
-import type { AnswerNow } from './use-answers.ts'
+import type { AnswerNow } from './use-answer.ts'
+import { useFindsShown, useWearerMarks } from './use-finds.ts'
 import { addressOf } from './use-route.ts'
+import { useRows } from './use-rows.ts'
 import { workAddress } from './work-part.tsx'
 import type { WorkroomActions } from './workroom-actions.ts'
 
-export interface WishlistPartProps {
-  listings: readonly ListingKept[]
-  answers: ReadonlyMap<string, AnswerNow>
-  currency: string
+export interface WishlistPartProps extends Pick<PageProps, 'records'> {
+  kept: Wardrobe
+  finds: FindsNow
   /** Is there a body or a garment to set listings beside? */
   ready: boolean
   today: string
   actions: WorkroomActions
 }
 
-export function WishlistPart({ listings, answers, currency, ready, today, actions }: WishlistPartProps) {
-  const { t } = useWords()
+/** One for the page, kept while other parts of it are shown. */
+const apart = new FindsApart()
+
+export function WishlistPart({ records, kept, finds: now, ready, today, actions }: WishlistPartProps) {
+  const { t, wording } = useWords()
+  const currency = wording.currency ?? ''
+  const { finds, byId, count, isWhole, filled } = now
   const [pictureProblem, setPictureProblem] = useState<{ id: string; problem: string } | null>(null)
-  const titleOf = (id: string): string => listings.find((listing) => listing.id === id)?.title || t('wishlist.untitled')
+  const [inView, setInView] = useState<readonly string[]>([])
+  const wearer = useWearerMarks(kept)
+  const listings = useFindsShown(finds, wearer, currency)
+  const { rowOf, otherwiseWorded } = useRows(records, { finds: byId, inView, first: now.firstAnswers, wording })
+  const { progress, answering } = useAnswering(records)
+  useEffect(() => answering.want({ finds, wardrobe: kept, wearer, wording }), [answering, finds, kept, wearer, wording])
+  useEffect(() => answering.see(inView, otherwiseWorded), [answering, inView.join(), otherwiseWorded.join()])
+  const titleOf = (id: string): string => byId.get(id)?.summary.title || t('wishlist.untitled')
   return (
     <WishlistPage
-      listings={listings.map((listing) => listingShown(listing, answers.get(listing.id) ?? null, currency))}
+      listings={listings}
+      count={count}
+      isWhole={isWhole}
+      rowOf={rowOf}
+      onInView={setInView}
+      work={{ ...progress, filled, onStop: () => answering.stop(), onGoOn: () => answering.goOn() }}
       currency={currency}
       shop={platform.where === 'companion'}
       ready={ready}
@@ -52,10 +75,18 @@ export function WishlistPart({ listings, answers, currency, ready, today, action
   )
 }
 
+/** What works answers out anew while the wishlist is shown, and how far it is. */
+function useAnswering(records: PageProps['records']) {
+  const [progress, setProgress] = useState<Progress>(NOTHING_TO_DO)
+  const answering = useMemo(() => new AnswerFinds(records, apart.ask, setProgress), [records])
+  useEffect(() => () => answering.end(), [answering])
+  return { progress, answering }
+}
+
 /** Where a listing's card for the shop is. */
 export const cardAddress = (id: string): string => addressOf('card', id)
 
-/** A kept listing as the wishlist shows it; a price that the page tells in another currency than the person's stands apart. */
+/** A kept listing as its card shows it; a price that the page tells in another currency than the person's stands apart. */
 export function listingShown(listing: ListingKept, answer: AnswerNow | null, currency: string): ListingShown {
   const { money, price: told } = listing
   const isOwn = told === null || currency === '' || told.currency === '' || told.currency === currency

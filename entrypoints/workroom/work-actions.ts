@@ -5,11 +5,11 @@ import type { Correction } from '../../core/reading/reading.ts'
 import type { ReckonRequest } from '../../core/reckon.ts'
 import { type Change, patch } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
+import { isOwnFigure } from '../../core/records/own-figure.ts'
 import type { Person } from '../../core/records/schemas.ts'
 import { changeListing } from '../../core/records/shared-fields.ts'
 import { there } from '../../core/records/trouble.ts'
 import { beginSheet, finishWork, noteStep, tickStep } from '../../core/records/work.ts'
-import { isOwnFigure } from '../../core/records/work-learnt.ts'
 import { act, backListing, backOne, type Done, type Place } from './acts.ts'
 
 export interface WorkOf {

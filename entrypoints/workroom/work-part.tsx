@@ -10,34 +10,58 @@ import type { CutRead } from '../../core/garment/cut.ts'
 import { keyPoints } from '../../core/garment/key-points.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import type { Reckoning, ReckonRequest } from '../../core/reckon.ts'
-import { personFor } from '../../core/records/owned.ts'
+import { personFor } from '../../core/records/person-for.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { ListingKept, Look, Work } from '../../core/records/schemas.ts'
 import { asListed, ownFigures, plansOf, sewnOf } from '../../core/records/work-learnt.ts'
 import type { Wording } from '../../core/words/say.ts'
 import { besideSeller, inspectionFor, paceTaught, planChange, type SellerSd, sellerTaught } from '../../core/worksheet/arrival.ts'
 import { drawTemplates } from '../../core/worksheet/drawing/draw-templates.ts'
 import { worksheetFor } from '../../core/worksheet/worksheet.ts'
+import type { PageProps } from '../view/page-start.tsx'
 import type { Place } from './acts.ts'
-import type { Everything } from './everything.ts'
-import { type AnswerNow, requestNow } from './use-answers.ts'
+import type { Find } from './finds-held.ts'
+import { requestNow, useAnswer, useListings } from './use-answer.ts'
 import { addressOf } from './use-route.ts'
 import { workActions } from './work-actions.ts'
 
-export interface WorkPartProps {
-  kept: Everything
-  answers: ReadonlyMap<string, AnswerNow>
+export interface WorkPartProps extends Pick<PageProps, 'records'> {
+  kept: Wardrobe
+  finds: readonly Find[]
   listingId: string
+  onError: (error: unknown) => void
   place: Place
   today: string
 }
 
 export const workAddress = (listingId: string): string => addressOf('work', listingId)
 
-export function WorkPart({ kept, answers, listingId, place, today }: WorkPartProps) {
+/** A wardrobe, and the listings that its work teaches by: those measured again or sewn. */
+interface Everything extends Wardrobe {
+  listings: readonly ListingKept[]
+}
+
+export function WorkPart(props: WorkPartProps) {
+  const { records, finds, listingId, onError } = props
+  const teaching = useMemo(() => finds.filter(({ summary }) => summary.measured || summary.sewn), [finds])
+  const ids = teaching.map(({ summary }) => summary.id)
+  const listings = useListings(records, ids, onError)
+  const own = useListings(records, [listingId], onError)
+  if (listings === null || own === null) return null
+  return <OneWork {...props} kept={{ ...props.kept, listings }} listing={own[0]} wardrobe={props.kept} />
+}
+
+function OneWork({
+  kept,
+  wardrobe,
+  listing,
+  listingId,
+  place,
+  today
+}: Omit<WorkPartProps, 'kept'> & { kept: Everything; wardrobe: Wardrobe; listing: ListingKept | undefined }) {
   const { t, wording } = useWords()
   const [paper, setPaper] = useState<Paper>(paperHere)
-  const listing = kept.listings.find(({ id }) => id === listingId)
-  const answer = answers.get(listingId) ?? null
+  const answer = useAnswer(listing ?? null, wardrobe, wording)
   const frozen = listing?.work?.sheet ?? null
   const sheet = useMemo(
     () => (frozen === null || listing === undefined ? null : sheetFrom(frozen, paper, wording)),
@@ -45,6 +69,7 @@ export function WorkPart({ kept, answers, listingId, place, today }: WorkPartPro
   )
   if (listing === undefined) return <Only text={t('work.gone')} listingId={null} />
   const person = personFor(kept.people, listing.personId, kept.settings.personId)
+  if (answer === undefined) return null
   if (answer === null) return <Only text={t('work.nothing')} listingId={listingId} />
   const { request, reckoning } = answer
   const shown: WorkShown = {

@@ -11,20 +11,22 @@ import type { FirstDraft } from '../../components/workroom/first/first-draft.ts'
 import { DoneBar, Frame } from '../../components/workroom/frame.tsx'
 import { HelpPage } from '../../components/workroom/help/help-page.tsx'
 import { WardrobePage } from '../../components/workroom/wardrobe/wardrobe-page.tsx'
-import { personFor, setSettings } from '../../core/records/owned.ts'
+import { setSettings } from '../../core/records/owned.ts'
+import { personFor } from '../../core/records/person-for.ts'
+import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Person } from '../../core/records/schemas.ts'
 import { troubleOf } from '../../core/records/trouble.ts'
 import { say, type Wording } from '../../core/words/say.ts'
 import { platform } from '../platform/extension.ts'
 import { useFollowed } from '../view/look-apart.tsx'
 import type { PageProps } from '../view/page-start.tsx'
-import { allLooks, useSaved } from '../view/use-records.ts'
+import { useSaved, wholeWardrobe } from '../view/use-records.ts'
 import { useTheme } from '../view/use-theme.ts'
 import { useWording } from '../view/wording-for.ts'
 import { saveBackup } from './backup-file.ts'
 import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
-import { type Everything, everything } from './everything.ts'
+import type { FindsNow } from './finds-held.ts'
 import { FirstPart } from './first-part.tsx'
 import { BackupReminder, lastChange, noteBackup, PromiseNote } from './keeping.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
@@ -34,7 +36,7 @@ import { isSample } from './sample.ts'
 import { SettingsPart } from './settings-part.tsx'
 import { ShopCardPart } from './shop-card-part.tsx'
 import { useWentBackElsewhere } from './snapshots-here.tsx'
-import { type AnswerNow, useAnswers } from './use-answers.ts'
+import { useFindsHeld } from './use-finds.ts'
 import { addressOf, type Route, useRoute } from './use-route.ts'
 import { WishlistPart } from './wishlist-part.tsx'
 import { WorkPart } from './work-part.tsx'
@@ -44,7 +46,8 @@ export function Workroom({ records, stamp, saving }: PageProps) {
   const [failure, setFailure] = useState<unknown>(null)
   const [done, setDone] = useState<Done | null>(null)
   const [pageId] = useState(() => stamp().newId())
-  const kept = useSaved(records, everything, setFailure)
+  const kept = useSaved(records, wholeWardrobe, setFailure)
+  const finds = useFindsHeld(records, setFailure)
   const route = useRoute()
   const person = kept === null ? null : personFor(kept.people, null, kept.settings.personId)
   const wording = useWording(null, kept)
@@ -60,8 +63,9 @@ export function Workroom({ records, stamp, saving }: PageProps) {
 
   useWentBackElsewhere(records, pageId, setDone, setFailure)
   useFollowed(failure, () => saving.tell(records.ended() ?? troubleOf(failure)))
-  if (failure !== null && kept === null) return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
-  if (kept === null) return <p class="wr-alone">{t('workroom.loading')}</p>
+  if (failure !== null && (kept === null || finds === null))
+    return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
+  if (kept === null || finds === null) return <p class="wr-alone">{t('workroom.loading')}</p>
   return (
     <WordsOf.Provider value={wording}>
       <HelpPlace.Provider value="">
@@ -71,6 +75,7 @@ export function Workroom({ records, stamp, saving }: PageProps) {
           saving={saving}
           pageId={pageId}
           kept={kept}
+          finds={finds}
           person={person}
           route={route}
           wording={wording}
@@ -101,7 +106,8 @@ const OPEN_TO_ALL: ReadonlySet<Route['page']> = new Set(['backup', 'alterations'
 interface PartProps extends PageProps {
   /** This page, among others that are open. */
   pageId: string
-  kept: Everything
+  kept: Wardrobe
+  finds: FindsNow
   /** Whose things are shown; null: there is nobody yet. */
   person: Person | null
   route: Route
@@ -113,16 +119,15 @@ interface PartProps extends PageProps {
 
 /** The frame, and in it the part that the address names; where nothing is known of anybody, the first visit. */
 function Parts(props: PartProps) {
-  const { records, stamp, saving, pageId, kept, person, wording, actions, onDone, onError } = props
+  const { records, stamp, saving, pageId, kept, finds, person, wording, actions, onDone, onError } = props
   const { page, open } = props.route
   const { t } = useWords()
   /** The first visit was left for the full form. */
   const [skipped, setSkipped] = useState<FirstDraft | null>(null)
   /** What was typed into a body's fields and not yet taken, by person. */
   const [drafts, setDrafts] = useState<Readonly<Record<string, Drafts>>>({})
-  const answers = useAnswers(kept, wording)
   const drafted = useHeldDrafts(person)
-  const isNobody = kept.people.length === 0 && kept.listings.length === 0 && skipped === null
+  const isNobody = kept.people.length === 0 && finds.count === 0 && skipped === null
   const isFirst = page === 'first' || (isNobody && !OPEN_TO_ALL.has(page))
   const backup = () =>
     void saveBackup(records, stamp()).then((name) => {
@@ -142,14 +147,22 @@ function Parts(props: PartProps) {
           of={`${page} ${open ?? ''} ${isFirst} ${person?.id ?? ''}`}
           broken={(detail) => <BrokenPart detail={detail} onReload={() => location.reload()} onBackup={backup} />}
         >
-          {page !== 'backup' && open === null && !isFirst && <Reminders kept={kept} backup={page === 'wishlist'} />}
+          {page !== 'backup' && open === null && !isFirst && <Reminders kept={kept} finds={finds} backup={page === 'wishlist'} />}
           <Missing records={records} page={isFirst ? 'first' : page} onError={onError} />
           {isFirst && <First {...props} onSkipped={setSkipped} />}
           {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}
-          {!isFirst && page === 'wishlist' && <OnWishlist {...props} answers={answers} />}
-          {!isFirst && page === 'card' && <ShopCardPart listings={kept.listings} answers={answers} listingId={open ?? ''} />}
+          {!isFirst && page === 'wishlist' && <OnWishlist {...props} />}
+          {!isFirst && page === 'card' && <ShopCardPart records={records} kept={kept} listingId={open ?? ''} onError={onError} />}
           {!isFirst && page === 'work' && (
-            <WorkPart kept={kept} answers={answers} listingId={open ?? ''} place={{ stamp, saving, done: onDone }} today={localDate()} />
+            <WorkPart
+              records={records}
+              kept={kept}
+              finds={finds.finds}
+              listingId={open ?? ''}
+              place={{ stamp, saving, done: onDone }}
+              today={localDate()}
+              onError={onError}
+            />
           )}
           {!isFirst && page === 'look' && <LookedAt records={records} stamp={stamp} saving={saving} kept={kept} onError={onError} />}
           {page === 'alterations' && <AlterationsPage />}
@@ -166,13 +179,14 @@ function Parts(props: PartProps) {
             />
           )}
           {page === 'help' && <HelpPage topic={open} />}
-          {page === 'settings' && <SettingsPart kept={kept} person={person} answers={answers} actions={actions} />}
+          {page === 'settings' && <SettingsPart kept={kept} person={person} finds={finds.finds} actions={actions} />}
           {page === 'backup' && (
             <BackupPart
               records={records}
               stamp={stamp}
               saving={saving}
               kept={kept}
+              count={finds.count}
               wording={wording}
               page={pageId}
               onDone={onDone}
@@ -186,26 +200,25 @@ function Parts(props: PartProps) {
 }
 
 /** What keeps all this, where it is worth a word. */
-function Reminders({ kept: { people, measures, garments, listings }, backup }: { kept: Everything; backup: boolean }) {
+function Reminders({ kept: { people, measures, garments }, finds, backup }: { kept: Wardrobe; finds: FindsNow; backup: boolean }) {
+  const summaries = finds.finds.map(({ summary }) => summary)
   return (
     <>
-      <PromiseNote records={people.length + garments.length + listings.length} />
-      {backup && (
-        <BackupReminder records={listings.length + garments.length} changedAt={lastChange(people, measures, garments, listings)} />
-      )}
+      <PromiseNote records={people.length + garments.length + finds.count} />
+      {backup && <BackupReminder records={finds.count + garments.length} changedAt={lastChange(people, measures, garments, summaries)} />}
     </>
   )
 }
 
 /** The wishlist, or the listing of it that is open. */
-function OnWishlist(props: PartProps & { answers: ReadonlyMap<string, AnswerNow> }) {
-  const { records, stamp, saving, kept, person, answers, wording, actions, onError } = props
+function OnWishlist(props: PartProps) {
+  const { records, stamp, saving, kept, finds, person, actions, onError } = props
   const { open } = props.route
   return open === null ? (
     <WishlistPart
-      listings={kept.listings}
-      answers={answers}
-      currency={wording.currency ?? ''}
+      records={records}
+      kept={kept}
+      finds={finds}
       ready={ofPerson(kept.measures, person).length + ofPerson(kept.garments, person).length > 0}
       today={localDate()}
       actions={actions}
@@ -248,8 +261,8 @@ function First({ records, route, actions, onSkipped }: PartProps & { onSkipped: 
         })
       }
       onSaved={() =>
-        void allLooks(records).then((looks) => {
-          location.hash = addressOf(lastRead(looks) === null ? 'wishlist' : 'look')
+        void lastRead(records).then(({ look }) => {
+          location.hash = addressOf(look === null ? 'wishlist' : 'look')
         })
       }
     />

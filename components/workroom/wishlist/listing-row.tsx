@@ -1,6 +1,8 @@
 /** One kept listing: a row of the table where there is room, a ruled card below it. */
+
+import type { AnswerShown } from '../../../core/plan/answer/brief.ts'
 import { conditionShown } from '../../../core/plan/answer/conditions-said.ts'
-import type { GapShown, Reckoning } from '../../../core/reckon.ts'
+import type { GapShown } from '../../../core/reckon.ts'
 import { Day } from '../../day.tsx'
 import { ChanceTicks, sameInTens } from '../../tape/chance-ticks.tsx'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
@@ -11,11 +13,13 @@ import { useWords, type Words, wordsFor } from '../../words.tsx'
 import type { Saved } from '../drafts.tsx'
 import type { ListingShown, Status } from '../shown.ts'
 import { NotesField, StatusWord } from './in-row.tsx'
-import { chanceIfOf, chanceOf, conditionsOf, levelOf, minutesOf, planOf, spendOf, verdictOf } from './listing-order.ts'
+import { briefNow, chanceIfOf, chanceOf, conditionsOf, levelOf, minutesOf, planOf, spendOf, verdictOf } from './listing-order.ts'
 import { ListingThumb } from './listing-thumb.tsx'
 
 export interface ListingRowProps {
   listing: ListingShown
+  /** Where it stands in the list, from 0: told to those who can't see how long the list is. */
+  place: number
   /** ISO date. */
   today: string
   compared: boolean
@@ -37,11 +41,11 @@ const TAPES_SHOWN = 3
 const TAPE_WIDE = 76
 
 export function ListingRow(props: ListingRowProps) {
-  const { listing, today, compared, onCompare } = props
+  const { listing, place, today, compared, onCompare } = props
   const { t } = useWords()
   const title = listing.title || t('wishlist.untitled')
   return (
-    <tr class={listing.status === 'passed' ? 'wr-faint' : undefined} data-listing={listing.id}>
+    <tr class={listing.status === 'passed' ? 'wr-faint' : undefined} data-listing={listing.id} aria-rowindex={place + 2}>
       <td class="c-cp">
         <label class="wr-box">
           <input
@@ -61,7 +65,7 @@ export function ListingRow(props: ListingRowProps) {
           {title}
         </button>
         <span class="note wr-line">{[listing.site || t('wishlist.pasted'), ...listing.tags].join(' · ')}</span>
-        {listing.now !== null && (
+        {briefNow(listing) !== null && (
           <a class="wr-to-card" href={props.card}>
             {t('card.title')}
             <span class="sr"> {title}</span>
@@ -167,7 +171,8 @@ function VerdictCell({ listing }: { listing: ListingShown }) {
   const verdict = verdictOf(listing)
   if (verdict === null) return <p class="note">{t('wishlist.not-reckoned')}</p>
   const then = listing.verdictThen?.verdict ?? null
-  const changed = listing.now !== null && then !== null && listing.now.verdict !== then
+  const now = briefNow(listing)
+  const changed = now !== null && then !== null && now.verdict !== then
   const because = becauseWords(listing, words)
   return (
     <>
@@ -196,7 +201,7 @@ function becauseWords(listing: ListingShown, { t, wording }: Words): string | nu
 }
 
 /** The points that decide: those the plan moves, then those farthest out, then as the kind has them. */
-function Tapes({ now }: { now: Reckoning }) {
+function Tapes({ now }: { now: AnswerShown }) {
   const { t, figure } = useWords()
   const after = new Map(planOf({ now })?.after.map(({ point, mm }) => [point, mm]))
   const moved = (gap: GapShown): number => {

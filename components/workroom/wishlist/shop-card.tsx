@@ -1,7 +1,8 @@
 /** A card for the shop: what to measure there and what it must be, what is to do then, and the price that pays. For a phone, and for a quarter of a page. */
+
+import type { AnswerShown } from '../../../core/plan/answer/brief.ts'
 import { conditionShown } from '../../../core/plan/answer/conditions-said.ts'
 import type { Plan } from '../../../core/plan/plan.ts'
-import type { Reckoning } from '../../../core/reckon.ts'
 import { hasMessage } from '../../../core/words/say.ts'
 import { ChanceTicks, sameInTens } from '../../tape/chance-ticks.tsx'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'
@@ -48,7 +49,7 @@ export function ShopCard({ listing, onPrint }: ShopCardProps) {
 }
 
 /** Is there something to be done with it, or to be bought? */
-const isAdvised = ({ verdict }: Reckoning): boolean => verdict !== 'leave-it' && verdict !== 'too-little-told'
+const isAdvised = ({ verdict }: AnswerShown): boolean => verdict !== 'leave-it' && verdict !== 'too-little-told'
 
 function Verdict({ listing }: { listing: ListingShown }) {
   const { t } = useWords()

@@ -60,6 +60,9 @@ export const saving: Record<string, string> = {
   'backup.too-deep':
     'Diese Datei ist tiefer verschachtelt als jede Sicherung von Seam Reckoner. Geändert wurde nichts. Wähl die Datei, die „Sicherung speichern“ ' +
     'gemacht hat.',
+  'backup.going.read': 'Die Datei wird gelesen: {done} von {of}.',
+  'backup.going.bring': 'Wird übernommen: {done} von {of}. Gespeichert wird alles oder nichts.',
+  'backup.going.save': 'Was gespeichert ist, wird gesammelt: {done}.',
   'backup.planned':
     'Noch ist nichts geändert. Aus dieser Datei {added|one:käme|other:kämen} {added} hinzu, {replaced} {replaced|one:würde|other:würden} ' +
     'geändert, {left} {left|one:ist|other:sind} schon hier.',

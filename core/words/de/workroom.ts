@@ -249,6 +249,15 @@ export const workroom: Record<string, string> = {
   'wishlist.any': 'alle',
   'wishlist.found': '{count} {count|one:Angebot|other:Angebote} gezeigt.',
   'wishlist.none-found': 'Kein gemerktes Angebot hat das alles. Tipp weniger Wörter ein oder zeig alle wieder.',
+  'wishlist.many':
+    'Gezeichnet sind nur die Zeilen in der Nähe des Bildschirms, andere sieht die Suche des Browsers nicht: Such Wörter mit „Suchen“.',
+  'wishlist.printed':
+    'Zeilen {from} bis {to} von {count}: die in der Nähe des Bildschirms. Für andere scroll dorthin oder filtere die Liste.',
+  'wishlist.made-ready': 'Die Liste wird vorbereitet: {done} von {count}.',
+  'wishlist.answers.going': 'Antworten werden ausgerechnet: {done} von {of}.',
+  'wishlist.answers.stopped': 'Angehalten: {done} von {of} Antworten sind ausgerechnet. Die anderen stehen da, wie sie gemerkt wurden.',
+  'wishlist.answers.stop': 'Anhalten',
+  'wishlist.answers.go-on': 'Weiter',
   'wishlist.head.compare': 'Vergleichen',
   'wishlist.head.outline': 'Bild',
   'wishlist.head.garment': 'Stück',

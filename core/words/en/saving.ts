@@ -51,6 +51,9 @@ export const saving = {
   'backup.too-long': 'This file is larger than any backup of Seam Reckoner. Nothing was changed. Choose the file that Save a backup made.',
   'backup.too-deep':
     'This file is built deeper than any backup of Seam Reckoner. Nothing was changed. Choose the file that Save a backup made.',
+  'backup.going.read': 'Reading the file: {done} of {of}.',
+  'backup.going.bring': 'Bringing it in: {done} of {of}. It is saved whole or not at all.',
+  'backup.going.save': 'Collecting what is saved: {done}.',
   'backup.planned':
     'Nothing is changed yet. From this file: {added} would be added, {replaced} changed, {left} {left|one:is|other:are} here already.',
   'backup.planned.set-aside':

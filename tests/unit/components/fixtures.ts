@@ -20,7 +20,6 @@ export const keptListing = (over: Partial<ListingShown> = {}): ListingShown => (
   id: 'l',
   title: 'Grey trousers',
   site: 'second-rail.example',
-  address: '',
   keptAt: '2026-03-01T09:00:00.000Z',
   price: 24,
   kind: 'trousers',

@@ -5,6 +5,7 @@ import { deviceId, openRecords, watch } from '../../../core/records/database.ts'
 import { all } from '../../../core/records/find.ts'
 import { checkMigrations, MIGRATIONS, type Migration, migrated } from '../../../core/records/migrations.ts'
 import { NEW_PERSON } from '../../../core/records/owned.ts'
+import { TABLES } from '../../../core/records/schemas.ts'
 import { clock, freshName, freshRecords, WREN } from './fixtures.ts'
 
 const NEXT: Migration = {
@@ -19,7 +20,7 @@ describe('versions', () => {
   test('a new database has every table', async () => {
     const records = await freshRecords()
     expect(records.db.tables.map((table) => table.name).sort()).toEqual(
-      ['people', 'bodyMeasurements', 'garmentsOwned', 'listingsKept', 'looks', 'settings', 'setAside', 'local', 'snapshots', 'past'].sort()
+      [...TABLES, 'setAside', 'local', 'summaries', 'verdicts', 'answers', 'snapshots', 'past'].sort()
     )
     expect(records.version).toBe(MIGRATIONS.length)
   })

@@ -5,7 +5,8 @@ import { patch, put, remove } from '../../../core/records/change.ts'
 import { all, one, unreadable } from '../../../core/records/find.ts'
 import { keepLook, openKept } from '../../../core/records/kept.ts'
 import { choose, keepDraft, storeLook } from '../../../core/records/looks.ts'
-import { markFavourite, personFor, setSettings, settingsOf } from '../../../core/records/owned.ts'
+import { markFavourite, setSettings, settingsOf } from '../../../core/records/owned.ts'
+import { personFor } from '../../../core/records/person-for.ts'
 import { clock, freshRecords, owned, seen, there, WREN } from './fixtures.ts'
 
 const reckoning: Reckoning = {

@@ -9,7 +9,7 @@ import { readSaved } from '../../../core/records/read-saved.ts'
 import { favouriteFor, listingRequest } from '../../../core/records/request-for.ts'
 import type { BodyMeasurement, Fields, GarmentOwned, Person } from '../../../core/records/schemas.ts'
 import { wholeWardrobe } from '../../../entrypoints/view/use-records.ts'
-import { requestNow } from '../../../entrypoints/workroom/use-answers.ts'
+import { requestNow } from '../../../entrypoints/workroom/use-answer.ts'
 import { clock, freshRecords, owned, there, WREN } from './fixtures.ts'
 
 /** Four centimetres less at the waist, the rest alike. */

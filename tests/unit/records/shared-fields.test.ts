@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest'
 import { exportBackup, importBackup } from '../../../core/records/backup.ts'
 import { patch } from '../../../core/records/change.ts'
 import { all, one } from '../../../core/records/find.ts'
-import { keepLook, looksNow, openKept } from '../../../core/records/kept.ts'
+import { keepLook, openKept } from '../../../core/records/kept.ts'
+import { lookNow } from '../../../core/records/look-now.ts'
 import { choose, keepDraft, pasteInto, storeLook, undoChoice } from '../../../core/records/looks.ts'
 import type { LookChoices } from '../../../core/records/schemas.ts'
 import { changeListing, sharedOf } from '../../../core/records/shared-fields.ts'
@@ -162,10 +163,10 @@ describe('removed and brought back', () => {
     const { records, stamp, lookId, listingId, actions, takeBack, listing } = await kept()
     await choose(records, lookId, { fit: 'loose' }, stamp())
     await actions.removeListing(listingId, 'Flannels')
-    expect(await looksNow(records)).toMatchObject([{ id: lookId, fit: 'loose', keptId: null }])
+    expect(await lookNow(records, lookId)).toMatchObject({ id: lookId, fit: 'loose', keptId: null })
     await choose(records, lookId, { answers: [ANSWER] }, stamp())
     expect(await takeBack()).toBe(true)
-    expect(await looksNow(records)).toMatchObject([{ keptId: listingId }])
+    expect(await lookNow(records, lookId)).toMatchObject({ keptId: listingId })
     expect(await listing()).toMatchObject({ fit: 'loose', answers: [ANSWER] })
   })
 

@@ -115,8 +115,11 @@ test('prices are asked for the jobs that came up, or have one; the others are fo
 
 test('the jobs that came up are those of the plans now, and of the answers when listings were kept', () => {
   const then = { at: '', verdict: 'alters-to-fit' as const, chance: null, level: null, minutes: null, spend: null }
-  const listings = [{ id: 'a', verdictThen: { ...then, jobs: ['leg-taper', 'waist-in-darts'] } }]
-  expect(jobsMet({ listings } as unknown as Parameters<typeof jobsMet>[0], new Map())).toEqual(['waist-in-darts', 'leg-taper'])
+  const finds = [
+    { summary: { verdictThen: { ...then, jobs: ['leg-taper'] } }, verdict: null },
+    { summary: { verdictThen: null }, verdict: { jobs: ['waist-in-darts'] } }
+  ]
+  expect(jobsMet(finds as unknown as Parameters<typeof jobsMet>[0])).toEqual(['waist-in-darts', 'leg-taper'])
 })
 
 test('with nobody there yet, look and language can be set all the same', () => {

@@ -1,13 +1,15 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Units } from '../../core/length.ts'
 import { languageComing, withLanguages } from '../../core/reading/text/lexicons.ts'
 import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
+import type { Records } from '../../core/records/database.ts'
+import { listingsOf } from '../../core/records/finds.ts'
 import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
 import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
 import type { ListingKept } from '../../core/records/schemas.ts'
 import type { Wording } from '../../core/words/say.ts'
+import { useSaved } from '../view/use-records.ts'
 import { wordingFor } from '../view/wording-for.ts'
-import type { Everything } from './everything.ts'
 
 /** What a kept listing asks now, and the answer. */
 export interface AnswerNow {
@@ -31,59 +33,47 @@ function readOnce(listing: ListingKept, units: Units): SavedRead {
   return read
 }
 
-const known = new Map<string, Reckoning>()
-/** More answers than this are not held on to. */
-const KNOWN_MOST = 1000
-
 /** The answer of one listing; null where there is none, also where working it out fails: it is then shown as it was when kept. */
 export function answerNow(listing: ListingKept, kept: Wardrobe, { units, currency, language }: Wording): AnswerNow | null {
   try {
     const request = requestNow(listing, kept)
     if (request === null) return null
-    const key = JSON.stringify([request, units, currency ?? '', language ?? ''])
-    let reckoning = known.get(key)
-    if (reckoning === undefined) {
-      reckoning = reckon(request, {
-        units,
-        ...(language === undefined ? {} : { language }),
-        ...(currency === undefined ? {} : { currency })
-      })
-      if (known.size >= KNOWN_MOST) known.clear()
-      known.set(key, reckoning)
-    }
-    return { request, reckoning }
+    const worded = { ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) }
+    return { request, reckoning: reckon(request, { units, ...worded }) }
   } catch (error) {
     if (languageComing(error) !== null) throw error
     console.error(error)
     return null
   }
 }
-/**
- * The answers of the kept listings, reckoned one after another between other work, and again only when something they
- * stand on has changed.
- */
-export function useAnswers(kept: Everything | null, wording: Wording): ReadonlyMap<string, AnswerNow> {
-  const [answers, setAnswers] = useState<ReadonlyMap<string, AnswerNow>>(new Map())
+
+/** The whole answer of the one listing that a page is about, worked out after the page has been painted; undefined: not yet; null: there is none. */
+export function useAnswer(listing: ListingKept | null, kept: Wardrobe, wording: Wording): AnswerNow | null | undefined {
+  const [answer, setAnswer] = useState<{ id: string; now: AnswerNow | null } | null>(null)
   const { units, currency, language } = wording
   useEffect(() => {
-    if (kept === null) return
-    let stopped = false
-    const work = async () => {
-      const next = new Map<string, AnswerNow>()
-      for (const listing of kept.listings) {
-        await new Promise((rested) => setTimeout(rested))
-        if (stopped) return
-        const answer = await withLanguages(() => answerNow(listing, kept, wording))
-        if (answer === null) continue
-        next.set(listing.id, answer)
-        setAnswers(new Map(next))
-      }
-      if (!stopped) setAnswers(next)
-    }
-    void work()
+    if (listing === null) return
+    let isWanted = true
+    const working = setTimeout(() => {
+      withLanguages(() => answerNow(listing, kept, wording)).then(
+        (now) => isWanted && setAnswer({ id: listing.id, now }),
+        (error) => {
+          // the phrases of its language can't be had
+          console.error(error)
+          if (isWanted) setAnswer({ id: listing.id, now: null })
+        }
+      )
+    })
     return () => {
-      stopped = true
+      isWanted = false
+      clearTimeout(working)
     }
-  }, [kept, units, currency, language])
-  return answers
+  }, [listing, kept, units, currency, language])
+  return answer !== null && answer.id === listing?.id ? answer.now : undefined
+}
+
+/** Kept listings by their ids, in that order, followed as they change; null while they are first asked for. */
+export function useListings(records: Records, ids: readonly string[], onError: (error: unknown) => void): ListingKept[] | null {
+  const query = useMemo(() => (records: Records) => listingsOf(records, ids), [ids.join()])
+  return useSaved(records, query, onError)
 }

@@ -42,7 +42,22 @@ const WITH_EARLIER_STATES: Layout = {
   snapshots: { keyPath: 'key', indexes: {} },
   past: { keyPath: 'key', indexes: { '[snapshot+weight]': ['snapshot', 'weight'] } }
 }
-const LAYOUTS: readonly Layout[] = [FIRST, FIRST, FIRST, FIRST, FIRST, FIRST, WITH_EARLIER_STATES]
+const FINDS_BESIDE: Layout = {
+  ...WITH_EARLIER_STATES,
+  summaries: { keyPath: 'id', indexes: { 'written': 'written', '[state+keptAt]': ['state', 'keptAt'], 'conflicts': 'conflicts' } },
+  verdicts: ofId('written'),
+  answers: ofId(),
+  looks: {
+    keyPath: 'id',
+    indexes: {
+      ...ofId('windowId', 'tabId', 'address', 'pageAddress', 'keptId', 'capturedAt').indexes,
+      '[windowId+page]': ['windowId', 'page'],
+      '[windowId+capturedAt]': ['windowId', 'capturedAt'],
+      '[tabId+capturedAt]': ['tabId', 'capturedAt']
+    }
+  }
+}
+const LAYOUTS: readonly Layout[] = [FIRST, FIRST, FIRST, FIRST, FIRST, FIRST, WITH_EARLIER_STATES, FINDS_BESIDE]
 /** The browser's own number of a version. */
 const NATIVE = 10
 

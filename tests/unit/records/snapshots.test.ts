@@ -157,9 +157,12 @@ describe('going back', () => {
       stamp()
     )
     expect(await previewRestore(records, made.key)).toEqual({ back: 0, changed: 2, removed: 0 })
+    expect(await records.rows('summaries').get(listing.id)).toMatchObject({ notes: 'changed' })
     await restore(records, made.key, stamp())
     expect(await one(records, 'looks', look.id)).toMatchObject({ notes: '', tabId: 77, page: 'behind' })
     expect(await one(records, 'listingsKept', listing.id)).toMatchObject({ notes: '' })
+    // and what a list shows of it
+    expect(await records.rows('summaries').get(listing.id)).toMatchObject({ state: 'there', notes: '' })
     // what is looked at in another tab just now is nobody's mistake
     expect(await one(records, 'looks', other.id)).not.toBeNull()
   })

@@ -76,10 +76,12 @@ const isRescue = ({ alterations }: Plan): boolean => alterations.some(({ rescue 
 export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>): Plan | null =>
   reckoning?.plans.find((plan) => choiceOf(plan, reckoning.plans) === aim) ?? reckoning?.plans[0] ?? null
 
-/** Reasons about money stand beside the money, what the untold must be in a line of its own, all others under the verdict. */
+/** Reasons about money stand beside the money, why the chance is low beside the chance, what the untold must be in a line of its own, all others under the verdict. */
 const aboutMoney = ({ code }: { code: string }): boolean => code.startsWith('worth.')
 const CONDITIONAL = 'verdict.if'
-const standsUnderVerdict = (reason: { code: string }): boolean => !aboutMoney(reason) && reason.code !== CONDITIONAL
+const WHY_LOW = 'verdict.doubts'
+const standsUnderVerdict = (reason: { code: string }): boolean =>
+  !aboutMoney(reason) && reason.code !== CONDITIONAL && reason.code !== WHY_LOW
 export function verdictReasons({
   reckoning,
   reading,
@@ -101,6 +103,16 @@ export function conditionalReason({
 }: Pick<Judged, 'reckoning' | 'reading' | 'corrections'>): Reason | null {
   if (sizeToChoose({ reading, corrections }) !== null) return null
   return reckoning?.because.find(({ code }) => code === CONDITIONAL) ?? null
+}
+/**
+ * Why the chance is low, as a sentence, and what costs most of it as a clause; null: it is not low, or what the untold must be says it already, or a
+ * size is still to be chosen.
+ */
+export function whyLow({ reckoning, reading, corrections }: Pick<Judged, 'reckoning' | 'reading' | 'corrections'>) {
+  const [first, ...others] = reckoning?.doubts ?? []
+  const isSaid = ({ point }: { point: string }): boolean => reckoning?.conditions.some((one) => one.point === point) ?? false
+  if (first === undefined || [first, ...others].every(isSaid) || sizeToChoose({ reading, corrections }) !== null) return null
+  return { sentence: reckoning?.because.find(({ code }) => code === WHY_LOW)?.text ?? '', most: first.because.text }
 }
 /** What to do where the text measures several sizes and the one for sale is not chosen yet; null: nothing. */
 export const sizeToChoose = ({ reading, corrections }: Pick<Judged, 'reading' | 'corrections'>): string | null =>

@@ -56,7 +56,7 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, .
       )}
       <p class="why">{asSentences(why)}</p>
       <ConditionLine judged={judged} whole={!short} />
-      <Facts judged={judged} />
+      <Facts judged={judged} short={short} />
       {verdict !== 'wears-as-is' && verdict !== 'alters-to-fit' && <WouldFit judged={judged} short={short} />}
       {own !== undefined && (
         <div class="ask">

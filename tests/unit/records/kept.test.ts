@@ -19,6 +19,7 @@ const reckoning: Reckoning = {
   conditions: [],
   chanceIf: null,
   wearsAs: null,
+  doubts: [],
   because: [],
   gaps: [],
   asItIs: { misfit: [], chance: 0.1 },

@@ -1,6 +1,7 @@
 /** What a popup and a panel are given: a listing as read, what the person set right, and the answer. Made by the page, drawn by the components. */
 import type { CutRead } from '../core/garment/cut.ts'
 import type { Made } from '../core/garment/garment-input.ts'
+import type { AlterationId } from '../core/ids/alterations.ts'
 import type { GarmentKind } from '../core/ids/kinds.ts'
 import type { Status } from '../core/ids/listing-statuses.ts'
 import type { Aim, Plan } from '../core/plan/plan.ts'
@@ -53,6 +54,8 @@ export interface Judged {
   aim: PlanChoice | null
   /** The hardest level of work that the person does alone, 1 to 5. */
   level: number
+  /** Does work go to a tailor, and what does that one ask for a job? The person's own figures. */
+  tailor: { atHand: boolean; prices: Readonly<Partial<Record<AlterationId, number>>> }
   money: { price: number | null; postage: number | null; worth: number | null }
   notes: string
   /** How it stands on the wishlist; null: it is not there. */

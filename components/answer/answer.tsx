@@ -1,4 +1,5 @@
 /** The answer first, in one screen: verdict, condition, one sentence, three facts, the one question, two actions. Popup and panel show the same. */
+import type { ComponentChildren } from 'preact'
 import type { Verdict } from '../../core/ids/verdicts.ts'
 import { sellersQuestions } from '../../core/plan/ask/message.ts'
 import { LIKELY } from '../../core/plan/keys.ts'
@@ -19,6 +20,10 @@ export interface AnswerProps extends KeepActions {
   onBody: () => void
   /** In a small window: the same words, and nothing to open. */
   short?: boolean
+  /** In a small window: leads to where the tailor's price is entered. */
+  onEnterPrice?: () => void
+  /** Where the tailor's price is entered, right here. */
+  tailorPart?: ComponentChildren
   /** Brings "what the seller answered" into view; not there: it can't be entered here. */
   onEnterAnswer?: () => void
 }
@@ -32,7 +37,7 @@ const DOUBTED: ReadonlySet<Verdict> = new Set<Verdict>(['wears-as-is', 'alters-t
 /** More sentences than these are read by nobody in a small window. */
 const MOST_SHORT = 2
 
-export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, ...acts }: AnswerProps) {
+export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, onEnterPrice, tailorPart, ...acts }: AnswerProps) {
   const { t } = useWords()
   const { reckoning } = judged
   if (reckoning === null) return null
@@ -56,7 +61,8 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, .
       )}
       <p class="why">{asSentences(why)}</p>
       <ConditionLine judged={judged} whole={!short} />
-      <Facts judged={judged} short={short} />
+      <Facts judged={judged} short={short} {...(onEnterPrice === undefined ? {} : { onEnterPrice })} />
+      {tailorPart}
       {verdict !== 'wears-as-is' && verdict !== 'alters-to-fit' && <WouldFit judged={judged} short={short} />}
       {own !== undefined && (
         <div class="ask">

@@ -27,7 +27,7 @@ function isOfOtherHands(judged: Judged): boolean {
 }
 
 /** Three facts in one ruled line. What is to be left has no work to it: its chance is that of doing nothing. */
-export function Facts({ judged, short }: { judged: Judged; short: boolean }) {
+export function Facts({ judged, short, onEnterPrice }: { judged: Judged; short: boolean; onEnterPrice?: () => void }) {
   const words = useWords()
   const { t } = words
   // what can't be judged, or is to be left, has no work to it
@@ -48,6 +48,11 @@ export function Facts({ judged, short }: { judged: Judged; short: boolean }) {
           <dd>
             {cost.figure}
             {cost.note !== '' && <small>{cost.note}</small>}
+            {cost.isUnpriced === true && onEnterPrice !== undefined && (
+              <button type="button" class="btn bare" onClick={onEnterPrice}>
+                {t('cost.enter-tailor')}
+              </button>
+            )}
           </dd>
         </div>
         <div>

@@ -6,6 +6,7 @@ import type { Fit } from '../../core/wearer/body.ts'
 import { Answer } from '../answer/answer.tsx'
 import { conditionsSaid } from '../answer/condition-line.tsx'
 import type { KeepActions } from '../answer/keep-acts.tsx'
+import { type TailorActions, TailorPart } from '../answer/tailor-part.tsx'
 import { HelpLink } from '../help-link.tsx'
 import { type Judged, type PlanChoice, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
@@ -26,7 +27,7 @@ import { TakenAsGiven } from './taken-as-given.tsx'
 import { WhatMoves } from './what-moves.tsx'
 
 /** Everything a person can do in the panel. */
-export interface PanelActions extends KeepActions {
+export interface PanelActions extends KeepActions, TailorActions {
   onWho: (personId: string, fit: Fit) => void
   onFavourite: (favouriteId: string | null) => void
   onCorrections: (corrections: Correction[]) => void
@@ -130,6 +131,7 @@ function Body(props: PanelProps & { judged: Judged }) {
           onWishlist={props.onWishlist}
           onEnterAnswer={() => setAsked(asked + 1)}
           onBody={() => props.onWorkroom('body')}
+          tailorPart={<TailorPart judged={judged} onTailor={props.onTailor} onTailorPrice={props.onTailorPrice} onDraft={props.onDraft} />}
         />
       )}
       <CutLine judged={judged} onCorrections={props.onCorrections} />

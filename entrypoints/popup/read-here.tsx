@@ -1,10 +1,12 @@
 import { useEffect, useState } from 'preact/hooks'
+import { GO_TO, TAILOR_PRICE } from '../../components/answer/go-to.ts'
 import { Popup } from '../../components/popup/popup.tsx'
 import { WordsOf } from '../../components/words.tsx'
+import { keepDraft } from '../../core/records/looks.ts'
 import { kindOf } from '../../core/records/read-saved.ts'
 import { openPanel } from '../background/open-panel.ts'
 import { captureTab, frontTab } from '../capture/capture-tab.ts'
-import { whoOf } from '../view/judge-look.ts'
+import { personOf, whoOf } from '../view/judge-look.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { panelActions } from '../view/panel-actions.ts'
 import { useJudged } from '../view/use-judged.ts'
@@ -35,7 +37,8 @@ export function ReadHere({ records, stamp, saving }: PageProps) {
   const kept = useKept(records, look, setFailure)
   const judgedLook = useJudged(look, wardrobe, wording, { place: 'here', kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
-  const actions = panelActions({ stamp, saving, look, judgedLook, windowId })
+  const person = wardrobe === null ? null : personOf(look, wardrobe)
+  const actions = panelActions({ stamp, saving, look, judgedLook, person, windowId })
   return (
     <WordsOf.Provider value={wording}>
       <Popup
@@ -47,6 +50,12 @@ export function ReadHere({ records, stamp, saving }: PageProps) {
           if (windowId === null) return
           openPanel(windowId)
           close()
+        }}
+        onEnterPrice={() => {
+          if (windowId === null || look === null) return
+          // only within the press; the panel finds the mark in the look, whether it is open already or not
+          openPanel(windowId)
+          void saving.run((records) => keepDraft(records, look.id, GO_TO, TAILOR_PRICE, stamp())).then(() => close())
         }}
       />
     </WordsOf.Provider>

@@ -98,7 +98,11 @@ describe('by a tailor', () => {
     })
   })
   it('without a price says whose work it is, and nothing of one’s own time', () => {
-    expect(costed(asked(byTailor(unpriced(tailorPlan))))).toEqual({ figure: '£24.00 + the tailor', note: 'Tailor’s price not entered' })
+    expect(costed(asked(byTailor(unpriced(tailorPlan))))).toEqual({
+      figure: '£24.00 + the tailor',
+      note: 'Tailor’s price not entered',
+      isUnpriced: true
+    })
     expect(costed(asked(byTailor(unpriced(tailorPlan)), { price: null })).figure).toBe('Price + the tailor')
   })
 })

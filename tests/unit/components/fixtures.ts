@@ -368,6 +368,7 @@ export const trousersJudged: Judged = {
   wouldChange: [],
   aim: null,
   level: 3,
+  tailor: { atHand: true, prices: {} },
   money: { price: null, postage: null, worth: null },
   notes: '',
   kept: null,

@@ -136,9 +136,6 @@ function Body(props: PanelProps & { judged: Judged }) {
       )}
       <CutLine judged={judged} onCorrections={props.onCorrections} />
       <div class="ways-on">
-        <button type="button" class="btn bare" onClick={props.onWishlist}>
-          {t('keep.wishlist')}
-        </button>
         <button type="button" class="btn bare" onClick={() => props.onWorkroom()}>
           {t('popup.workroom')}
         </button>

@@ -257,7 +257,7 @@ export const plan: Record<string, string> = {
   'suits.least': 'Gut wären mindestens {least|length}.',
   'suits.most': 'Gut wären höchstens {most|length}.',
   'place.point': '{point|point}',
-  'verdict.wears-as': 'Es ist nicht die Passform, die du wolltest ({fit|fit} kommt dabei heraus).',
+  'verdict.wears-as': 'Heraus kommt {fit|fit}, nicht die Passform, die du wolltest.',
   'verdict.do': '{sentence}.',
   'verdict.inside': 'Alle angegebenen Maße passen, wie du es möchtest.',
   'verdict.stays': '{point|point} bleibt {mm|length} zu {way|way}.',

@@ -323,7 +323,7 @@ export const panel = {
   'mark.aside.size-label': 'size label, left aside',
   'mark.aside.parcel': 'parcel, left aside',
   'mark.aside.fits-advice': 'advice on fit, left aside',
-  'mark.aside.size-chart': 'a body it is cut for, left aside',
+  'mark.aside.size-chart': 'a body measure of the size chart, left aside',
   'mark.aside.detail': 'a detail, left aside',
   'mark.aside.pulled-out': 'how far it pulls out',
   'mark.aside.unknown': 'left aside',

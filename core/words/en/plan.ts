@@ -256,7 +256,7 @@ export const plan: Record<string, string> = {
   'suits.least': '{least|length} or more would suit.',
   'suits.most': '{most|length} or less would suit.',
   'place.point': 'the {point|point}',
-  'verdict.wears-as': 'It is not the fit you asked for ({fit|fit} is what it gives).',
+  'verdict.wears-as': 'What it gives is {fit|fit}, not the fit you asked for.',
   'verdict.do': '{sentence}.',
   'verdict.inside': 'Every measure given fits as you want it.',
   'verdict.stays': 'The {point|point} stays {mm|length} too {way|way}.',

@@ -29,7 +29,7 @@ function isOfOtherHands(judged: Judged): boolean {
 /** Three facts in one ruled line. What is to be left has no work to it: its chance is that of doing nothing. */
 export function Facts({ judged, short, onEnterPrice }: { judged: Judged; short: boolean; onEnterPrice?: () => void }) {
   const words = useWords()
-  const { t } = words
+  const { t, inner } = words
   // what can't be judged, or is to be left, has no work to it
   const leave = judged.reckoning?.verdict === 'leave-it' || judged.reckoning?.verdict === 'too-little-told'
   const cost = costOf(judged, words)
@@ -50,7 +50,8 @@ export function Facts({ judged, short, onEnterPrice }: { judged: Judged; short: 
             {cost.note !== '' && <small>{cost.note}</small>}
             {cost.isUnpriced === true && onEnterPrice !== undefined && (
               <button type="button" class="btn bare" onClick={onEnterPrice}>
-                {t('cost.enter-tailor')}
+                {t('ask.enter-own')}
+                <span class="sr"> {inner('tailor.enter')}</span>
               </button>
             )}
           </dd>

@@ -12,6 +12,7 @@ import { type Judged, type PlanChoice, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
 import { SavedNote } from '../saving/saving-now.tsx'
 import { TypedText } from '../typed-text.tsx'
+import { useFocusStays } from '../use-focus-stays.ts'
 import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, useWords, type Words } from '../words.tsx'
 import { CutLine } from './cut-line.tsx'
@@ -53,8 +54,10 @@ export interface PanelProps extends PanelActions {
 export function Panel(props: PanelProps) {
   const { t } = useWords()
   const { who, judged } = props
+  const sheet = useRef<HTMLDivElement>(null)
+  useFocusStays(sheet)
   return (
-    <div class="sheet panel">
+    <div class="sheet panel" ref={sheet}>
       <WhoBar who={who} onWho={props.onWho} onFavourite={props.onFavourite} />
       <Announcement judged={judged} />
       <MainPart>

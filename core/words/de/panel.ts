@@ -130,7 +130,7 @@ export const panel: Record<string, string> = {
   'cost.with-work': '{price} + {work}',
   'cost.tailor': 'Schneiderei',
   'cost.tailor-unpriced': 'Preis der Schneiderei fehlt',
-  'cost.enter-tailor': 'Preis eintragen',
+  'tailor.enter': 'Preis der Schneiderei',
   'tailor.count-in': 'Mit Schneiderei rechnen',
   'tailor.counted': 'Ab jetzt kann Arbeit in die Schneiderei gehen, bei jedem Angebot.',
   'tailor.head': 'Was die Schneiderei verlangt',

@@ -123,7 +123,7 @@ export const panel = {
   'cost.with-work': '{price} + {work}',
   'cost.tailor': 'the tailor',
   'cost.tailor-unpriced': 'tailor’s price not entered',
-  'cost.enter-tailor': 'Enter the price',
+  'tailor.enter': 'the tailor’s price',
   'tailor.count-in': 'Count a tailor in',
   'tailor.counted': 'From now on work can go to a tailor, for every listing.',
   'tailor.head': 'What the tailor asks',

@@ -36,9 +36,11 @@ export async function wordFaults(page: Page, language: string): Promise<string[]
   ]
 }
 
+/** What is pressed is at least so large either way (WCAG 2.2, 2.5.8), but for a rounding; a link within a sentence may be smaller. */
+const LEAST_TARGET_PX = 23.5
 /** How far the page is wider than its window, and what is cut off by its own box. */
 export const layoutFaults = (page: Page): Promise<string[]> =>
-  page.evaluate(() => {
+  page.evaluate((LEAST) => {
     const faults: string[] = []
     const { scrollWidth, clientWidth } = document.documentElement
     const named = (one: Element): string =>
@@ -56,8 +58,14 @@ export const layoutFaults = (page: Page): Promise<string[]> =>
       if (overflowY === 'hidden' && one.scrollHeight > one.clientHeight + 1) faults.push(`cut off below: ${named(one)}`)
       if (overflowX === 'hidden' && one.scrollWidth > one.clientWidth + 1) faults.push(`cut off aside: ${named(one)}`)
     }
+    for (const one of document.querySelectorAll('button, a, select, input, textarea, summary')) {
+      const box = (one.closest('label') ?? one).getBoundingClientRect()
+      const isInText = one.tagName === 'A' && (one.parentElement?.tagName === 'P' || one.parentElement?.tagName === 'LI')
+      const isShown = box.width > 0 && box.height > 0 && one.closest('.sr, .wr-skip, thead') === null
+      if (isShown && !isInText && Math.min(box.width, box.height) < LEAST) faults.push(`too small to press: ${named(one)}`)
+    }
     return faults.slice(0, 6)
-  })
+  }, LEAST_TARGET_PX)
 
 /** What axe finds; a small window needs the mode that opens no other tab. */
 export async function axeFaults(page: Page): Promise<string[]> {

@@ -143,11 +143,11 @@ export const LISTINGS: Record<string, Record<Language, Listing>> = {
   'close': {
     en: {
       title: 'Indigo jeans, straight leg',
-      text: 'Rigid cotton denim. Laid flat: waist 38 cm, hip 48.5 cm, thigh 29.5 cm, leg opening 19 cm. Inside leg 80 cm. £18.50.'
+      text: 'Rigid cotton denim. Laid flat: waist 38 cm, hip 51 cm, thigh 31 cm, leg opening 19 cm. Inside leg 80 cm. £18.50.'
     },
     de: {
       title: 'Jeans indigo, gerades Bein',
-      text: 'Fester Denim aus Baumwolle. Flach gemessen: Bundweite 38 cm, Hüfte 48,5 cm, Oberschenkel 29,5 cm, Beinweite unten 19 cm. Innenbeinlänge 80 cm. 18,50 €.'
+      text: 'Fester Denim aus Baumwolle. Flach gemessen: Bundweite 38 cm, Hüfte 51 cm, Oberschenkel 31 cm, Beinweite unten 19 cm. Innenbeinlänge 80 cm. 18,50 €.'
     }
   },
   'leave': {

@@ -178,6 +178,7 @@ export const STATES: readonly State[] = [
     const back = page.getByRole('button', { name: words(drive, 'first.back'), exact: true })
     while ((await back.count()) > 0) await back.click()
     await pressed(page, drive, 'first.garment-instead')
+    await pressed(page, drive, 'first.next')
   }),
   room('nobody-body', 'body', async (page, drive) => {
     const skip = page.getByRole('button', { name: words(drive, 'first.skip') })
@@ -188,7 +189,11 @@ export const STATES: readonly State[] = [
   room(
     'seed',
     'wishlist',
-    seeded(({ language }) => somebody(language)),
+    async (page, drive) => {
+      await seeded(({ language }) => somebody(language))(page, drive)
+      // what is written past the pages is seen by those that are loaded anew
+      await drive.panel?.reload()
+    },
     true
   ),
   room('wishlist-empty', 'wishlist'),

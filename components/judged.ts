@@ -4,6 +4,7 @@ import type { Made } from '../core/garment/garment-input.ts'
 import type { AlterationId } from '../core/ids/alterations.ts'
 import type { GarmentKind } from '../core/ids/kinds.ts'
 import type { Status } from '../core/ids/listing-statuses.ts'
+import type { Verdict } from '../core/ids/verdicts.ts'
 import type { Aim, Plan } from '../core/plan/plan.ts'
 import type { Correction, Reading } from '../core/reading/reading.ts'
 import type { Ask, Reckoning } from '../core/reckon.ts'
@@ -78,6 +79,9 @@ const isRescue = ({ alterations }: Plan): boolean => alterations.some(({ rescue 
 /** The plan that is looked at. */
 export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>): Plan | null =>
   reckoning?.plans.find((plan) => choiceOf(plan, reckoning.plans) === aim) ?? reckoning?.plans[0] ?? null
+
+/** Verdicts that sound like a yes. */
+export const DOUBTED: ReadonlySet<Verdict> = new Set<Verdict>(['wears-as-is', 'alters-to-fit', 'needs-a-tailor'])
 
 /** Reasons about money stand beside the money, why the chance is low beside the chance, what the untold must be in a line of its own, all others under the verdict. */
 const aboutMoney = ({ code }: { code: string }): boolean => code.startsWith('worth.')

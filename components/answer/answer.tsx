@@ -1,10 +1,9 @@
 /** The answer first, in one screen: verdict, condition, one sentence, three facts, the one question, two actions. Popup and panel show the same. */
 import type { ComponentChildren } from 'preact'
-import type { Verdict } from '../../core/ids/verdicts.ts'
 import { sellersQuestions } from '../../core/plan/ask/message.ts'
 import { LIKELY } from '../../core/plan/keys.ts'
 import type { Ask } from '../../core/reckon.ts'
-import { type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
+import { DOUBTED, type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { asSentences, useWords } from '../words.tsx'
 import { ConditionLine } from './condition-line.tsx'
@@ -30,9 +29,6 @@ export interface AnswerProps extends KeepActions {
 
 /** From this chance on nobody need ask before they buy (a setting). */
 const SURE_ENOUGH = 0.75
-
-/** Verdicts that sound like a yes. */
-const DOUBTED: ReadonlySet<Verdict> = new Set<Verdict>(['wears-as-is', 'alters-to-fit', 'needs-a-tailor'])
 
 /** More sentences than these are read by nobody in a small window. */
 const MOST_SHORT = 2

@@ -148,5 +148,5 @@ function tailorActions({ stamp, saving, person }: LookPlace): Pick<PanelActions,
 const answerKept = (judgedLook: JudgedLook | null): AnswerKept | null => {
   const reckoning = judgedLook?.judged.reckoning ?? null
   const request = judgedLook?.request ?? null
-  return reckoning === null || request === null ? null : { request, reckoning }
+  return reckoning === null || request === null ? null : { request, reckoning, price: judgedLook?.judged.price ?? null }
 }

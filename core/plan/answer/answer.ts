@@ -139,11 +139,13 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
   const chanceOf = (plan: Plan | undefined): number | null =>
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
   const shown = advised === undefined ? [] : worthShowing(advised, plans(), means)
+  // nobody follows the plan of what is to be left: its work is not counted
+  const followed = verdict === 'leave-it' ? undefined : advised
   const worth = worthOf(
     input.price,
-    advised === undefined ? mendingCost(input, means) : advised.cost,
+    followed === undefined ? mendingCost(input, means) : followed.cost,
     means,
-    canJudge ? chanceOf(advised) : null,
+    canJudge ? chanceOf(followed) : null,
     verdict === 'wears-as-is' ? chance.own : null
   )
   const tailorCould =

@@ -17,7 +17,7 @@ import { LISTINGS } from './screen-seeds.ts'
 import { type Drive, type Language, STATES, type State } from './screen-states.ts'
 
 /** How long to wait for what a state needs, ms. */
-const PATIENCE_MS = 15_000
+const PATIENCE_MS = 30_000
 
 interface Mode {
   name: string

@@ -41,7 +41,7 @@ async function settled(page: Page, drive: Drive): Promise<Page> {
     last = now
     await page.waitForTimeout(250)
     return stays
-  })
+  }, 30_000)
   return page
 }
 

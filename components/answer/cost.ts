@@ -47,7 +47,7 @@ export function costOf(judged: Priced, words: Words): Cost {
     worth === null || worth.against === null ? '' : inner('facts.worth', { against: worth.against })
   ]
   const note = (...more: string[]) => capped([...more, ...notes].filter(Boolean).join('; '))
-  if (!isWork) return { figure: worth === null ? figure : words.money(worth.spend), note: note() }
+  if (!isWork) return { figure, note: note() }
   if (plan.aim !== 'tailor')
     return { figure: t('cost.with-work', { price: before, work: t('facts.minutes', { minutes: plan.minutes }) }), note: note() }
   if (plan.cost === null)

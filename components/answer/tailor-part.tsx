@@ -28,7 +28,8 @@ export function TailorPart({ judged, onTailor, onTailorPrice, onDraft }: TailorP
   const { reckoning, tailor, drafts } = judged
   const isSent = drafts[GO_TO] === TAILOR_PRICE
   const plan = planOf(judged)
-  const jobs = plan?.aim === 'tailor' ? plan.alterations.map(({ id }) => id) : []
+  // nobody follows the plan of what is to be left
+  const jobs = plan?.aim === 'tailor' && reckoning?.verdict !== 'leave-it' ? plan.alterations.map(({ id }) => id) : []
   const couldHelp =
     !tailor.atHand &&
     (judged.wouldChange.some(({ code }) => code === 'change.tailor') ||

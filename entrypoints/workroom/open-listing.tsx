@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { WithinMain } from '../../components/main-part.tsx'
 import { useWords } from '../../components/words.tsx'
+import { Headline } from '../../components/workroom/frame.tsx'
 import { PicturePart } from '../../components/workroom/wishlist/picture-part.tsx'
 import { openKept } from '../../core/records/kept.ts'
 import { LookApart } from '../view/look-apart.tsx'
@@ -45,7 +46,7 @@ export function OpenListing({ records, stamp, saving, kept, listingId, actions, 
           </a>
         )}
       </p>
-      {!there && <p>{t('wishlist.gone')}</p>}
+      {!there && <Headline title={t('wishlist.gone')} />}
       {there && look !== null && (
         <WithinMain.Provider value>
           <LookApart records={records} stamp={stamp} saving={saving} look={look} wardrobe={kept} place="none" windowId={null} />

@@ -292,6 +292,7 @@ export const plan: Record<string, string> = {
   'change.tailor': 'Eine Schneiderei könnte es passend machen.',
   'change.figure': 'Wäre es so ({condition}): {verdict|verdict}.',
   'change.cloth': 'Mit {mm|length} mehr Nahtzugabe als üblich: {verdict|verdict}. Frag nach oder sieh innen nach.',
+  'change.fits': 'In anderer Passform ({fits}): {verdict|verdict}.',
   'change.fit': 'In anderer Passform ({fit|fit}): {verdict|verdict}.',
 
   // changes of kind, offered apart
@@ -352,8 +353,9 @@ export const plan: Record<string, string> = {
   'ask.crotchLength': 'Könntest du vom oberen Rand vorn durch den Schritt bis zum oberen Rand hinten messen?',
   'ask.chest': 'Könntest du es schließen, flach hinlegen und knapp unter den Armen gerade über die Brust messen?',
   'ask.hem': 'Könntest du es schließen, flach hinlegen und unten gerade von Kante zu Kante messen?',
-  'ask.shoulderWidth': 'Könntest du es mit dem Rücken nach oben flach hinlegen und von Schulternaht zu Schulternaht messen?',
-  'ask.sleeveLength': 'Könntest du einen Ärmel messen, von der Schulternaht bis zum Ende der Manschette?',
+  'ask.shoulderWidth':
+    'Könntest du es mit dem Rücken nach oben flach hinlegen und gerade über die Schultern messen, von einer Armlochnaht zur anderen?',
+  'ask.sleeveLength': 'Könntest du einen Ärmel messen, von der Armlochnaht an der Schulter bis zum Ende der Manschette?',
   'ask.bicep': 'Könntest du einen Ärmel flach hinlegen und knapp unter dem Armloch gerade darüber messen?',
   'ask.cuff': 'Könntest du eine Manschette schließen, flach hinlegen und gerade darüber messen?',
   'ask.neck': 'Könntest du den Kragen öffnen und von der Mitte des Knopfs bis zum Ende des Knopflochs messen?',

@@ -291,6 +291,7 @@ export const plan: Record<string, string> = {
   'change.tailor': 'A tailor could make it fit.',
   'change.figure': 'If {condition}: {verdict|verdict}.',
   'change.cloth': 'If the seams have {mm|length} more spare cloth than usual: {verdict|verdict}. Ask the seller, or look inside.',
+  'change.fits': 'In another fit ({fits}): {verdict|verdict}.',
   'change.fit': 'In another fit ({fit|fit}): {verdict|verdict}.',
 
   // changes of kind, offered apart
@@ -350,8 +351,8 @@ export const plan: Record<string, string> = {
   'ask.crotchLength': 'Could you measure from the top of the front waist, between the legs, to the top of the back waist?',
   'ask.chest': 'Could you close it, lay it flat and measure straight across the chest, just under the arms?',
   'ask.hem': 'Could you close it, lay it flat and measure straight across the bottom edge?',
-  'ask.shoulderWidth': 'Could you lay it flat, back up, and measure from shoulder seam to shoulder seam?',
-  'ask.sleeveLength': 'Could you measure one sleeve, from the shoulder seam down to the end of the cuff?',
+  'ask.shoulderWidth': 'Could you lay it flat, back up, and measure straight across the shoulders, from one sleeve seam to the other?',
+  'ask.sleeveLength': 'Could you measure one sleeve, from the sleeve seam at the shoulder down to the end of the cuff?',
   'ask.bicep': 'Could you lay one sleeve flat and measure straight across it, just below the arm?',
   'ask.cuff': 'Could you close one cuff, lay it flat and measure straight across?',
   'ask.neck': 'Could you open the collar and measure it from the middle of the button to the far end of the buttonhole?',

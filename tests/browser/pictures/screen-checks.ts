@@ -51,7 +51,8 @@ export const layoutFaults = (page: Page): Promise<string[]> =>
     if (scrollWidth > clientWidth) faults.push(`${scrollWidth - clientWidth} px wider than the window`)
     for (const one of shown) {
       const box = one.getBoundingClientRect()
-      if (box.width === 0 || box.height === 0) continue
+      // of no size, or only for a screen reader
+      if (box.width <= 1 || box.height <= 1) continue
       const { overflowX, overflowY } = getComputedStyle(one)
       if (box.right > clientWidth + 1 && !scrolls(one)) faults.push(`beyond the edge: ${named(one)}`)
       // heads that only a screen reader is told, and sentences that end in an ellipsis

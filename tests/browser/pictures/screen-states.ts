@@ -35,13 +35,17 @@ const pressed = (page: Page, drive: Drive, code: string, values: Record<string, 
 async function settled(page: Page, drive: Drive): Promise<Page> {
   const pending = [words(drive, 'facts.chance.pending'), words(drive, 'popup.reading'), words(drive, 'workroom.loading')]
   let last = ''
-  await until('the page to settle', async () => {
-    const now = (await page.locator('body').textContent()) ?? ''
-    const stays = now === last && !pending.some((one) => now.toLowerCase().includes(one.toLowerCase()))
-    last = now
-    await page.waitForTimeout(250)
-    return stays
-  }, 30_000)
+  await until(
+    'the page to settle',
+    async () => {
+      const now = (await page.locator('body').textContent()) ?? ''
+      const stays = now === last && !pending.some((one) => now.toLowerCase().includes(one.toLowerCase()))
+      last = now
+      await page.waitForTimeout(250)
+      return stays
+    },
+    30_000
+  )
   return page
 }
 

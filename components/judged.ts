@@ -83,7 +83,7 @@ export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>
 /** Verdicts that sound like a yes. */
 export const DOUBTED: ReadonlySet<Verdict> = new Set<Verdict>(['wears-as-is', 'alters-to-fit', 'needs-a-tailor'])
 
-/** Reasons about money stand beside the money, why the chance is low beside the chance, what the untold must be in a line of its own, all others under the verdict. */
+/** Reasons about money stand beside it, why the chance is low beside that, what the untold must be in a line of its own, all others under the verdict. */
 const aboutMoney = ({ code }: { code: string }): boolean => code.startsWith('worth.')
 const CONDITIONAL = 'verdict.if'
 const WHY_LOW = 'verdict.doubts'

@@ -21,78 +21,51 @@ export interface TailorPartProps extends TailorActions {
 type Done = { what: 'tailor' } | { what: 'price'; alteration: AlterationId; before: number | null; now: number | null }
 
 export function TailorPart({ judged, onTailor, onTailorPrice, onDraft }: TailorPartProps) {
-  const { t, money } = useWords()
-  const [done, setDone] = useState<Done | null>(null)
-  const [taken, setTaken] = useState(false)
+  const { t } = useWords()
   const part = useRef<HTMLDivElement>(null)
-  const { reckoning, tailor, drafts } = judged
-  const isSent = drafts[GO_TO] === TAILOR_PRICE
-  const plan = planOf(judged)
-  // nobody follows the plan of what is to be left
-  const jobs = plan?.aim === 'tailor' && reckoning?.verdict !== 'leave-it' ? plan.alterations.map(({ id }) => id) : []
-  const couldHelp =
-    !tailor.atHand &&
-    (judged.wouldChange.some(({ code }) => code === 'change.tailor') ||
-      (reckoning?.because.some(({ code }) => code === 'verdict.tailor-could') ?? false))
-  const missing = jobs.filter((id) => tailor.prices[id] === undefined)
   const toField = (alteration?: AlterationId) => {
     const named = alteration === undefined ? '' : `[data-job="${alteration}"] `
     part.current?.querySelector<HTMLElement>(`${named}input`)?.focus()
   }
+  const back = (last: Done) => (last.what === 'price' ? toField(last.alteration) : part.current?.querySelector('button')?.focus())
+  const { done, said, did, takeBack } = useDone({ onTailor, onTailorPrice }, back)
+  const { tailor, drafts } = judged
+  const jobs = jobsOf(judged)
+  const missing = jobs.filter((id) => tailor.prices[id] === undefined)
+  const isSent = drafts[GO_TO] === TAILOR_PRICE
   useEffect(() => {
     if (!isSent || jobs.length === 0) return
     toField(missing[0])
     onDraft(GO_TO, null)
   }, [isSent, jobs.length])
-  const did = async (act: Promise<boolean>, next: Done) => {
-    if (!(await act)) return
-    setTaken(false)
-    setDone(next)
-  }
-  const takeBack = async (last: Done) => {
-    const isBack = await (last.what === 'tailor' ? onTailor(false) : onTailorPrice(last.alteration, last.before))
-    if (!isBack) return
-    setDone(null)
-    setTaken(true)
-    if (last.what === 'price') toField(last.alteration)
-    else part.current?.querySelector('button')?.focus()
-  }
-  const said = done === null ? (taken ? t('keep.taken-back') : '') : doneSaid(done)
-  function doneSaid(last: Done): string {
-    if (last.what === 'tailor') return t('tailor.counted')
-    if (last.now === null) return t('tailor.cleared', { alteration: last.alteration })
-    return t('tailor.saved', { alteration: last.alteration, price: money(last.now) })
-  }
+  const couldHelp = couldTailorHelp(judged)
   if (!couldHelp && jobs.length === 0 && said === '') return null
+  const price = (alteration: AlterationId, before: number | null) => (now: number | null) => {
+    onDraft(`tailor.${alteration}`, null)
+    if (now !== before) did(onTailorPrice(alteration, now), { what: 'price', alteration, before, now })
+  }
   return (
     <div class="tailor-part" ref={part}>
       {couldHelp && (
-        <button type="button" class="btn small" onClick={() => void did(onTailor(true), { what: 'tailor' })}>
+        <button type="button" class="btn small" onClick={() => did(onTailor(true), { what: 'tailor' })}>
           {t('tailor.count-in')}
         </button>
       )}
       {jobs.length > 0 && (
-        <details class="fold stitched" open={missing.length > 0 || isSent || done !== null || taken}>
+        <details class="fold stitched" open={missing.length > 0 || isSent || said !== ''}>
           <summary>{t('tailor.head')}</summary>
           <div class="row money">
-            {[...new Set(jobs)].map((id) => {
-              const price = tailor.prices[id] ?? null
-              return (
-                <div key={id} data-job={id}>
-                  <MoneyField
-                    label={t('tailor.job', { alteration: id })}
-                    amount={price}
-                    draft={drafts[`tailor.${id}`]}
-                    onDraft={(typed) => onDraft(`tailor.${id}`, typed)}
-                    onAmount={(amount) => {
-                      onDraft(`tailor.${id}`, null)
-                      if (amount !== price)
-                        void did(onTailorPrice(id, amount), { what: 'price', alteration: id, before: price, now: amount })
-                    }}
-                  />
-                </div>
-              )
-            })}
+            {jobs.map((id) => (
+              <div key={id} data-job={id}>
+                <MoneyField
+                  label={t('tailor.job', { alteration: id })}
+                  amount={tailor.prices[id] ?? null}
+                  draft={drafts[`tailor.${id}`]}
+                  onDraft={(typed) => onDraft(`tailor.${id}`, typed)}
+                  onAmount={price(id, tailor.prices[id] ?? null)}
+                />
+              </div>
+            ))}
           </div>
           <p class="note">{t('tailor.same')}</p>
         </details>
@@ -102,11 +75,52 @@ export function TailorPart({ judged, onTailor, onTailorPrice, onDraft }: TailorP
           {said}
         </p>
         {done !== null && (
-          <button type="button" class="btn small" onClick={() => void takeBack(done)}>
+          <button type="button" class="btn small" onClick={() => takeBack(done)}>
             {t('keep.take-back')}
           </button>
         )}
       </div>
     </div>
   )
+}
+
+/** The jobs that go to a tailor, each once; nobody follows the plan of what is to be left. */
+function jobsOf(judged: Judged): AlterationId[] {
+  const plan = judged.reckoning?.verdict === 'leave-it' ? null : planOf(judged)
+  return plan?.aim === 'tailor' ? [...new Set(plan.alterations.map(({ id }) => id))] : []
+}
+
+/** There is none at hand, and one could do more. */
+const couldTailorHelp = ({ tailor, wouldChange, reckoning }: Judged): boolean =>
+  !tailor.atHand &&
+  (wouldChange.some(({ code }) => code === 'change.tailor') ||
+    (reckoning?.because.some(({ code }) => code === 'verdict.tailor-could') ?? false))
+
+/** What was done here last, in words, and the way back. */
+function useDone({ onTailor, onTailorPrice }: TailorActions, onBack: (last: Done) => void) {
+  const { t, money } = useWords()
+  const [done, setDone] = useState<Done | null>(null)
+  const [taken, setTaken] = useState(false)
+  const did = async (act: Promise<boolean>, next: Done) => {
+    if (!(await act)) return
+    setTaken(false)
+    setDone(next)
+  }
+  const takeBack = async (last: Done) => {
+    if (!(await (last.what === 'tailor' ? onTailor(false) : onTailorPrice(last.alteration, last.before)))) return
+    setDone(null)
+    setTaken(true)
+    onBack(last)
+  }
+  const inWords = (last: Done): string => {
+    if (last.what === 'tailor') return t('tailor.counted')
+    const { alteration, now } = last
+    return now === null ? t('tailor.cleared', { alteration }) : t('tailor.saved', { alteration, price: money(now) })
+  }
+  return {
+    done,
+    said: done !== null ? inWords(done) : taken ? t('keep.taken-back') : '',
+    did: (act: Promise<boolean>, next: Done) => void did(act, next),
+    takeBack: (last: Done) => void takeBack(last)
+  }
 }

@@ -148,11 +148,6 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     canJudge ? chanceOf(followed) : null,
     verdict === 'wears-as-is' ? chance.own : null
   )
-  const tailorCould =
-    !means.tailor &&
-    verdict !== 'alters-to-fit' &&
-    advised !== undefined &&
-    (plans().tailor?.misfit.length ?? Number.POSITIVE_INFINITY) < advised.misfit.length
   const shownConditions = conditions.map((one) => conditionShown(one, wording))
   const keys = untoldKeys(garment, target)
   const suits = conditions.map((one) => ({
@@ -162,16 +157,9 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
   }))
   const untoldKey = canJudge ? keys : []
   const chanceIf = () => (advised?.aim === 'tailor' ? judged.chanceIf().tailor : judged.chanceIf().own)
-  const doubts = doubtsOf(
-    {
-      outlook,
-      chance: canJudge && verdict !== 'leave-it' ? chanceOf(advised) : null,
-      hands: advised === undefined ? 'asItIs' : advised.aim === 'tailor' ? 'tailor' : 'own',
-      gaps,
-      wrong: advised === undefined ? [] : staysWrong(advised, judged)
-    },
-    wording
-  )
+  const low = canJudge && verdict !== 'leave-it' ? chanceOf(advised) : null
+  const hands = advised === undefined ? 'asItIs' : advised.aim === 'tailor' ? 'tailor' : 'own'
+  const doubts = doubtsOf({ outlook, chance: low, hands, gaps, wrong: advised === undefined ? [] : staysWrong(advised, judged) }, wording)
   const wears = canJudge && verdict !== 'leave-it' ? judged.wearsAs() : null
   return {
     verdict,
@@ -185,7 +173,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
         judged,
         verdict,
         advised,
-        tailorCould,
+        tailorCould: couldTailor(judged, verdict, advised),
         priced: input.price !== undefined,
         mendingMinutes: mendingOf(input).minutes,
         chanceAsItIs: chanceOf(undefined),
@@ -218,6 +206,13 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     issues: contradictions(garment, wording)
   }
 }
+
+/** There is no tailor at hand, and one would leave less wrong. */
+const couldTailor = ({ means, plans }: Judged, verdict: Verdict, advised: Plan | undefined): boolean =>
+  !means.tailor &&
+  verdict !== 'alters-to-fit' &&
+  advised !== undefined &&
+  (plans.tailor?.misfit.length ?? Number.POSITIVE_INFINITY) < advised.misfit.length
 
 /** The stated point that lies furthest outside; undefined: none does by more than is noticed. */
 const mostWrong = (gaps: readonly Gap[]): { point: PointId; mm: number } | undefined =>

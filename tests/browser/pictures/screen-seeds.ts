@@ -117,7 +117,9 @@ export const LISTINGS: Record<string, Record<Language, Listing>> = {
     },
     de: {
       title: 'Graue Flanellhose',
-      text: 'Ungefüttert, Wolle. Flach gemessen: Bundweite 38,5 cm, Hüfte 53 cm, Oberschenkel 31 cm, Beinweite unten 20 cm. Innenbeinlänge 80 cm. 18 €.'
+      text:
+        'Ungefüttert, Wolle. Flach gemessen: Bundweite 38,5 cm, Hüfte 53 cm, Oberschenkel ' +
+        '31 cm, Beinweite unten 20 cm. Innenbeinlänge 80 cm. 18 €.'
     }
   },
   'alters': {
@@ -127,17 +129,23 @@ export const LISTINGS: Record<string, Record<Language, Listing>> = {
     },
     de: {
       title: 'Braune Wollhose mit Umschlag',
-      text: 'Flach gemessen: Bundweite 41 cm, Hüfte 53 cm, Oberschenkel 32 cm, Beinweite unten 21 cm. Innenbeinlänge 84 cm. 100 % Wolle. 24 € zzgl. 3,90 € Versand.'
+      text:
+        'Flach gemessen: Bundweite 41 cm, Hüfte 53 cm, Oberschenkel 32 cm, Beinweite ' +
+        'unten 21 cm. Innenbeinlänge 84 cm. 100 % Wolle. 24 € zzgl. 3,90 € Versand.'
     }
   },
   'tailor': {
     en: {
       title: 'Tailored tweed jacket, fully lined, working cuffs, in a herringbone of moss, rust and oat',
-      text: 'Laid flat: chest 54 cm, waist 51 cm. Shoulder to shoulder 45.5 cm, sleeve 66 cm, length 74 cm. Working buttonholes at the cuffs. 100% wool. £45.'
+      text:
+        'Laid flat: chest 54 cm, waist 51 cm. Shoulder to shoulder 45.5 cm, sleeve ' +
+        '66 cm, length 74 cm. Working buttonholes at the cuffs. 100% wool. £45.'
     },
     de: {
       title: 'Sakko aus Tweed, ganz gefüttert, mit echten Ärmelknöpfen, Fischgrat in Moos, Rost und Hafer',
-      text: 'Flach gemessen: Brust 54 cm, Taille 51 cm. Schulterbreite 45,5 cm, Ärmel 66 cm, Länge 74 cm. Knopflöcher am Ärmel zum Öffnen. 100 % Wolle. 45 €.'
+      text:
+        'Flach gemessen: Brust 54 cm, Taille 51 cm. Schulterbreite 45,5 cm, Ärmel ' +
+        '66 cm, Länge 74 cm. Knopflöcher am Ärmel zum Öffnen. 100 % Wolle. 45 €.'
     }
   },
   'close': {
@@ -147,7 +155,9 @@ export const LISTINGS: Record<string, Record<Language, Listing>> = {
     },
     de: {
       title: 'Jeans indigo, gerades Bein',
-      text: 'Fester Denim aus Baumwolle. Flach gemessen: Bundweite 38 cm, Hüfte 51 cm, Oberschenkel 31 cm, Beinweite unten 19 cm. Innenbeinlänge 80 cm. 18,50 €.'
+      text:
+        'Fester Denim aus Baumwolle. Flach gemessen: Bundweite 38 cm, Hüfte 51 cm, ' +
+        'Oberschenkel 31 cm, Beinweite unten 19 cm. Innenbeinlänge 80 cm. 18,50 €.'
     }
   },
   'leave': {
@@ -189,11 +199,15 @@ export const LISTINGS: Record<string, Record<Language, Listing>> = {
   'doubtful': {
     en: {
       title: 'Rust needlecord trousers',
-      text: 'Needlecord. Waist 15.5 flat, hips 21, thigh 12.5, inside leg 31, hem 8. Rise 11 at the front. I am 178 tall. Small hole at the knee. £16.'
+      text:
+        'Needlecord. Waist 15.5 flat, hips 21, thigh 12.5, inside leg 31, hem ' +
+        '8. Rise 11 at the front. I am 178 tall. Small hole at the knee. £16.'
     },
     de: {
       title: 'Feincordhose in Rost',
-      text: 'Feincord. Bundweite 42, Hüfte 54, Oberschenkel 33, Innenbeinlänge 900 cm, Saum 21. Leibhöhe 27 vorn. Ich bin 178 groß. Kleines Loch am Knie. 16 €.'
+      text:
+        'Feincord. Bundweite 42, Hüfte 54, Oberschenkel 33, Innenbeinlänge 900 cm, ' +
+        'Saum 21. Leibhöhe 27 vorn. Ich bin 178 groß. Kleines Loch am Knie. 16 €.'
     }
   },
   'dress': {
@@ -203,7 +217,9 @@ export const LISTINGS: Record<string, Record<Language, Listing>> = {
     },
     de: {
       title: 'Grünes Kleid, tailliert',
-      text: 'Tailliertes grünes Kleid, gefüttert, Reißverschluss an der Seite. Flach gemessen: Brust 47 cm, Taille 39 cm, Hüfte 52 cm. Schulterbreite 41 cm, Länge 104 cm. Viskose. 26 €.'
+      text:
+        'Tailliertes grünes Kleid, gefüttert, Reißverschluss an der Seite. Flach gemessen: Brust ' +
+        '47 cm, Taille 39 cm, Hüfte 52 cm. Schulterbreite 41 cm, Länge 104 cm. Viskose. 26 €.'
     }
   },
   'empty': { en: { title: '', text: '' }, de: { title: '', text: '' } }

@@ -1,11 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks'
+import { GO_TO, TAILOR_PRICE } from '../../components/answer/go-to.ts'
 import { Popup } from '../../components/popup/popup.tsx'
 import { WordsOf } from '../../components/words.tsx'
-import { type SeenPage, storeLook } from '../../core/records/looks.ts'
+import { keepDraft, type SeenPage, storeLook } from '../../core/records/looks.ts'
 import { kindOf } from '../../core/records/read-saved.ts'
 import type { Look } from '../../core/records/schemas.ts'
 import { openPanel } from '../background/open-panel.ts'
-import { whoOf } from '../view/judge-look.ts'
+import { personOf, whoOf } from '../view/judge-look.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { panelActions } from '../view/panel-actions.ts'
 import { useJudged } from '../view/use-judged.ts'
@@ -45,7 +46,8 @@ export function ReadHere({ records, stamp, saving, front }: PageProps & { front:
   const kept = useKept(records, look, setFailure)
   const judgedLook = useJudged(look, wardrobe, wording, { place: 'here', kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
-  const actions = panelActions({ stamp, saving, look, judgedLook, windowId })
+  const person = wardrobe === null ? null : personOf(look, wardrobe)
+  const actions = panelActions({ stamp, saving, look, judgedLook, person, windowId })
   return (
     <WordsOf.Provider value={wording}>
       <Popup
@@ -57,6 +59,12 @@ export function ReadHere({ records, stamp, saving, front }: PageProps & { front:
           if (windowId === null) return
           openPanel(windowId)
           close()
+        }}
+        onEnterPrice={() => {
+          if (windowId === null || look === null) return
+          // only within the press; the panel finds the mark in the look, whether it is open already or not
+          openPanel(windowId)
+          void saving.run((records) => keepDraft(records, look.id, GO_TO, TAILOR_PRICE, stamp())).then(() => close())
         }}
       />
     </WordsOf.Provider>

@@ -219,7 +219,7 @@ export const workroom: Record<string, string> = {
   'wishlist.title': 'Merkliste',
   'wishlist.told': '{count} {count|one:Angebot|other:Angebote} gemerkt.',
   'wishlist.empty': 'Noch ist nichts gemerkt.',
-  'wishlist.empty.how': 'Öffne ein Angebot in einem Tab, klick auf den Knopf der Erweiterung in der Symbolleiste und dann auf Merken.',
+  'wishlist.empty.how': 'Öffne ein Angebot in einem Tab, klick auf den Knopf der Erweiterung in der Symbolleiste und dann auf „Merken“.',
   'wishlist.empty.shop':
     'Zum Ausprobieren: npm start hat auch die Adresse eines Übungsladens mit erfundenen Stücken gezeigt. Öffne sie in einem Browser mit der Erweiterung.',
   'wishlist.empty.body': 'Sag zuerst, wem die Kleidung passen soll.',

@@ -74,7 +74,7 @@ export const saving = {
   'conflicts.other': 'What the other device had',
   'conflicts.keep': 'Keep it',
   'conflicts.remove': 'Remove it',
-  'unreadable.listingsKept': '{count} {count|one:find|other:finds} can’t be read and {count|one:is|other:are} missing here.',
+  'unreadable.listingsKept': '{count} {count|one:listing|other:listings} can’t be read and {count|one:is|other:are} missing here.',
   'unreadable.garmentsOwned': '{count} {count|one:garment|other:garments} can’t be read and {count|one:is|other:are} missing here.',
   'unreadable.people': '{count} {count|one:person|other:people} can’t be read and {count|one:is|other:are} missing here.',
   'unreadable.bodyMeasurements': '{count} {count|one:measure|other:measures} can’t be read and {count|one:is|other:are} missing here.',

@@ -1,6 +1,9 @@
+import { fileURLToPath } from 'node:url'
 import preact from '@preact/preset-vite'
+import type { Plugin } from 'vite'
 import { defineConfig } from 'wxt'
 import { engineMark } from './entrypoints/companion/engine.mjs'
+import { languagesApart } from './entrypoints/companion/languages-apart.ts'
 import { licences } from './entrypoints/companion/licences.mjs'
 
 /** Fixes the extension's id in Chromium, so that records stay when the folder moves. The private half was never kept. */
@@ -14,19 +17,28 @@ const GECKO_ID = 'seam-reckoner@work-table.invalid'
 const CONTENT_SECURITY_POLICY =
   "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self' data: blob:; font-src 'self'; connect-src 'none'; form-action 'none'; base-uri 'none'"
 
+/** Chromium gives promises and says what is wrong by itself: there the polyfill would only be loaded, in every page that is read too. */
+const withoutPolyfill: Plugin = {
+  name: 'without-polyfill',
+  enforce: 'pre',
+  resolveId: (source) => (source === '@wxt-dev/webextension-polyfill/browser' ? BROWSER_ITSELF : null)
+}
+const BROWSER_ITSELF = fileURLToPath(new URL('./node_modules/wxt/dist/browser.mjs', import.meta.url))
+
 export default defineConfig({
   srcDir: '.',
   entrypointsDir: 'entrypoints',
   publicDir: 'public',
   imports: false,
   manifestVersion: 3,
-  // one behaviour of messages and promises in every browser
+  // one behaviour of messages and promises in Firefox too
   modules: ['@wxt-dev/webextension-polyfill'],
   webExt: { disabled: true },
   // without the polyfill, which would fetch
-  vite: () => ({
+  vite: ({ browser }) => ({
     define: { __ENGINE__: JSON.stringify(engineMark()) },
-    plugins: [preact(), licences()],
+    plugins: [languagesApart(), ...(browser === 'firefox' ? [] : [withoutPolyfill]), preact(), licences()],
+    worker: { format: 'es', plugins: () => [languagesApart()] },
     build: { modulePreload: { polyfill: false } }
   }),
   manifest: ({ browser }) => ({

@@ -1,8 +1,10 @@
 /** What a popup and a panel are given: a listing as read, what the person set right, and the answer. Made by the page, drawn by the components. */
 import type { CutRead } from '../core/garment/cut.ts'
 import type { Made } from '../core/garment/garment-input.ts'
+import type { AlterationId } from '../core/ids/alterations.ts'
 import type { GarmentKind } from '../core/ids/kinds.ts'
 import type { Status } from '../core/ids/listing-statuses.ts'
+import type { Verdict } from '../core/ids/verdicts.ts'
 import type { Aim, Plan } from '../core/plan/plan.ts'
 import type { Correction, Reading } from '../core/reading/reading.ts'
 import type { Ask, Reckoning } from '../core/reckon.ts'
@@ -53,6 +55,8 @@ export interface Judged {
   aim: PlanChoice | null
   /** The hardest level of work that the person does alone, 1 to 5. */
   level: number
+  /** Does work go to a tailor, and what does that one ask for a job? The person's own figures. */
+  tailor: { atHand: boolean; prices: Readonly<Partial<Record<AlterationId, number>>> }
   money: { price: number | null; postage: number | null; worth: number | null }
   notes: string
   /** How it stands on the wishlist; null: it is not there. */
@@ -76,10 +80,15 @@ const isRescue = ({ alterations }: Plan): boolean => alterations.some(({ rescue 
 export const chosenPlan = ({ reckoning, aim }: Pick<Judged, 'reckoning' | 'aim'>): Plan | null =>
   reckoning?.plans.find((plan) => choiceOf(plan, reckoning.plans) === aim) ?? reckoning?.plans[0] ?? null
 
-/** Reasons about money stand beside the money, what the untold must be in a line of its own, all others under the verdict. */
+/** Verdicts that sound like a yes. */
+export const DOUBTED: ReadonlySet<Verdict> = new Set<Verdict>(['wears-as-is', 'alters-to-fit', 'needs-a-tailor'])
+
+/** Reasons about money stand beside it, why the chance is low beside that, what the untold must be in a line of its own, all others under the verdict. */
 const aboutMoney = ({ code }: { code: string }): boolean => code.startsWith('worth.')
 const CONDITIONAL = 'verdict.if'
-const standsUnderVerdict = (reason: { code: string }): boolean => !aboutMoney(reason) && reason.code !== CONDITIONAL
+const WHY_LOW = 'verdict.doubts'
+const standsUnderVerdict = (reason: { code: string }): boolean =>
+  !aboutMoney(reason) && reason.code !== CONDITIONAL && reason.code !== WHY_LOW
 export function verdictReasons({
   reckoning,
   reading,
@@ -101,6 +110,16 @@ export function conditionalReason({
 }: Pick<Judged, 'reckoning' | 'reading' | 'corrections'>): Reason | null {
   if (sizeToChoose({ reading, corrections }) !== null) return null
   return reckoning?.because.find(({ code }) => code === CONDITIONAL) ?? null
+}
+/**
+ * Why the chance is low, as a sentence, and what costs most of it as a clause; null: it is not low, or what the untold must be says it already, or a
+ * size is still to be chosen.
+ */
+export function whyLow({ reckoning, reading, corrections }: Pick<Judged, 'reckoning' | 'reading' | 'corrections'>) {
+  const [first, ...others] = reckoning?.doubts ?? []
+  const isSaid = ({ point }: { point: string }): boolean => reckoning?.conditions.some((one) => one.point === point) ?? false
+  if (first === undefined || [first, ...others].every(isSaid) || sizeToChoose({ reading, corrections }) !== null) return null
+  return { sentence: reckoning?.because.find(({ code }) => code === WHY_LOW)?.text ?? '', most: first.because.text }
 }
 /** What to do where the text measures several sizes and the one for sale is not chosen yet; null: nothing. */
 export const sizeToChoose = ({ reading, corrections }: Pick<Judged, 'reading' | 'corrections'>): string | null =>

@@ -1,9 +1,9 @@
 /** The answer first, in one screen: verdict, condition, one sentence, three facts, the one question, two actions. Popup and panel show the same. */
-import type { Verdict } from '../../core/ids/verdicts.ts'
+import type { ComponentChildren } from 'preact'
 import { sellersQuestions } from '../../core/plan/ask/message.ts'
 import { LIKELY } from '../../core/plan/keys.ts'
 import type { Ask } from '../../core/reckon.ts'
-import { type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
+import { DOUBTED, type Judged, sizeToChoose, verdictReasons } from '../judged.ts'
 import { VerdictMark } from '../tape/verdict-mark.tsx'
 import { asSentences, useWords } from '../words.tsx'
 import { ConditionLine } from './condition-line.tsx'
@@ -19,6 +19,10 @@ export interface AnswerProps extends KeepActions {
   onBody: () => void
   /** In a small window: the same words, and nothing to open. */
   short?: boolean
+  /** In a small window: leads to where the tailor's price is entered. */
+  onEnterPrice?: () => void
+  /** Where the tailor's price is entered, right here. */
+  tailorPart?: ComponentChildren
   /** Brings "what the seller answered" into view; not there: it can't be entered here. */
   onEnterAnswer?: () => void
 }
@@ -26,13 +30,10 @@ export interface AnswerProps extends KeepActions {
 /** From this chance on nobody need ask before they buy (a setting). */
 const SURE_ENOUGH = 0.75
 
-/** Verdicts that sound like a yes. */
-const DOUBTED: ReadonlySet<Verdict> = new Set<Verdict>(['wears-as-is', 'alters-to-fit', 'needs-a-tailor'])
-
 /** More sentences than these are read by nobody in a small window. */
 const MOST_SHORT = 2
 
-export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, ...acts }: AnswerProps) {
+export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, onEnterPrice, tailorPart, ...acts }: AnswerProps) {
   const { t } = useWords()
   const { reckoning } = judged
   if (reckoning === null) return null
@@ -56,7 +57,8 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, .
       )}
       <p class="why">{asSentences(why)}</p>
       <ConditionLine judged={judged} whole={!short} />
-      <Facts judged={judged} />
+      <Facts judged={judged} short={short} {...(onEnterPrice === undefined ? {} : { onEnterPrice })} />
+      {tailorPart}
       {verdict !== 'wears-as-is' && verdict !== 'alters-to-fit' && <WouldFit judged={judged} short={short} />}
       {own !== undefined && (
         <div class="ask">

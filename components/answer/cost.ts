@@ -8,6 +8,8 @@ export interface Cost {
   figure: string
   /** What the figure leaves out or stands for; '' where there is nothing to say. */
   note: string
+  /** What a tailor asks for it is not known. */
+  isUnpriced?: true
 }
 
 /** Nothing to do, or a plan: what work there is. */
@@ -45,11 +47,15 @@ export function costOf(judged: Priced, words: Words): Cost {
     worth === null || worth.against === null ? '' : inner('facts.worth', { against: worth.against })
   ]
   const note = (...more: string[]) => capped([...more, ...notes].filter(Boolean).join('; '))
-  if (!isWork) return { figure: worth === null ? figure : words.money(worth.spend), note: note() }
+  if (!isWork) return { figure, note: note() }
   if (plan.aim !== 'tailor')
     return { figure: t('cost.with-work', { price: before, work: t('facts.minutes', { minutes: plan.minutes }) }), note: note() }
   if (plan.cost === null)
-    return { figure: t('cost.with-work', { price: before, work: inner('cost.tailor') }), note: note(inner('cost.tailor-unpriced')) }
+    return {
+      figure: t('cost.with-work', { price: before, work: inner('cost.tailor') }),
+      note: note(inner('cost.tailor-unpriced')),
+      isUnpriced: true
+    }
   const more = words.money(plan.cost)
   if (worth === null) return { figure: t('cost.with-work', { price: before, work: more }), note: note(inner('cost.with-tailor')) }
   return { figure: words.money(worth.spend), note: note(inner('cost.sum-tailor', { price: before, more })) }

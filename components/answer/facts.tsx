@@ -1,6 +1,6 @@
 /** Work, cost and chance: the figure first, then the same as a small drawing. */
 import { listed } from '../../core/words/say.ts'
-import type { Judged } from '../judged.ts'
+import { type Judged, whyLow } from '../judged.ts'
 import { ChanceTicks, sameInTens } from '../tape/chance-ticks.tsx'
 import { LevelStitches } from '../tape/level-stitches.tsx'
 import { useWords, type Words } from '../words.tsx'
@@ -16,41 +16,55 @@ export function chanceIfOf(judged: Judged): number | null {
   const { reckoning } = judged
   const chance = chanceOf(judged)
   if (reckoning === null || chance === null || reckoning.chanceIf === null) return null
+  return isOfOtherHands(judged) || sameInTens(chance, reckoning.chanceIf) ? null : reckoning.chanceIf
+}
+
+/** Is the plan that is looked at done by others than the advised one: a tailor, or the person? */
+function isOfOtherHands(judged: Judged): boolean {
   const plan = planOf(judged)
-  const [advised] = reckoning.plans
-  const otherHands = plan !== null && advised !== undefined && (plan.aim === 'tailor') !== (advised.aim === 'tailor')
-  return otherHands || sameInTens(chance, reckoning.chanceIf) ? null : reckoning.chanceIf
+  const advised = judged.reckoning?.plans[0]
+  return plan !== null && advised !== undefined && (plan.aim === 'tailor') !== (advised.aim === 'tailor')
 }
 
 /** Three facts in one ruled line. What is to be left has no work to it: its chance is that of doing nothing. */
-export function Facts({ judged }: { judged: Judged }) {
+export function Facts({ judged, short, onEnterPrice }: { judged: Judged; short: boolean; onEnterPrice?: () => void }) {
   const words = useWords()
-  const { t } = words
+  const { t, inner } = words
   // what can't be judged, or is to be left, has no work to it
   const leave = judged.reckoning?.verdict === 'leave-it' || judged.reckoning?.verdict === 'too-little-told'
   const cost = costOf(judged, words)
+  const low = isOfOtherHands(judged) ? null : whyLow(judged)
   return (
-    <dl class={leave ? 'facts two' : 'facts'}>
-      {!leave && (
+    <>
+      <dl class={leave ? 'facts two' : 'facts'}>
+        {!leave && (
+          <div>
+            <dt>{t('facts.work')}</dt>
+            <Work judged={judged} />
+          </div>
+        )}
         <div>
-          <dt>{t('facts.work')}</dt>
-          <Work judged={judged} />
+          <dt>{t('facts.cost')}</dt>
+          <dd>
+            {cost.figure}
+            {cost.note !== '' && <small>{cost.note}</small>}
+            {cost.isUnpriced === true && onEnterPrice !== undefined && (
+              <button type="button" class="btn bare" onClick={onEnterPrice}>
+                {t('ask.enter-own')}
+                <span class="sr"> {inner('tailor.enter')}</span>
+              </button>
+            )}
+          </dd>
         </div>
-      )}
-      <div>
-        <dt>{t('facts.cost')}</dt>
-        <dd>
-          {cost.figure}
-          {cost.note !== '' && <small>{cost.note}</small>}
-        </dd>
-      </div>
-      <div>
-        <dt>{t('facts.chance-name')}</dt>
-        <dd>
-          <Chance judged={judged} />
-        </dd>
-      </div>
-    </dl>
+        <div>
+          <dt>{t('facts.chance-name')}</dt>
+          <dd>
+            <Chance judged={judged} why={short ? (low?.most ?? null) : null} />
+          </dd>
+        </div>
+      </dl>
+      {!short && low !== null && <p class="note why-low">{low.sentence}</p>}
+    </>
   )
 }
 
@@ -79,8 +93,8 @@ function ifSo({ reckoning }: Judged, chance: number, { t, inner, wording }: Word
   return t('facts.chance-if-points', { chance, points: listed(names, wording), n: names.length })
 }
 
-/** The chance, and beside it the chance if so. */
-function Chance({ judged }: { judged: Judged }) {
+/** The chance, and beside it the chance if so, or else `why` it is low. */
+function Chance({ judged, why }: { judged: Judged; why: string | null }) {
   const words = useWords()
   const { t } = words
   const chance = chanceOf(judged)
@@ -90,7 +104,7 @@ function Chance({ judged }: { judged: Judged }) {
     <>
       <span>{t('facts.chance', { chance })}</span>
       <ChanceTicks chance={chance} chanceIf={chanceIf} />
-      {chanceIf !== null && <small>{ifSo(judged, chanceIf, words)}</small>}
+      {chanceIf !== null ? <small>{ifSo(judged, chanceIf, words)}</small> : why !== null && <small>{why}</small>}
     </>
   )
 }

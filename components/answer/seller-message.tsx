@@ -64,6 +64,7 @@ function Message(props: SellerMessageProps & { questions: readonly Ask[] }) {
       <p class="note said" role="status">
         {copied !== null && t(`ask.${copied}`)}
       </p>
+      {!short && first?.why !== undefined && <p class="note">{first.why}</p>}
       {short ? (
         copied === 'not-copied' && <q lang={spoken.language}>{message}</q>
       ) : (
@@ -91,7 +92,7 @@ function Message(props: SellerMessageProps & { questions: readonly Ask[] }) {
             />
           )}
           {message === '' ? <p class="note">{t('ask.none-ticked')}</p> : <q lang={spoken.language}>{message}</q>}
-          {first?.point !== undefined && (
+          {first?.point !== undefined && first.why === undefined && (
             <p class="note">{t(first.again === true ? 'ask.why-again' : 'ask.why', { point: first.point })}</p>
           )}
           {onEnterAnswer !== undefined && (

@@ -1,6 +1,6 @@
 /** The person's own figures for one listing: price, postage, what it is worth to them. Nothing is looked up. */
-import { useId, useState } from 'preact/hooks'
 import { type Judged, moneyReasons } from '../judged.ts'
+import { MoneyField } from '../money-field.tsx'
 import { useWords } from '../words.tsx'
 
 export interface MoneyActions {
@@ -52,57 +52,5 @@ export function Money({ judged, onMoney, onDraft }: { judged: Judged } & MoneyAc
         </ul>
       </div>
     </details>
-  )
-}
-
-/** A plain amount, `24` or `24.90` or `24,90`; null for nothing, undefined for what is none. */
-export function amountOf(typed: string): number | null | undefined {
-  const text = typed.trim()
-  if (text === '') return null
-  return /^\d{1,7}(?:[.,]\d{1,2})?$/.test(text) ? Number(text.replace(',', '.')) : undefined
-}
-
-interface MoneyFieldProps {
-  label: string
-  amount: number | null
-  draft: string | undefined
-  onDraft: (typed: string) => void
-  onAmount: (amount: number | null) => void
-}
-
-function MoneyField({ label, amount, draft, onDraft, onAmount }: MoneyFieldProps) {
-  const { t } = useWords()
-  const id = useId()
-  const [text, setText] = useState(draft ?? (amount === null ? '' : String(amount)))
-  const wrong = amountOf(text) === undefined
-  return (
-    <div class="amount">
-      <label class="label" for={id}>
-        {label}
-      </label>
-      <input
-        id={id}
-        class="fieldin n"
-        type="text"
-        inputMode="decimal"
-        autoComplete="off"
-        value={text}
-        aria-invalid={wrong}
-        aria-describedby={wrong ? `${id}-wrong` : undefined}
-        onInput={(event) => {
-          setText(event.currentTarget.value)
-          onDraft(event.currentTarget.value)
-        }}
-        onChange={(event) => {
-          const typed = amountOf(event.currentTarget.value)
-          if (typed !== undefined) onAmount(typed)
-        }}
-      />
-      {wrong && (
-        <p class="wrong" id={`${id}-wrong`} role="alert">
-          {t('money.wrong')}
-        </p>
-      )}
-    </div>
   )
 }

@@ -6,11 +6,13 @@ import type { Fit } from '../../core/wearer/body.ts'
 import { Answer } from '../answer/answer.tsx'
 import { conditionsSaid } from '../answer/condition-line.tsx'
 import type { KeepActions } from '../answer/keep-acts.tsx'
+import { type TailorActions, TailorPart } from '../answer/tailor-part.tsx'
 import { HelpLink } from '../help-link.tsx'
 import { type Judged, type PlanChoice, verdictReasons } from '../judged.ts'
 import { MainPart } from '../main-part.tsx'
 import { SavedNote } from '../saving/saving-now.tsx'
 import { TypedText } from '../typed-text.tsx'
+import { useFocusStays } from '../use-focus-stays.ts'
 import { type Who, WhoBar } from '../who-bar.tsx'
 import { asSentences, useWords, type Words } from '../words.tsx'
 import { CutLine } from './cut-line.tsx'
@@ -26,7 +28,7 @@ import { TakenAsGiven } from './taken-as-given.tsx'
 import { WhatMoves } from './what-moves.tsx'
 
 /** Everything a person can do in the panel. */
-export interface PanelActions extends KeepActions {
+export interface PanelActions extends KeepActions, TailorActions {
   onWho: (personId: string, fit: Fit) => void
   onFavourite: (favouriteId: string | null) => void
   onCorrections: (corrections: Correction[]) => void
@@ -54,8 +56,10 @@ export interface PanelProps extends PanelActions {
 export function Panel(props: PanelProps) {
   const { t } = useWords()
   const { who, judged } = props
+  const sheet = useRef<HTMLDivElement>(null)
+  useFocusStays(sheet)
   return (
-    <div class="sheet panel">
+    <div class="sheet panel" ref={sheet}>
       <WhoBar who={who} onWho={props.onWho} onFavourite={props.onFavourite} />
       <Announcement judged={judged} />
       <MainPart>
@@ -132,13 +136,11 @@ function Body(props: PanelProps & { judged: Judged }) {
           onWishlist={props.onWishlist}
           onEnterAnswer={() => setAsked(asked + 1)}
           onBody={() => props.onWorkroom('body')}
+          tailorPart={<TailorPart judged={judged} onTailor={props.onTailor} onTailorPrice={props.onTailorPrice} onDraft={props.onDraft} />}
         />
       )}
       <CutLine judged={judged} onCorrections={props.onCorrections} />
       <div class="ways-on">
-        <button type="button" class="btn bare" onClick={props.onWishlist}>
-          {t('keep.wishlist')}
-        </button>
         <button type="button" class="btn bare" onClick={() => props.onWorkroom()}>
           {t('popup.workroom')}
         </button>

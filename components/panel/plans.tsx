@@ -1,4 +1,5 @@
 /** The plans side by side: least work, closest fit, a tailor; what is alike is shown once; doing nothing stands below. */
+import { useEffect, useRef } from 'preact/hooks'
 import type { PointId } from '../../core/ids/points.ts'
 import type { Plan } from '../../core/plan/plan.ts'
 import type { Reckoning } from '../../core/reckon.ts'
@@ -123,9 +124,25 @@ function Hardest({ plan }: { plan: Plan }) {
 
 function Choice({ isChosen, aim, onAim }: { isChosen: boolean; aim: PlanChoice; onAim: (aim: PlanChoice) => void }) {
   const { t, inner } = useWords()
-  if (isChosen) return <span class="chosen">{t('plans.chosen')}</span>
+  const chosen = useRef<HTMLSpanElement>(null)
+  const pressed = useRef(false)
+  // the button is gone: who pressed it stands at what it became
+  useEffect(() => {
+    if (isChosen && pressed.current) chosen.current?.focus({ preventScroll: true })
+    pressed.current = false
+  }, [isChosen])
+  if (isChosen)
+    return (
+      <span class="chosen" tabIndex={-1} ref={chosen}>
+        {t('plans.chosen')}
+      </span>
+    )
+  const choose = () => {
+    pressed.current = true
+    onAim(aim)
+  }
   return (
-    <button type="button" class="btn small" onClick={() => onAim(aim)}>
+    <button type="button" class="btn small" onClick={choose}>
       {t('plans.choose')}
       <span class="sr"> {inner('plans.aim', { aim })}</span>
     </button>

@@ -53,7 +53,9 @@ export function pointRows(judged: Judged, units: Units, figureAs: FigureAs = fig
   const { reckoning, kind } = judged
   const gaps = new Map(reckoning?.gaps.map((gap) => [gap.point, gap]))
   const untold = new Map(reckoning?.untold.filter(({ point }) => matters(reckoning, point)).map(({ point, band }) => [point, band]))
-  const after = new Map(chosenPlan(judged)?.after.map(({ point, mm }) => [point, mm]))
+  // nobody follows the plan of what is to be left
+  const plan = reckoning?.verdict === 'leave-it' ? null : chosenPlan(judged)
+  const after = new Map(plan?.after.map(({ point, mm }) => [point, mm]))
   const sayingsOf = saidOf(judged)
   const order: readonly PointId[] = kind === null ? [...sayingsOf.keys()] : POINTS_OF[kind]
   const weighty = new Set<PointId | undefined>([...keysOf(judged), ...(reckoning?.conditions.map(({ point }) => point) ?? [])])

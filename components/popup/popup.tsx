@@ -26,6 +26,8 @@ export interface PopupProps extends KeepActions {
   onCorrections: (corrections: Correction[]) => void
   onCopy: (text: string) => Promise<boolean>
   onOpenBeside: () => void
+  /** Leads to the field for the tailor's price. */
+  onEnterPrice: () => void
   onWorkroom: (part?: 'body' | 'garments' | 'wishlist') => void
 }
 
@@ -93,6 +95,7 @@ function Read(props: PopupProps & { judged: Judged }) {
           short
           onCopy={props.onCopy}
           onBody={() => props.onWorkroom('body')}
+          onEnterPrice={props.onEnterPrice}
           onKeep={props.onKeep}
           onPass={props.onPass}
           onTakeBack={props.onTakeBack}

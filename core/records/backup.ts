@@ -5,7 +5,7 @@ import { listingsOf, slices } from './finds.ts'
 import { conflictsIn, merged } from './merge.ts'
 import { MIGRATIONS, type Migration } from './migrations.ts'
 import { type Backup, KIND, type OpenedBackup, type OpenedRow, openBackup, type Refused } from './open-backup.ts'
-import type { Row } from './row.ts'
+import { isRow, type Row } from './row.ts'
 import { isRecordOf, type RecordOf, type Stamp, TABLES, type TableName } from './schemas.ts'
 import { bringLook } from './shared-fields.ts'
 import { vouch } from './summaries.ts'
@@ -196,7 +196,7 @@ function asidesOf(here: readonly unknown[], stamp: Stamp): Asides {
   const ids = new Set(here.map(idOf))
   const added: object[] = []
   const add = (raw: unknown): void => {
-    const row = typeof raw === 'object' && raw !== null ? raw : { row: raw }
+    const row = isRow(raw) ? raw : { row: raw }
     const its = JSON.stringify(content(row))
     if (contents.has(its)) return
     contents.add(its)
@@ -209,8 +209,17 @@ function asidesOf(here: readonly unknown[], stamp: Stamp): Asides {
   return { added, add }
 }
 
-const content = (aside: unknown): unknown =>
-  typeof aside === 'object' && aside !== null && 'row' in aside ? [('from' in aside && aside.from) || '', aside.row] : ['', aside]
+/** What an aside holds, without the id that it may have been given here. */
+function content(aside: unknown): unknown {
+  if (!isRow(aside)) return ['', aside]
+  if (!('row' in aside)) return ['', withoutId(aside)]
+  return 'from' in aside ? [aside.from, aside.row] : ['', withoutId(aside.row)]
+}
+function withoutId(value: unknown): unknown {
+  if (!isRow(value)) return value
+  const { id: _, ...its } = value
+  return its
+}
 
 const isSame = (a: object, b: object): boolean => JSON.stringify(a) === JSON.stringify(b)
 

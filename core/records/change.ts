@@ -78,13 +78,25 @@ export async function revise<T extends TableName>(
     if (!isRecordOf(table, before)) return null
     const changed = change(before)
     if (changed === null) return null
-    const own = { id, createdAt: before.createdAt, revision: before.revision + 1, updatedAt: stamp.now, device: stamp.device }
-    const { conflicts: _, ...content } = { conflicts: null, ...changed, ...own }
-    const by = { device: stamp.device, revision: own.revision, at: stamp.now }
-    const after = checked(table, { ...content, ...marked(before, content, by, anew) })
+    const after = revised(table, before, changed, stamp, anew)
     await rows.put(after)
     return { table, before, after }
   })
+}
+
+/** A record with this content, as its next revision. Throws where it would not fit its schema. */
+export function revised<T extends TableName>(
+  table: T,
+  before: RecordOf<T>,
+  changed: object,
+  stamp: Stamp,
+  anew: readonly string[] = []
+): RecordOf<T> {
+  const { id, createdAt } = before
+  const own = { id, createdAt, revision: before.revision + 1, updatedAt: stamp.now, device: stamp.device }
+  const { conflicts: _, ...content } = { conflicts: null, ...changed, ...own }
+  const by = { device: stamp.device, revision: own.revision, at: stamp.now }
+  return checked(table, { ...content, ...marked(before, content, by, anew) })
 }
 
 function checked<T extends TableName>(table: T, row: unknown): RecordOf<T> {

@@ -1,12 +1,15 @@
 import { Dexie, type DexieOptions, liveQuery, type Table, type Transaction } from 'dexie'
 import { currentVersion, MIGRATIONS, type Migration } from './migrations.ts'
+import { keepPastRows, PAST, SNAPSHOTS } from './past-rows.ts'
 import type { Row } from './row.ts'
-import type { TableName } from './schemas.ts'
+import { TABLES, type TableName } from './schemas.ts'
 import { summing } from './summing.ts'
 import { troubleOf } from './trouble.ts'
 
 /** `summaries`, `verdicts` and `answers` are made of the others, and anew where they are missing (see summaries.ts, verdicts.ts). */
-export type StoreName = TableName | 'setAside' | 'local' | 'summaries' | 'verdicts' | 'answers'
+export type StoreName = TableName | 'setAside' | 'local' | 'summaries' | 'verdicts' | 'answers' | typeof SNAPSHOTS | typeof PAST
+/** Everything that is saved, in one transaction. */
+export const EVERY_STORE: readonly StoreName[] = [...TABLES, 'setAside', 'local', SNAPSHOTS, PAST]
 
 /** The database, open. Rows are unknown until a schema has said what they are. */
 export interface Records {
@@ -54,6 +57,7 @@ export async function openRecords(
     const db = new Dexie(name, OPTIONS)
     db.use(summing)
     db.on('blocked', onBlocked)
+    if (migrations.some(({ stores }) => PAST in stores)) keepPastRows(db, own)
     for (const { number, stores, change, together } of migrations) {
       const version = db.version(number).stores(stores)
       if (change === undefined && together === undefined) continue
@@ -172,9 +176,16 @@ export function watch<T>(query: () => Promise<T>, onValue: (value: T) => void, o
 
 /** This browser's own id, made once; it is in no backup. */
 export async function deviceId(records: Records, newId: () => string): Promise<string> {
+  const known = async (from: Records): Promise<string | null> => {
+    const row = await from.rows('local').get('device')
+    return typeof row === 'object' && row !== null && 'value' in row && typeof row.value === 'string' ? row.value : null
+  }
+  // mostly it is there, and nothing has to be written
+  const before = await known(records)
+  if (before !== null) return before
   return records.together('rw', ['local'], async (records) => {
-    const row = await records.rows('local').get('device')
-    if (typeof row === 'object' && row !== null && 'value' in row && typeof row.value === 'string') return row.value
+    const meanwhile = await known(records)
+    if (meanwhile !== null) return meanwhile
     const value = newId()
     await records.rows('local').put({ key: 'device', value })
     return value

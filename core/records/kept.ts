@@ -27,6 +27,8 @@ export function verdictThen(reckoning: Reckoning, at: string): ListingKept['verd
 export interface AnswerKept {
   request: ReckonRequest
   reckoning: Reckoning
+  /** The price as it was read, where the page itself told none apart. */
+  price?: ListingKept['price']
 }
 
 /**
@@ -45,9 +47,10 @@ export async function keepLook(
     const then = { request: answer?.request ?? null, verdictThen: answer === null ? null : verdictThen(answer.reckoning, stamp.now) }
     const again = look.keptId === null ? null : await changeListing(records, look.keptId, stamp, () => then)
     if (again !== null) return again
-    const told = { ...sharedOf(look), site: siteOf(look.address), ...then }
+    const price = look.price ?? answer?.price ?? null
+    const told = { ...sharedOf(look), price, site: siteOf(look.address), ...then }
     const kept = await put(records, 'listingsKept', { ...told, status: 'watching', tags: [], keptAt: stamp.now }, stamp)
-    await patch(records, 'looks', look.id, { keptId: kept.after.id }, stamp)
+    await patch(records, 'looks', look.id, { keptId: kept.after.id, price }, stamp)
     return kept
   })
 }

@@ -54,7 +54,7 @@ export function marked(before: Row | null, after: Row, by: Wrote, anew: readonly
   const names = Object.keys(after).filter((name) => !OF_THE_ROW.includes(name))
   const wrote = names.map((name): [string, unknown] => {
     const known = before === null ? undefined : wroteIn(before, name)
-    return [name, known !== undefined && before !== null && !anew.includes(name) && same(before[name], after[name]) ? known : by]
+    return [name, known !== undefined && before !== null && !anew.includes(name) && same(own(before, name), after[name]) ? known : by]
   })
   const seen = { ...(before === null ? {} : seenIn(before)), [by.device]: by.revision }
   const row = { ...after, wrote: Object.fromEntries(wrote) }
@@ -75,22 +75,23 @@ export function merged(here: Row, coming: Row): Row {
   for (const name of names) {
     const [a, b] = [wroteIn(here, name), wroteIn(coming, name)]
     if (a === undefined || b === undefined) {
-      const from = b === undefined ? here : coming
-      if (name in from) fields.set(name, from[name])
+      // written by nobody that either knows of: from where it stands
+      const from = b !== undefined || (a === undefined && !Object.hasOwn(here, name)) ? coming : here
+      if (Object.hasOwn(from, name)) fields.set(name, from[name])
       const its = a ?? b
       if (its !== undefined) wrote.set(name, its)
       continue
     }
     const [wins, loses, won, lost] = countsBefore(b, a, mine, theirs) ? [coming, here, b, a] : [here, coming, a, b]
-    fields.set(name, wins[name])
+    if (Object.hasOwn(wins, name)) fields.set(name, wins[name])
     wrote.set(name, won)
     // each was written without knowing of the other
     // two removals are one
     const bothGone = name === 'deletedAt' && here.deletedAt !== null && coming.deletedAt !== null
-    const apart = !bothGone && !covers(wins === here ? mine : theirs, lost) && !same(wins[name], loses[name])
+    const apart = !bothGone && !covers(wins === here ? mine : theirs, lost) && !same(own(wins, name), own(loses, name))
     const knew = covers(wins === here ? mine : theirs, lost)
     for (const one of conflicts) if (!knew && one.field === name && one.against === nameOf(lost)) one.against = nameOf(won)
-    if (apart && !NEVER_ASKED.includes(name)) conflicts.push({ ...lost, field: name, value: loses[name], against: nameOf(won) })
+    if (apart && !NEVER_ASKED.includes(name)) conflicts.push({ ...lost, field: name, value: own(loses, name), against: nameOf(won) })
   }
   keepEdited()
   const seen = Object.fromEntries(
@@ -142,7 +143,7 @@ function standing(conflicts: readonly Conflict[], row: Row): Conflict[] {
   const found = new Map<string, Conflict>()
   for (const one of conflicts) {
     const by = wroteIn(row, one.field)
-    if (by === undefined || nameOf(by) !== one.against || same(one.value, row[one.field])) continue
+    if (by === undefined || nameOf(by) !== one.against || same(one.value, own(row, one.field))) continue
     // the same value from two devices is one, and so are two removals
     const what = one.field === 'deletedAt' ? one.field : `${one.field} ${JSON.stringify(one.value)}`
     found.set(what, latest([...(found.has(what) ? [found.get(what) ?? one] : []), one]) ?? one)
@@ -174,6 +175,9 @@ type Seen = Readonly<Record<string, number>>
 const numberIn = (row: Row): number => (typeof row.revision === 'number' ? row.revision : 0)
 const covers = (seen: Seen, { device, revision }: Wrote): boolean =>
   revision === 0 || (Object.hasOwn(seen, device) && (seen[device] ?? 0) >= revision)
+
+/** A field of the row, and nothing that every object has beneath it: names come from a file. */
+const own = (row: Row, name: string): unknown => (Object.hasOwn(row, name) ? row[name] : undefined)
 
 function seenIn(row: Row): Seen {
   if (!isRow(row.seen)) return {}

@@ -80,6 +80,21 @@ export const MIGRATIONS: readonly Migration[] = [
   },
   {
     number: 7,
+    title: 'Earlier states to go back to',
+    why:
+      'A few marks in time, and rows as they were at them, so that a mistaken import or removal can be taken back days later. No row changes; ' +
+      'a version before this one would change rows without keeping how they were. It is told that it is too old instead.',
+    stores: {
+      snapshots: 'key',
+      past: 'key, [snapshot+weight]',
+      // what is removed is counted without reading what is there
+      people: 'id, deletedAt',
+      garmentsOwned: 'id, personId, deletedAt',
+      listingsKept: 'id, address, deletedAt'
+    }
+  },
+  {
+    number: 8,
     title: 'What a list needs of each find, kept beside it',
     why:
       'Ten thousand finds took eleven seconds to show, for each was read whole and worked out anew. Beside each now stands a summary, and ' +

@@ -22,6 +22,7 @@ const there = z.object({
   /** Which write it was: rows that were written together have the same number, later ones a higher. */
   written: z.int(),
   createdAt: of.createdAt,
+  updatedAt: of.updatedAt,
   keptAt: of.keptAt,
   title: of.title,
   site: of.site,
@@ -73,10 +74,10 @@ export const goneSummary = (id: string, state: 'removed' | 'unreadable', written
 const isListing = (row: object): row is ListingKept => vouchedFor.has(row) || isRecordOf('listingsKept', row)
 
 function listingSummary(listing: ListingKept, written: number): Summary {
-  const { id, createdAt, keptAt, title, site, notes, tags, status, price, money, personId, verdictThen, request, work } = listing
+  const { id, createdAt, updatedAt, keptAt, title, site, notes, tags, status, price, money, personId, verdictThen, request, work } = listing
   const conflicts = conflictsIn(listing).length
   return {
-    ...{ id, state: 'there', written, createdAt, keptAt, title, site, notes, tags, status, price, money, personId, verdictThen },
+    ...{ id, state: 'there', written, createdAt, updatedAt, keptAt, title, site, notes, tags, status, price, money, personId, verdictThen },
     kindThen: request?.garment.kind ?? null,
     hasPicture: typeof listing.picture === 'string',
     told: toldMark(listing),

@@ -42,14 +42,19 @@ export async function captureTab(
   picked: Picked | null = null,
   run: RunScript = inject
 ): Promise<Look> {
-  const outcome = await readTab(tab, run)
+  return storeLook(records, await readTab(tab, picked, run), stamp)
+}
+
+/** What a page has, before it is stored: it can be read while the records are still being opened. Never throws. */
+export async function readTab(tab: TabToRead, picked: Picked | null = null, run: RunScript = inject): Promise<SeenPage> {
+  const outcome = await found(tab, run)
   const text = picked === null ? null : await pickedText(tab, picked, outcome, run)
-  return storeLook(records, seenPage(tab, outcome, text), stamp)
+  return seenPage(tab, outcome, text)
 }
 
 type Outcome = { found: PageFound; problem: LookProblem | null } | { found: null; problem: LookProblem }
 
-async function readTab(tab: TabToRead, run: RunScript): Promise<Outcome> {
+async function found(tab: TabToRead, run: RunScript): Promise<Outcome> {
   try {
     const parsed = pageFound.safeParse(await run(tab.id))
     if (!parsed.success) return { found: null, problem: problemOfRefusal('', tab.url ?? '') }

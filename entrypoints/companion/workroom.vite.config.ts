@@ -4,6 +4,7 @@ import preact from '@preact/preset-vite'
 import { defineConfig, type Plugin } from 'vite'
 import { VitePWA } from 'vite-plugin-pwa'
 import { engineMark } from './engine.mjs'
+import { languagesApart } from './languages-apart.ts'
 import { licences } from './licences.mjs'
 import { PAGE_POLICY } from './policy.mjs'
 
@@ -30,7 +31,9 @@ export default defineConfig({
     alias: [{ find: /^(\.\.?\/)+platform\/extension\.ts$/, replacement: at('../platform/page.ts') }]
   },
   build: { outDir: at('../../dist/workroom'), emptyOutDir: true, modulePreload: { polyfill: false }, assetsInlineLimit: 0 },
+  worker: { format: 'es', plugins: () => [languagesApart()] },
   plugins: [
+    languagesApart(),
     preact(),
     licences(SERVICE_WORKERS),
     headOfPage,

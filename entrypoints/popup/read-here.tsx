@@ -1,10 +1,12 @@
-import { useEffect, useState } from 'preact/hooks'
+import { useEffect, useRef, useState } from 'preact/hooks'
+import { GO_TO, TAILOR_PRICE } from '../../components/answer/go-to.ts'
 import { Popup } from '../../components/popup/popup.tsx'
 import { WordsOf } from '../../components/words.tsx'
+import { keepDraft, type SeenPage, storeLook } from '../../core/records/looks.ts'
 import { kindOf } from '../../core/records/read-saved.ts'
+import type { Look } from '../../core/records/schemas.ts'
 import { openPanel } from '../background/open-panel.ts'
-import { captureTab, frontTab } from '../capture/capture-tab.ts'
-import { whoOf } from '../view/judge-look.ts'
+import { personOf, whoOf } from '../view/judge-look.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { panelActions } from '../view/panel-actions.ts'
 import { useJudged } from '../view/use-judged.ts'
@@ -12,29 +14,40 @@ import { useKept, useLook, useSaved, wholeWardrobe } from '../view/use-records.t
 import { useTheme } from '../view/use-theme.ts'
 import { useWording } from '../view/wording-for.ts'
 
-/** Reads the page in front, which the click on the button allows, and shows what came of it. */
-export function ReadHere({ records, stamp, saving }: PageProps) {
-  const [lookId, setLookId] = useState<string | null>(null)
+/** The page in front as it was found, and the window it is in. */
+export interface SeenHere {
+  windowId: number
+  seen: SeenPage
+}
+
+/** Keeps what was read of the page in front, which the click on the button allows, and shows what came of it. `front`: null where there is no page. */
+export function ReadHere({ records, stamp, saving, front }: PageProps & { front: Promise<SeenHere | null> }) {
+  const [stored, setStored] = useState<Look | null>(null)
   const [windowId, setWindowId] = useState<number | null>(null)
   const [failure, setFailure] = useState<unknown>(null)
   const wardrobe = useSaved(records, wholeWardrobe, setFailure)
   useTheme(wardrobe?.settings.theme ?? 'system')
   useEffect(() => {
     const read = async () => {
-      const tab = await frontTab()
-      if (tab === null) return
-      setWindowId(tab.windowId)
-      setLookId((await captureTab(tab, records, stamp())).id)
+      const here = await front
+      if (here === null) return
+      setWindowId(here.windowId)
+      setStored(await storeLook(records, here.seen, stamp()))
     }
     read().catch(setFailure)
-  }, [records, stamp])
+  }, [records, stamp, front])
 
-  const look = useLook(records, lookId, setFailure)
+  // as it was stored, until it is followed: that takes another reading of the records
+  const followed = useLook(records, stored?.id ?? null, setFailure)
+  const isFollowed = useRef(false)
+  isFollowed.current ||= followed !== null
+  const look = isFollowed.current ? followed : stored
   const wording = useWording(look, wardrobe)
   const kept = useKept(records, look, setFailure)
   const judgedLook = useJudged(look, wardrobe, wording, { place: 'here', kept })
   const kind = judgedLook === null || look === null ? null : kindOf(judgedLook.read.whole, look.corrections)
-  const actions = panelActions({ stamp, saving, look, judgedLook, windowId })
+  const person = wardrobe === null ? null : personOf(look, wardrobe)
+  const actions = panelActions({ stamp, saving, look, judgedLook, person, windowId })
   return (
     <WordsOf.Provider value={wording}>
       <Popup
@@ -46,6 +59,12 @@ export function ReadHere({ records, stamp, saving }: PageProps) {
           if (windowId === null) return
           openPanel(windowId)
           close()
+        }}
+        onEnterPrice={() => {
+          if (windowId === null || look === null) return
+          // only within the press; the panel finds the mark in the look, whether it is open already or not
+          openPanel(windowId)
+          void saving.run((records) => keepDraft(records, look.id, GO_TO, TAILOR_PRICE, stamp())).then(() => close())
         }}
       />
     </WordsOf.Provider>

@@ -13,7 +13,7 @@ import { siteOf } from '../../core/records/look-text.ts'
 import { personFor } from '../../core/records/person-for.ts'
 import { kindOf, type SavedRead } from '../../core/records/read-saved.ts'
 import { favouriteFor, favouritesOf, listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
-import type { Look } from '../../core/records/schemas.ts'
+import type { Look, Person } from '../../core/records/schemas.ts'
 import { bodyOf, seenOn } from '../../core/wearer/target.ts'
 
 /** What the seller was asked for last, as far as a figure can answer it. */
@@ -22,9 +22,13 @@ export function askedOf(judged: Judged): Asked | undefined {
   return first?.point ?? (first?.about === 'waistStretchedMm' ? first.about : undefined)
 }
 
+/** Whom the answer is for. */
+export const personOf = (look: Pick<Look, 'personId'> | null, { people, settings }: Pick<Wardrobe, 'people' | 'settings'>): Person | null =>
+  personFor(people, look?.personId ?? null, settings.personId)
+
 /** Who is asked for, and which favourites go with it. */
 export function whoOf(look: Pick<Look, 'personId' | 'fit' | 'favouriteId'> | null, kind: GarmentKind | null, wardrobe: Wardrobe): Who {
-  const person = personFor(wardrobe.people, look?.personId ?? null, wardrobe.settings.personId)
+  const person = personOf(look, wardrobe)
   const favourites = favouritesOf(person, kind, wardrobe)
   return {
     people: wardrobe.people.map(({ id, name }) => ({ id, name })),
@@ -43,7 +47,7 @@ export function judgedOf(
   { place, kept }: Pick<Judged, 'place' | 'kept'>
 ): Judged {
   const kind = kindOf(read.whole, look.corrections)
-  const person = personFor(wardrobe.people, look.personId, wardrobe.settings.personId)
+  const person = personOf(look, wardrobe)
   const garment = kind === null ? null : garmentAsWorn(garmentFrom(read.whole, look.corrections))
   const { made, assumed } = garment ?? madeAs('other')
   const cut = answer.reckoning?.cut ?? garment?.cut ?? {}
@@ -67,6 +71,7 @@ export function judgedOf(
     ...answer,
     aim: look.aim,
     level: person?.means.level ?? 3,
+    tailor: { atHand: person?.means.tailor ?? false, prices: person?.means.tailorPrices ?? {} },
     money: look.money,
     notes: look.notes,
     kept,

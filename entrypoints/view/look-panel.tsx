@@ -7,7 +7,7 @@ import type { Correction } from '../../core/reading/reading.ts'
 import { kindOf } from '../../core/records/read-saved.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
-import { whoOf } from './judge-look.ts'
+import { personOf, whoOf } from './judge-look.ts'
 import type { PageProps } from './page-start.tsx'
 import { panelActions } from './panel-actions.ts'
 import { pasteDraft } from './paste-draft.ts'
@@ -35,7 +35,7 @@ export function LookPanel({ records, stamp, saving, look, wardrobe, place, windo
         who={whoOf(look, kind, wardrobe)}
         judged={judgedLook?.judged ?? null}
         pasteDraft={pasteDraft()}
-        {...panelActions({ stamp, saving, look, judgedLook, windowId })}
+        {...panelActions({ stamp, saving, look, judgedLook, person: personOf(look, wardrobe), windowId })}
         onTry={onTry}
       />
     </WordsOf.Provider>

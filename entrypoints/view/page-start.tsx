@@ -6,9 +6,11 @@ import { MIGRATIONS } from '../../core/records/migrations.ts'
 import { settingsOf } from '../../core/records/owned.ts'
 import type { Stamp } from '../../core/records/schemas.ts'
 import { troubleOf } from '../../core/records/trouble.ts'
-import { loadWords, spokenRow } from '../../core/words/languages.ts'
+import { loadWords, spokenRow, type WordsOf } from '../../core/words/languages.ts'
 import { say } from '../../core/words/say.ts'
 import { newStamps, stampsOf } from '../platform/stamp.ts'
+import { askOnceTyped } from './asked-to-keep.ts'
+import { keepDayByDay } from './day-by-day.ts'
 import { Saving } from './saving.ts'
 import { SavingHere } from './saving-here.tsx'
 import { languageHere } from './wording-for.ts'
@@ -23,8 +25,8 @@ const sentence = (code: string, detail = ''): string =>
   say({ code, values: { detail } }, { units: 'cm', language: document.documentElement.lang })
 
 /** From here on the page comes in this language; where the file of its words can't be had, in English. */
-async function speak(language: string): Promise<void> {
-  await loadWords(language).catch(console.error)
+async function speak(language: string, of: WordsOf): Promise<void> {
+  await loadWords(language, of).catch(console.error)
   document.documentElement.lang = spokenRow(language).locale
 }
 
@@ -33,10 +35,10 @@ const LONG_MS = 3000
 /** Opening that is over sooner is not worth a word. */
 const SOON_MS = 300
 
-export async function startPage(Page: ComponentType<PageProps>, titleCode: string): Promise<void> {
+export async function startPage(Page: ComponentType<PageProps>, titleCode: string, of: WordsOf = 'answers'): Promise<void> {
   const root = document.getElementById('page')
   if (root === null) throw new Error('the page has no place to be drawn in')
-  await speak(languageHere(null))
+  await speak(languageHere(null), of)
   document.title = sentence(titleCode)
   const tell = (code: string) => () => render(<Alone code={code} />, root)
   const waits = [setTimeout(tell('saved.opening'), SOON_MS), setTimeout(tell('saved.waiting'), LONG_MS)]
@@ -53,14 +55,16 @@ export async function startPage(Page: ComponentType<PageProps>, titleCode: strin
     return tell(`saved.${opened.problem}`)()
   }
   const { records } = opened
-  await speak(languageHere(await chosenLanguage(records)))
-  document.title = sentence(titleCode)
   const saving = new Saving(records)
-  const stamp = await stampsOf(records).catch((error) => {
-    // without room for its own id the browser can still be read from; what is saved meanwhile has an id of this page alone
-    saving.tell(troubleOf(error))
-    return newStamps()
-  })
+  const [stamp] = await Promise.all([
+    stampsOf(records).catch((error) => {
+      // without room for its own id the browser can still be read from; what is saved meanwhile has an id of this page alone
+      saving.tell(troubleOf(error))
+      return newStamps()
+    }),
+    chosenLanguage(records).then((chosen) => speak(languageHere(chosen), of))
+  ])
+  document.title = sentence(titleCode)
   render(
     <Guarded>
       <SavingHere saving={saving}>
@@ -69,6 +73,8 @@ export async function startPage(Page: ComponentType<PageProps>, titleCode: strin
     </Guarded>,
     root
   )
+  askOnceTyped(saving)
+  keepDayByDay(records, stamp)
 }
 
 /** null: none was chosen, or the settings can't be read. */

@@ -1,14 +1,16 @@
 /** What a person does to a look, saved at once. Every choice can be taken back; what is only typed is kept as it stands. */
 import type { PanelActions } from '../../components/panel/panel.tsx'
 import type { Status } from '../../core/ids/listing-statuses.ts'
+import { withLanguages } from '../../core/reading/text/lexicons.ts'
 import { remove } from '../../core/records/change.ts'
 import type { Records } from '../../core/records/database.ts'
+import { edit } from '../../core/records/edit.ts'
 import { one } from '../../core/records/find.ts'
 import { type AnswerKept, keepLook } from '../../core/records/kept.ts'
 import { addAnswer, choose, keepDraft, pasteInto, pasteNew, undoChoice } from '../../core/records/looks.ts'
 import { setSettings } from '../../core/records/owned.ts'
 import { readAnswer } from '../../core/records/read-saved.ts'
-import type { Look, LookChoices, Stamp } from '../../core/records/schemas.ts'
+import type { Look, LookChoices, Person, Stamp } from '../../core/records/schemas.ts'
 import { changeListing } from '../../core/records/shared-fields.ts'
 import { there } from '../../core/records/trouble.ts'
 import { platform } from '../platform/extension.ts'
@@ -22,6 +24,8 @@ export interface LookPlace {
   saving: Saving
   look: Look | null
   judgedLook: JudgedLook | null
+  /** Whom the answer is for. */
+  person: Person | null
   windowId: number | null
 }
 
@@ -79,10 +83,11 @@ export function panelActions(looked: LookPlace): PanelActions {
       const now = stamp()
       const asked = judgedLook === null ? undefined : askedOf(judgedLook.judged)
       const answer = { id: now.newId(), text, at: now.now, ...(asked === undefined ? {} : { asked }) }
-      const read = readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
-      void saving.run(async (records) => there(await addAnswer(records, look.id, answer, read, now)))
+      const read = () => readAnswer(text, judgedLook?.judged.kind ?? null, judgedLook?.units ?? 'cm', asked)
+      void saving.run(async (records) => there(await addAnswer(records, look.id, answer, await withLanguages(read), now)))
     },
     ...keepActions(looked),
+    ...tailorActions(looked),
     onWishlist: () => void platform.openWorkroom('wishlist'),
     onCopy: async (text) => {
       try {
@@ -125,8 +130,24 @@ function keepActions({ stamp, saving, look, judgedLook }: LookPlace): Pick<Panel
   }
 }
 
+/** The tailor of whoever the answer is for: the same that stand in the settings, so every answer follows. */
+function tailorActions({ stamp, saving, person }: LookPlace): Pick<PanelActions, 'onTailor' | 'onTailorPrice'> {
+  const change = async (means: Partial<Person['means']>): Promise<boolean> => {
+    if (person === null) return false
+    const mine = { means: { ...person.means, ...means } }
+    return saving.run((records) => edit(records, 'people', person.id, { began: person, mine, settle: 'mine' }, stamp()))
+  }
+  return {
+    onTailor: (tailor) => change({ tailor }),
+    onTailorPrice: (alteration, amount) => {
+      const { [alteration]: _, ...others } = person?.means.tailorPrices ?? {}
+      return change({ tailorPrices: amount === null ? others : { ...others, [alteration]: amount } })
+    }
+  }
+}
+
 const answerKept = (judgedLook: JudgedLook | null): AnswerKept | null => {
   const reckoning = judgedLook?.judged.reckoning ?? null
   const request = judgedLook?.request ?? null
-  return reckoning === null || request === null ? null : { request, reckoning }
+  return reckoning === null || request === null ? null : { request, reckoning, price: judgedLook?.judged.price ?? null }
 }

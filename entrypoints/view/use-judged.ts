@@ -4,12 +4,13 @@ import type { Judged } from '../../components/judged.ts'
 import type { Units } from '../../core/length.ts'
 import { withIssuesIn } from '../../core/reading/issues.ts'
 import { type ReckonRequest, reckon } from '../../core/reckon.ts'
-import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
+import type { SavedRead } from '../../core/records/read-saved.ts'
 import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
 import type { Look } from '../../core/records/schemas.ts'
 import type { Wording } from '../../core/words/say.ts'
 import { AnswersApart } from './answers-apart.ts'
 import { judgedOf } from './judge-look.ts'
+import { useRead } from './use-read.ts'
 import type { WholeAnswer } from './whole-answer.ts'
 
 export interface JudgedLook {
@@ -27,8 +28,7 @@ export function useJudged(
   wording: Wording,
   stands: Pick<Judged, 'place' | 'kept'>
 ): JudgedLook | null {
-  const texts = look === null ? '' : readingStandsOn(look, wording.units)
-  const asRead = useMemo(() => (look === null ? null : readSaved(look, wording.units)), [texts])
+  const asRead = useRead(look, wording.units)
   const read = useMemo(
     () =>
       asRead === null ? null : { ...asRead, reading: withIssuesIn(asRead.reading, wording), whole: withIssuesIn(asRead.whole, wording) },

@@ -3,16 +3,19 @@ import { useState } from 'preact/hooks'
 import { BackupPage } from '../../components/workroom/backup-page.tsx'
 import { Planned, UnsettledPart, type UnsettledShown } from '../../components/workroom/backup-planned.tsx'
 import { type Counted, type Imported, importBackup, previewBackup } from '../../core/records/backup.ts'
+import type { Records } from '../../core/records/database.ts'
 import { unreadable } from '../../core/records/find.ts'
 import { type OpenedBackup, openBackupSlowly, type Refused } from '../../core/records/open-backup.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
 import { TABLES } from '../../core/records/schemas.ts'
 import { settle, unsettled } from '../../core/records/settle.ts'
+import { makeSnapshot } from '../../core/records/snapshots.ts'
 import { say, type Wording } from '../../core/words/say.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
 import { resting, saidOf, saveBackup, textOfFile } from './backup-file.ts'
 import { KeepingPart, noteBackup } from './keeping.tsx'
+import { SnapshotsHere } from './snapshots-here.tsx'
 import type { Done } from './workroom-actions.ts'
 
 const TOO_LONG: Refused = { ok: false, problem: 'too-long' }
@@ -30,11 +33,13 @@ export interface BackupPartProps extends PageProps {
   /** How many finds there are. */
   count: number
   wording: Wording
+  /** This page, among others that are open. */
+  page: string
   onDone: (done: Done) => void
   onError: (error: unknown) => void
 }
 
-export function BackupPart({ records, stamp, saving, kept, count, wording, onDone, onError }: BackupPartProps) {
+export function BackupPart({ records, stamp, saving, kept, count, wording, page, onDone, onError }: BackupPartProps) {
   const [outcome, setOutcome] = useState<readonly string[]>([])
   const [planned, setPlanned] = useState<{ opened: OpenedBackup; counts: Counted } | null>(null)
   const [going, setGoing] = useState<Going | null>(null)
@@ -55,7 +60,11 @@ export function BackupPart({ records, stamp, saving, kept, count, wording, onDon
     if (planned === null) return
     const { opened } = planned
     const told = (done: number) => setGoing({ code: 'backup.going.bring', done, of: opened.count })
-    const brought = saving.run((records) => importBackup(records, opened, stamp(), undefined, told), {
+    const act = async (records: Records) => {
+      await makeSnapshot(records, 'import', stamp(), { by: page })
+      return importBackup(records, opened, stamp(), undefined, told)
+    }
+    const brought = saving.run(act, {
       inForm: true,
       saved: (imported) => {
         setPlanned(null)
@@ -98,6 +107,7 @@ export function BackupPart({ records, stamp, saving, kept, count, wording, onDon
       {going !== null && <p role="status">{say({ code: going.code, values: { done: going.done, of: going.of ?? 0 } }, wording)}</p>}
       {planned !== null && going === null && <Planned counts={planned.counts} onBring={bring} onLeave={() => setPlanned(null)} />}
       <UnsettledPart conflicts={conflicts ?? []} onSettle={settled} />
+      <SnapshotsHere records={records} stamp={stamp} saving={saving} page={page} done={onDone} onError={onError} />
     </BackupPage>
   )
 }

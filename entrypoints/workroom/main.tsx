@@ -5,4 +5,4 @@ import '../../components/workroom/workroom.css'
 import { startPage } from '../view/page-start.tsx'
 import { Workroom } from './workroom.tsx'
 
-await startPage(Workroom, 'house.name')
+await startPage(Workroom, 'house.name', 'workroom')

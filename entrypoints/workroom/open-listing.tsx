@@ -1,6 +1,7 @@
 import { useEffect, useState } from 'preact/hooks'
 import { WithinMain } from '../../components/main-part.tsx'
 import { useWords } from '../../components/words.tsx'
+import { Headline } from '../../components/workroom/frame.tsx'
 import { PicturePart } from '../../components/workroom/wishlist/picture-part.tsx'
 import { openKept } from '../../core/records/kept.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
@@ -46,7 +47,7 @@ export function OpenListing({ records, stamp, saving, kept, listingId, actions, 
           </a>
         )}
       </p>
-      {listings !== null && !there && <p>{t('wishlist.gone')}</p>}
+      {listings !== null && !there && <Headline title={t('wishlist.gone')} />}
       {there && look !== null && (
         <WithinMain.Provider value>
           <LookApart records={records} stamp={stamp} saving={saving} look={look} wardrobe={kept} place="none" windowId={null} />

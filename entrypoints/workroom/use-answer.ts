@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Units } from '../../core/length.ts'
+import { languageComing, withLanguages } from '../../core/reading/text/lexicons.ts'
 import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
 import type { Records } from '../../core/records/database.ts'
 import { listingsOf } from '../../core/records/finds.ts'
@@ -40,6 +41,7 @@ export function answerNow(listing: ListingKept, kept: Wardrobe, { units, currenc
     const worded = { ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) }
     return { request, reckoning: reckon(request, { units, ...worded }) }
   } catch (error) {
+    if (languageComing(error) !== null) throw error
     console.error(error)
     return null
   }
@@ -51,8 +53,21 @@ export function useAnswer(listing: ListingKept | null, kept: Wardrobe, wording: 
   const { units, currency, language } = wording
   useEffect(() => {
     if (listing === null) return
-    const working = setTimeout(() => setAnswer({ id: listing.id, now: answerNow(listing, kept, wording) }))
-    return () => clearTimeout(working)
+    let isWanted = true
+    const working = setTimeout(() => {
+      withLanguages(() => answerNow(listing, kept, wording)).then(
+        (now) => isWanted && setAnswer({ id: listing.id, now }),
+        (error) => {
+          // the phrases of its language can't be had
+          console.error(error)
+          if (isWanted) setAnswer({ id: listing.id, now: null })
+        }
+      )
+    })
+    return () => {
+      isWanted = false
+      clearTimeout(working)
+    }
   }, [listing, kept, units, currency, language])
   return answer !== null && answer.id === listing?.id ? answer.now : undefined
 }

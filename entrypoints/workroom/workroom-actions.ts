@@ -7,6 +7,7 @@ import { where } from '../../core/records/find.ts'
 import { markFavourite, setSettings } from '../../core/records/owned.ts'
 import type { Fields, Stamp, TableName } from '../../core/records/schemas.ts'
 import { changeListing } from '../../core/records/shared-fields.ts'
+import { makeSnapshot } from '../../core/records/snapshots.ts'
 import { there } from '../../core/records/trouble.ts'
 import type { BodyMeasureId } from '../../core/wearer/body.ts'
 import { Saving } from '../view/saving.ts'
@@ -197,6 +198,7 @@ function sampleActions(place: Place) {
       }),
     removeSample: () =>
       act(place, async (records) => {
+        await makeSnapshot(records, 'removing', stamp())
         const gone = await removeSample(records, stamp)
         return { code: 'sample.removed', values: {}, undo: backAll(place, gone) }
       })

@@ -28,13 +28,14 @@ import { BackupPart } from './backup-part.tsx'
 import { BodyPart } from './body-part.tsx'
 import type { FindsNow } from './finds-held.ts'
 import { FirstPart } from './first-part.tsx'
-import { BackupReminder } from './keeping.tsx'
+import { BackupReminder, lastChange, noteBackup, PromiseNote } from './keeping.tsx'
 import { LookedAt, lastRead } from './looked-at.tsx'
 import { Missing } from './missing.tsx'
 import { OpenListing } from './open-listing.tsx'
 import { isSample } from './sample.ts'
 import { SettingsPart } from './settings-part.tsx'
 import { ShopCardPart } from './shop-card-part.tsx'
+import { useWentBackElsewhere } from './snapshots-here.tsx'
 import { useFindsHeld } from './use-finds.ts'
 import { addressOf, type Route, useRoute } from './use-route.ts'
 import { WishlistPart } from './wishlist-part.tsx'
@@ -44,6 +45,7 @@ import { type Done, type WorkroomActions, workroomActions } from './workroom-act
 export function Workroom({ records, stamp, saving }: PageProps) {
   const [failure, setFailure] = useState<unknown>(null)
   const [done, setDone] = useState<Done | null>(null)
+  const [pageId] = useState(() => stamp().newId())
   const kept = useSaved(records, wholeWardrobe, setFailure)
   const finds = useFindsHeld(records, setFailure)
   const route = useRoute()
@@ -59,6 +61,7 @@ export function Workroom({ records, stamp, saving }: PageProps) {
     setDone((said) => (said?.undo == null ? null : said))
   }, [route.page, wording.language])
 
+  useWentBackElsewhere(records, pageId, setDone, setFailure)
   useFollowed(failure, () => saving.tell(records.ended() ?? troubleOf(failure)))
   if (failure !== null && (kept === null || finds === null))
     return <p class="wr-alone">{t('workroom.failed', { detail: String(failure) })}</p>
@@ -70,6 +73,7 @@ export function Workroom({ records, stamp, saving }: PageProps) {
           records={records}
           stamp={stamp}
           saving={saving}
+          pageId={pageId}
           kept={kept}
           finds={finds}
           person={person}
@@ -100,6 +104,8 @@ async function takeBack(done: Done): Promise<Done> {
 const OPEN_TO_ALL: ReadonlySet<Route['page']> = new Set(['backup', 'alterations', 'help', 'settings'])
 
 interface PartProps extends PageProps {
+  /** This page, among others that are open. */
+  pageId: string
   kept: Wardrobe
   finds: FindsNow
   /** Whose things are shown; null: there is nobody yet. */
@@ -113,7 +119,7 @@ interface PartProps extends PageProps {
 
 /** The frame, and in it the part that the address names; where nothing is known of anybody, the first visit. */
 function Parts(props: PartProps) {
-  const { records, stamp, saving, kept, finds, person, wording, actions, onDone, onError } = props
+  const { records, stamp, saving, pageId, kept, finds, person, wording, actions, onDone, onError } = props
   const { page, open } = props.route
   const { t } = useWords()
   /** The first visit was left for the full form. */
@@ -124,7 +130,10 @@ function Parts(props: PartProps) {
   const isNobody = kept.people.length === 0 && finds.count === 0 && skipped === null
   const isFirst = page === 'first' || (isNobody && !OPEN_TO_ALL.has(page))
   const backup = () =>
-    void saveBackup(records, stamp()).then((name) => onDone({ code: 'backup.saved', values: { name }, undo: null }), onError)
+    void saveBackup(records, stamp()).then((name) => {
+      noteBackup(stamp().now)
+      onDone({ code: 'backup.saved', values: { name }, undo: null })
+    }, onError)
   return (
     <DraftsHeld.Provider value={drafted}>
       <Frame
@@ -138,7 +147,7 @@ function Parts(props: PartProps) {
           of={`${page} ${open ?? ''} ${isFirst} ${person?.id ?? ''}`}
           broken={(detail) => <BrokenPart detail={detail} onReload={() => location.reload()} onBackup={backup} />}
         >
-          {page === 'wishlist' && open === null && !isFirst && <BackupReminder records={finds.count + kept.garments.length} />}
+          {page !== 'backup' && open === null && !isFirst && <Reminders kept={kept} finds={finds} backup={page === 'wishlist'} />}
           <Missing records={records} page={isFirst ? 'first' : page} onError={onError} />
           {isFirst && <First {...props} onSkipped={setSkipped} />}
           {kept.people.some(isSample) && <SampleNote alone={kept.people.every(isSample) && page !== 'first'} actions={actions} />}
@@ -179,6 +188,7 @@ function Parts(props: PartProps) {
               kept={kept}
               count={finds.count}
               wording={wording}
+              page={pageId}
               onDone={onDone}
               onError={onError}
             />
@@ -186,6 +196,17 @@ function Parts(props: PartProps) {
         </Apart>
       </Frame>
     </DraftsHeld.Provider>
+  )
+}
+
+/** What keeps all this, where it is worth a word. */
+function Reminders({ kept: { people, measures, garments }, finds, backup }: { kept: Wardrobe; finds: FindsNow; backup: boolean }) {
+  const summaries = finds.finds.map(({ summary }) => summary)
+  return (
+    <>
+      <PromiseNote records={people.length + garments.length + finds.count} />
+      {backup && <BackupReminder records={finds.count + garments.length} changedAt={lastChange(people, measures, garments, summaries)} />}
+    </>
   )
 }
 

@@ -1,9 +1,10 @@
 /**
  * Reads texts pieced together from those of the corpus, in all its languages, with signs that break things put in: nothing may throw, every place must
- * lie where its words stand, every measure must be a length. `npx tsx tests/bench/fuzz.ts`; TEXTS=100000, SEED=7.
+ * lie where its words stand, every measure must be a length, every sentence could be said. `npx tsx tests/bench/fuzz.ts`; TEXTS=100000, SEED=7.
  */
 import { readListing } from '../../core/reading/read-listing.ts'
 import { written } from '../corpus/written/written.ts'
+import { absurdIn } from '../law/absurd.ts'
 import { randomFrom } from './simulated/chance.ts'
 
 const TEXTS = Number(process.env.TEXTS ?? 100_000)
@@ -12,7 +13,8 @@ const LONGEST_PIECE = 90
 const WITH_A_SIGN = 0.4
 const WITH_A_TITLE = 0.3
 
-const random = randomFrom(Number(process.env.SEED ?? 20261130))
+const SEED = Number(process.env.SEED ?? 20261130)
+const random = randomFrom(SEED)
 const oneOf = (list: readonly string[]): string => list[Math.floor(random() * list.length)] ?? ''
 
 const PIECES = Object.values(written)
@@ -33,10 +35,18 @@ function pieceWithSign(): string {
 
 let wrong = 0
 let measures = 0
+let slowest = 0
 for (let n = 0; n < TEXTS; n++) {
   const text = Array.from({ length: 1 + Math.floor(random() * PIECES_OF_TEXT) }, pieceWithSign).join('')
-  const reading = readListing({ text, ...(random() < WITH_A_TITLE ? { title: oneOf(PIECES) } : {}) })
+  const title = random() < WITH_A_TITLE ? oneOf(PIECES) : undefined
+  const began = performance.now()
+  const reading = readListing(title === undefined ? { text } : { text, title })
+  slowest = Math.max(slowest, performance.now() - began)
   const source = text + (reading.added ?? '')
+  for (const sentence of absurdIn(reading.issues, source)) {
+    wrong++
+    console.log(`wrong: ${JSON.stringify(sentence)} of ${JSON.stringify(text)}`)
+  }
   for (const { stated, mm } of reading.measures) {
     measures++
     if (source.slice(stated.start, stated.end) === stated.text && mm > 0 && Number.isFinite(mm)) continue
@@ -44,5 +54,5 @@ for (let n = 0; n < TEXTS; n++) {
     console.log(`wrong: "${stated.text}" at ${stated.start}, ${mm} mm, in ${JSON.stringify(text)}`)
   }
 }
-console.log(`${TEXTS} texts, ${measures} measures, ${wrong} wrong`)
+console.log(`seed ${SEED}: ${TEXTS} texts, ${measures} measures, ${wrong} wrong, the slowest ${Math.round(slowest)} ms`)
 if (wrong > 0) process.exitCode = 1

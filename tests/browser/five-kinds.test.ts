@@ -46,7 +46,7 @@ const EXPECTED: Expected[] = [
   { slug: 'sky-shirt-too-small', figures: { 'Chest': '88', 'Shoulder': '38' }, verdict: 'Leave it', because: /shoulder/i },
   // no unit is told: inches, since in centimetres nobody could wear it
   { slug: 'rust-cord-trousers', figures: { 'Waist': '78.7', 'Hip': '106.7' } },
-  { slug: 'plum-skirt-no-figures', figures: {}, verdict: 'Too little told', because: /waist/i }
+  { slug: 'plum-skirt-no-figures', figures: {}, verdict: 'Too little stated', because: /waist/i }
 ]
 
 test.for(EXPECTED)('$slug', async ({ slug, figures, verdict, because }) => {

@@ -44,7 +44,9 @@ function withTheirs(names: readonly string[]): string[] {
 
 test('what is built in is what runs by package.json, and nothing else', () => {
   const built = new Set(
-    [...texts(BUILT.chrome).keys(), ...texts(BUILT.workroom).keys()].filter((name) => name !== 'Seam' && !OF_BUILDERS.test(name))
+    [BUILT.chrome, BUILT.firefox, BUILT.workroom]
+      .flatMap((folder) => [...texts(folder).keys()])
+      .filter((name) => name !== 'Seam' && !OF_BUILDERS.test(name))
   )
   // the polyfill's module puts in the polyfill and is itself no code of the bundle
   const declared = withTheirs(Object.keys(dependencies)).filter((name) => name !== '@wxt-dev/webextension-polyfill')

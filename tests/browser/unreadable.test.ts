@@ -45,7 +45,7 @@ test('what can’t be read can be pasted, and is judged', async () => {
 
 test('text without a single measure says so, and judges nothing', async () => {
   const popup = await Popup.over(rig, await rig.tab(shop.item('plum-skirt-no-figures')))
-  expect(await popup.verdict()).toBe('Too little told')
+  expect(await popup.verdict()).toBe('Too little stated')
 })
 
 test('markup and script in a title and a text are shown as text, and nothing runs', async () => {

@@ -4,7 +4,12 @@ import { en } from '../../core/words/en/index.ts'
 import { LANGUAGE_ROWS, type Messages } from '../../core/words/languages.ts'
 import { languageGaps } from './language-gaps.ts'
 
-const others = await Promise.all(LANGUAGE_ROWS.filter(({ id }) => id !== 'en').map(async (row) => ({ ...row, messages: await row.load() })))
+const others = await Promise.all(
+  LANGUAGE_ROWS.filter(({ id }) => id !== 'en').map(async (row) => ({
+    ...row,
+    messages: Object.assign({}, ...Object.values({ ...(await row.load('answers')), ...(await row.load('workroom')) })) as Messages
+  }))
+)
 
 test('there is a language beside English', () => {
   expect(others.map(({ id }) => id)).toContain('de')

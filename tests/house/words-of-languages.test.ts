@@ -2,7 +2,8 @@
 import { expect, test } from 'vitest'
 import type { Lexicon } from '../../core/reading/languages/lexicon.ts'
 import { phrasesIn } from '../../core/reading/languages/phrases.ts'
-import { LEXICONS, wordsOf } from '../../core/reading/text/phrase-trie.ts'
+import { LEXICONS } from '../../core/reading/text/lexicons.ts'
+import { wordsOf } from '../../core/reading/text/phrase-trie.ts'
 import { looseWords } from './loose-words.ts'
 import { type SourceFile, sourcesIn, walk } from './project.ts'
 

@@ -7,7 +7,7 @@ import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
 import { phrasesIn } from '../../core/reading/languages/phrases.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
-import { LEXICONS } from '../../core/reading/text/phrase-trie.ts'
+import { LEXICONS } from '../../core/reading/text/lexicons.ts'
 import { keptStructured } from '../../core/records/look-text.ts'
 
 const [SHORT, LONG] = [20_000, 80_000]

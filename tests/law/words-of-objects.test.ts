@@ -5,7 +5,7 @@
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { phrasesIn } from '../../core/reading/languages/phrases.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
-import { LEXICONS } from '../../core/reading/text/phrase-trie.ts'
+import { LEXICONS } from '../../core/reading/text/lexicons.ts'
 import { say } from '../../core/words/say.ts'
 
 const NAMES = [...Object.getOwnPropertyNames(Object.prototype), 'prototype', 'length', 'name']

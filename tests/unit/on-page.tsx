@@ -59,7 +59,7 @@ export function fill(label: string, typed: string, row?: string): void {
 export const key = (label: string, name: string): void => void fireEvent.keyDown(field(label), { key: name })
 
 /** Something to press, by its name: a button, a tick box, one of several. */
-export function press(name: string): void {
+export function press(name: string | RegExp): void {
   const [button] = within(drawn()).queryAllByRole('button', { name, hidden: true })
   fireEvent.click(button ?? within(drawn()).getByLabelText(name, { selector: 'input[type=checkbox], input[type=radio]' }))
 }

@@ -67,7 +67,9 @@ export function SettingsPage(props: SettingsPageProps) {
       </section>
       {person === null ? (
         <section class="part">
-          <a href="#first-visit">{t('wishlist.empty.body')}</a>
+          <a class="help-link" href="#first-visit">
+            {t('wishlist.empty.body')}
+          </a>
         </section>
       ) : (
         <OfPerson key={person.id} {...props} person={person} />

@@ -14,7 +14,7 @@ import type { Band, Gap } from '../../wearer/gaps.ts'
 import type { Target, Want } from '../../wearer/want.ts'
 import type { Reason } from '../../words/reason.ts'
 import { said, say, type Wording } from '../../words/say.ts'
-import { type Ask, asksFrom, questionFor, type Suits } from '../ask/ask.ts'
+import { type Ask, asksFrom, questionFor, type Suits, withWhy } from '../ask/ask.ts'
 import type { ClothAnswers } from '../ask/cloth-answers.ts'
 import type { Condition } from '../conditions/conditions-of.ts'
 import { LIKELY, missingFor, untoldKeys } from '../keys.ts'
@@ -23,11 +23,13 @@ import { once } from '../once.ts'
 import type { Outlook } from '../outlook/outlook.ts'
 import type { Misfit, Plan } from '../plan.ts'
 import { distinct, type Plans } from '../plan-alterations.ts'
+import { NOTICED_MM } from '../rounding.ts'
 import { cautionsFor } from './cautions.ts'
 import { type ConditionShown, conditionShown, suitsText } from './conditions-said.ts'
 import { conversionsFor } from './conversions.ts'
+import { type Doubt, doubtsOf } from './doubts-said.ts'
 import { type NotTaken, notTaken } from './not-taken.ts'
-import { reasonsFor } from './reasons.ts'
+import { reasonsFor, staysWrong } from './reasons.ts'
 import { type Judged, judge, misfitAsItIs } from './verdict.ts'
 import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
 import type { Standing } from './would-change.ts'
@@ -65,6 +67,8 @@ export interface Reckoning {
   /** It lies whole in another fit than the one asked: it wears as that. */
   wearsAs: Wish | null
   because: Reason[]
+  /** Where the chance is low: the points that cost most of it, most first. */
+  doubts: Doubt[]
   gaps: GapShown[]
   /** Wanted, but neither told nor worked out. */
   untold: { point: PointId; band: BandShown }[]
@@ -135,18 +139,15 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
   const chanceOf = (plan: Plan | undefined): number | null =>
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
   const shown = advised === undefined ? [] : worthShowing(advised, plans(), means)
+  // nobody follows the plan of what is to be left: its work is not counted
+  const followed = verdict === 'leave-it' ? undefined : advised
   const worth = worthOf(
     input.price,
-    advised === undefined ? mendingCost(input, means) : advised.cost,
+    followed === undefined ? mendingCost(input, means) : followed.cost,
     means,
-    canJudge ? chanceOf(advised) : null,
+    canJudge ? chanceOf(followed) : null,
     verdict === 'wears-as-is' ? chance.own : null
   )
-  const tailorCould =
-    !means.tailor &&
-    verdict !== 'alters-to-fit' &&
-    advised !== undefined &&
-    (plans().tailor?.misfit.length ?? Number.POSITIVE_INFINITY) < advised.misfit.length
   const shownConditions = conditions.map((one) => conditionShown(one, wording))
   const keys = untoldKeys(garment, target)
   const suits = conditions.map((one) => ({
@@ -156,6 +157,9 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
   }))
   const untoldKey = canJudge ? keys : []
   const chanceIf = () => (advised?.aim === 'tailor' ? judged.chanceIf().tailor : judged.chanceIf().own)
+  const low = canJudge && verdict !== 'leave-it' ? chanceOf(advised) : null
+  const hands = advised === undefined ? 'asItIs' : advised.aim === 'tailor' ? 'tailor' : 'own'
+  const doubts = doubtsOf({ outlook, chance: low, hands, gaps, wrong: advised === undefined ? [] : staysWrong(advised, judged) }, wording)
   const wears = canJudge && verdict !== 'leave-it' ? judged.wearsAs() : null
   return {
     verdict,
@@ -169,16 +173,18 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
         judged,
         verdict,
         advised,
-        tailorCould,
+        tailorCould: couldTailor(judged, verdict, advised),
         priced: input.price !== undefined,
         mendingMinutes: mendingOf(input).minutes,
         chanceAsItIs: chanceOf(undefined),
         wearsAs: wears,
         untoldKey,
-        conditions: shownConditions
+        conditions: shownConditions,
+        doubts
       },
       wording
     ),
+    doubts,
     gaps: gaps.map((gap) => gapShown(gap, wording)),
     untold: untold(garment, target),
     asItIs: {
@@ -192,7 +198,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
       ? askMissing(missingFor(garment, gaps) ?? [], keys, suits, wording)
       : outlook === null
         ? []
-        : asksFrom(outlook, clothAnswers, suits, stakesOf(input.price, worth), wording),
+        : withWhy(asksFrom(outlook, clothAnswers, suits, stakesOf(input.price, worth), wording), mostWrong(gaps), wording),
     worth,
     cautions: cautionsFor(garment, input, advised).map((caution) => say(caution, wording)),
     assumed: assumptionsOf(garment).map((one) => said(one, wording)),
@@ -200,6 +206,20 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     issues: contradictions(garment, wording)
   }
 }
+
+/** There is no tailor at hand, and one would leave less wrong. */
+const couldTailor = ({ means, plans }: Judged, verdict: Verdict, advised: Plan | undefined): boolean =>
+  !means.tailor &&
+  verdict !== 'alters-to-fit' &&
+  advised !== undefined &&
+  (plans.tailor?.misfit.length ?? Number.POSITIVE_INFINITY) < advised.misfit.length
+
+/** The stated point that lies furthest outside; undefined: none does by more than is noticed. */
+const mostWrong = (gaps: readonly Gap[]): { point: PointId; mm: number } | undefined =>
+  gaps
+    .filter(({ judged, gapMm }) => judged && Math.abs(gapMm) >= NOTICED_MM)
+    .map(({ point, gapMm }) => ({ point, mm: gapMm }))
+    .sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))[0]
 
 /** The advised plan first, then every other that this person could have. */
 const worthShowing = (advised: Plan, { own, tailor, rescue }: Plans, means: Means): Plan[] =>

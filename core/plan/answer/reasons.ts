@@ -8,9 +8,10 @@ import type { Reason, Saying } from '../../words/reason.ts'
 import { listed, said, say, sayInside, sayTogether, sayTogetherInside, type Wording } from '../../words/say.ts'
 import { LIKELY, missingFor } from '../keys.ts'
 import type { Means } from '../means.ts'
-import type { Job, Plan } from '../plan.ts'
+import type { Job, Misfit, Plan } from '../plan.ts'
 import { wayOf } from '../way.ts'
 import { type ConditionShown, conditionsTogether } from './conditions-said.ts'
+import { type Doubt, doubtsTogether } from './doubts-said.ts'
 import type { Judged } from './verdict.ts'
 
 export interface Judgement {
@@ -31,6 +32,8 @@ export interface Judgement {
   untoldKey: readonly PointId[]
   /** What the untold must be. */
   conditions: readonly ConditionShown[]
+  /** Why the chance is low. */
+  doubts: readonly Doubt[]
 }
 
 export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
@@ -38,9 +41,7 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
   if (verdict === 'too-little-told') return [said(missing(judged), wording)]
   if (verdict === 'leave-it' && advised === undefined) return [said({ code: `verdict.never.${judged.garment.use}`, values: {} }, wording)]
   const isRescue = advised !== undefined && advised === judged.plans.rescue
-  const wrong = ((isRescue ? judged.plans.own[0] : advised)?.misfit ?? [])
-    .filter(({ mm }) => Math.abs(mm) > judged.markMm)
-    .sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
+  const wrong = [...staysWrong(advised, judged)].sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
   return [
     ...(verdict === 'wears-as-is' ? [said({ code: 'verdict.inside', values: {} }, wording)] : []),
     ...asFarAsTold(judgement, wording),
@@ -52,9 +53,14 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
       .slice(1)
       .map(({ point, mm }) => said({ code: 'verdict.stays', values: { mm: Math.abs(mm), way: wayOf(mm, point) }, point }, wording)),
     ...(isRescue ? toDo('verdict.rescue', advised.alterations, wording) : []),
+    ...(judgement.doubts.length === 0 ? [] : [doubtsTogether(judgement.doubts, wording)]),
     ...howSure(judgement).map((saying) => said(saying, wording))
   ]
 }
+
+/** What a plan leaves wrong by more than a mark; where it is a last resort, what it is the last resort for. */
+export const staysWrong = (advised: Plan | undefined, { plans, markMm }: Judged): readonly Misfit[] =>
+  ((advised !== undefined && advised === plans.rescue ? plans.own[0] : advised)?.misfit ?? []).filter(({ mm }) => Math.abs(mm) > markMm)
 
 /** What the verdict does not know, and what that must be. */
 function asFarAsTold({ untoldKey, conditions }: Judgement, wording: Wording): Reason[] {
@@ -72,12 +78,12 @@ function toDo(code: 'verdict.do' | 'verdict.rescue', jobs: readonly Job[], wordi
   return [{ code, values: { jobs: jobs.length }, text: say({ code, values: { sentence } }, wording) }]
 }
 
-function howSure({ judged, verdict, advised, tailorCould, priced, mendingMinutes, chanceAsItIs }: Judgement): Saying[] {
+function howSure({ judged, verdict, advised, tailorCould, priced, mendingMinutes, chanceAsItIs, doubts }: Judgement): Saying[] {
   const { chance, means } = judged
   const sayings: Saying[] = []
   const sure = advised === undefined ? null : advised.aim === 'tailor' ? chance.tailor : chance.own
   const nothingWrong = advised?.misfit.every(({ mm }) => Math.abs(mm) <= judged.markMm) ?? false
-  if (verdict === 'wears-as-is' && chanceAsItIs !== null && chanceAsItIs < LIKELY)
+  if (verdict === 'wears-as-is' && doubts.length === 0 && chanceAsItIs !== null && chanceAsItIs < LIKELY)
     sayings.push({ code: 'verdict.untold', values: { chance: chanceAsItIs } })
   if (verdict === 'needs-a-tailor') sayings.push({ code: 'verdict.tailor', values: { level: advised?.level ?? 5, own: means.level } })
   if (verdict === 'comes-close' && nothingWrong && sure !== null) sayings.push({ code: 'verdict.unlikely', values: { chance: sure } })

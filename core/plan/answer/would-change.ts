@@ -5,7 +5,7 @@ import { SEAMS, type SeamId } from '../../ids/seams.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
 import { FITS } from '../../wearer/body.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
-import { listed, said, type Wording } from '../../words/say.ts'
+import { listed, said, sayInside, type Wording } from '../../words/say.ts'
 import type { Level } from '../means.ts'
 import type { Misfit } from '../plan.ts'
 import type { ReckonRequest } from '../request.ts'
@@ -29,11 +29,28 @@ export function wouldChange(request: ReckonRequest, standingOf: (request: Reckon
   const { verdict: verdictNow, wrong } = standingOf(request)
   const now = rankOf(verdictNow)
   if (now === undefined || now >= BETTERED) return []
-  return [...trials(request), ...otherFigures(request, wrong, wording)].flatMap(({ saying, changed }) => {
+  const better = [...trials(request), ...otherFigures(request, wrong, wording)].flatMap(({ saying, changed }): Saying[] => {
     const { verdict } = standingOf(changed)
-    return (rankOf(verdict) ?? -1) > now ? [said({ ...saying, values: { ...saying.values, verdict } }, wording)] : []
+    return (rankOf(verdict) ?? -1) > now ? [{ ...saying, values: { ...saying.values, verdict } }] : []
+  })
+  return fitsTogether(better, wording).map((saying) => said(saying, wording))
+}
+
+/** Other fits that come to the same verdict are said once, in the place of the first. */
+function fitsTogether(sayings: readonly Saying[], wording: Wording): Saying[] {
+  const alike = (one: Saying): Saying[] => sayings.filter(({ code, values }) => code === FIT && values.verdict === one.values.verdict)
+  return sayings.flatMap((saying): Saying[] => {
+    if (saying.code !== FIT) return [saying]
+    const fits = alike(saying)
+    if (fits.length === 1) return [saying]
+    if (fits[0] !== saying) return []
+    const names = fits.map(({ values }) => sayInside({ code: `fit.${values.fit}`, values: {} }, wording))
+    // their ids beside their names, for whoever tries them
+    const ids = fits.map(({ values }) => values.fit).join(' ')
+    return [{ code: 'change.fits', values: { fits: listed(names, wording), ids, verdict: saying.values.verdict ?? '' } }]
   })
 }
+const FIT = 'change.fit'
 
 /** Nothing needs bettering that the person can do alone. */
 const BETTERED = rankOf('alters-to-fit') ?? 0

@@ -8,6 +8,7 @@ import type { BodyMeasureId } from '../../wearer/body.ts'
 import { hasMessage, say, type Wording } from '../../words/say.ts'
 import type { Outlook } from '../outlook/outlook.ts'
 import type { Answerable } from '../outlook/untold-questions.ts'
+import { wayOf } from '../way.ts'
 import type { ClothAnswers } from './cloth-answers.ts'
 
 export interface Ask {
@@ -22,6 +23,8 @@ export interface Ask {
   question: string
   /** The figures that would suit, on the seller's tape, as a sentence. */
   suits?: string
+  /** Of the first question: why this is asked and not what is known to be wrong; not given where nothing else is. */
+  why?: string
 }
 
 export interface Stakes {
@@ -192,6 +195,20 @@ export function questionOf(what: Asked, wording: Wording): string {
   return 'about' in what
     ? say({ code: `ask.about.${what.about}`, values: { span: 100 } }, wording)
     : say({ code: 'ask.body', values: { body: what.body } }, wording)
+}
+
+/**
+ * The same questions; the first says why it is asked, where it is about a point that is not stated while another is stated and wrong (`wrong`, + too
+ * big): people wonder about that.
+ */
+export function withWhy(asks: readonly Ask[], wrong: { point: PointId; mm: number } | undefined, wording: Wording): Ask[] {
+  const [first, ...rest] = asks
+  if (first?.point === undefined || first.again === true || wrong === undefined || wrong.point === first.point) return [...asks]
+  const why = say(
+    { code: 'ask.why-not-wrong', values: { wrong: wrong.point, way: wayOf(wrong.mm, wrong.point) }, point: first.point },
+    wording
+  )
+  return [{ ...first, why }, ...rest]
 }
 
 /** A ready, polite question about one point. */

@@ -98,13 +98,16 @@ export class Feasibility {
   }
 
   /** Is some point further out than everything together could move it? */
-  outOfReach({ at, least, most }: Figures): boolean {
-    for (let p = 0; p < at.length; p++) {
-      const mm = at[p] ?? 0
-      const { up, down } = this.reach[p] ?? STILL
-      if (mm - down > (most[p] ?? 0) + this.markMm || mm + up < (least[p] ?? 0) - this.markMm) return true
-    }
+  outOfReach(figures: Figures): boolean {
+    for (let p = 0; p < figures.at.length; p++) if (this.isBeyond(p, figures)) return true
     return false
+  }
+
+  /** Is this point? */
+  isBeyond(p: number, { at, least, most }: Figures): boolean {
+    const mm = at[p] ?? 0
+    const { up, down } = this.reach[p] ?? STILL
+    return mm - down > (most[p] ?? 0) + this.markMm || mm + up < (least[p] ?? 0) - this.markMm
   }
 
   /** Does this make allow these amounts: each option there, each amount under its cap, each shared limit kept? */

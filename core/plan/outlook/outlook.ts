@@ -11,12 +11,16 @@ import type { Wearer } from '../../wearer/wearer.ts'
 import { HARDEST, type Means } from '../means.ts'
 import { partsOf } from '../solve/parts.ts'
 import { withinLevel } from '../solve/within-means.ts'
+import { type PointDoubt, pointDoubts, type Searched } from './doubts.ts'
 import { type DrawnPoint, drawnPoints, figuresFor, needsOf, writeDraw } from './drawn-points.ts'
 import { DRAWS } from './draws.ts'
 import { PlanSearch } from './plan-search.ts'
 import { bandDraws, elasticDraws } from './point-draws.ts'
 import { SCENARIOS, type Scenarios, scenariosOf } from './scenarios.ts'
 import { type Answerable, untoldQuestions } from './untold-questions.ts'
+
+/** Who does the work: nobody, the person, or a tailor. */
+export type Hands = 'asItIs' | 'own' | 'tailor'
 
 export interface Outlook {
   asItIs: number
@@ -33,6 +37,8 @@ export interface Outlook {
   /** How often a point lies outside its edges as it is. */
   outside(point: PointId): number
   chanceOfBody(point: PointId, bodyMm: number, interval: Between): number | null
+  /** Where it does not work out by these hands: which points stand in the way, most first. */
+  doubts(hands: Hands): PointDoubt[]
   /** What is uncertain, and what an answer about it would say in each draw. */
   uncertain(): Answerable[]
 }
@@ -59,7 +65,7 @@ export function outlookOf(asked: Uncertain): Outlook {
   const { garment, gaps, options, means, limits } = asked
   const points = drawnPoints(gaps, garment)
   const scenarios = scenariosOf(garment, limits, points.map(needsOf), options, means)
-  const { asItIs, own, tailor, works } = overDraws(points, scenarios, asked)
+  const { asItIs, own, tailor, works, searched } = overDraws(points, scenarios, asked)
   const nameOf = (some: readonly DrawnPoint[]): string => some.map(({ gap }) => gap.point).join()
   const held = new Map<string, { own: number; tailor: number | null }>([[nameOf(points), { own, tailor }]])
   return {
@@ -90,6 +96,10 @@ export function outlookOf(asked: Uncertain): Outlook {
             bandDraws(point).map((z) => bodyMm + sdMm * z),
             interval
           )
+    },
+    doubts: (hands) => {
+      const by = searched[hands]
+      return by === undefined ? [] : pointDoubts(points, by)
     },
     uncertain: () => [
       ...againOrFirst(points),
@@ -146,6 +156,7 @@ function overDraws(points: readonly DrawnPoint[], scenarios: Scenarios, { means,
   const own = searchWithin(means.level)
   const tailors = means.tailor ? searchWithin(HARDEST) : undefined
   const count = { asItIs: 0, own: 0, tailor: 0 }
+  const fails: Record<Hands, number[]> = { asItIs: [], own: [], tailor: [] }
   const works: boolean[] = []
   const figures = figuresFor(parts)
   for (let i = 0; i < DRAWS; i++) {
@@ -159,8 +170,23 @@ function overDraws(points: readonly DrawnPoint[], scenarios: Scenarios, { means,
     if (byOwn) count.own++
     if (byTailor) count.tailor++
     works.push(byOwn || byTailor)
+    if (evenOdds !== undefined) continue
+    if (!already) fails.asItIs.push(i)
+    if (!byOwn) fails.own.push(i)
+    if (!byTailor) fails.tailor.push(i)
   }
-  return { asItIs: count.asItIs / DRAWS, own: count.own / DRAWS, tailor: tailors === undefined ? null : count.tailor / DRAWS, works }
+  const makes = scenarios.all.length
+  return {
+    asItIs: count.asItIs / DRAWS,
+    own: count.own / DRAWS,
+    tailor: tailors === undefined ? null : count.tailor / DRAWS,
+    works,
+    searched: {
+      asItIs: { search: asItIs, parts, makes: 1, fails: fails.asItIs },
+      own: { search: own, parts, makes, fails: fails.own },
+      tailor: tailors === undefined ? undefined : { search: tailors, parts, makes, fails: fails.tailor }
+    } satisfies Record<Hands, Searched | undefined>
+  }
 }
 
 /** A seller's figure that was read once is worth a second look; one that was only worked out, a first. */

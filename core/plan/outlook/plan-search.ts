@@ -57,4 +57,42 @@ export class PlanSearch {
     }
     return left <= this.markMm + ROUNDING
   }
+
+  /**
+   * Where nothing fits: which points stand in the way, as places in each part. Those that no work brings between their edges; where there is none,
+   * of those that lie outside them in a part that does not come out, as far as is known, those without which all would fit, or else every one.
+   */
+  hindering(scenario: number, figures: readonly Figures[]): number[][] {
+    const parts = this.byScenario[scenario] ?? []
+    const outside = figures.map((mine) => [...mine.at.keys()].filter((p) => isOutside(p, mine)))
+    const beyond = outside.map((places, part) => places.filter((p) => isBeyondIn(parts[part], p, figures[part])))
+    if (countOf(beyond) > 0) return beyond
+    const left = figures.map((mine, part) => (outside[part]?.length === 0 ? 0 : (parts[part]?.misfitKnown(mine) ?? 0)))
+    // no part alone is off by more than a mark: then all that are off together
+    const least = Math.max(...left) > this.markMm + ROUNDING ? this.markMm + ROUNDING : 0
+    const off = outside.map((places, part) => ((left[part] ?? 0) > least ? places : []))
+    if (countOf(off) < 2) return off
+    const alone = off.map((places, part) => places.filter((p) => this.fitsWithout(part, p, scenario, figures)))
+    return countOf(alone) > 0 ? alone : off
+  }
+
+  /** Would it fit, were any figure right at this point? */
+  private fitsWithout(part: number, p: number, scenario: number, figures: readonly Figures[]): boolean {
+    const mine = figures[part]
+    if (mine === undefined) return false
+    const [least, most] = [mine.least[p] ?? 0, mine.most[p] ?? 0]
+    mine.least[p] = least - FREE_MM
+    mine.most[p] = most + FREE_MM
+    const fits = this.fits(scenario, figures)
+    mine.least[p] = least
+    mine.most[p] = most
+    return fits
+  }
 }
+
+/** So far out no edge binds anything, mm. */
+const FREE_MM = 10_000
+const countOf = (places: readonly (readonly number[])[]): number => places.reduce((n, some) => n + some.length, 0)
+const isOutside = (p: number, { at, least, most }: Figures): boolean => (at[p] ?? 0) > (most[p] ?? 0) || (at[p] ?? 0) < (least[p] ?? 0)
+const isBeyondIn = (part: Feasibility | undefined, p: number, mine: Figures | undefined): boolean =>
+  part !== undefined && mine !== undefined && part.isBeyond(p, mine)

@@ -28,8 +28,8 @@ export const isOfGarment = ({ role, basis, points }: Label): boolean =>
 /** “to fit bust”: the name that the phrase itself ends with. */
 export function bodyInside({ tokens, trie }: TextRead, { from, to }: Term): BodyMeasureId | null {
   for (let start = from + 1; start < to; start++) {
-    let node: Node | undefined = trie.root
-    for (let at = start; at < to && node !== undefined; at++) node = node.next.get(tokens[at]?.text ?? '')
+    let node: Node | undefined = trie.from(tokens[start]?.text ?? '')?.root
+    for (let at = start + 1; at < to && node !== undefined; at++) node = node.next.get(tokens[at]?.text ?? '')
     const point = node?.meaning?.senses.find((sense) => sense.role === 'point')?.point
     const body = point === undefined ? undefined : BODIES[point]
     if (body !== undefined) return body

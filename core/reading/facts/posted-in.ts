@@ -1,11 +1,9 @@
 /** Whose dollars a price is in: where a seller posts to tells it, and sizes of one country and of no other; where a thing was made does not. */
 import { phrasesIn } from '../languages/phrases.ts'
 import { cue, cueInside } from '../text/cues.ts'
-import { LEXICONS } from '../text/phrase-trie.ts'
+import { OF_EVERY } from '../text/lexicons.ts'
 
-const PLACES = LEXICONS.flatMap(({ postedIn: places }) =>
-  Object.entries(places ?? {}).map(([country, phrases]) => ({ country, phrases: phrasesIn(phrases) }))
-)
+const PLACES = OF_EVERY.postedIn.map(([country, phrases]) => ({ country, phrases: phrasesIn(phrases) }))
 const SIZED_AU = /\b(?:AU|Aus) (?=(?:(\p{L}+) )?\d{1,2}\b)/gu
 const SIZED_ELSEWHERE = /\b(?:US|UK|EU|EUR|IT|FR|DE|JP) ?(?=(?:(\p{L}+) )?\d)/gu
 const SIZE = cue('sizeWord')

@@ -49,7 +49,7 @@ function withLengths({ tokens, trie }: TextRead, found: readonly Term[]): Term[]
   return found.flatMap((term) => {
     const all = [term]
     for (let at = term.from + 1; at < term.to; at++) {
-      const inner = trie.cuts.next.get(tokens[at]?.text ?? '')?.meaning ?? null
+      const inner = trie.from(tokens[at]?.text ?? '')?.cuts?.meaning ?? null
       if (inner?.senses.some((sense) => sense.role === 'cut' && LENGTHS.includes(sense.facet)))
         all.push({ from: at, to: at + 1, meaning: inner })
     }

@@ -2,7 +2,7 @@
 import type { Made } from '../../garment/garment-input.ts'
 import { type GarmentKind, SHAPE } from '../../ids/kinds.ts'
 import { cue } from '../text/cues.ts'
-import { LEXICONS } from '../text/phrase-trie.ts'
+import { OF_EVERY } from '../text/lexicons.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
@@ -52,12 +52,12 @@ const ARTICLE = cue('article', 'the')
 const THIS = cue('thisOne')
 const FIELD = cue('itemHead')
 /** In these languages the head of a compound stands first. */
-const HEAD_FIRST = new Set(LEXICONS.filter(({ headFirst }) => headFirst).map(({ language }) => language))
+const HEAD_FIRST = new Set(OF_EVERY.languages.filter(({ headFirst }) => headFirst).map(({ language }) => language))
 /** Further on a text tells nothing new. */
 const FURTHEST = 4000
 
 /** Here a compound is one word: of nouns written apart the first is the garment, and what follows is said of it. */
-const JOINED = new Set(LEXICONS.filter(({ joinedBy }) => joinedBy).map(({ language }) => language))
+const JOINED = new Set(OF_EVERY.languages.filter(({ joins }) => joins).map(({ language }) => language))
 
 /** Does the first of several nouns lead? */
 export const isFirstLeading = (language: string): boolean => HEAD_FIRST.has(language) || JOINED.has(language)
@@ -108,7 +108,7 @@ const OF = cue('of')
 /** “stretch jeans”, “waist length jacket”: phrases that mean something else, and end with the garment all the same. */
 function hiddenNoun({ tokens, trie }: TextRead, { from, to, meaning: { roles } }: Term): Term | null {
   if (to === from + 1 || roles.has('kind') || roles.has('thing') || roles.has('detail')) return null
-  const its = trie.root.next.get(tokens[to - 1]?.text ?? '')?.meaning
+  const its = trie.from(tokens[to - 1]?.text ?? '')?.root?.meaning
   return its?.roles.has('kind') && !tokens.slice(from, to - 1).some(({ text }) => OF.test(text)) ? { from: to - 1, to, meaning: its } : null
 }
 

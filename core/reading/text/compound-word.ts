@@ -9,7 +9,7 @@ const LONGEST_HEAD = 14
 const SHORTEST_FIRST = 3
 
 /** Herrenhemd, Baumwollkleid: a garment by its last part; what cloth or person its first part names is kept. */
-export function compoundWord({ kind, text }: Token, { heads, joints, root }: PhraseTrie): Meaning | null {
+export function compoundWord({ kind, text }: Token, { heads, joints, from }: PhraseTrie): Meaning | null {
   if (kind !== 'word' || text.length > 40) return null
   for (let at = Math.max(SHORTEST_FIRST, text.length - LONGEST_HEAD); at <= text.length - 4; at++) {
     const head = heads.get(text.slice(at))
@@ -17,7 +17,7 @@ export function compoundWord({ kind, text }: Token, { heads, joints, root }: Phr
     const first = text.slice(0, at)
     const senses = [...head.senses]
     for (const word of [first, `${first}e`, withoutJoint(first, joints)]) {
-      const own = root.next.get(word)?.meaning?.senses.filter(({ role }) => INNER.has(role) && role !== 'kind')
+      const own = from(word)?.root?.meaning?.senses.filter(({ role }) => INNER.has(role) && role !== 'kind')
       if (own === undefined || own.length === 0) continue
       senses.push(...own)
       break

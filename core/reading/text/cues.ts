@@ -5,7 +5,8 @@
  */
 import type { AmountRole, CueRole } from '../languages/cue-roles.ts'
 import { phrasesIn } from '../languages/phrases.ts'
-import { LEXICONS, wordsOf } from './phrase-trie.ts'
+import { OF_EVERY } from './lexicons.ts'
+import { wordsOf } from './phrase-trie.ts'
 
 export interface Cue {
   /** Is this word, evened out as tokens are, one of them? */
@@ -62,7 +63,7 @@ function partOf(roles: readonly CueRole[], holds: (text: string, part: string) =
   }
 }
 
-const writtenAs = (roles: readonly CueRole[]): string[] => LEXICONS.flatMap(({ cues }) => roles.flatMap((role) => phrasesIn(cues[role])))
+const writtenAs = (roles: readonly CueRole[]): string[] => roles.flatMap((role) => phrasesIn(OF_EVERY.cues[role]))
 
 export interface Amount {
   /** What this word, evened out as tokens are, stands for; undefined where for nothing. */
@@ -77,8 +78,8 @@ export function amount(role: AmountRole): Amount {
     get: (word) => {
       if (known === null) {
         known = new Map(
-          LEXICONS.flatMap(({ amounts }) =>
-            Object.entries(amounts?.[role] ?? {}).flatMap(([written, value]) => wordsOf(written).map((one) => [one, value] as const))
+          OF_EVERY.amounts.flatMap((amounts) =>
+            Object.entries(amounts[role] ?? {}).flatMap(([written, value]) => wordsOf(written).map((one) => [one, value] as const))
           )
         )
         looks = looksOf(known.keys())

@@ -35,15 +35,15 @@ function cutOf(original: string, token: Token, behindFigure: boolean, next: Toke
   const capital = CAPITAL_BEHIND.test(written)
   if (!behindFigure && !capital) return 0
   const words = vocabularyOf(trie)
-  if (words.all.has(text)) return 0
+  if (words.has(text)) return 0
   if (capital) {
     const cut = written.search(CAPITAL_BEHIND) + 1
-    if (words.all.has(text.slice(0, cut)) && begins(text.slice(cut), trie)) return cut
+    if (words.has(text.slice(0, cut)) && begins(text.slice(cut), trie)) return cut
   }
   return behindFigure ? unitIn(text, next, words, trie) : 0
 }
 
-const begins = (word: string, trie: PhraseTrie): boolean => word.length >= SHORTEST && trie.root.next.has(word)
+const begins = (word: string, trie: PhraseTrie): boolean => word.length >= SHORTEST && trie.from(word)?.root !== undefined
 
 /** 20inwaist, 50cmlargo, 21inl 28in: the longest unit that leaves the beginning of a phrase. */
 function unitIn(text: string, next: Token | undefined, { units }: Vocabulary, trie: PhraseTrie): number {

@@ -1,39 +1,24 @@
 /** The language of a text, by its commonest words and by the words of its trade. */
-import type { Lexicon } from '../languages/lexicon.ts'
-import { phrasesIn } from '../languages/phrases.ts'
 import { isUnspaced, type Script, scriptOf } from '../languages/scripts.ts'
-import { normalise } from './normalise.ts'
-import { LEXICONS } from './phrase-trie.ts'
-import { type Token, tokensOf } from './tokens.ts'
+import { OF_EVERY } from './lexicons.ts'
+import type { Token } from './tokens.ts'
 
-/** The places of the languages in which a word is common. */
-let table: Map<string, number[]> | null = null
+/** The places of the languages in which a word is common; gathered when first asked. */
+let table: ReadonlyMap<string, readonly number[]> | null = null
 
-/** Word → those places; a word of many languages tells little. */
-function commonWords(): Map<string, number[]> {
-  if (table) return table
-  table = new Map()
-  for (const [place, lexicon] of LEXICONS.entries()) {
-    for (const { kind, text } of tokensOf(normalise(tellingOf(lexicon)).text)) {
-      if (kind !== 'word' || text.length < 2) continue
-      const languages = table.get(text)
-      if (!languages) table.set(text, [place])
-      else if (!languages.includes(place)) languages.push(place)
-    }
-  }
+function commonWords(): ReadonlyMap<string, readonly number[]> {
+  table ??= new Map(
+    Object.entries(OF_EVERY.telling).flatMap(([places, words]) => {
+      const its = places.split(' ').map(Number)
+      return words.split(' ').map((word) => [word, its] as const)
+    })
+  )
   return table
 }
 
-/** What a language has of its own: small words, names of points, garments, fibres, colours. */
-function tellingOf({ common, points, kinds, fibres, colours, words, scripts }: Lexicon): string {
-  // its letters tell it
-  if (scripts !== undefined) return ''
-  const trade = [...Object.values(points), ...kinds.map(({ phrases }) => phrases), ...Object.values(fibres), ...Object.values(colours)]
-  return [common, ...trade, words.heading, words.condition, words.conditionWord, words.not].flatMap(phrasesIn).join('\n')
-}
-
-const ENGLISH = LEXICONS.findIndex(({ language }) => language === 'en')
-const AT_FIRST: readonly number[] = LEXICONS.map((_, place) => (place === ENGLISH ? 0.6 : 0))
+const LANGUAGES = OF_EVERY.languages
+const ENGLISH = LANGUAGES.findIndex(({ language }) => language === 'en')
+const AT_FIRST: readonly number[] = LANGUAGES.map((_, place) => (place === ENGLISH ? 0.6 : 0))
 /** So many words tell it. */
 const SAMPLE = 400
 
@@ -46,8 +31,8 @@ function byScript(text: string, scores: number[]): void {
     const script = scriptOf(text.charCodeAt(at))
     if (script !== null) scripts.add(script)
   }
-  for (const [place, lexicon] of LEXICONS.entries())
-    for (const script of scripts) scores[place] = (scores[place] as number) + (lexicon.scripts?.[script] ?? 0)
+  for (const [place, language] of LANGUAGES.entries())
+    for (const script of scripts) scores[place] = (scores[place] as number) + (language.scripts?.[script] ?? 0)
 }
 
 /** ISO 639-1 of the likeliest language; a told language leads by a little, English is what nothing contradicts. */
@@ -55,7 +40,8 @@ export function languageOf(texts: readonly (readonly Token[])[], given: string |
   const words = commonWords()
   const scores = [...AT_FIRST]
   const hint = given?.slice(0, 2).toLowerCase()
-  const hinted = hint === undefined ? -1 : LEXICONS.findIndex(({ language, alsoCalled }) => language === hint || alsoCalled?.includes(hint))
+  const hinted =
+    hint === undefined ? -1 : LANGUAGES.findIndex(({ language, alsoCalled }) => language === hint || alsoCalled?.includes(hint))
   if (hinted >= 0) scores[hinted] = (scores[hinted] as number) + 1.5
   for (const tokens of texts) {
     for (let at = 0; at < tokens.length && at < SAMPLE; at++) {
@@ -73,5 +59,5 @@ export function languageOf(texts: readonly (readonly Token[])[], given: string |
   // a text in two languages is read as the other: English is read beside each
   const told = hinted >= 0 ? (scores[hinted] as number) : 0
   if (best === ENGLISH && told >= BESIDE_ENGLISH.least && told > (scores[ENGLISH] as number) * BESIDE_ENGLISH.share) best = hinted
-  return LEXICONS[best]?.language ?? 'en'
+  return LANGUAGES[best]?.language ?? 'en'
 }

@@ -17,9 +17,9 @@ export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie): read
     if (token.kind !== 'word' || token.text.length < SHORTEST || token.text.length > LONGEST) continue
     const beside = isBesideFigure(tokens, at, words)
     if (!beside && !isBeforeName(tokens[at + 1], words)) continue
-    if (words.all.has(token.text)) continue
+    if (words.has(token.text)) continue
     const name = meantBy(token.text, trie)
-    if (name === null || !(beside || trie.root.next.get(name)?.next.has(tokens[at + 1]?.text ?? ''))) continue
+    if (name === null || !(beside || trie.from(name)?.root?.next.has(tokens[at + 1]?.text ?? ''))) continue
     spelt ??= [...tokens]
     spelt[at] = { ...token, text: name }
   }
@@ -39,23 +39,43 @@ function isBesideFigure(tokens: readonly Token[], at: number, { units }: Vocabul
 const isBeforeName = (next: Token | undefined, { names }: Vocabulary): boolean => next?.kind === 'word' && names.has(next.text)
 const isFigure = (token: Token | undefined): boolean => token?.kind === 'digits' || token?.kind === 'fraction'
 
-/** By what is left of a word without one letter, the words that it is left of; each word by itself too. */
-type Index = Map<string, string[]>
-const known = new WeakMap<PhraseTrie, Index>()
+/** The words that may be meant, and how they were looked for. */
+interface Lookup {
+  words: readonly string[]
+  asked: number
+  index: Index | null
+}
+/** By what is left of a word, the places of the words it is left of, in the order in which the phrases stand. */
+type Index = Map<string, number[]>
+const known = new WeakMap<PhraseTrie, Lookup>()
+/** So many words are compared with each word there is; a text with more unknown ones is worth an index, which takes as long as some hundred do. */
+const COMPARED = 60
 
-function indexOf(trie: PhraseTrie): Index {
-  const before = known.get(trie)
-  if (before) return before
+/** The words that one slip may have made of this one, and some besides; in the order of the phrases, where the word as it should be stands first. */
+function nearlyAs(word: string, trie: PhraseTrie): readonly string[] {
+  let its = known.get(trie)
+  if (its === undefined) {
+    const words = [...vocabularyOf(trie).all()].filter((one) => one.length >= SHORTEST_NAME && one.length <= LONGEST + 1 && !/\d/.test(one))
+    its = { words, asked: 0, index: null }
+    known.set(trie, its)
+  }
+  its.asked++
+  if (its.asked <= COMPARED) return its.words
+  its.index ??= indexOf(its.words)
+  const { index, words } = its
+  const places = new Set(leftOf(word).flatMap((rest) => index.get(rest) ?? []))
+  return [...places].sort((a, b) => a - b).map((place) => words[place] as string)
+}
+
+function indexOf(all: readonly string[]): Index {
   const index: Index = new Map()
-  for (const word of vocabularyOf(trie).all) {
-    if (word.length < SHORTEST_NAME || word.length > LONGEST + 1 || /\d/.test(word)) continue
+  for (const [place, word] of all.entries()) {
     for (const rest of leftOf(word)) {
-      const words = index.get(rest)
-      if (words) words.push(word)
-      else index.set(rest, [word])
+      const places = index.get(rest)
+      if (places) places.push(place)
+      else index.set(rest, [place])
     }
   }
-  known.set(trie, index)
   return index
 }
 
@@ -68,17 +88,15 @@ function leftOf(word: string): string[] {
 
 /** The word of the trade that is one slip away, where it is in a name of a point and no other word but of the same point is as near. */
 function meantBy(word: string, trie: PhraseTrie): string | null {
-  const index = indexOf(trie)
   let nearest = 9
   let near = new Set<string>()
-  for (const rest of leftOf(word))
-    for (const one of index.get(rest) ?? []) {
-      const slip = slipOf(word, one)
-      if (slip === null || slip > nearest) continue
-      if (slip < nearest) near = new Set()
-      nearest = slip
-      near.add(one)
-    }
+  for (const one of nearlyAs(word, trie)) {
+    const slip = slipOf(word, one)
+    if (slip === null || slip > nearest) continue
+    if (slip < nearest) near = new Set()
+    nearest = slip
+    near.add(one)
+  }
   const { names } = vocabularyOf(trie)
   let meant: string | null = null
   for (const one of near) {
@@ -90,7 +108,7 @@ function meantBy(word: string, trie: PhraseTrie): string | null {
 }
 
 const pointOf = (word: string, trie: PhraseTrie): string | undefined =>
-  trie.root.next.get(word)?.meaning?.senses.find((sense): sense is Extract<Sense, { role: 'point' }> => sense.role === 'point')?.point
+  trie.from(word)?.root?.meaning?.senses.find((sense): sense is Extract<Sense, { role: 'point' }> => sense.role === 'point')?.point
 
 /**
  * How far a slip leads from one word to another, or null where it takes more than one: 1 for neighbours in each other's place and for

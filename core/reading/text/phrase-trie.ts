@@ -4,29 +4,13 @@ import { WHOSE, type Whose } from '../../garment/model/whose.ts'
 import type { Facet } from '../../ids/cut.ts'
 import type { GarmentKind } from '../../ids/kinds.ts'
 import { type Table, table } from '../../ids/table.ts'
-import { cs } from '../languages/cs.ts'
-import { da } from '../languages/da.ts'
-import { de } from '../languages/de.ts'
-import { en } from '../languages/en.ts'
-import { es } from '../languages/es.ts'
-import { fi } from '../languages/fi.ts'
-import { fr } from '../languages/fr.ts'
-import { it } from '../languages/it.ts'
-import { ja } from '../languages/ja.ts'
-import { ko } from '../languages/ko.ts'
 import type { KindSign, Landmark, Lexicon, MadeFact, PointName, WordRole } from '../languages/lexicon.ts'
-import { nl } from '../languages/nl.ts'
-import { no } from '../languages/no.ts'
 import { type Phrases, phrasesIn } from '../languages/phrases.ts'
-import { pl } from '../languages/pl.ts'
-import { pt } from '../languages/pt.ts'
 import { isUnspaced } from '../languages/scripts.ts'
-import { sv } from '../languages/sv.ts'
+import { lexiconOf } from './lexicons.ts'
 import { normalise } from './normalise.ts'
 import { type RunWords, runWordsOf } from './runs.ts'
 import { tokensOf } from './tokens.ts'
-
-export const LEXICONS: readonly Lexicon[] = [en, de, fr, es, it, nl, pl, sv, pt, ja, ko, da, no, fi, cs]
 
 export type Sense =
   | { role: 'point'; point: PointName; basis: 'flat' | 'around' | null; weak: boolean; rank?: number }
@@ -61,18 +45,13 @@ export interface Meaning {
 }
 export const meaningOf = (senses: Sense[]): Meaning => ({ senses, roles: new Set(senses.map(({ role }) => role)), whole: null })
 export interface PhraseTrie {
-  /** A step a word; where a phrase ends stands what it means. */
-  root: Node
-  /** Words of the cut, apart: they stand among names and kinds without hiding them. */
-  cuts: Node
-  /** Whose sizes, apart for the same reason. */
-  whose: Node
-  /** Signs of a kind, apart too. */
-  signs: Node
-  /** Where each word leads in these four, for those that begin a phrase in one of them. */
-  starts: ReadonlyMap<string, Starts>
+  /**
+   * Where a word leads that begins a phrase: a step a further word; where a phrase ends stands what it means. The phrases that begin with a word are
+   * put together when it is first asked for: of thousands of words a text has a few.
+   */
+  from: (word: string) => Starts | undefined
   /** Names of garments that end compound words: -hemd, -broek, -kjol. Empty where words are not joined so. */
-  heads: ReadonlyMap<string, Meaning>
+  heads: Heads
   /** Letters that end the first part of such a word. */
   joints: readonly string[]
   halves: ReadonlySet<string>
@@ -82,22 +61,21 @@ export interface PhraseTrie {
   runs: RunWords | null
   verbLast: boolean
   bareUnit: 'cm' | null
+  /** Every word of the phrases that are asked for, by their tree and what they mean; each phrase is gone through. */
+  everyWord: (asked: (tree: TreeName, sense: Sense) => boolean) => Set<string>
+}
+/** Words that end compound words. */
+export interface Heads {
+  size: number
+  words: ReadonlySet<string>
+  get: (word: string) => Meaning | undefined
 }
 
+/** Beside names and kinds stand apart, so that they hide none: words of the cut, whose sizes, and signs of a kind. */
 export const APART = ['cuts', 'whose', 'signs'] as const
+export type TreeName = 'root' | (typeof APART)[number]
 /** The nodes behind the first word of a phrase. */
-export type Starts = Record<'root' | (typeof APART)[number], Node | undefined>
-
-function startsOf(roots: Record<'root' | (typeof APART)[number], Node>): Map<string, Starts> {
-  const starts = new Map<string, Starts>()
-  for (const name of ['root', ...APART] as const)
-    for (const [word, node] of roots[name].next) {
-      const its = starts.get(word) ?? { root: undefined, cuts: undefined, whose: undefined, signs: undefined }
-      its[name] = node
-      starts.set(word, its)
-    }
-  return starts
-}
+export type Starts = Record<TreeName, Node | undefined>
 
 const compiled = new Map<string, PhraseTrie>()
 
@@ -105,136 +83,188 @@ const compiled = new Map<string, PhraseTrie>()
 export function phraseTrieOf(language: string): PhraseTrie {
   const known = compiled.get(language)
   if (known) return known
-  const trie = compile(LEXICONS.filter((one) => one.language === language || one.language === 'en').reverse())
+  const trie = compile([...new Set([lexiconOf(language), lexiconOf('en')])].filter((one) => one !== undefined))
   compiled.set(language, trie)
   return trie
 }
 
+/** What phrases of one list have in common. */
+interface Entry {
+  tree: TreeName
+  sense: Sense
+  /** Phrases that mean this and nothing else share one meaning; those of garments keep their own `whole`. */
+  alone: Meaning | null
+  rank: number
+  endings: readonly string[]
+}
+/** A phrase that was not put into the trees yet. `ways`: how it is written, worked out where it is not plain words. */
+interface Waiting {
+  phrase: string
+  entry: Entry
+  ways: readonly string[][] | null
+}
+
 function compile(lexicons: readonly Lexicon[]): PhraseTrie {
-  const root: Node = { next: new Map(), meaning: null }
-  const cuts: Node = { next: new Map(), meaning: null }
-  const whose: Node = { next: new Map(), meaning: null }
-  const signs: Node = { next: new Map(), meaning: null }
   const halves = new Set<string>()
   const falseFriends = new Set(lexicons.flatMap(({ falseFriends }) => phrasesIn(falseFriends)))
   const [own] = lexicons
   const ownParts = own ? partsOf(own) : NO_PARTS
+  const waiting = new Map<string, Waiting[]>()
+  const all: Waiting[] = []
   lexicons.forEach((lexicon, rank) => {
     const parts = lexicon === own ? ownParts : NO_PARTS
-    const add = (phrases: Phrases | undefined, sense: Sense) => {
+    const add: AddPhrases = (tree, phrases, sense, endings = lexicon.endings) => {
       const its = sense.role === 'point' ? { ...sense, rank } : sense
-      // phrases that mean this and nothing else share one meaning; those of garments keep their own `whole`
-      const alone = KEEPS_WHOLE.has(sense.role) ? null : meaningOf([its])
+      const alone = tree === 'signs' || KEEPS_WHOLE.has(sense.role) ? null : meaningOf([its])
+      const entry = { tree, sense: its, alone, rank, endings }
       for (const phrase of phrasesIn(phrases)) {
-        if (lexicon.language === 'en' && falseFriends.has(phrase)) continue
-        for (const words of waysToWrite(phrase, lexicon.endings, parts)) put(root, words, its, rank, alone)
+        if (lexicon.language === 'en' && falseFriends.has(phrase) && sense.role !== 'whose') continue
+        const one: Waiting = { phrase, entry, ways: null }
+        all.push(one)
+        for (const word of firstWords(one, parts)) {
+          const its = waiting.get(word)
+          if (its) its.push(one)
+          else waiting.set(word, [one])
+        }
       }
     }
-    for (const [key, phrases] of Object.entries(lexicon.points)) {
-      const [point, how] = key.split(' ') as [PointName, string | undefined]
-      add(phrases, { role: 'point', point, basis: how === 'flat' || how === 'around' ? how : null, weak: how === 'weak' })
-    }
-    for (const [landmark, phrases] of Object.entries(lexicon.landmarks)) add(phrases, { role: 'landmark', landmark: landmark as Landmark })
-    for (const [basis, phrases] of Object.entries(lexicon.basis)) add(phrases, { role: 'basis', basis: basis as keyof Lexicon['basis'] })
-    for (const [unit, phrases] of Object.entries(lexicon.units)) add(phrases, { role: 'unit', unit: unit as keyof Lexicon['units'] })
-    for (const [word, value] of Object.entries(lexicon.numbers)) add(word, { role: 'number', value })
-    for (const { kind, or, phrases, made: make } of lexicon.kinds) add(phrases, { role: 'kind', kind, or: or ?? null, made: make ?? null })
-    for (const [fibre, phrases] of Object.entries(lexicon.fibres)) add(phrases, { role: 'fibre', fibre })
-    for (const [structure, phrases] of Object.entries(lexicon.structures))
-      add(phrases, { role: 'structure', structure: structure as Structure })
-    for (const [trait, phrases] of Object.entries(lexicon.traits)) add(phrases, { role: 'trait', trait: trait as Trait })
-    for (const { fact, phrases } of lexicon.made) {
-      add(phrases, { role: 'made', fact })
-      if (fact.fact === 'opens') add(phrases, { role: 'detail' })
-      // an elastic waist is still the waist, when a figure stands by it
-      if (fact.fact === 'elasticWaist') add(phrases, { role: 'point', point: 'waist', basis: null, weak: false })
-    }
-    for (const [use, phrases] of Object.entries(lexicon.uses)) add(phrases, { role: 'use', use: use as Use })
-    for (const { mending, phrases } of lexicon.faults) add(phrases, { role: 'fault', mending })
-    for (const [colour, phrases] of Object.entries(lexicon.colours)) add(phrases, { role: 'colour', colour })
-    for (const [currency, phrases] of Object.entries(lexicon.currencies)) add(phrases, { role: 'currency', currency })
-    for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
-    // they are pockets like others, to be counted or measured
-    for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
-    putApart(lexicon, { cuts, whose, signs }, { rank, parts, falseFriends })
+    addNamed(lexicon, add)
+    addApart(lexicon, add)
     for (const phrase of phrasesIn(lexicon.words.half)) for (const word of wordsOf(phrase)) halves.add(word)
   })
-  return {
-    root,
-    cuts,
-    whose,
-    signs,
-    starts: startsOf({ root, cuts, whose, signs }),
-    halves,
-    heads: headsOf(lexicons, root),
-    joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),
-    letters: table(lexicons[0]?.letters ?? {}),
-    runs: own?.unspaced ? runWordsOf(runWordsIn(own, [root, cuts, whose, signs]), ownParts) : null,
-    verbLast: own?.verbLast ?? false,
-    bareUnit: own?.bareUnit ?? null
+  const from = startsOf(waiting)
+  const everyWord: PhraseTrie['everyWord'] = (asked) => {
+    const words = new Set<string>()
+    for (const one of all) if (asked(one.entry.tree, one.entry.sense)) addWords(one, words)
+    return words
   }
+  const everything = () => everyWord(() => true)
+  return {
+    from,
+    heads: headsOf(lexicons, from),
+    joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),
+    halves,
+    letters: table(lexicons[0]?.letters ?? {}),
+    runs: own?.unspaced ? runWordsOf(runWordsIn(own, everything()), ownParts) : null,
+    verbLast: own?.verbLast ?? false,
+    bareUnit: own?.bareUnit ?? null,
+    everyWord
+  }
+}
+
+/** The words that the ways to write a phrase begin with. */
+function firstWords(one: Waiting, parts: RunParts): Iterable<string> {
+  const { phrase, entry } = one
+  if (parts.size === 0 && PLAIN_WORDS.test(phrase)) {
+    const gap = phrase.indexOf(' ')
+    return gap < 0 ? withEndings(phrase, entry.endings) : [phrase.slice(0, gap)]
+  }
+  one.ways = waysToWrite(phrase, entry.endings, parts)
+  return new Set(one.ways.map(([first = '']) => first))
+}
+const waysOf = ({ phrase, entry, ways }: Waiting): readonly string[][] => ways ?? variants(phrase, entry.endings)
+
+function addWords({ phrase, entry, ways }: Waiting, words: Set<string>): void {
+  if (ways !== null) for (const way of ways) for (const word of way) words.add(word)
+  else {
+    const its = phrase.split(' ')
+    const last = its.pop() ?? ''
+    for (const word of its) words.add(word)
+    words.add(last)
+    if (last.length >= SHORTEST_ENDED) for (const ending of entry.endings) if (!last.endsWith(ending)) words.add(last + ending)
+  }
+}
+
+/** Puts the phrases that begin with a word together when it is first asked for. */
+function startsOf(waiting: ReadonlyMap<string, readonly Waiting[]>): PhraseTrie['from'] {
+  const done = new Map<string, Starts>()
+  return (word) => {
+    const known = done.get(word)
+    if (known) return known
+    const its = waiting.get(word)
+    if (its === undefined) return undefined
+    const starts: Starts = { root: undefined, cuts: undefined, whose: undefined, signs: undefined }
+    for (const one of its)
+      for (const words of waysOf(one))
+        if (words[0] === word) {
+          starts[one.entry.tree] ??= { next: NOTHING_AFTER, meaning: null }
+          put(starts[one.entry.tree] as Node, words, one.entry)
+        }
+    done.set(word, starts)
+    return starts
+  }
+}
+
+type AddPhrases = (tree: TreeName, phrases: Phrases | undefined, sense: Sense, endings?: readonly string[]) => void
+
+/** Names and kinds, and everything else that a text is taken apart into. */
+function addNamed(lexicon: Lexicon, addTo: AddPhrases): void {
+  const add = (phrases: Phrases | undefined, sense: Sense) => addTo('root', phrases, sense)
+  for (const [key, phrases] of Object.entries(lexicon.points)) {
+    const [point, how] = key.split(' ') as [PointName, string | undefined]
+    add(phrases, { role: 'point', point, basis: how === 'flat' || how === 'around' ? how : null, weak: how === 'weak' })
+  }
+  for (const [landmark, phrases] of Object.entries(lexicon.landmarks)) add(phrases, { role: 'landmark', landmark: landmark as Landmark })
+  for (const [basis, phrases] of Object.entries(lexicon.basis)) add(phrases, { role: 'basis', basis: basis as keyof Lexicon['basis'] })
+  for (const [unit, phrases] of Object.entries(lexicon.units)) add(phrases, { role: 'unit', unit: unit as keyof Lexicon['units'] })
+  for (const [word, value] of Object.entries(lexicon.numbers)) add(word, { role: 'number', value })
+  for (const { kind, or, phrases, made: make } of lexicon.kinds) add(phrases, { role: 'kind', kind, or: or ?? null, made: make ?? null })
+  for (const [fibre, phrases] of Object.entries(lexicon.fibres)) add(phrases, { role: 'fibre', fibre })
+  for (const [structure, phrases] of Object.entries(lexicon.structures))
+    add(phrases, { role: 'structure', structure: structure as Structure })
+  for (const [trait, phrases] of Object.entries(lexicon.traits)) add(phrases, { role: 'trait', trait: trait as Trait })
+  for (const { fact, phrases } of lexicon.made) {
+    add(phrases, { role: 'made', fact })
+    if (fact.fact === 'opens') add(phrases, { role: 'detail' })
+    // an elastic waist is still the waist, when a figure stands by it
+    if (fact.fact === 'elasticWaist') add(phrases, { role: 'point', point: 'waist', basis: null, weak: false })
+  }
+  for (const [use, phrases] of Object.entries(lexicon.uses)) add(phrases, { role: 'use', use: use as Use })
+  for (const { mending, phrases } of lexicon.faults) add(phrases, { role: 'fault', mending })
+  for (const [colour, phrases] of Object.entries(lexicon.colours)) add(phrases, { role: 'colour', colour })
+  for (const [currency, phrases] of Object.entries(lexicon.currencies)) add(phrases, { role: 'currency', currency })
+  for (const [role, phrases] of Object.entries(lexicon.words)) add(phrases, { role: role as WordRole })
+  // they are pockets like others, to be counted or measured
+  for (const role of ['detail', 'otherUnit'] as const) add(lexicon.words.backPockets, { role })
 }
 
 /** What stands among names and kinds without hiding them: words of the cut, whose sizes, and what tells a kind without naming it. */
-function putApart(
-  { language, cut, whose, signs, endings }: Lexicon,
-  to: Pick<PhraseTrie, 'cuts' | 'whose' | 'signs'>,
-  { rank, parts, falseFriends }: { rank: number; parts: RunParts; falseFriends: ReadonlySet<string> }
-): void {
-  const add = (root: Node, phrases: Phrases, sense: Sense, ends: readonly string[], alone: Meaning | null) => {
-    for (const phrase of phrasesIn(phrases)) {
-      if (language === 'en' && falseFriends.has(phrase) && sense.role !== 'whose') continue
-      for (const words of waysToWrite(phrase, ends, parts)) put(root, words, sense, rank, alone)
-    }
-  }
-  for (const { kinds, as, phrases } of signs ?? []) add(to.signs, phrases, { role: 'sign', kinds, as }, endings, null)
+function addApart({ cut, whose, signs }: Lexicon, add: AddPhrases): void {
+  for (const { kinds, as, phrases } of signs ?? []) add('signs', phrases, { role: 'sign', kinds, as })
   for (const [facet, values] of Object.entries(cut ?? {}) as [Facet, Record<string, Phrases>][])
-    for (const [value, phrases] of Object.entries(values)) {
-      const sense: Sense = { role: 'cut', facet, value }
-      add(to.cuts, phrases, sense, [], meaningOf([sense]))
-    }
-  for (const [key, phrases] of Object.entries(whose))
-    add(
-      to.whose,
-      phrases,
-      { role: 'whose', whose: WHOSE.find((one) => key.startsWith(one)) ?? 'both', named: key.endsWith(' named') },
-      [],
-      null
-    )
+    for (const [value, phrases] of Object.entries(values)) add('cuts', phrases, { role: 'cut', facet, value }, NO_ENDINGS)
+  for (const [key, phrases] of Object.entries(whose)) {
+    const its = WHOSE.find((one) => key.startsWith(one)) ?? 'both'
+    add('whose', phrases, { role: 'whose', whose: its, named: key.endsWith(' named') }, NO_ENDINGS)
+  }
 }
+const NO_ENDINGS: readonly string[] = []
 
 /** The words of a language that are written without spaces: those of its phrases, its cues and its amounts. */
-function runWordsIn({ common, cues, amounts }: Lexicon, roots: readonly Node[]): Set<string> {
-  const words = new Set<string>()
+function runWordsIn({ common, cues, amounts }: Lexicon, words: ReadonlySet<string>): Set<string> {
+  const found = new Set<string>()
   const add = (word: string) => {
-    if (isUnspaced(word.charCodeAt(0))) words.add(word)
+    if (isUnspaced(word.charCodeAt(0))) found.add(word)
   }
-  const addOf = ({ next }: Node): void => {
-    for (const [word, node] of next) {
-      add(word)
-      addOf(node)
-    }
-  }
-  for (const root of roots) addOf(root)
+  for (const word of words) add(word)
   for (const list of [common, ...Object.values(cues)]) for (const phrase of phrasesIn(list)) for (const word of wordsOf(phrase)) add(word)
   for (const role of Object.values(amounts ?? {})) for (const written of Object.keys(role)) for (const word of wordsOf(written)) add(word)
-  return words
+  return found
 }
 
 const SHORTEST_HEAD = 4
 
-function headsOf(lexicons: readonly Lexicon[], root: Node): Map<string, Meaning> {
-  const heads = new Map<string, Meaning>()
+function headsOf(lexicons: readonly Lexicon[], from: PhraseTrie['from']): Heads {
+  const heads = new Set<string>()
   for (const { joinedBy, kinds, words } of lexicons) {
     if (joinedBy === undefined) continue
     for (const phrases of [...kinds.map(({ phrases }) => phrases), words.thing ?? ''])
       for (const phrase of phrasesIn(phrases)) {
         const [word, more] = wordsOf(phrase)
-        const meaning = word === undefined || more !== undefined || word.length < SHORTEST_HEAD ? null : root.next.get(word)?.meaning
-        if (word !== undefined && meaning) heads.set(word, meaning)
+        if (word !== undefined && more === undefined && word.length >= SHORTEST_HEAD) heads.add(word)
       }
   }
-  return heads
+  return { size: heads.size, words: heads, get: (word) => (heads.has(word) ? (from(word)?.root?.meaning ?? undefined) : undefined) }
 }
 
 const NO_PARTS: RunParts = new Map()
@@ -248,6 +278,12 @@ export function wordsOf(phrase: string): string[] {
     .map(({ text }) => text)
 }
 
+/** Shorter words take no endings. */
+const SHORTEST_ENDED = 3
+/** A word, and with each ending that it may also take. */
+const withEndings = (word: string, endings: readonly string[]): string[] =>
+  word.length < SHORTEST_ENDED ? [word] : [word, ...endings.filter((ending) => !word.endsWith(ending)).map((ending) => word + ending)]
+
 /** A phrase with and without what people leave out: ä as a or ae, ß as ss, the endings of its last word. */
 function variants(phrase: string, endings: readonly string[]): string[][] {
   const spelled = new Set([phrase])
@@ -258,8 +294,7 @@ function variants(phrase: string, endings: readonly string[]): string[][] {
     const words = wordsOf(one)
     const last = words[words.length - 1]
     if (last === undefined) continue
-    all.push(words)
-    if (last.length >= 3) for (const ending of endings) if (!last.endsWith(ending)) all.push([...words.slice(0, -1), last + ending])
+    for (const end of withEndings(last, endings)) all.push(end === last ? words : [...words.slice(0, -1), end])
   }
   return all
 }
@@ -294,9 +329,11 @@ const KEEPS_WHOLE: ReadonlySet<Sense['role']> = new Set(SAYS_MORE)
 /** What comes after the last word of a phrase: most nodes are such ends, and share it. */
 export const NOTHING_AFTER: Node['next'] = new Map()
 
-function put(root: Node, words: readonly string[], sense: Sense, rank: number, alone: Meaning | null): void {
-  let node = root
-  for (const word of words) {
+/** Puts a phrase behind the node of its first word. */
+function put(start: Node, words: readonly string[], { sense, rank, alone }: Entry): void {
+  let node = start
+  for (let at = 1; at < words.length; at++) {
+    const word = words[at] as string
     let next = node.next.get(word)
     if (next === undefined) {
       next = { next: NOTHING_AFTER, meaning: null }

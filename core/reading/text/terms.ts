@@ -78,7 +78,7 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
   const list: Term[] = []
   for (let from = 0; from < tokens.length; ) {
     const token = tokens[from] as Token
-    const start = token.kind === 'word' || token.kind === 'digits' ? trie.starts.get(token.text)?.root : undefined
+    const start = token.kind === 'word' || token.kind === 'digits' ? trie.from(token.text)?.root : undefined
     // 12in leg: glued to its figure, “in” is the unit and begins no phrase
     const unit =
       !token.spaced &&
@@ -86,7 +86,7 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
       !isUnspaced(token.text.charCodeAt(0)) &&
       start?.meaning?.roles.has('unit') === true
     const found = start === undefined ? null : longestFrom(tokens, from, start, unit ? from + 1 : undefined)
-    if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie.root) : found)
+    if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie) : found)
     else if (trie.heads.size > 0) {
       const its = compoundWord(token, trie)
       if (its) list.push({ from, to: from + 1, meaning: its })
@@ -117,7 +117,7 @@ export function phrasesOf(tokens: readonly Token[], trie: PhraseTrie): Phrases {
   const found: Record<(typeof APART)[number], Term[]> = { cuts: [], whose: [], signs: [] }
   for (let from = 0; from < tokens.length; from++) {
     const { kind, text } = tokens[from] as Token
-    const starts = kind === 'word' || kind === 'digits' ? trie.starts.get(text) : undefined
+    const starts = kind === 'word' || kind === 'digits' ? trie.from(text) : undefined
     if (starts === undefined) continue
     for (const name of APART) {
       const start = starts[name]
@@ -134,8 +134,8 @@ export function phrasesOf(tokens: readonly Token[], trie: PhraseTrie): Phrases {
  * pit-to-pit · t-shirt · p.t.p · 3/4 sleeve
  *    ^ ^       ^ glue is stepped over where no space stands beside it
  */
-function longest(tokens: readonly Token[], from: number, root: Node, limit?: number): Term | null {
-  const start = root.next.get(tokens[from]?.text ?? '')
+function longest(tokens: readonly Token[], from: number, trie: PhraseTrie, limit?: number): Term | null {
+  const start = trie.from(tokens[from]?.text ?? '')?.root
   return start === undefined ? null : longestFrom(tokens, from, start, limit)
 }
 
@@ -171,17 +171,17 @@ function longestFrom(tokens: readonly Token[], from: number, start: Node, limit 
 const IMITATED = cue('imitated')
 
 /** “denim jacket” is a jacket and still denim: what the words of a garment's name tell each for itself is kept. */
-function withInner(tokens: readonly Token[], term: Term, root: Node): Term {
+function withInner(tokens: readonly Token[], term: Term, trie: PhraseTrie): Term {
   if (!means(term, ...SAYS_MORE)) return term
-  term.meaning.whole ??= innerOf(tokens, term, root)
+  term.meaning.whole ??= innerOf(tokens, term, trie)
   return { ...term, meaning: term.meaning.whole }
 }
 
-function innerOf(tokens: readonly Token[], term: Term, root: Node): Meaning {
+function innerOf(tokens: readonly Token[], term: Term, trie: PhraseTrie): Meaning {
   if (IMITATED.test(tokens[term.from]?.text ?? '')) return term.meaning
   const senses = [...term.meaning.senses]
   for (let at = term.from; at < term.to; at++) {
-    const inner = longest(tokens, at, root, at === term.from ? term.to - 1 : term.to)
+    const inner = longest(tokens, at, trie, at === term.from ? term.to - 1 : term.to)
     for (const sense of inner?.meaning.senses ?? []) {
       if (!INNER.has(sense.role) || (sense.role === 'kind' && senses.some(({ role }) => role === 'kind'))) continue
       senses.push(sense)

@@ -5,10 +5,10 @@ export const popup: Record<string, string> = {
   'popup.failed':
     'Das Gespeicherte war nicht zu erreichen. Schließ dieses Fenster, lade die Seite neu und klick auf den Knopf in der Symbolleiste.',
   'popup.after': 'nach der Arbeit {mm|figure}',
-  'popup.open-beside': 'Genauer neben der Seite',
+  'popup.open-beside': 'Einzelheiten',
   'popup.paste-beside': 'Neben der Seite öffnen und einfügen',
-  'popup.workroom': 'Werkstatt',
+  'popup.workroom': 'Merkliste und Maße',
   'popup.note.in': 'Zoll, rundum.',
   'popup.note.cm': 'Zentimeter, rundum.',
-  'popup.note.more': '{n} weitere neben der Seite.'
+  'popup.note.more': '{n} weitere unter „Einzelheiten“.'
 }

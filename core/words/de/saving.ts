@@ -89,11 +89,44 @@ export const saving: Record<string, string> = {
   'unreadable.people': '{count} {count|one:Person ist|other:Personen sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
   'unreadable.bodyMeasurements': '{count} {count|one:Maß ist|other:Maße sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
   'unreadable.where': 'Verloren ist nichts: siehe Sicherung',
+  'snapshots.title': 'Frühere Stände',
+  'snapshots.what':
+    'Seam Reckoner merkt sich von selbst, wie alles war: einmal am Tag, wenn sich etwas geändert hat, bevor eine Datei übernommen wird, bevor du ' +
+    'zurückgehst und bevor das Beispiel entfernt wird. Einige bleiben, manche für Wochen. Sie stehen nur in diesem Browser, in keiner ' +
+    'Sicherungsdatei, und gehen mit seinen Daten verloren.',
+  'snapshots.none':
+    'Noch gibt es keinen. Der erste wird gemerkt, wenn eine Seite von Seam Reckoner geöffnet wird und hier etwas gespeichert ist.',
+  'snapshots.let-go':
+    'Der Browser hatte keinen Platz mehr. Darum sind die früheren Stände aufgegeben und das Eingetippte gespeichert worden. Ein neuer wird gemerkt, ' +
+    'sobald Platz ist.',
+  'snapshots.at': '{day|date}, {time}',
+  'snapshots.because.day': 'zu Beginn des Tages',
+  'snapshots.because.import': 'bevor eine Datei übernommen wurde',
+  'snapshots.because.restoring': 'vor einem Zurückgehen',
+  'snapshots.because.removing': 'bevor das Beispiel entfernt wurde',
+  'snapshots.counts':
+    '{listingsKept} {listingsKept|one:Angebot|other:Angebote}, {garmentsOwned} {garmentsOwned|one:Stück|other:Stücke}, ' +
+    '{people} {people|one:Person|other:Personen}',
+  'snapshots.look': 'Was würde sich ändern?',
+  'snapshots.look.at': 'Was würde sich ändern: zurück zum {day|date}, {time}?',
+  'snapshots.planned': 'Noch ist nichts geändert. Zurück zum {day|date}, {time}:',
+  'snapshots.planned.back': '{count} {count|one:Eintrag kommt|other:Einträge kommen} wieder',
+  'snapshots.planned.changed': '{count} {count|one:ist|other:sind} wieder wie damals',
+  'snapshots.planned.removed': '{count}, {count|one:der seitdem dazukam, wird|other:die seitdem dazukamen, werden} entfernt',
+  'snapshots.planned.undo': 'Der jetzige Stand wird vorher gemerkt, damit du zu ihm zurückkannst.',
+  'snapshots.same': 'Alles ist wie am {day|date}, {time}: Zurückzugehen ändert nichts.',
+  'snapshots.go': 'Dorthin zurück',
+  'snapshots.close': 'Schließen',
+  'snapshots.went': 'Alles ist wie am {day|date}, {time}.',
+  'snapshots.gone': 'Diesen früheren Stand gibt es nicht mehr.',
+  'snapshots.elsewhere': 'Auf einer anderen Seite ist alles auf einen früheren Stand zurückgesetzt worden.',
   'keeping.title': 'Was das hier bewahrt',
   'keeping.kept': 'Der Browser hat versprochen, nichts davon zu löschen, solange du es nicht tust.',
   'keeping.not-kept': 'Wird der Platz knapp, löscht der Browser vielleicht, was hier gespeichert ist. Man kann ihn bitten, es zu lassen.',
   'keeping.unknown': 'Der Browser sagt nicht, ob er löschen darf, was hier gespeichert ist.',
   'keeping.ask': 'Den Browser bitten, es zu behalten',
+  'keeping.asks': 'Der Browser fragt dich dann, ob du es erlaubst: Sag ja. Sonst ändert sich nichts.',
+  'keeping.put-off': 'Jetzt nicht',
   'keeping.refused': 'Der Browser hat es nicht versprochen. Eine Sicherungsdatei ist vor ihm sicher.',
   'keeping.never': 'Von hier ist noch keine Sicherung gespeichert.',
   'keeping.last': 'Die letzte Sicherung ist {days} {days|one:Tag|other:Tage} alt.',

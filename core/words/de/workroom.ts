@@ -23,9 +23,7 @@ export const workroom: Record<string, string> = {
   'workroom.save': 'Speichern',
   'workroom.cancel': 'Abbrechen',
   'workroom.edit': 'Ändern',
-  'workroom.remove': 'Entfernen',
   'workroom.undo': 'Rückgängig',
-  'workroom.close': 'Schließen',
   'workroom.loading': 'Das Gespeicherte wird geöffnet …',
   'workroom.failed': 'Das Gespeicherte war nicht zu lesen: {detail}. Lade die Seite neu; geändert wurde nichts.',
   'workroom.undone': 'Rückgängig gemacht.',
@@ -221,7 +219,7 @@ export const workroom: Record<string, string> = {
   'wishlist.title': 'Merkliste',
   'wishlist.told': '{count} {count|one:Angebot|other:Angebote} gemerkt.',
   'wishlist.empty': 'Noch ist nichts gemerkt.',
-  'wishlist.empty.how': 'Öffne ein Angebot in einem Tab, klick auf den Knopf der Erweiterung in der Symbolleiste und dann auf Merken.',
+  'wishlist.empty.how': 'Öffne ein Angebot in einem Tab, klick auf den Knopf der Erweiterung in der Symbolleiste und dann auf „Merken“.',
   'wishlist.empty.shop':
     'Zum Ausprobieren: npm start hat auch die Adresse eines Übungsladens mit erfundenen Stücken gezeigt. Öffne sie in einem Browser mit der Erweiterung.',
   'wishlist.empty.body': 'Sag zuerst, wem die Kleidung passen soll.',

@@ -95,7 +95,7 @@ export const names: Record<string, string> = {
   'verdict.needs-a-tailor': 'Needs a tailor',
   'verdict.comes-close': 'Comes close',
   'verdict.leave-it': 'Leave it',
-  'verdict.too-little-told': 'Too little told',
+  'verdict.too-little-told': 'Too little stated',
 
   'level.0': 'nothing',
   'level.1': 'hand stitch',

@@ -23,9 +23,7 @@ export const workroom = {
   'workroom.save': 'Save',
   'workroom.cancel': 'Cancel',
   'workroom.edit': 'Change',
-  'workroom.remove': 'Remove',
   'workroom.undo': 'Undo',
-  'workroom.close': 'Close',
   'workroom.loading': 'Opening what you saved…',
   'workroom.failed': 'What you saved could not be opened: {detail}. Reload the page; nothing was changed.',
   'workroom.undone': 'Undone.',
@@ -219,7 +217,7 @@ export const workroom = {
   'wishlist.title': 'Wishlist',
   'wishlist.told': '{count} {count|one:listing|other:listings} kept.',
   'wishlist.empty': 'You have kept nothing yet.',
-  'wishlist.empty.how': 'Open a listing in a tab, press the extension’s button in the toolbar, and press Keep.',
+  'wishlist.empty.how': 'Open a listing in a tab, press the extension’s button in the toolbar, and press “Keep for later”.',
   'wishlist.empty.shop':
     'To try it first: npm start also printed the address of a demo shop with invented garments. Open it in a browser that has the extension.',
   'wishlist.empty.body': 'First say who the clothes are for.',

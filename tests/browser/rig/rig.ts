@@ -99,8 +99,13 @@ export class Rig {
   /** Presses the extension's toolbar button over a tab, as a hand would; gives the popup that opens. */
   async press(page: Page): Promise<Page> {
     await page.bringToFront()
-    await this.session.send('Extensions.triggerAction', { id: this.id, targetId: await this.tabTarget(page) })
+    await this.trigger(await this.tabOf(page))
     return this.surface('popup')
+  }
+
+  /** Presses the button over the tab of this id, and waits for nothing. */
+  async trigger(tab: string): Promise<void> {
+    await this.session.send('Extensions.triggerAction', { id: this.id, targetId: tab })
   }
 
   /** The real popup or side panel, once it is open. They are no tabs: a connection of their own finds them. */
@@ -141,7 +146,7 @@ export class Rig {
   }
 
   /** The target of type `tab` around a page: the one that holds the page's own target. */
-  private async tabTarget(page: Page): Promise<string> {
+  async tabOf(page: Page): Promise<string> {
     const session = await this.context.newCDPSession(page)
     const { targetInfo } = await session.send('Target.getTargetInfo')
     await session.detach()
@@ -150,6 +155,12 @@ export class Rig {
     if (tabs.length !== 1 || tabs[0] === undefined)
       throw new Error(`${tabs.length} tabs show ${targetInfo.url}: give each its own address.`)
     return tabs[0].targetId
+  }
+
+  /** Where the browser listens for a debugger. */
+  async debuggingAddress(): Promise<string> {
+    const about = await fetch(`http://127.0.0.1:${this.debuggingPort()}/json/version`)
+    return String((await about.json()).webSocketDebuggerUrl)
   }
 
   private debuggingPort(): string {

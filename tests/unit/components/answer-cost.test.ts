@@ -30,7 +30,7 @@ describe('where all of it is known', () => {
   })
   it('with nothing to do is the price, and with mending what that adds', () => {
     expect(costed(asked({ ...wearsAsIs, worth: sum(24) }))).toEqual({ figure: '£24.00', note: '' })
-    expect(costed(asked({ ...wearsAsIs, worth: sum(27.5) }))).toEqual({ figure: '£27.50', note: '£27.50 with your time counted' })
+    expect(costed(asked({ ...wearsAsIs, worth: sum(27.5) }))).toEqual({ figure: '£24.00', note: '£27.50 with your time counted' })
   })
   it('of another plan than the advised one is that plan’s own work, and no sum of the advised one', () => {
     expect(costed(asked({}, { aim: 'closest-fit' }))).toEqual({ figure: '£24.00 + 1 h 40', note: '' })
@@ -98,7 +98,11 @@ describe('by a tailor', () => {
     })
   })
   it('without a price says whose work it is, and nothing of one’s own time', () => {
-    expect(costed(asked(byTailor(unpriced(tailorPlan))))).toEqual({ figure: '£24.00 + the tailor', note: 'Tailor’s price not entered' })
+    expect(costed(asked(byTailor(unpriced(tailorPlan))))).toEqual({
+      figure: '£24.00 + the tailor',
+      note: 'Tailor’s price not entered',
+      isUnpriced: true
+    })
     expect(costed(asked(byTailor(unpriced(tailorPlan)), { price: null })).figure).toBe('Price + the tailor')
   })
 })

@@ -29,7 +29,10 @@ const actions = {
   onUndo: vi.fn(),
   onCopy: vi.fn(async () => true),
   onWorkroom: vi.fn(),
+  onTailor: vi.fn(async () => true),
+  onTailorPrice: vi.fn(async () => true),
   onKind: vi.fn(),
+  onEnterPrice: vi.fn(),
   onOpenBeside: vi.fn()
 }
 afterEach(hide)

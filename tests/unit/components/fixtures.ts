@@ -201,6 +201,7 @@ export const trousersReckoning: Reckoning = {
   conditions: [],
   chanceIf: null,
   wearsAs: null,
+  doubts: [],
   because: [
     reason('Take 1½ in out of the waist at the centre back and turn the legs up 1 in.'),
     reason('Thigh and leg opening suit you already; the hip is not told.')
@@ -239,6 +240,7 @@ export const leaveIt: Reckoning = {
   conditions: [],
   chanceIf: null,
   wearsAs: null,
+  doubts: [],
   because: [
     reason('The shoulders are 1½ in too wide. Setting them in means taking the sleeves out and re-cutting; 1 in is the most that gives.')
   ],
@@ -299,6 +301,7 @@ export const tooLittle: Reckoning = {
   conditions: [],
   chanceIf: null,
   wearsAs: null,
+  doubts: [],
   because: [reason('Only the inside leg and a size label are given. Without the waist, and the hip or the thigh, nothing can be judged.')],
   gaps: [gap('inseam', inch(30), inch(0.3), [inch(29), inch(29.5), inch(30)])],
   conversions: [],
@@ -329,6 +332,7 @@ export const wearsAsIs: Reckoning = {
   conditions: [],
   chanceIf: null,
   wearsAs: null,
+  doubts: [],
   because: [reason('Every measure that was told is inside what you want.')],
   gaps: [
     gap('waist', inch(29.75), inch(0.2), [inch(28.75), inch(29.5), inch(30.5)]),
@@ -363,6 +367,7 @@ export const trousersJudged: Judged = {
   wouldChange: [],
   aim: null,
   level: 3,
+  tailor: { atHand: true, prices: {} },
   money: { price: null, postage: null, worth: null },
   notes: '',
   kept: null,

@@ -152,7 +152,7 @@ describe.each([
   })
   test('the popup', () => {
     const { who, judged } = judge(given)
-    show(<Popup who={who} judged={judged} {...actions} onOpenBeside={() => {}} />, given[1])
+    show(<Popup who={who} judged={judged} {...actions} onOpenBeside={() => {}} onEnterPrice={() => {}} />, given[1])
     expect(pieces().length).toBeGreaterThan(5)
     expect(english()).toEqual([])
   })

@@ -25,7 +25,9 @@ const nothing = (): PanelActions => ({
   onWishlist: vi.fn(),
   onUndo: vi.fn(),
   onCopy: vi.fn(async () => true),
-  onWorkroom: vi.fn()
+  onWorkroom: vi.fn(),
+  onTailor: vi.fn(async () => true),
+  onTailorPrice: vi.fn(async () => true)
 })
 let actions: PanelActions
 

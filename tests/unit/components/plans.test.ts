@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import { chosenPlan } from '../../../components/judged.ts'
-import { amountOf } from '../../../components/panel/money.tsx'
+import { amountOf } from '../../../components/money-field.tsx'
 import { planColumns } from '../../../components/panel/plans.tsx'
 import { closestFit, leastWork, tailorPlan, trousersReckoning } from './fixtures.ts'
 

@@ -5,8 +5,9 @@ import type { CueRole } from '../../../core/reading/languages/cue-roles.ts'
 import { everyPairOf, phrasesIn } from '../../../core/reading/languages/phrases.ts'
 import { compoundWord } from '../../../core/reading/text/compound-word.ts'
 import { amount, cue, cueEnd, cueInside, cueStart } from '../../../core/reading/text/cues.ts'
+import { LEXICONS } from '../../../core/reading/text/lexicons.ts'
 import { normalise } from '../../../core/reading/text/normalise.ts'
-import { LEXICONS, phraseTrieOf, wordsOf } from '../../../core/reading/text/phrase-trie.ts'
+import { phraseTrieOf, wordsOf } from '../../../core/reading/text/phrase-trie.ts'
 import { tokensOf } from '../../../core/reading/text/tokens.ts'
 
 describe('a list of phrases', () => {

@@ -17,10 +17,10 @@ const NEXT: Migration = {
 }
 
 describe('versions', () => {
-  test('the first version makes every table', async () => {
+  test('a new database has every table', async () => {
     const records = await freshRecords()
     expect(records.db.tables.map((table) => table.name).sort()).toEqual(
-      [...TABLES, 'setAside', 'local', 'summaries', 'verdicts', 'answers'].sort()
+      [...TABLES, 'setAside', 'local', 'summaries', 'verdicts', 'answers', 'snapshots', 'past'].sort()
     )
     expect(records.version).toBe(MIGRATIONS.length)
   })

@@ -20,6 +20,7 @@ const reckoning: Reckoning = {
   conditions: [],
   chanceIf: null,
   wearsAs: null,
+  doubts: [],
   because: [],
   gaps: [],
   asItIs: { misfit: [], chance: 0.1 },

@@ -165,6 +165,32 @@ describe('strange files', () => {
     expect(many / few).toBeLessThan(10)
   })
 
+  test('a field named like what every object has is a field like any other', async () => {
+    const { early, late, stamps, id } = await twoDevices()
+    await patch(early, 'garmentsOwned', id, { notes: 'early' }, stamps.early())
+    await patch(late, 'garmentsOwned', id, { notes: 'late' }, stamps.late())
+    const backup = await exportBackup(late, stamps.late())
+    for (const name of ['constructor', 'toString', '__proto__']) {
+      const written = JSON.stringify(backup).replace('"notes":"late"', `"notes":"late","${name}":"thimble"`)
+      expect(await importBackup(early, written, stamps.early())).toMatchObject({ ok: true, setAside: 0 })
+    }
+    const marks = JSON.stringify(backup).replace(
+      '"wrote":{',
+      '"wrote":{"valueOf":{"device":"late","revision":2,"at":"2026-04-01T09:00:00.000Z"},'
+    )
+    expect(await importBackup(early, marks, stamps.early())).toMatchObject({ ok: true })
+    expect(there(await one(early, 'garmentsOwned', id))).toMatchObject({ notes: 'late', constructor: 'thimble' })
+  })
+
+  test('what was set aside without an id of its own is set aside once', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const backup = { ...(await exportBackup(records, stamp())), setAside: [{ found: 'in a drawer' }, { found: 'in a drawer' }, 7, [], [7]] }
+    expect(await importBackup(records, JSON.stringify(backup), stamp())).toMatchObject({ setAside: 4 })
+    expect(await importBackup(records, JSON.stringify(backup), stamp())).toMatchObject({ setAside: 0 })
+    expect(await records.rows('setAside').count()).toBe(4)
+  })
+
   test('a row set aside never takes the place of another that has its id', async () => {
     const records = await freshRecords()
     const file = await withRows(

@@ -20,7 +20,7 @@ async function panel() {
   const look = await storeLook(records, seen(), stamp())
   await keepDraft(records, look.id, 'answer', 'The thigh is 32 cm.', stamp())
   await keepDraft(records, look.id, 'notes', 'for the wedding', stamp())
-  const actions = panelActions({ stamp, saving, look, judgedLook: null, windowId: 1 })
+  const actions = panelActions({ stamp, saving, look, judgedLook: null, person: null, windowId: 1 })
   const idle = () => vi.waitFor(() => expect(saving.now().is).not.toBe('saving'))
   return { records, saving, actions, idle, now: async () => there(await one(records, 'looks', look.id)) }
 }

@@ -67,7 +67,7 @@ async function world() {
   await keepDraft(records, look.id, 'notes', 'half', stamp())
   const listing = there(await keepLook(records, look.id, null, stamp())).after
   const kept = { ...look, keptId: listing.id, notes: 'half' }
-  const panel = panelActions({ stamp: clock('panel'), saving, look: kept, judgedLook: null, windowId: 1 })
+  const panel = panelActions({ stamp: clock('panel'), saving, look: kept, judgedLook: null, person: null, windowId: 1 })
   const idle = async () => {
     await vi.waitFor(() => expect(saving.now().is).not.toBe('saving'))
     return saving.now().is === 'saved'

@@ -337,7 +337,7 @@ describe('the wishlist', () => {
   }
   test('empty, it says how to keep a listing, and to begin with a body', () => {
     show(<WishlistPage {...wishlist} listings={[]} ready={false} />)
-    expect(shownText()).toContain('press Keep')
+    expect(shownText()).toContain('press “Keep for later”')
     expect(inPage().querySelector('a')?.getAttribute('href')).toBe('#body')
   })
   test('the demo shop is named only where it is served beside the page', () => {

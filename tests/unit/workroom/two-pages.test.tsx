@@ -143,6 +143,7 @@ describe('a kept listing and its look', () => {
       saving: page.saving,
       look: kept,
       judgedLook: null,
+      person: null,
       windowId: 1
     })
     const idle = () => vi.waitFor(() => expect(page.saving.now().is).not.toBe('saving'))

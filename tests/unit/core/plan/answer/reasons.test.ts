@@ -43,6 +43,7 @@ function said(more: Partial<Judgement>, chance: number | null = 0.8, use: 'ordin
     wearsAs: null,
     untoldKey: [],
     conditions: [],
+    doubts: [],
     ...more
   }
   return reasonsFor(judgement, { units: 'cm' })

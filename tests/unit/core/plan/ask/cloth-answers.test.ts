@@ -19,7 +19,8 @@ const outlook = (likely: number): Outlook => ({
   ifTheyHold: () => ({ own: 0, tailor: null }),
   chanceThat: () => null,
   outside: () => 0,
-  chanceOfBody: () => null
+  chanceOfBody: () => null,
+  doubts: () => []
 })
 /** Every answer is likely in its own way: by what is told of the cloth. */
 function answers(input: GarmentInput) {

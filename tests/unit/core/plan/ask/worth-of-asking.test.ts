@@ -20,7 +20,8 @@ const outlook = (above: number, uncertain: ReturnType<Outlook['uncertain']>): Ou
     ifTheyHold: () => ({ own: likely, tailor: null }),
     chanceThat: () => null,
     outside: () => 0,
-    chanceOfBody: () => null
+    chanceOfBody: () => null,
+    doubts: () => []
   }
 }
 const hip = { what: { point: 'hip' as const }, z }

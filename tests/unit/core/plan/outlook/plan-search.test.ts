@@ -48,3 +48,33 @@ describe('makes that differ', () => {
     expect(chance(40)).toBeGreaterThan(chance() + 0.005)
   })
 })
+
+describe('what stands in the way', () => {
+  const EDGES = { waist: [800, 850], chest: [900, 960], hip: [900, 960] } as const
+  type Point = keyof typeof EDGES
+  const hindering = (at: { [point in Point]?: number }, options = [option('back-darts', [line({ waist: -1 }, 30)])]) => {
+    const parts = partsOf(Object.keys(at) as Point[], options)
+    const search = new PlanSearch(parts, [options], 2)
+    const figures = parts.map(({ points }) => ({
+      at: Float64Array.from(points, (point) => at[point as Point] ?? 0),
+      least: Float64Array.from(points, (point) => EDGES[point as Point][0]),
+      most: Float64Array.from(points, (point) => EDGES[point as Point][1])
+    }))
+    expect(search.fits(0, figures)).toBe(false)
+    return search.hindering(0, figures).flatMap((places, part) => places.map((p) => parts[part]?.points[p]))
+  }
+  it('is what no work brings between its edges, not what is out and can be mended', () => {
+    expect(hindering({ waist: 870, chest: 1000 })).toEqual(['chest'])
+    expect(hindering({ waist: 900, chest: 950 })).toEqual(['waist'])
+    expect(hindering({ waist: 900, chest: 1000 })).toEqual(['waist', 'chest'])
+  })
+  it('where each could be mended alone, those without which the rest would come out', () => {
+    // one seam takes waist and chest in by the same; the hip hangs together with the waist and comes out anyway
+    const options = [option('sides-in', [line({ waist: -1, chest: -1 }, 100)]), option('seat-in', [line({ hip: -1, waist: -0.1 }, 30)])]
+    expect(hindering({ waist: 855, chest: 1050, hip: 970 }, options)).toEqual(['waist', 'chest'])
+    expect(hindering({ waist: 830, chest: 1050, hip: 970 }, options)).toEqual(['chest'])
+  })
+  it('where none is off by more than a mark alone, all that are off together', () => {
+    expect(hindering({ waist: 881.5, chest: 961.5 })).toEqual(['waist', 'chest'])
+  })
+})

@@ -1,0 +1,318 @@
+/**
+ * A ring of a few earlier states of everything a person keeps, made by itself: to look at, and to go back to as a whole. A state is a mark and the
+ * rows as they were at it (past-rows.ts). They stay in this browser and go into no backup file. A record that goes back gets a new revision, so
+ * that what another device has of it comes together with it as with any other change.
+ */
+import * as z from 'zod/mini'
+import { revised } from './change.ts'
+import type { Records } from './database.ts'
+import { migrated } from './migrations.ts'
+import { PAST, type PastRow, pastKey, SNAPSHOTS } from './past-rows.ts'
+import { isRow, type Row } from './row.ts'
+import { isRecordOf, type RecordOf, type Stamp, TABLES, type TableName } from './schemas.ts'
+import { same } from './three-way.ts'
+
+/** Why one was made: a new day on which something had changed, or something large was about to happen. */
+export const SNAPSHOT_REASONS = ['day', 'import', 'restoring', 'removing'] as const
+export type SnapshotReason = (typeof SNAPSHOT_REASONS)[number]
+
+const mark = z.object({
+  key: z.string(),
+  madeAt: z.iso.datetime(),
+  because: z.enum(SNAPSHOT_REASONS),
+  /** What was there. */
+  counts: z.object({ people: z.int(), garmentsOwned: z.int(), listingsKept: z.int() }),
+  /** The page that made it. */
+  by: z.string()
+})
+export type Snapshot = z.infer<typeof mark>
+
+const isMark = (row: unknown): row is Snapshot => mark.safeParse(row).success
+const isPast = (row: unknown): row is PastRow =>
+  isRow(row) && typeof row.version === 'number' && typeof row.id === 'string' && TABLES.some((table) => table === row.table)
+
+/** A key counts up, and is sorted as text. */
+const KEY_DIGITS = 8
+const keyOf = (number: number): string => String(number).padStart(KEY_DIGITS, '0')
+/** So many rows are read and written at once. */
+const AT_ONCE = 200
+
+/** The snapshots that are there, newest first. */
+export async function snapshots(records: Records): Promise<Snapshot[]> {
+  return (await records.rows(SNAPSHOTS).toArray()).filter(isMark).reverse()
+}
+
+/** Has anything been written since the newest snapshot? */
+async function changedSince(records: Records, newest: Snapshot): Promise<boolean> {
+  return (await records.rows(PAST).where('key').startsWith(newest.key).count()) > 0
+}
+
+/**
+ * Marks how everything is now, in one transaction with what comes behind it in the same act. `by`: the page. Nothing is copied, and nothing read:
+ * it takes as long however much is saved. `stays`: another snapshot, by its key, that is not dropped for this one.
+ */
+export async function makeSnapshot(
+  records: Records,
+  because: SnapshotReason,
+  stamp: Stamp,
+  { by = '', stays = '' }: { by?: string; stays?: string } = {}
+): Promise<Snapshot> {
+  return records.together('rw', [...TABLES, SNAPSHOTS, PAST, 'local'], async (records) => {
+    const [newest] = await snapshots(records)
+    const counts = {
+      people: await present(records, 'people'),
+      garmentsOwned: await present(records, 'garmentsOwned'),
+      listingsKept: await present(records, 'listingsKept')
+    }
+    const made: Snapshot = { key: keyOf(newest === undefined ? 1 : Number(newest.key) + 1), madeAt: stamp.now, because, counts, by }
+    await records.rows(SNAPSHOTS).put(made)
+    await records.rows('local').delete(LET_GO)
+    await tidy(records, stamp.now, stays)
+    return made
+  })
+}
+
+/** At most one a day (of UTC), and only where something is there and has changed since the last. null: none was due. */
+export async function snapshotOfTheDay(records: Records, stamp: Stamp): Promise<Snapshot | null> {
+  const [newest] = await snapshots(records)
+  if (newest !== undefined && (dayOf(newest.madeAt) === dayOf(stamp.now) || !(await changedSince(records, newest)))) return null
+  if (newest === undefined && (await countRows(records)) === 0) return null
+  return makeSnapshot(records, 'day', stamp)
+}
+const dayOf = (time: string): string => time.slice(0, 10)
+
+async function countRows(records: Records): Promise<number> {
+  let count = 0
+  for (const table of TABLES) count += await records.rows(table).count()
+  return count
+}
+
+/** How many records of a table are there; nothing of them is read. */
+async function present(records: Records, table: 'people' | 'garmentsOwned' | 'listingsKept'): Promise<number> {
+  const rows = records.rows(table)
+  return (await rows.count()) - (await rows.where('deletedAt').above('').count())
+}
+
+/** Characters of past rows that are kept, about: past it the oldest snapshots go. The newest always stays. */
+const MOST_WEIGHT = 100_000_000
+
+/**
+ * Which of these (newest first) stay: the newest; the newest of an earlier day, of an earlier week, of an earlier month; the newest that was made
+ * before an import, and before anything else large. Six at most.
+ */
+export function kept(all: readonly Snapshot[]): Snapshot[] {
+  const [newest] = all
+  if (newest === undefined) return []
+  const earlier = (of: (time: string) => string) => all.find((one) => of(one.madeAt) < of(newest.madeAt))
+  const before = (...reasons: SnapshotReason[]) => all.find(({ because }) => reasons.includes(because))
+  const wanted = [newest, earlier(dayOf), earlier(weekOf), earlier(monthOf), before('import'), before('restoring', 'removing')]
+  return all.filter((one) => wanted.includes(one))
+}
+const monthOf = (time: string): string => time.slice(0, 7)
+const DAY_MS = 86_400_000
+/** Weeks begin on Monday; 1 January 1970 was a Thursday. */
+const weekOf = (time: string): string => keyOf(Math.floor((Date.parse(time) / DAY_MS + 3) / 7))
+
+/** Drops the snapshots that do not stay, and what is kept for them alone. */
+async function tidy(records: Records, now: string, always: string): Promise<void> {
+  const all = await snapshots(records)
+  // a clock that was set back would put a later mark before an earlier one: those count as of now
+  const wanted = kept(all.map((one) => (one.madeAt > now ? { ...one, madeAt: now } : one))).map(({ key }) => key)
+  let stay = all.map(({ key }) => key).filter((key) => key === always || wanted.includes(key))
+  const weights = await weightsBySnapshot(records)
+  while (stay.length > 1 && stay.at(-1) !== always && sum(weights, stay.at(-1) ?? '') > MOST_WEIGHT) stay = stay.slice(0, -1)
+  const keys = await records.rows(PAST).toCollection().primaryKeys()
+  await records.rows(SNAPSHOTS).bulkDelete(all.map(({ key }) => key).filter((key) => !stay.includes(key)))
+  await records.rows(PAST).bulkDelete(unneeded(keys, stay))
+}
+
+/** The weight of past rows by the mark that they were kept for; only the index is read. */
+async function weightsBySnapshot(records: Records): Promise<Map<string, number>> {
+  const found = new Map<string, number>()
+  const entries: unknown[] = await records.rows(PAST).orderBy('[snapshot+weight]').keys()
+  for (const entry of entries) {
+    if (!Array.isArray(entry)) continue
+    const [snapshot, weight] = entry
+    found.set(String(snapshot), (found.get(String(snapshot)) ?? 0) + Number(weight))
+  }
+  return found
+}
+const sum = (weights: ReadonlyMap<string, number>, oldest: string): number =>
+  [...weights].reduce((total, [key, weight]) => (key >= oldest ? total + weight : total), 0)
+
+/**
+ * The keys of past rows that no snapshot needs: kept before the oldest that stays, or behind another of the same row that the same snapshots
+ * are served by. `stay`: keys of marks, newest first.
+ */
+export function unneeded(keys: readonly string[], stay: readonly string[]): string[] {
+  const serves = new Set<string>()
+  return keys.filter((key) => {
+    const snapshot = key.slice(0, KEY_DIGITS)
+    const mark = stay.find((one) => one <= snapshot)
+    if (mark === undefined) return true
+    const row = mark + key.slice(KEY_DIGITS)
+    if (serves.has(row)) return true
+    serves.add(row)
+    return false
+  })
+}
+
+const LET_GO = 'snapshots-let-go'
+
+/** Gives all snapshots up, so that there is room for what a person typed. False where there was nothing to give up. */
+export async function letSnapshotsGo(records: Records): Promise<boolean> {
+  return records.together('rw', [SNAPSHOTS, PAST, 'local'], async (records) => {
+    const there = (await records.rows(SNAPSHOTS).count()) + (await records.rows(PAST).count())
+    if (there === 0) return false
+    await records.rows(PAST).clear()
+    await records.rows(SNAPSHOTS).clear()
+    await records.rows('local').put({ key: LET_GO, value: true })
+    return true
+  })
+}
+/** Were they given up, and none made since? */
+export const snapshotsLetGo = async (records: Records): Promise<boolean> => (await records.rows('local').get(LET_GO)) !== undefined
+
+/** What going back changes, in records. */
+export interface GoingBack {
+  /** Removed since: they come back. */
+  back: number
+  /** Changed since: they are as they were. */
+  changed: number
+  /** Came since: they are removed. */
+  removed: number
+}
+export interface WentBack extends GoingBack {
+  /** The revision that each record has now, by table and id: what a later change is known by. */
+  written: ReadonlyMap<string, string>
+  /** Records that were changed again since they went back, and stay as they are. */
+  left: number
+}
+
+/** What going back to a snapshot would change; nothing is written. null: it is not there any more. */
+export async function previewRestore(records: Records, key: string): Promise<GoingBack | null> {
+  return records.together('r', [...TABLES, SNAPSHOTS, PAST], async (records) => {
+    if (!isMark(await records.rows(SNAPSHOTS).get(key))) return null
+    const counts = { back: 0, changed: 0, removed: 0 }
+    await eachToGoBack(records, key, async (some) => {
+      for (const { does } of some) counts[does]++
+    })
+    return counts
+  })
+}
+
+/**
+ * Everything as it was at a snapshot. What can't be read, then or now, stays as it is or is set aside; so does a look at a page that is open.
+ * `only`: what an earlier going back wrote; with it only that is taken back, as far as nobody changed it since. null: the snapshot is gone.
+ */
+export async function restore(
+  records: Records,
+  key: string,
+  stamp: Stamp,
+  only: ReadonlyMap<string, string> | null = null
+): Promise<WentBack | null> {
+  return records.together('rw', [...TABLES, 'setAside', SNAPSHOTS, PAST], async (records) => {
+    if (!isMark(await records.rows(SNAPSHOTS).get(key))) return null
+    const counts = { back: 0, changed: 0, removed: 0 }
+    const written = new Map<string, string>()
+    let left = 0
+    await eachToGoBack(records, key, async (some) => {
+      const wanted = some.filter((one) => only === null || only.get(placeOf(one)) === revisionOf(one.now))
+      if (only !== null) left += some.filter((one) => only.has(placeOf(one)) && only.get(placeOf(one)) !== revisionOf(one.now)).length
+      for (const one of wanted) counts[one.does]++
+      for (const [place, revision] of await goBack(records, wanted, stamp)) written.set(place, revision)
+    })
+    return { ...counts, written, left }
+  })
+}
+const placeOf = ({ table, id }: ToGoBack): string => `${table} ${id}`
+const revisionOf = (row: unknown): string => (isRow(row) ? `${row.device} ${row.revision}` : '')
+
+interface ToGoBack {
+  table: TableName
+  id: string
+  /** The record as it was then; null: it was not there. */
+  was: RecordOf<TableName> | null
+  now: unknown
+  does: keyof GoingBack
+}
+
+/** Goes through every record that is otherwise than at a snapshot, some at once. */
+async function eachToGoBack(records: Records, snapshot: string, take: (some: readonly ToGoBack[]) => Promise<void>): Promise<void> {
+  const keys = await records
+    .rows(PAST)
+    .where('key')
+    .aboveOrEqual(pastKey(snapshot, '', ''))
+    .primaryKeys()
+  // of several states of a row the earliest is the one it had then
+  const first = new Map<string, string>()
+  for (const key of keys) if (!first.has(key.slice(KEY_DIGITS))) first.set(key.slice(KEY_DIGITS), key)
+  const wanted = [...first.values()]
+  for (let at = 0; at < wanted.length; at += AT_ONCE) {
+    const past = (await records.rows(PAST).bulkGet(wanted.slice(at, at + AT_ONCE))).filter(isPast)
+    const some: ToGoBack[] = []
+    for (const table of TABLES) {
+      const its = past.filter((one) => one.table === table)
+      const now = await records.rows(table).bulkGet(its.map(({ id }) => id))
+      for (const [place, { id, row, version }] of its.entries()) {
+        const [was] = row === null ? [null] : (migrated({ [table]: [row] }, version)[table] ?? [null])
+        const does = whatGoesBack(table, was, now[place])
+        if (does !== null) some.push({ table, id, was: isRecordOf(table, was) ? was : null, now: now[place], does })
+      }
+    }
+    if (some.length > 0) await take(some)
+  }
+}
+
+function whatGoesBack(table: TableName, was: unknown, now: unknown): keyof GoingBack | null {
+  const isThere = (row: unknown): row is RecordOf<TableName> => isRecordOf(table, row) && row.deletedAt === null
+  if (isThere(was)) {
+    // a look that was forgotten had nothing typed into it
+    if (now === undefined) return table === 'looks' ? null : 'back'
+    if (!isThere(now)) return 'back'
+    return sameContent(table, was, now) ? null : 'changed'
+  }
+  // a row that could not be read then is not in the way of what is there now
+  if (was !== null && !isRecordOf(table, was)) return null
+  if (!isThere(now)) return null
+  return table === 'looks' && isOpenLook(now) ? null : 'removed'
+}
+
+/** Of the record itself and not its content; and of a look, where its page is. */
+const OF_THE_ROW = ['id', 'device', 'revision', 'createdAt', 'updatedAt', 'seen', 'wrote', 'conflicts']
+const PLACE = ['windowId', 'tabId', 'page']
+const isOpenLook = (row: object): boolean => isRow(row) && (row.windowId !== null || row.tabId !== null)
+
+function sameContent(table: TableName, a: object, b: object): boolean {
+  const content = (row: object): Row =>
+    Object.fromEntries(Object.entries(row).filter(([name]) => !OF_THE_ROW.includes(name) && !(table === 'looks' && PLACE.includes(name))))
+  return same(content(a), content(b))
+}
+
+/** Writes some records as they were; their places with the revision that each has now. */
+async function goBack(records: Records, some: readonly ToGoBack[], stamp: Stamp): Promise<[string, string][]> {
+  const asides = some.filter(({ table, now }) => now !== undefined && !isRecordOf(table, now))
+  // what can't be read gives way to what can, and is kept
+  await records.rows('setAside').bulkPut(asides.map(({ table, now }) => ({ id: stamp.newId(), from: table, row: now })))
+  const written: [string, string][] = []
+  for (const table of TABLES) {
+    const rows = some
+      .filter((one) => one.table === table)
+      .flatMap((one) => {
+        const row = rowGoneBack(one, stamp)
+        written.push([placeOf(one), revisionOf(row)])
+        return row === null ? [] : [row]
+      })
+    await records.rows(table).bulkPut(rows)
+  }
+  return written
+}
+
+function rowGoneBack({ table, was, now, does }: ToGoBack, stamp: Stamp): object | null {
+  if (!isRecordOf(table, now)) return was
+  if (does === 'removed' || was === null) return revised(table, now, { ...now, deletedAt: stamp.now }, stamp)
+  return revised(table, now, { ...was, ...whereItIs(table, now) }, stamp)
+}
+
+const whereItIs = (table: TableName, row: object): Row =>
+  table === 'looks' ? Object.fromEntries(Object.entries(row).filter(([name]) => PLACE.includes(name))) : {}

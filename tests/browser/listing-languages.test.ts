@@ -1,0 +1,44 @@
+/** Listings in other languages: their phrases are files of their own, which the page brings when it meets one. */
+import { afterAll, beforeAll, expect, test } from 'vitest'
+import { type Answers, portOf, serve, stop, typeOf } from '../../entrypoints/companion/serve.mjs'
+import { Popup } from './rig/popup.ts'
+import { Rig, until } from './rig/rig.ts'
+import { introduce } from './rig/workroom.ts'
+
+/** Trousers each; centimetres, girths told flat. */
+const PAGES = {
+  fr: 'Pantalon en laine gris. Largeur taille à plat 41 cm, largeur hanches à plat 53 cm, entrejambe 78 cm.',
+  pl: 'Szare spodnie wełniane. Szerokość w pasie na płasko 41 cm, szerokość w biodrach na płasko 53 cm, długość nogawki wewnętrzna 78 cm.',
+  ja: 'ウールのパンツ グレー。平置き採寸 ウエスト 41cm、ヒップ 53cm、股下 78cm'
+}
+
+let rig: Rig
+let server: Awaited<ReturnType<typeof serve>>
+beforeAll(async () => {
+  const answers: Answers = (path) => {
+    const text = Object.entries(PAGES).find(([language]) => path === `/${language}.html`)?.[1]
+    if (text === undefined) return null
+    return {
+      type: typeOf(path),
+      body: `<!doctype html><meta charset="utf-8"><title>${text.slice(0, 16)}</title><main><p>${text}</p></main>`
+    }
+  }
+  server = await serve({ port: 0, answers })
+  rig = await Rig.start()
+  await introduce(rig)
+})
+afterAll(async () => {
+  await rig?.close()
+  await stop(server)
+})
+
+test.each(Object.keys(PAGES))('%s', async (language) => {
+  const page = await rig.tab(`http://127.0.0.1:${portOf(server)}/${language}.html`)
+  const popup = await Popup.over(rig, page)
+  const title = await popup.title()
+  const panel = await popup.openBeside()
+  await until('the panel to be about this garment', async () => (await panel.title()) === title && !(await panel.stands()).marked)
+  for (const [point, figure] of Object.entries({ 'Waist': '82', 'Hip': '106', 'Inside leg': '78' }))
+    expect(await panel.figure(point), point).toBe(figure)
+  await page.close()
+})

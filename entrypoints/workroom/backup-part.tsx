@@ -49,6 +49,7 @@ export function BackupPart({ records, stamp, saving, kept, wording, page, onDone
       saved: (imported) => {
         setPlanned(null)
         tell(imported)
+        if (imported.ok) setOutcome((said) => [...said, say({ code: 'backup.kept-before', values: {} }, wording)])
       }
     })
   }

@@ -185,16 +185,13 @@ function Parts(props: PartProps) {
   )
 }
 
-/** What keeps all this, where it is worth a word. */
-function Reminders({ kept: { people, measures, garments, listings }, backup }: { kept: Everything; backup: boolean }) {
-  return (
-    <>
-      <PromiseNote records={people.length + garments.length + listings.length} />
-      {backup && (
-        <BackupReminder records={listings.length + garments.length} changedAt={lastChange(people, measures, garments, listings)} />
-      )}
-    </>
-  )
+/** What keeps all this, where it is worth a word. The sample is nobody's to lose. */
+function Reminders({ kept, backup }: { kept: Everything; backup: boolean }) {
+  const own = <T extends { id: string }>(rows: readonly T[]): T[] => rows.filter((row) => !isSample(row))
+  const [people, measures, garments, listings] = [own(kept.people), own(kept.measures), own(kept.garments), own(kept.listings)]
+  const records = listings.length + garments.length
+  const reminder = <BackupReminder records={records} changedAt={lastChange(people, measures, garments, listings)} />
+  return <PromiseNote records={people.length + records} otherwise={backup ? reminder : null} />
 }
 
 /** The wishlist, or the listing of it that is open. */

@@ -1,7 +1,7 @@
 /**
  * Chooses lines of the logic by chance and writes what the mutation tester needs to change them, one change at a time (tests/bench/mutants.md says
- * how it is run: in a copy, for its packages are none of ours). `npx tsx tests/bench/mutants.ts FOLDER ROOM`, ROOM one of plan, alterations, wearer, reading,
- * records; LINES=80 over all rooms, SEED=7.
+ * how it is run: in a copy, for its packages are none of ours). `npx tsx tests/bench/mutants.ts FOLDER ROOMS`, ROOMS of plan,alterations,wearer,reading,records;
+ * LINES=80 over all rooms, SEED=7.
  */
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
@@ -9,7 +9,7 @@ import { randomFrom } from './simulated/chance.ts'
 
 const LINES = Number(process.env.LINES ?? 80)
 const SEED = Number(process.env.SEED ?? 20261130)
-const [, , folder = '.', room = 'records'] = process.argv
+const [, , folder = '.', rooms = 'records'] = process.argv
 
 /** Each room with the tests that are asked of it first; the laws, which are slow, are asked of what survives (WITH_LAWS=1). */
 const ROOMS: Readonly<Record<string, readonly string[]>> = {
@@ -19,7 +19,8 @@ const ROOMS: Readonly<Record<string, readonly string[]>> = {
   reading: ['unit/reading', 'corpus'],
   records: ['unit/records']
 }
-const asked = [...(ROOMS[room] ?? []), ...(process.env.WITH_LAWS === '1' ? ['law'] : [])]
+const chosenRooms = rooms.split(',')
+const asked = new Set([...chosenRooms.flatMap((room) => ROOMS[room] ?? []), ...(process.env.WITH_LAWS === '1' ? ['law'] : [])])
 /** They measure time, try patterns one by one or draw thousands of sheets, and would say nothing that others do not. */
 const LEFT_OUT = ['law/growth', 'law/reading-patterns', 'law/mutated-backups', 'law/templates', 'law/sheet-and-templates']
 /** Tables: their rows are held by cases and sources, and a change of a figure in one is no change of logic. */
@@ -52,7 +53,7 @@ while (chosen.size < Math.min(LINES, places.length)) chosen.add(places[Math.floo
 const VITEST = `import { defineConfig } from 'vitest/config'
 import preact from '@preact/preset-vite'
 export default defineConfig({ plugins: [preact()], test: {
-  include: ${JSON.stringify(asked.map((tests) => `tests/${tests}/**/*.test.{ts,tsx}`))}, benchmark: { include: [] },
+  include: ${JSON.stringify([...asked].map((tests) => `tests/${tests}/**/*.test.{ts,tsx}`))}, benchmark: { include: [] },
   isolate: false, fileParallelism: false,
   exclude: ${JSON.stringify(LEFT_OUT.map((test) => `tests/${test}.test.ts`))} } })
 `
@@ -60,23 +61,24 @@ const config = {
   testRunner: 'vitest',
   plugins: ['@stryker-mutator/vitest-runner'],
   vitest: { configFile: 'vitest.mutants.config.ts' },
-  mutate: [...chosen].filter((place) => place.startsWith(`core/${room}/`)).sort(),
+  mutate: [...chosen].filter((place) => chosenRooms.some((room) => place.startsWith(`core/${room}/`))).sort(),
   // types are stripped, never checked: a mutant need not fit them
   tsconfigFile: 'none.json',
   disableTypeChecks: false,
   coverageAnalysis: 'perTest',
-  ignoreStatic: false,
+  // what is worked out when a file is loaded is a table
+  ignoreStatic: true,
   concurrency: Number(process.env.AT_ONCE ?? 1),
   timeoutMS: 90_000,
   dryRunTimeoutMinutes: 60,
   reporters: ['json', 'clear-text'],
   clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
-  jsonReporter: { fileName: `mutants-${room}.json` },
+  jsonReporter: { fileName: `mutants-${chosenRooms[0]}.json` },
   incremental: true,
-  incrementalFile: `mutants-before-${room}.json`,
+  incrementalFile: `mutants-before-${chosenRooms[0]}.json`,
   ignorePatterns: ['.output', 'dist', 'test-results', 'mutants*.json'],
   allowEmpty: true
 }
 writeFileSync(join(folder, 'vitest.mutants.config.ts'), VITEST)
 writeFileSync(join(folder, 'stryker.config.json'), JSON.stringify(config, null, 2))
-console.log(`seed ${SEED}, ${room}: ${config.mutate.length} of ${chosen.size} of ${places.length} lines of logic in ${files.length} files`)
+console.log(`seed ${SEED}, ${rooms}: ${config.mutate.length} of ${chosen.size} of ${places.length} lines of logic in ${files.length} files`)

@@ -13,6 +13,8 @@ const A_DATABASE = 40
 const EACH = 5
 const HANGS_MS = 20_000
 const SHOWN = 20
+/** It is told how far it is each so many. */
+const TOLD = 5_000
 
 const random = randomFrom(SEED)
 let [taken, wrong, slowest] = [0, 0, 0]
@@ -37,6 +39,8 @@ for (let begun = 0; begun < FILES; begun += A_DATABASE) {
     if (wrong <= SHOWN) console.log(`file ${n}: ${faults.join('; ')}`)
   }
   await end()
+  const done = begun + A_DATABASE
+  if (done % TOLD < A_DATABASE && done < FILES) console.log(`${done} files, ${taken} taken, ${wrong} wrong so far`)
 }
 console.log(
   `seed ${SEED}: ${FILES} mutated backups, ${taken} taken, the others refused with a reason, ${wrong} wrong, the slowest ${Math.round(slowest)} ms`

@@ -11,16 +11,19 @@ const LINES = Number(process.env.LINES ?? 80)
 const SEED = Number(process.env.SEED ?? 20261130)
 const [, , folder = '.', rooms = 'records'] = process.argv
 
-/** Each room with the tests that are asked of it first; the laws, which are slow, are asked of what survives (WITH_LAWS=1). */
+/** Each room with the tests that are asked of it first; laws and whole answers, which are slow, are asked of what survives (WITH_LAWS=1). */
 const ROOMS: Readonly<Record<string, readonly string[]>> = {
-  plan: ['unit/core', 'corpus/plans', 'corpus/told', 'corpus/tailor'],
-  alterations: ['unit/core', 'corpus/plans'],
-  wearer: ['unit/core', 'corpus/plans', 'corpus/cut'],
-  reading: ['unit/reading', 'corpus'],
-  records: ['unit/records']
+  plan: ['unit/core/**/*', 'corpus/plans/*', 'corpus/cut/*'],
+  alterations: ['unit/core/**/*', 'corpus/plans/*'],
+  wearer: ['unit/core/**/*', 'corpus/plans/*', 'corpus/cut/*'],
+  reading: ['unit/reading/**/*', 'corpus/*', 'corpus/written/*'],
+  records: ['unit/records/*']
 }
 const chosenRooms = rooms.split(',')
-const asked = new Set([...chosenRooms.flatMap((room) => ROOMS[room] ?? []), ...(process.env.WITH_LAWS === '1' ? ['law'] : [])])
+const asked = new Set([
+  ...chosenRooms.flatMap((room) => ROOMS[room] ?? []),
+  ...(process.env.WITH_LAWS === '1' ? ['law/*', 'corpus/**/*'] : [])
+])
 /** They measure time, try patterns one by one or draw thousands of sheets, and would say nothing that others do not. */
 const LEFT_OUT = ['law/growth', 'law/reading-patterns', 'law/mutated-backups', 'law/templates', 'law/sheet-and-templates']
 /** Tables: their rows are held by cases and sources, and a change of a figure in one is no change of logic. */
@@ -53,8 +56,8 @@ while (chosen.size < Math.min(LINES, places.length)) chosen.add(places[Math.floo
 const VITEST = `import { defineConfig } from 'vitest/config'
 import preact from '@preact/preset-vite'
 export default defineConfig({ plugins: [preact()], test: {
-  include: ${JSON.stringify([...asked].map((tests) => `tests/${tests}/**/*.test.{ts,tsx}`))}, benchmark: { include: [] },
-  isolate: false, fileParallelism: false,
+  include: ${JSON.stringify([...asked].map((tests) => `tests/${tests}.test.{ts,tsx}`))}, benchmark: { include: [] },
+  isolate: false, fileParallelism: false, testTimeout: 120_000,
   exclude: ${JSON.stringify(LEFT_OUT.map((test) => `tests/${test}.test.ts`))} } })
 `
 const config = {

@@ -8,13 +8,13 @@ import { randomFrom } from '../law/requests.ts'
 const FILES = Number(process.env.FILES ?? 100_000)
 const SEED = Number(process.env.SEED ?? 20261130)
 /** So many are merged into one set of records, one after another. */
-const A_DATABASE = 40
+const A_DATABASE = 16
 /** Of so many one comes three times. */
 const EACH = 5
 const HANGS_MS = 20_000
 const SHOWN = 20
 /** It is told how far it is each so many. */
-const TOLD = 5_000
+const TOLD = 2_000
 
 const random = randomFrom(SEED)
 let [taken, wrong, slowest] = [0, 0, 0]

@@ -259,7 +259,7 @@ export const workroom: Record<string, string> = {
   'wishlist.head.work': 'Arbeit',
   'wishlist.head.in-all': 'Insgesamt',
   'wishlist.head.chance': 'Chance',
-  'wishlist.head.kept': 'Gemerkt',
+  'wishlist.head.kept': 'Seit',
   'wishlist.head.status': 'Stand',
   'wishlist.untitled': 'ohne Titel',
   'wishlist.pasted': 'eingefügter Text',

@@ -56,7 +56,7 @@ export const workroom: Record<string, string> = {
     'Eine Figur von vorn, mit nummerierten Maßbändern an Hals, Brust, Taille und Bund, Hüfte, Oberschenkel, Knie, Oberarm und Innenbein.',
   'body.figure.alone': 'Wo das Maßband liegt: {measure|body}.',
   'body.figure.back': 'Eine Figur von hinten, mit nummerierten Maßbändern an Schulterbreite, Rückenlänge, Armlänge und Schritt.',
-  'body.tip.stand': 'Steh locker, die Füße eine Handbreit auseinander, über dünner Kleidung.',
+  'body.tip.stand': 'Steh locker, die Füße eine Handbreit auseinander, in dünner Kleidung.',
   'body.tip.level': 'Das Maßband liegt waagerecht an; es schneidet nie ein.',
   'body.tip.help': 'Lass dir bei 10 bis 13 helfen, oder nimm sie von einem Stück ab, das passt.',
   'body.units': 'Einheiten',

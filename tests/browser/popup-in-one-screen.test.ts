@@ -32,7 +32,11 @@ const LISTINGS: Record<string, Listing> = {
     verdict: 'Alters to fit'
   },
   'only-waist': { title: 'Wool trousers', text: 'Waist 41 cm flat. Measured by me. Please ask for more. £9.' },
-  'no-figures': { title: 'Wool skirt, plum', text: 'A lovely skirt in good order, size 14 on the label. £12.', verdict: 'Too little stated' },
+  'no-figures': {
+    title: 'Wool skirt, plum',
+    text: 'A lovely skirt in good order, size 14 on the label. £12.',
+    verdict: 'Too little stated'
+  },
   'too-small': {
     title: 'Cotton shirt, sky blue',
     text: 'Chest 44 cm flat, shoulders 38 cm, sleeve 56 cm, length 68 cm. £8.',

@@ -46,7 +46,10 @@ test('entered from the popup, counted, and taken back', async () => {
       return Object.keys(means?.tailorPrices ?? {}).length === n + 1
     })
   }
-  await panel.getByText(`£${45 + 10 * count}.00`).waitFor()
+  await panel
+    .locator('.facts')
+    .getByText(`£${45 + 10 * count}.00`)
+    .waitFor()
   await panel.getByRole('button', { name: 'Undo', exact: true }).click()
   await panel.getByRole('status').getByText('Undone.').waitFor()
   await panel.getByText('+ the tailor').waitFor()

@@ -43,11 +43,6 @@ export function CorrectForm({ id, row, draft, onSet, onTry, onDraft, onNotThis, 
   const shownUnit = stated === null ? unit : stated.unit
   const shownBasis = stated === null ? basis : stated.basis
 
-  const figureOf = (value: number, its: LengthUnit, basisNow: Basis): SetFigure => ({
-    mm: aroundMm(value, its, basisNow),
-    unit: its === 'in' ? 'in' : 'cm',
-    basis: basisNow
-  })
   const take = (value: number, its: LengthUnit, basisNow: Basis) => {
     const figure = figureOf(value, its, basisNow)
     setUnit(figure.unit)
@@ -113,6 +108,12 @@ export function CorrectForm({ id, row, draft, onSet, onTry, onDraft, onNotThis, 
     </fieldset>
   )
 }
+
+const figureOf = (value: number, unit: LengthUnit, basis: Basis): SetFigure => ({
+  mm: aroundMm(value, unit, basis),
+  unit: unit === 'in' ? 'in' : 'cm',
+  basis
+})
 
 function FlatOrAround({ basis, onPick }: { basis: Basis; onPick: (basis: 'flat' | 'around') => void }) {
   const { t } = useWords()

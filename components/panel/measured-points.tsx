@@ -34,7 +34,6 @@ export function MeasuredPoints({ judged, onCorrections, onTry, onDraft }: Measur
   )
   const [added, setAdded] = useState<readonly PointId[]>([])
   const rows = [...known, ...added.filter((point) => known.every((row) => row.point !== point)).map(emptyRow)]
-  const standsIn = (row: PointRow): Place => open.get(row.point) ?? placeOf(row)
   const form = (row: PointRow, id: string) =>
     open.has(row.point) && (
       <CorrectForm
@@ -49,12 +48,12 @@ export function MeasuredPoints({ judged, onCorrections, onTry, onDraft }: Measur
         onClose={() => toggle(row)}
       />
     )
-  const of = (place: Place) => rows.filter((row) => standsIn(row) === place)
+  const of = (place: Place) => rows.filter((row) => (open.get(row.point) ?? placeOf(row)) === place)
   const isDrafted = (some: readonly PointRow[]) => some.some(({ point }) => judged.drafts[draftOf(point)] !== undefined)
   const rowProps = (row: PointRow): RowProps => ({ row, open: open.has(row.point), onToggle: () => toggle(row), form })
   const table = (some: readonly PointRow[], label: string) => <QuietPoints rows={some.map(rowProps)} label={label} />
   const [misses, fits, unknown] = [of('misses'), of('fits'), of('unknown')]
-  const addable = judged.kind === null ? [] : POINTS_OF[judged.kind].filter((point) => rows.every((row) => row.point !== point))
+  const addable = addableBeside(rows, judged.kind)
   return (
     <>
       {misses.length > 0 && (
@@ -106,6 +105,10 @@ export function MeasuredPoints({ judged, onCorrections, onTry, onDraft }: Measur
     </>
   )
 }
+
+/** The points of this kind that have no row yet. */
+const addableBeside = (rows: readonly PointRow[], kind: Judged['kind']): PointId[] =>
+  kind === null ? [] : POINTS_OF[kind].filter((point) => rows.every((row) => row.point !== point))
 
 /** The points that are open, each with where it was opened: there it stays, whatever is typed, until it is closed. */
 function useOpened(atFirst: () => readonly PointRow[]) {

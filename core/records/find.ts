@@ -47,7 +47,10 @@ export async function countUnreadable(records: Records, table: TableName): Promi
 /** Rows that can't be read: those in their own tables, and those a backup brought. */
 export async function unreadable(records: Records): Promise<Unreadable[]> {
   const found: Unreadable[] = []
-  for (const table of TABLES) for (const row of await records.rows(table).toArray()) collect(table, row, idOf(row))
+  for (const table of TABLES) {
+    const rows = table === 'listingsKept' ? await oddListings(records) : await records.rows(table).toArray()
+    for (const row of rows) collect(table, row, idOf(row))
+  }
   for (const aside of await records.rows('setAside').toArray()) {
     if (typeof aside !== 'object' || aside === null || !('from' in aside) || !('row' in aside)) continue
     const table = TABLES.find((name) => name === aside.from)
@@ -58,6 +61,13 @@ export async function unreadable(records: Records): Promise<Unreadable[]> {
   function collect(table: TableName, row: unknown, id: string): void {
     if (!isRecordOf(table, row)) found.push({ table, id, row, fields: faults(table, row) })
   }
+}
+
+/** The kept listings that can't be read, by what stands beside them; and those with no id to be known by. */
+async function oddListings(records: Records): Promise<unknown[]> {
+  const odd = records.rows('summaries').where('[state+keptAt]').equals(['unreadable', ''])
+  const nameless: unknown[] = await records.rows('listingsKept').where(':id').belowOrEqual('').toArray()
+  return [...nameless, ...(await records.rows('listingsKept').bulkGet(await odd.primaryKeys()))]
 }
 
 export const idOf = (row: unknown): string =>

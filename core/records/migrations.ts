@@ -97,9 +97,10 @@ export const MIGRATIONS: readonly Migration[] = [
     number: 8,
     title: 'What a list needs of each find, kept beside it',
     why:
-      'Ten thousand finds took eleven seconds to show, for each was read whole and worked out anew. Beside each now stands a summary, and the answer ' +
-      'with what it stands on. No row changes, and both are made little by little once the workroom is open; but a version before this would ' +
-      'change finds and leave their summaries. It is told that it is too old instead. The look that a page shows is found by where its page is and when it was read.',
+      'Ten thousand finds took eleven seconds to show, for each was read whole and worked out anew. Beside each now stands a summary, and ' +
+      'the answer with what it stands on. No row changes, and both are made little by little once the workroom is open; but a version ' +
+      'before this would change finds and leave their summaries. It is told that it is too old instead. The look that a page shows is ' +
+      'found by where its page is and when it was read.',
     stores: {
       summaries: 'id, written, [state+keptAt], conflicts',
       verdicts: 'id, written',

@@ -39,7 +39,7 @@ const DEEPEST = 200
 /** Counted up one by one no record comes near it; past it a row is no row of ours. */
 const MOST_REVISIONS = 2 ** 40
 /** So many rows are asked in one step. */
-const STEP = 100
+const STEP = 50
 
 /** Opens a file in one go. */
 export function openBackup(text: string, version: number, migrations: readonly Migration[] = MIGRATIONS): OpenedBackup | Refused {

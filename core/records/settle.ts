@@ -2,6 +2,7 @@
 import { type Change, revise } from './change.ts'
 import type { Records } from './database.ts'
 import { all } from './find.ts'
+import { listingsOf } from './finds.ts'
 import { type Conflict, conflictsIn } from './merge.ts'
 import { isRow } from './row.ts'
 import type { RecordOf, Stamp, TableName } from './schemas.ts'
@@ -23,12 +24,16 @@ const ASKED = ['people', 'bodyMeasurements', 'garmentsOwned', 'listingsKept', 's
 export async function unsettled(records: Records): Promise<Unsettled[]> {
   const found: Unsettled[] = []
   for (const table of ASKED) {
-    for (const row of await all(records, table)) {
+    for (const row of table === 'listingsKept' ? await conflictingFinds(records) : await all(records, table)) {
       for (const one of conflictsIn(row)) found.push({ ...one, table, id: row.id, name: nameIn(row), now: own(row, one.field) })
     }
   }
   return found
 }
+
+/** Those listings alone that have a conflict: an index knows them. */
+const conflictingFinds = async (records: Records) =>
+  listingsOf(records, await records.rows('summaries').where('conflicts').above(0).primaryKeys())
 
 /** Settles one: what it says counts from now on, or what counts meanwhile goes on. Throws Gone where it is settled or removed already. */
 export async function settle<T extends TableName>(

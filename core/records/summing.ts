@@ -38,13 +38,17 @@ const withSummaries = (table: DBCoreTable, summaries: DBCoreTable): DBCoreTable 
     return write(request.type === 'delete' ? request.keys.map(String) : [])
 
     function write(removed: readonly string[]) {
-      return table.mutate(request).then((response) =>
-        nextNumber(summaries, trans).then((written) => {
+      const numbered = numberIn(trans, summaries)
+      const beside = (values: readonly unknown[]) =>
+        numbered.then((written) => {
           const gone = removed.map((id) => goneSummary(id, 'removed', written))
-          const rows = [...writtenBy(request, response).flatMap((row) => summaryOf(row, written) ?? []), ...gone]
-          return rows.length === 0 ? response : summaries.mutate({ type: 'put', trans, values: rows }).then(() => response)
+          const rows = [...values.flatMap((row) => summaryOf(row, written) ?? []), ...gone]
+          return rows.length === 0 ? null : summaries.mutate({ type: 'put', trans, values: rows })
         })
-      )
+      // what is added may be there already; what is put is written, or the transaction breaks off with all of it
+      if (request.type === 'add') return table.mutate(request).then((response) => beside(writtenBy(request, response)).then(() => response))
+      const summed = beside(request.type === 'put' ? request.values : [])
+      return table.mutate(request).then((response) => summed.then(() => response))
     }
   }
 })
@@ -53,14 +57,19 @@ const withSummaries = (table: DBCoreTable, summaries: DBCoreTable): DBCoreTable 
 const writtenBy = (request: DBCoreMutateRequest, { failures }: DBCoreMutateResponse): readonly unknown[] =>
   request.type === 'put' || request.type === 'add' ? request.values.filter((_, place) => failures[place] === undefined) : []
 
-/** One more than the highest there is. */
-function nextNumber(summaries: DBCoreTable, trans: DBCoreTransaction): Promise<number> {
+/** The number of what a transaction writes: one more than the highest there is, the same for all of it. */
+function numberIn(trans: DBCoreTransaction, summaries: DBCoreTable): Promise<number> {
+  const known = numbers.get(trans)
+  if (known !== undefined) return known
   const index = summaries.schema.getIndexByKeyPath('written')
   if (index === undefined) throw new Error('the summaries have no index of their writes')
   const range = { type: ANY, lower: undefined, upper: undefined }
-  return summaries
+  const number = summaries
     .openCursor({ trans, values: false, reverse: true, query: { index, range } })
     .then((cursor) => (cursor === null ? 1 : Number(cursor.key) + 1))
+  numbers.set(trans, number)
+  return number
 }
+const numbers = new WeakMap<DBCoreTransaction, Promise<number>>()
 /** DBCoreRangeType.Any, which Dexie declares for types alone. */
 const ANY = 3

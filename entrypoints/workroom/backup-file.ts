@@ -8,9 +8,10 @@ import type { Values } from '../../core/words/reason.ts'
 export async function saveBackup(records: Records, stamp: Stamp, told?: Told): Promise<string> {
   const backup = await exportBackup(records, stamp, told)
   const pieces: string[] = []
+  const rest = resting()
   for (const piece of backupText(backup)) {
     pieces.push(piece)
-    if (pieces.length % 4 === 0) await rest()
+    await rest()
   }
   const name = `seam-reckoner-${stamp.now.slice(0, 10)}.json`
   const address = URL.createObjectURL(new Blob(pieces, { type: 'application/json' }))
@@ -23,8 +24,18 @@ export async function saveBackup(records: Records, stamp: Stamp, told?: Told): P
   return name
 }
 
-/** The page goes on between two steps. */
-export const rest = (): Promise<void> => new Promise((rested) => setTimeout(rested))
+/** A page that is kept from going on no longer than this, ms, is not felt to wait. */
+const UNFELT_MS = 16
+
+/** Lets the page go on where it has waited for as long as it may. */
+export function resting(): () => Promise<void> {
+  let last = performance.now()
+  return async () => {
+    if (performance.now() - last < UNFELT_MS) return
+    await new Promise((rested) => setTimeout(rested))
+    last = performance.now()
+  }
+}
 
 /** A file as text; null where it is past every bound (four bytes may be one character), '' where the browser can't read it. */
 export async function textOfFile(file: File): Promise<string | null> {

@@ -13,7 +13,7 @@ import { makeSnapshot } from '../../core/records/snapshots.ts'
 import { say, type Wording } from '../../core/words/say.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { useSaved } from '../view/use-records.ts'
-import { rest, saidOf, saveBackup, textOfFile } from './backup-file.ts'
+import { resting, saidOf, saveBackup, textOfFile } from './backup-file.ts'
 import { KeepingPart, noteBackup } from './keeping.tsx'
 import { SnapshotsHere } from './snapshots-here.tsx'
 import type { Done } from './workroom-actions.ts'
@@ -50,7 +50,7 @@ export function BackupPart({ records, stamp, saving, kept, count, wording, page,
     setOutcome([])
     setPlanned(null)
     const told = (done: number, of: number) => setGoing({ code: 'backup.going.read', done, of })
-    const opened = text === null ? TOO_LONG : await openBackupSlowly(text, records.version, { rest, told })
+    const opened = text === null ? TOO_LONG : await openBackupSlowly(text, records.version, { rest: resting(), told })
     const found = opened.ok ? await previewBackup(records, opened, stamp()) : opened
     setGoing(null)
     if (opened.ok && found.ok) setPlanned({ opened, counts: found })

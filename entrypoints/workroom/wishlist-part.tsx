@@ -40,7 +40,11 @@ export function WishlistPart({ records, kept, finds: now, ready, today, actions 
   const listings = useFindsShown(finds, wearer, currency)
   const { rowOf, otherwiseWorded } = useRows(records, { finds: byId, inView, first: now.firstAnswers, wording })
   const { progress, answering } = useAnswering(records)
-  useEffect(() => answering.want({ finds, wardrobe: kept, wearer, wording }), [answering, finds, kept, wearer, wording])
+  // while not all are here, answers that are kept may not be either
+  useEffect(
+    () => answering.want({ finds: isWhole ? finds : [], wardrobe: kept, wearer, wording }),
+    [answering, finds, isWhole, kept, wearer, wording]
+  )
   useEffect(() => answering.see(inView, otherwiseWorded), [answering, inView.join(), otherwiseWorded.join()])
   const titleOf = (id: string): string => byId.get(id)?.summary.title || t('wishlist.untitled')
   return (

@@ -1,5 +1,6 @@
 /** The kept listings as rows; one that is being changed is its form. The heads of the columns order it. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks'
+import { table } from '../../../core/ids/table.ts'
 import { Apart } from '../../apart.tsx'
 import { BrokenRow } from '../../broken.tsx'
 import { useWords } from '../../words.tsx'
@@ -63,13 +64,12 @@ export function ListingTable(props: ListingTableProps) {
   const { listings, layout, columns, compared, onDrawn } = props
   const { typed: editing, type: setEditing } = useDraft<string | null>('wishlist', null)
   const focus = useFocusKept(listings)
-  const { table } = focus
   const lineOf = (id: string | null): number => (id === null ? -1 : Math.floor(listings.findIndex((one) => one.id === id) / columns))
   const keyOf = useMemo(() => (line: number) => listings[line * columns]?.id ?? '', [listings, columns])
   const { drawn, measure } = useLines({
     count: Math.ceil(listings.length / columns),
-    estimatePx: useMemo(() => letterPx() * (TALL_REM[layout] ?? TALL_REM['wr-table']), [layout]),
-    list: table,
+    estimatePx: useMemo(() => letterPx() * (TALL_REM[layout] ?? ROW_REM), [layout]),
+    list: focus.table,
     keyOf,
     kept: [lineOf(focus.id), lineOf(editing)],
     layout: `${layout} ${columns}`
@@ -81,7 +81,7 @@ export function ListingTable(props: ListingTableProps) {
   return (
     <table
       class={`wr-list ${layout}`}
-      ref={table}
+      ref={focus.table}
       aria-rowcount={listings.length + 1}
       onFocusIn={focus.onFocusIn}
       onFocusOut={focus.onFocusOut}
@@ -118,11 +118,8 @@ export function ListingTable(props: ListingTableProps) {
 }
 
 /** How tall a row or a card mostly is, rem: until it is measured. */
-const TALL_REM: Readonly<Record<string, number>> & { 'wr-table': number } = {
-  'wr-table': 8.6,
-  'wr-cards wr-wide-cards': 12,
-  'wr-cards wr-small-cards': 26
-}
+const TALL_REM = table<number>({ 'wr-cards wr-wide-cards': 12, 'wr-cards wr-small-cards': 26 })
+const ROW_REM = 8.6
 const letterPx = (): number => Number.parseFloat(getComputedStyle(document.documentElement).fontSize) || 16
 
 /** Room for the rows that are not drawn. */

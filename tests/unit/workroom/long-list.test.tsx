@@ -1,5 +1,5 @@
 // @vitest-environment happy-dom
-/** A long wishlist: the rows in view are drawn and some around them, the row with the keyboard stays, a short one is drawn whole; and its order is the old one. */
+/** A long wishlist: rows in view are drawn and some around them, the row with the keyboard stays, a short one is drawn whole; its order is the old one. */
 import { act, fireEvent } from '@testing-library/preact'
 import { afterEach, beforeEach, expect, test, vi } from 'vitest'
 import type { FindShown, ListingShown } from '../../../components/workroom/shown.ts'

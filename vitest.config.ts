@@ -1,10 +1,13 @@
 import preact from '@preact/preset-vite'
 import { defineConfig } from 'vitest/config'
 
-/** One project a kind of question; `npx vitest run --project law` asks one of them. */
-const project = (name: string, environment: 'node' | 'happy-dom' = 'node') => ({
+/**
+ * One project a kind of question; `npx vitest run --project law` asks one of them. Where nothing but the core and files are asked, the files of
+ * a worker share what they import: to bring the reader anew for each took longer than most of the tests.
+ */
+const project = (name: string, isolate = false) => ({
   extends: true as const,
-  test: { name, environment, include: [`tests/${name}/**/*.test.{ts,tsx}`], benchmark: { include: [] } }
+  test: { name, environment: 'node' as const, isolate, include: [`tests/${name}/**/*.test.{ts,tsx}`], benchmark: { include: [] } }
 })
 
 export default defineConfig({
@@ -13,7 +16,7 @@ export default defineConfig({
     passWithNoTests: false,
     projects: [
       project('house'),
-      project('unit'),
+      project('unit', true),
       project('law'),
       project('reference'),
       project('corpus'),

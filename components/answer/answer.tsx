@@ -19,7 +19,7 @@ export interface AnswerProps extends KeepActions {
   onBody: () => void
   /** In a small window: the same words, and nothing to open. */
   short?: boolean
-  /** In a small window: leads to where the tailor's price is entered. */
+  /** Leads to where the tailor's price is entered. */
   onEnterPrice?: () => void
   /** Where the tailor's price is entered, right here. */
   tailorPart?: ComponentChildren

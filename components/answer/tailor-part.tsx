@@ -33,8 +33,13 @@ export function TailorPart({ judged, onTailor, onTailorPrice, onDraft }: TailorP
   const jobs = jobsOf(judged)
   const missing = jobs.filter((id) => tailor.prices[id] === undefined)
   const isSent = drafts[GO_TO] === TAILOR_PRICE
+  const [isOpen, setOpen] = useState(false)
   useEffect(() => {
-    if (!isSent || jobs.length === 0) return
+    const fold = part.current?.querySelector('details')
+    if (!isSent || fold == null) return
+    // a field that is folded away can't have the keyboard
+    fold.open = true
+    setOpen(true)
     toField(missing[0])
     onDraft(GO_TO, null)
   }, [isSent, jobs.length])
@@ -52,7 +57,7 @@ export function TailorPart({ judged, onTailor, onTailorPrice, onDraft }: TailorP
         </button>
       )}
       {jobs.length > 0 && (
-        <details class="fold stitched" open={missing.length > 0 || isSent || said !== ''}>
+        <details class="fold stitched" open={isOpen} onToggle={(event) => setOpen(event.currentTarget.open)}>
           <summary>{t('tailor.head')}</summary>
           <div class="row money">
             {jobs.map((id) => (

@@ -5,6 +5,7 @@ import type { Correction } from '../../core/reading/reading.ts'
 import type { Fit } from '../../core/wearer/body.ts'
 import { Answer } from '../answer/answer.tsx'
 import { conditionsSaid } from '../answer/condition-line.tsx'
+import { GO_TO, TAILOR_PRICE } from '../answer/go-to.ts'
 import type { KeepActions } from '../answer/keep-acts.tsx'
 import { type TailorActions, TailorPart } from '../answer/tailor-part.tsx'
 import { HelpLink } from '../help-link.tsx'
@@ -136,6 +137,7 @@ function Body(props: PanelProps & { judged: Judged }) {
           onWishlist={props.onWishlist}
           onEnterAnswer={() => setAsked(asked + 1)}
           onBody={() => props.onWorkroom('body')}
+          onEnterPrice={() => props.onDraft(GO_TO, TAILOR_PRICE)}
           tailorPart={<TailorPart judged={judged} onTailor={props.onTailor} onTailorPrice={props.onTailorPrice} onDraft={props.onDraft} />}
         />
       )}

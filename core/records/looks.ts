@@ -134,7 +134,9 @@ function readAgain(known: Look, seen: SeenPage, stamp: Stamp): Partial<Fields<'l
   const changed = known.text !== '' && told.text !== known.text
   const { address, title, text, textCutFrom, structured, price, images } = known
   const before: UndoStep = { address, title, text, textCutFrom, structured, price, images }
-  return { ...place, ...told, capturedAt: stamp.now, undo: changed ? pushed(known, before) : known.undo }
+  // a price that was read from the text and kept with it stands as long as the text does
+  const priced = changed ? {} : { price: told.price ?? price }
+  return { ...place, ...told, ...priced, capturedAt: stamp.now, undo: changed ? pushed(known, before) : known.undo }
 }
 
 /** A look without a page, from pasted text. */

@@ -69,6 +69,7 @@ export function BackupPart({ records, stamp, saving, kept, count, wording, page,
       saved: (imported) => {
         setPlanned(null)
         tell(imported)
+        if (imported.ok) setOutcome((said) => [...said, say({ code: 'backup.kept-before', values: {} }, wording)])
       }
     })
     void brought.finally(() => setGoing(null))

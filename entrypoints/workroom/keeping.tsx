@@ -1,4 +1,5 @@
 /** What keeps the records: the browser's promise not to clear them, and the last backup file. Asked for and told where backups are saved. */
+import type { ComponentChildren } from 'preact'
 import { useEffect, useState } from 'preact/hooks'
 import { useWords } from '../../components/words.tsx'
 import { asksThePerson, askToKeep, promised } from '../view/asked-to-keep.ts'
@@ -84,12 +85,15 @@ export function KeepingPart() {
   )
 }
 
-/** Where the browser would ask the person, they are told first why, once something of theirs is saved; they press, or put it off. */
-export function PromiseNote({ records }: { records: number }) {
+/**
+ * Where the browser would ask the person, they are told first why, once something of theirs is saved; they press, or put it off. One note at a
+ * time: `otherwise` is what stands there when this does not.
+ */
+export function PromiseNote({ records, otherwise = null }: { records: number; otherwise?: ComponentChildren }) {
   const { t } = useWords()
   const { kept, refused, ask } = usePromise()
   const [isPutOff, putOff] = usePutOff('promise')
-  if (records === 0 || !asksThePerson() || isPutOff || (kept !== false && !refused)) return null
+  if (records === 0 || !asksThePerson() || isPutOff || (kept !== false && !refused)) return <>{otherwise}</>
   return (
     <div class="note wr-remind" role="status">
       <p>

@@ -199,15 +199,14 @@ function Parts(props: PartProps) {
   )
 }
 
-/** What keeps all this, where it is worth a word. */
-function Reminders({ kept: { people, measures, garments }, finds, backup }: { kept: Wardrobe; finds: FindsNow; backup: boolean }) {
+/** What keeps all this, where it is worth a word. The sample is nobody's to lose. */
+function Reminders({ kept, finds, backup }: { kept: Wardrobe; finds: FindsNow; backup: boolean }) {
+  const own = <T extends { id: string }>(rows: readonly T[]): T[] => rows.filter((row) => !isSample(row))
   const summaries = finds.finds.map(({ summary }) => summary)
-  return (
-    <>
-      <PromiseNote records={people.length + garments.length + finds.count} />
-      {backup && <BackupReminder records={finds.count + garments.length} changedAt={lastChange(people, measures, garments, summaries)} />}
-    </>
-  )
+  const [people, measures, garments, listings] = [own(kept.people), own(kept.measures), own(kept.garments), own(summaries)]
+  const records = finds.count - (summaries.length - listings.length) + garments.length
+  const reminder = <BackupReminder records={records} changedAt={lastChange(people, measures, garments, listings)} />
+  return <PromiseNote records={people.length + records} otherwise={backup ? reminder : null} />
 }
 
 /** The wishlist, or the listing of it that is open. */

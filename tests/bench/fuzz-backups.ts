@@ -8,11 +8,13 @@ import { randomFrom } from '../law/requests.ts'
 const FILES = Number(process.env.FILES ?? 100_000)
 const SEED = Number(process.env.SEED ?? 20261130)
 /** So many are merged into one set of records, one after another. */
-const A_DATABASE = 40
+const A_DATABASE = 16
 /** Of so many one comes three times. */
 const EACH = 5
 const HANGS_MS = 20_000
 const SHOWN = 20
+/** It is told how far it is each so many. */
+const TOLD = 2_000
 
 const random = randomFrom(SEED)
 let [taken, wrong, slowest] = [0, 0, 0]
@@ -37,6 +39,8 @@ for (let begun = 0; begun < FILES; begun += A_DATABASE) {
     if (wrong <= SHOWN) console.log(`file ${n}: ${faults.join('; ')}`)
   }
   await end()
+  const done = begun + A_DATABASE
+  if (done % TOLD < A_DATABASE && done < FILES) console.log(`${done} files, ${taken} taken, ${wrong} wrong so far`)
 }
 console.log(
   `seed ${SEED}: ${FILES} mutated backups, ${taken} taken, the others refused with a reason, ${wrong} wrong, the slowest ${Math.round(slowest)} ms`

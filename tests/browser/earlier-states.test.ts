@@ -117,3 +117,22 @@ test('the browser is asked not to clear what is saved once something typed is sa
     await end()
   }
 })
+
+test('the sample is nothing to lose, and how it was is kept before it is removed', { timeout: 60_000 }, async () => {
+  const { address, profile, end } = await served(folder)
+  const opened = await KillablePage.open(profile, `${address}#first`)
+  const { page } = opened
+  try {
+    await page.getByRole('button', { name: 'Try it with a sample' }).click()
+    await told(page, 'Sample: cream cotton shirt')
+    expect(await page.getByText('No backup was saved from here yet.').count()).toBe(0)
+    await page.getByRole('button', { name: 'Remove the sample' }).click()
+    await page.getByRole('button', { name: 'Remove the sample' }).waitFor({ state: 'detached' })
+    await page.evaluate(() => location.assign('#backup'))
+    await told(page, 'before the sample was removed')
+    await told(page, '3 finds, 2 garments, 1 person')
+  } finally {
+    await opened.close()
+    await end()
+  }
+})

@@ -4,7 +4,7 @@ export const names: Record<string, string> = {
   'unit-sign.cm': 'cm',
   'time.minutes': '{minutes} min',
   'time.hours': '{hours} h',
-  'time.hours-and-minutes': '{hours} h {minutes} min',
+  'time.hours-and-minutes': '{hours} h {padded}',
 
   'kind.trousers': 'Hose',
   'kind.jeans': 'Jeans',

@@ -89,6 +89,7 @@ export const saving: Record<string, string> = {
   'unreadable.people': '{count} {count|one:Person ist|other:Personen sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
   'unreadable.bodyMeasurements': '{count} {count|one:Maß ist|other:Maße sind} nicht lesbar und {count|one:fehlt|other:fehlen} hier.',
   'unreadable.where': 'Verloren ist nichts: siehe Sicherung',
+  'backup.kept-before': 'Wie es vorher war, steht unten bei den früheren Ständen.',
   'snapshots.title': 'Frühere Stände',
   'snapshots.what':
     'Seam Reckoner merkt sich von selbst, wie alles war: einmal am Tag, wenn sich etwas geändert hat, bevor eine Datei übernommen wird, bevor du ' +

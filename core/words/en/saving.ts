@@ -79,6 +79,7 @@ export const saving = {
   'unreadable.people': '{count} {count|one:person|other:people} can’t be read and {count|one:is|other:are} missing here.',
   'unreadable.bodyMeasurements': '{count} {count|one:measure|other:measures} can’t be read and {count|one:is|other:are} missing here.',
   'unreadable.where': 'Nothing is lost: see Backup',
+  'backup.kept-before': 'How it was before is kept among the earlier states below.',
   'snapshots.title': 'Earlier states',
   'snapshots.what':
     'Seam Reckoner keeps by itself how everything was: once a day when something has changed, before a file is brought in, before you go back, and ' +

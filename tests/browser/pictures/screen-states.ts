@@ -234,8 +234,10 @@ export const STATES: readonly State[] = [
     open: async (drive) => {
       const page = await panelOver(drive, 'doubtful')
       await unfolded(page)
-      for (const one of await page.getByRole('button', { name: new RegExp(`^${words(drive, 'points.correct')}`) }).all()) await one.click()
-      await page.getByRole('textbox').first().fill('17')
+      // each that is opened is called Close from then on
+      const correct = page.getByRole('button', { name: new RegExp(`^${words(drive, 'points.correct')} `) })
+      for (let n = 0; n < 3 && (await correct.count()) > 0; n++) await correct.first().click()
+      await page.locator('.correct .fieldin').first().fill('17')
       return settled(page, drive)
     }
   },

@@ -30,7 +30,7 @@ const label = (): string => textOf(inPage().querySelector('label'))
 describe('the price of a tailor', () => {
   it('is typed in place, saved for the job, said, and taken back with the keyboard at its field', async () => {
     part(byTailor())
-    expect(inPage().querySelector('details')?.open).toBe(true)
+    expect(inPage().querySelector('details')?.open).toBe(false)
     await enter('12.50')
     expect(actions.onTailorPrice).toHaveBeenLastCalledWith(job?.id, 12.5)
     expect(status()).toMatch(/^Price saved: £12\.50 \(.+\)\.$/)
@@ -58,7 +58,10 @@ describe('the price of a tailor', () => {
   it('sent here by the small window, the keyboard stands at the field, once', () => {
     part(byTailor({ drafts: { [GO_TO]: TAILOR_PRICE } }))
     expect(document.activeElement).toBe(field(label()))
+    expect(inPage().querySelector('details')?.open).toBe(true)
     expect(actions.onDraft).toHaveBeenCalledWith(GO_TO, null)
+    part(byTailor(), true)
+    expect(inPage().querySelector('details')?.open).toBe(true)
   })
   it('a plan of one’s own has no such field', () => {
     part({ ...trousersJudged, aim: 'least-work' })

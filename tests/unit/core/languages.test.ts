@@ -61,7 +61,7 @@ describe('German', () => {
   })
 
   test('hours, chances and plurals', () => {
-    expect(t('facts.minutes', { minutes: 100 })).toBe('1 h 40 min')
+    expect(t('facts.minutes', { minutes: 100 })).toBe('1 h 40')
     expect(say({ code: 'facts.minutes', values: { minutes: 65 } }, english)).toBe('1 h 05')
     expect(t('facts.minutes', { minutes: 26 })).toBe('26 min')
     expect(t('facts.minutes', { minutes: 120 })).toBe('2 h')

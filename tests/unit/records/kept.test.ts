@@ -58,6 +58,21 @@ const reckoning: Reckoning = {
 const request = { garment: { kind: 'trousers' as const, measures: [] }, means: { level: 3 as const, tailor: false } }
 
 describe('keeping', () => {
+  test('a price that was only read from the text is kept with it, in its own currency; one that the page tells apart goes before it', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const read = { amount: 8, currency: 'USD' }
+    const look = await storeLook(records, seen({ price: null }), stamp())
+    const kept = there(await keepLook(records, look.id, { request, reckoning, price: read }, stamp()))
+    expect(kept.after.price).toEqual(read)
+    expect(there(await one(records, 'looks', look.id))).toMatchObject({ keptId: kept.after.id, price: read, undo: [] })
+    // the same page read again tells no price of its own either
+    await storeLook(records, seen({ price: null }), stamp())
+    expect(there(await one(records, 'listingsKept', kept.after.id)).price).toEqual(read)
+    const told = { amount: 24, currency: 'GBP' }
+    const other = await storeLook(records, seen({ price: told, address: 'https://rail.example/other' }), stamp())
+    expect(there(await keepLook(records, other.id, { request, reckoning, price: read }, stamp())).after.price).toEqual(told)
+  })
   test('a look is kept with its text, corrections, site, request and the answer then', async () => {
     const records = await freshRecords()
     const stamp = clock()

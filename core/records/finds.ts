@@ -41,12 +41,13 @@ const lastWritten = async (records: Records, table: 'summaries' | 'verdicts'): P
 /** The finds kept last, all that is needed to draw them, and how many there are: one short reading, however many there are. */
 export async function firstFinds(records: Records, most: number): Promise<FirstFinds> {
   return records.together('r', ['summaries', 'verdicts', 'answers'], async (records) => {
+    // counted and asked for side by side: the count of many takes longest
+    const counted = Promise.all([countFinds(records), writtenSoFar(records)])
     const summaries = (await inState(records, 'there').reverse().limit(most).toArray()).filter(isSummaryRow)
     const ids = summaries.map(({ id }) => id)
-    const verdicts = (await records.rows('verdicts').bulkGet(ids)).filter(isVerdictRow)
-    const answers = (await records.rows('answers').bulkGet(ids)).filter(isAnswerRow)
-    const count = await countFinds(records)
-    return { summaries, verdicts, answers, count, written: await writtenSoFar(records) }
+    const [verdicts, answers] = await Promise.all([records.rows('verdicts').bulkGet(ids), records.rows('answers').bulkGet(ids)])
+    const [count, written] = await counted
+    return { summaries, verdicts: verdicts.filter(isVerdictRow), answers: answers.filter(isAnswerRow), count, written }
   })
 }
 

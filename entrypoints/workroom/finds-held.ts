@@ -38,10 +38,12 @@ export interface FindsNow {
   firstAnswers: readonly AnswerRow[]
 }
 
-/** So many as stand on the first screen, and some. */
-const FIRST = 40
+/** So many as stand on the first screen: all of them are drawn. */
+const FIRST = 12
 /** So many are told at once while all are read: a page draws nothing of most of them, but has to know each. */
 const TOLD_AT_ONCE = 1600
+/** By then the first screen is painted. */
+const FIRST_SCREEN_MS = 200
 /** Answers that come in are shown together, ms. */
 const TOGETHER_MS = 250
 
@@ -76,8 +78,7 @@ export class FindsHeld {
   }
 
   private async begin(): Promise<void> {
-    const isReady = await isFilled(this.records)
-    const first = await firstFinds(this.records, FIRST)
+    const [isReady, first] = await Promise.all([isFilled(this.records), firstFinds(this.records, FIRST)])
     if (!isReady) {
       this.filled = 0
       first.count = await this.records.rows('listingsKept').count()
@@ -91,10 +92,13 @@ export class FindsHeld {
     this.follow()
     this.say()
     if (!isReady) await this.fill()
-    if (!this.isWhole) await this.readAll()
+    if (this.isWhole) return
+    // the first screen is drawn and painted before the rest is read
+    await new Promise((rested) => setTimeout(rested, FIRST_SCREEN_MS))
+    if (this.isWanted) await this.readAll()
   }
 
-  /** Everything anew, a slice at a time; what is in front is painted first. */
+  /** Everything anew, a slice at a time. */
   private async readAll(): Promise<void> {
     await rest()
     const before = new Set(this.held.keys())

@@ -91,7 +91,7 @@ test('the last kept are told at once and the rest after; each once, oldest first
   const finds = held(records)
   await finds.is(({ isWhole }) => isWhole)
   expect(finds.told[0]).toMatchObject({ count: 120, isWhole: false })
-  expect(finds.told[0]?.finds).toHaveLength(40)
+  expect(finds.told[0]?.finds).toHaveLength(12)
   expect(finds.told[0]?.finds.at(-1)?.summary.id).toBe('l0119')
   const ids = finds.now().finds.map(({ summary }) => summary.id)
   expect(ids).toEqual(ids.toSorted())

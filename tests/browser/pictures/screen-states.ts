@@ -317,16 +317,8 @@ export const STATES: readonly State[] = [
         throw Object.assign(new Error('full'), { name: 'QuotaExceededError' })
       }
     })
-    await page
-      .getByRole('button', { pressed: false })
-      .first()
-      .click()
-      .catch(() => undefined)
-    await page
-      .getByRole('checkbox')
-      .first()
-      .click()
-      .catch(() => undefined)
+    await page.locator('main button[aria-pressed="false"]').first().click()
+    await page.waitForTimeout(500)
   }),
   broken('broken-part', 'what-can-be-altered', () => {
     const make = Document.prototype.createElementNS

@@ -323,8 +323,7 @@ export const STATES: readonly State[] = [
   broken('broken-part', 'what-can-be-altered', () => {
     const make = Document.prototype.createElementNS
     Document.prototype.createElementNS = function made(this: Document, ...given: Parameters<typeof make>) {
-      if (location.hash === '#what-can-be-altered' && given[1] === 'svg' && document.querySelector('main') !== null)
-        throw new Error('nothing to draw with')
+      if (location.hash === '#what-can-be-altered' && given[1] === 'table') throw new Error('nothing to draw with')
       return make.apply(this, given)
     } as typeof make
   }),

@@ -320,13 +320,6 @@ export const STATES: readonly State[] = [
     await page.locator('main button[aria-pressed="false"]').first().click()
     await page.waitForTimeout(500)
   }),
-  broken('broken-part', 'what-can-be-altered', () => {
-    const make = Document.prototype.createElementNS
-    Document.prototype.createElementNS = function made(this: Document, ...given: Parameters<typeof make>) {
-      if (location.hash === '#what-can-be-altered' && given[1] === 'table') throw new Error('nothing to draw with')
-      return make.apply(this, given)
-    } as typeof make
-  }),
   broken('not-opened', 'wishlist', () => {
     IDBFactory.prototype.open = () => {
       throw Object.assign(new Error('no access'), { name: 'SecurityError' })

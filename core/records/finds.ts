@@ -59,15 +59,15 @@ export const countUnreadableFinds = (records: Records): Promise<number> => inSta
 /** So many of each table as are read in one piece: few enough for a page to go on between two. */
 const SLICE = 400
 
-/** All finds, a slice at a time. */
+/** All finds, a slice at a time: their answers first, so that each find comes with its own. */
 export async function everyFind(records: Records, take: (rows: FindRows) => void, isWanted: () => boolean): Promise<void> {
-  for await (const rows of slices(records, 'summaries', SLICE)) {
-    if (!isWanted()) return
-    take({ summaries: rows.filter(isSummaryRow), verdicts: [] })
-  }
   for await (const rows of slices(records, 'verdicts', SLICE)) {
     if (!isWanted()) return
     take({ summaries: [], verdicts: rows.filter(isVerdictRow) })
+  }
+  for await (const rows of slices(records, 'summaries', SLICE)) {
+    if (!isWanted()) return
+    take({ summaries: rows.filter(isSummaryRow), verdicts: [] })
   }
 }
 

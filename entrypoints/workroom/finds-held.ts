@@ -40,6 +40,8 @@ export interface FindsNow {
 
 /** So many as stand on the first screen, and some. */
 const FIRST = 40
+/** So many are told at once while all are read: a page draws nothing of most of them, but has to know each. */
+const TOLD_AT_ONCE = 1600
 /** Answers that come in are shown together, ms. */
 const TOGETHER_MS = 250
 
@@ -96,9 +98,14 @@ export class FindsHeld {
   private async readAll(): Promise<void> {
     await rest()
     const before = new Set(this.held.keys())
+    let untold = 0
     const take = (rows: FindRows) => {
       this.take(rows)
       for (const { id } of rows.summaries) before.delete(id)
+      untold += rows.summaries.length
+      if (untold < TOLD_AT_ONCE || this.isWhole) return
+      untold = 0
+      this.say()
     }
     await everyFind(this.records, take, () => this.isWanted)
     if (!this.isWanted) return

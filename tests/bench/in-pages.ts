@@ -192,10 +192,14 @@ export async function rawPuts(page: Page, rows: KeptRows): Promise<number> {
 }
 
 /** Loads the rows as a backup file: from the file until the plan stands, and from the press until it is said to be there, ms. */
-export async function backupOf(page: Page, tables: KeptRows): Promise<{ planned: number; brought: number }> {
+export async function backupOf(page: Page, tables: KeptRows): Promise<{ planned: number; brought: number; longest: number }> {
   const file = { kind: 'seam-reckoner-records', version: 6, savedAt: '', device: 'bench', tables, setAside: [] }
   await page.evaluate(() => {
-    const times = { chosen: 0, planned: 0, pressed: 0, brought: 0 }
+    const times = { chosen: 0, planned: 0, pressed: 0, brought: 0, longest: 0 }
+    new PerformanceObserver((list) => {
+      for (const { startTime, duration } of list.getEntries())
+        if (times.chosen > 0 && startTime >= times.chosen) times.longest = Math.max(times.longest, duration)
+    }).observe({ type: 'longtask' })
     Object.assign(window, { times })
     addEventListener('change', () => (times.chosen = performance.now()), { capture: true })
     addEventListener('click', (event) => (times.pressed = event.timeStamp), { capture: true })
@@ -212,7 +216,7 @@ export async function backupOf(page: Page, tables: KeptRows): Promise<{ planned:
   await bring.click()
   await page.waitForFunction(() => (window as unknown as { times: { brought: number } }).times.brought > 0, null, { timeout: 180_000 })
   return page.evaluate(() => {
-    const { times } = window as unknown as { times: { chosen: number; planned: number; pressed: number; brought: number } }
-    return { planned: times.planned - times.chosen, brought: times.brought - times.pressed }
+    const { times } = window as unknown as { times: Record<'chosen' | 'planned' | 'pressed' | 'brought' | 'longest', number> }
+    return { planned: times.planned - times.chosen, brought: times.brought - times.pressed, longest: times.longest }
   })
 }

@@ -112,9 +112,7 @@ async function importOf(count: number): Promise<{ plannedMs: number; broughtMs: 
       const page = await openedAt(rig, 'workroom.html#backup')
       await page.getByRole('heading', { level: 1 }).waitFor()
       for (let turn = 0; turn < 3; turn++) bare.push(await rawPuts(page, rows))
-      await page.waitForTimeout(500)
-      await watched(page)
-      taken.push({ ...(await backupOf(page, rows)), longest: await watched(page) })
+      taken.push(await backupOf(page, rows))
     } finally {
       await rig.close()
     }
@@ -132,7 +130,7 @@ async function answeringOf(rig: Rig): Promise<number> {
   await body.close()
   const page = await openedAt(rig, 'workroom.html#wishlist')
   await firstRow(page)
-  await page.waitForTimeout(2000)
+  await page.waitForTimeout(4000)
   await watched(page)
   await page.waitForTimeout(6000)
   const longest = await watched(page)

@@ -10,6 +10,7 @@ import { openBackup, openBackupSlowly } from '../../../core/records/open-backup.
 import { TABLES } from '../../../core/records/schemas.ts'
 import { clock, freshRecords, owned, seen, there, WREN } from './fixtures.ts'
 
+vi.setConfig({ testTimeout: 60_000 })
 afterEach(() => {
   vi.restoreAllMocks()
 })

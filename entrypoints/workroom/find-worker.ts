@@ -20,5 +20,7 @@ export interface FindsAnswered {
 addEventListener('message', async ({ data: { id, finds, wardrobe, options } }: MessageEvent<FindsAsked>) => {
   // its words are loaded by itself: the page's are not here
   await loadWords(options.language ?? '').catch(console.error)
-  postMessage({ id, answers: finds.map((find) => answerOrNone(find, wardrobe, options)) } satisfies FindsAnswered)
+  const answers: FindAnswer[] = []
+  for (const find of finds) answers.push(await answerOrNone(find, wardrobe, options))
+  postMessage({ id, answers } satisfies FindsAnswered)
 })

@@ -60,7 +60,7 @@ async function workedOutHere({ finds, wardrobe, options }: FindsAsked): Promise<
   const answers: FindAnswer[] = []
   for (const find of finds) {
     await new Promise((rested) => setTimeout(rested))
-    answers.push(answerOrNone(find, wardrobe, options))
+    answers.push(await answerOrNone(find, wardrobe, options))
   }
   return answers
 }

@@ -33,6 +33,20 @@ function readOnce(listing: ListingKept, units: Units): SavedRead {
   return read
 }
 
+/** Are the phrases here by which these listings are read? They are brought; where they can't be had, it is told. */
+export function useReadable(listings: readonly ListingKept[] | null, wardrobe: Wardrobe, onError: (error: unknown) => void): boolean {
+  const [readable, setReadable] = useState<readonly ListingKept[] | null>(null)
+  useEffect(() => {
+    if (listings === null) return
+    let isWanted = true
+    withLanguages(() => listings.map((listing) => requestNow(listing, wardrobe))).then(() => isWanted && setReadable(listings), onError)
+    return () => {
+      isWanted = false
+    }
+  }, [listings, wardrobe])
+  return readable !== null
+}
+
 /** The answer of one listing; null where there is none, also where working it out fails: it is then shown as it was when kept. */
 export function answerNow(listing: ListingKept, kept: Wardrobe, { units, currency, language }: Wording): AnswerNow | null {
   try {

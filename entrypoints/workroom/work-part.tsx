@@ -9,6 +9,7 @@ import { madeAs } from '../../core/garment/construction.ts'
 import type { CutRead } from '../../core/garment/cut.ts'
 import { keyPoints } from '../../core/garment/key-points.ts'
 import type { PointId } from '../../core/ids/points.ts'
+import { languageComing } from '../../core/reading/text/lexicons.ts'
 import type { Reckoning, ReckonRequest } from '../../core/reckon.ts'
 import { personFor } from '../../core/records/person-for.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
@@ -21,7 +22,7 @@ import { worksheetFor } from '../../core/worksheet/worksheet.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import type { Place } from './acts.ts'
 import type { Find } from './finds-held.ts'
-import { requestNow, useAnswer, useListings } from './use-answer.ts'
+import { requestNow, useAnswer, useListings, useReadable } from './use-answer.ts'
 import { addressOf } from './use-route.ts'
 import { workActions } from './work-actions.ts'
 
@@ -47,7 +48,9 @@ export function WorkPart(props: WorkPartProps) {
   const ids = teaching.map(({ summary }) => summary.id)
   const listings = useListings(records, ids, onError)
   const own = useListings(records, [listingId], onError)
-  if (listings === null || own === null) return null
+  // what other work teaches is read on this page too, and may be in other languages
+  const isReadable = useReadable(listings, props.kept, onError)
+  if (listings === null || own === null || !isReadable) return null
   return <OneWork {...props} kept={{ ...props.kept, listings }} listing={own[0]} wardrobe={props.kept} />
 }
 
@@ -153,9 +156,15 @@ function sheetFrom({ request, plan: choice }: Frozen, paper: Paper, { units, lan
 const isStale = (frozen: Frozen, request: ReckonRequest, choice: Look['aim']): boolean =>
   JSON.stringify([frozen.request, frozen.plan]) !== JSON.stringify([request, choice])
 
-/** The request as the listing alone makes it. */
-const listedRequest = (listing: ListingKept, kept: Everything): ReckonRequest | null =>
-  requestNow({ ...listing, corrections: asListed(listing.corrections) }, kept)
+/** The request as the listing alone makes it; null, too, until the phrases of a language that came in meanwhile are here. */
+function listedRequest(listing: ListingKept, kept: Everything): ReckonRequest | null {
+  try {
+    return requestNow({ ...listing, corrections: asListed(listing.corrections) }, kept)
+  } catch (thrown) {
+    if (languageComing(thrown) === null) throw thrown
+    return null
+  }
+}
 
 /** What the seller told, what decides for the kind and was not told, and what one's own tape found besides. */
 function arrivalOf(listing: ListingKept, kept: Everything, { garment }: ReckonRequest, cut: CutRead): ArrivalPoint[] {

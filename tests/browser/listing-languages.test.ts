@@ -3,7 +3,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { type Answers, portOf, serve, stop, typeOf } from '../../entrypoints/companion/serve.mjs'
 import { Popup } from './rig/popup.ts'
 import { Rig, until } from './rig/rig.ts'
-import { introduce } from './rig/workroom.ts'
+import { introduce, Workroom } from './rig/workroom.ts'
 
 /** Trousers each; centimetres, girths told flat. */
 const PAGES = {
@@ -40,5 +40,26 @@ test.each(Object.keys(PAGES))('%s', async (language) => {
   await until('the panel to be about this garment', async () => (await panel.title()) === title && !(await panel.stands()).marked)
   for (const [point, figure] of Object.entries({ 'Waist': '82', 'Hip': '106', 'Inside leg': '78' }))
     expect(await panel.figure(point), point).toBe(figure)
+  await panel.keep(language)
   await page.close()
+})
+
+test('their answers are worked out anew beside the wishlist, which has never read one of them', async () => {
+  const { page } = await Workroom.open(rig, 'wishlist')
+  const answers = () =>
+    page.evaluate(
+      () =>
+        new Promise<number>((done, fail) => {
+          const request = indexedDB.open('seam-reckoner')
+          request.onerror = () => fail(request.error)
+          request.onsuccess = () => {
+            const all = request.result.transaction('answers').objectStore('answers').getAll()
+            all.onsuccess = () => {
+              request.result.close()
+              done(all.result.filter((one) => JSON.stringify(one).includes('inseam')).length)
+            }
+          }
+        })
+    )
+  await until('an answer about the inside leg of each', async () => (await answers()) === Object.keys(PAGES).length)
 })

@@ -72,7 +72,7 @@ function asking() {
   const asked: string[] = []
   const ask: AskFinds = async (finds, wardrobe, options) => {
     asked.push(...finds.map(({ id }) => id))
-    return finds.map((find: FindTold) => answerOrNone(find, wardrobe, options))
+    return Promise.all(finds.map((find: FindTold) => answerOrNone(find, wardrobe, options)))
   }
   return { asked, ask }
 }
@@ -212,7 +212,7 @@ test('what can’t be kept is not asked for over and over', async () => {
 test('without a worker, or where it breaks, the page works answers out itself', async () => {
   const { records, wardrobe } = await world(2)
   const rows = (await records.rows('listingsKept').toArray()) as ListingKept[]
-  const wanted = rows.map((row) => answerOrNone(row, wardrobe, WORDING))
+  const wanted = await Promise.all(rows.map((row) => answerOrNone(row, wardrobe, WORDING)))
   expect(await new FindsApart(() => null).ask(rows, wardrobe, WORDING)).toEqual(wanted)
   const listeners = new Map<string, () => void>()
   const broken = {

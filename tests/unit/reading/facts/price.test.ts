@@ -35,7 +35,9 @@ test.each([
   ['pt', 'cento e vinte e cinco reais', '125 BRL'],
   ['da', 'Sælges for 100,-', '100 DKK'],
   ['de', '20,- €', '20 EUR'],
-  ['en', '£20 → £15', '15 GBP']
+  ['en', '£20 → £15', '15 GBP'],
+  ['en', 'the belt is + $5, the skirt is $20', '20 USD'],
+  ['de', 'Gürtel + 5 €, Rock 20 €', '20 EUR']
 ])('%s: %s', (language, words, expected) => expect(price(words, language)).toBe(expected))
 
 test('the page tells whose ¥ and whose bare sum it is', () => {

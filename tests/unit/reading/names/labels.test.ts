@@ -20,6 +20,8 @@ describe('names that belong together', () => {
     ['bust/waist 36/28', ['chest+waist']],
     ['length (shoulder to hem) 28"', ['bodyLength']],
     ['length from the shoulder 28"', ['bodyLength']],
+    // only brackets say where a length begins: behind a colon another name does
+    ['length: waist 28"', ['length', 'waist']],
     ['sleeve (from centre back) 34"', ['sleeveFromCentreBack']],
     ['front/back rise 11/15', ['frontRise+backRise']]
   ])('%s', (words, expected) => expect(names(words)).toEqual(expected))

@@ -18,7 +18,7 @@ rmSync(REPORTS, { recursive: true, force: true })
 mkdirSync(REPORTS, { recursive: true })
 
 /** The browser's tests run alone: they wait for real windows, and a busy machine would make them late. */
-const RUNS = [['house', 'unit', 'law', 'reference', 'corpus'], ['browser']]
+const RUNS = [['house', 'unit', 'saved', 'law', 'reference', 'corpus'], ['browser']]
 const total = { passed: 0, failed: 0, skipped: 0 }
 for (const projects of RUNS) {
   const began = Date.now()

@@ -1,6 +1,6 @@
 /** Which language is spoken, when its words come, and how it writes days, money, figures, lists and plurals. */
-import { beforeAll, describe, expect, test } from 'vitest'
-import { canBeSpoken, isSpoken, LANGUAGE_ROWS, languageFor, languageRow, loadWords, messagesIn } from '../../../core/words/languages.ts'
+import { beforeAll, describe, expect, test, vi } from 'vitest'
+import { canBeSpoken, LANGUAGE_ROWS, languageFor, languageRow, loadWords, messagesIn } from '../../../core/words/languages.ts'
 import { listed, say, sayInside, sayTogether, type Wording } from '../../../core/words/say.ts'
 
 const english: Wording = { units: 'cm', currency: 'EUR' }
@@ -27,8 +27,11 @@ test('every row is whole: two letters, a name of its own, a locale that the brow
   expect(canBeSpoken('')).toBe(false)
 })
 
-// stands before anything loads German
 test('until its words are here a language is said in English, figures and money too', async () => {
+  // as in a page that has just been opened, whatever was loaded for other tests
+  vi.resetModules()
+  const { isSpoken, loadWords } = await import('../../../core/words/languages.ts')
+  const { say } = await import('../../../core/words/say.ts')
   expect(isSpoken('de')).toBe(false)
   expect(say({ code: 'place.at', values: { mm: 735 }, point: 'hip' }, german)).toBe('73.5 cm at the hip')
   expect(say({ code: 'listing.price', values: { amount: 18 } }, german)).toBe('€18.00')

@@ -4,8 +4,8 @@ import { openRecords, type Records } from '../../../core/records/database.ts'
 import type { SeenPage } from '../../../core/records/looks.ts'
 import type { Fields, Stamp } from '../../../core/records/schemas.ts'
 
-let databases = 0
-export const freshName = (): string => `records-${databases++}`
+/** No other test has a database of this name, whichever modules were brought anew meanwhile. */
+export const freshName = (): string => `records-${crypto.randomUUID()}`
 
 export async function freshRecords(name = freshName()): Promise<Records> {
   const opened = await openRecords(name)

@@ -16,6 +16,8 @@ export default defineConfig({
   plugins: [preact()],
   test: {
     passWithNoTests: false,
+    // by itself it leaves one core alone, and of two that is half
+    maxWorkers: '100%',
     projects: [
       project('house'),
       project('unit', [

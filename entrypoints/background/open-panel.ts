@@ -7,6 +7,17 @@ export function openPanel(windowId: number): void {
   opened.catch(() => undefined)
 }
 
+/**
+ * The same once something is saved that the panel is to find. Chromium closes the popup as the panel opens, perhaps before it was written, and lets
+ * it open a moment after the press; Firefox opens its sidebar within the press alone, and leaves the popup.
+ */
+export async function openPanelOnceSaved(windowId: number, save: () => Promise<boolean>): Promise<boolean> {
+  if (browser.sidePanel === undefined) openPanel(windowId)
+  const saved = await save()
+  if (saved && browser.sidePanel !== undefined) openPanel(windowId)
+  return saved
+}
+
 async function openSidebar(): Promise<void> {
   const host: object = browser
   if (!('sidebarAction' in host)) return

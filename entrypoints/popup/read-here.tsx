@@ -5,7 +5,7 @@ import { WordsOf } from '../../components/words.tsx'
 import { keepDraft, type SeenPage, storeLook } from '../../core/records/looks.ts'
 import { kindOf } from '../../core/records/read-saved.ts'
 import type { Look } from '../../core/records/schemas.ts'
-import { openPanel } from '../background/open-panel.ts'
+import { openPanel, openPanelOnceSaved } from '../background/open-panel.ts'
 import { personOf, whoOf } from '../view/judge-look.ts'
 import type { PageProps } from '../view/page-start.tsx'
 import { panelActions } from '../view/panel-actions.ts'
@@ -62,9 +62,9 @@ export function ReadHere({ records, stamp, saving, front }: PageProps & { front:
         }}
         onEnterPrice={() => {
           if (windowId === null || look === null) return
-          // only within the press; the panel finds the mark in the look, whether it is open already or not
-          openPanel(windowId)
-          void saving.run((records) => keepDraft(records, look.id, GO_TO, TAILOR_PRICE, stamp())).then(() => close())
+          // the panel finds the mark in the look, whether it is open already or not
+          const mark = () => saving.run((records) => keepDraft(records, look.id, GO_TO, TAILOR_PRICE, stamp()))
+          void openPanelOnceSaved(windowId, mark).then((saved) => saved && close())
         }}
       />
     </WordsOf.Provider>

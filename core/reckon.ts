@@ -32,9 +32,9 @@ export interface ReckonOptions {
   outlook?: boolean
   /** Words only: no figure or verdict depends on these. */
   units?: 'cm' | 'in'
-  language?: string
+  language?: string | undefined
   /** ISO 4217. */
-  currency?: string
+  currency?: string | undefined
 }
 
 export function reckon(request: ReckonRequest, { outlook = true, units = 'cm', language = 'en', currency }: ReckonOptions = {}): Reckoning {

@@ -112,6 +112,7 @@ async function bring(records: Records, file: string | OpenedBackup, { stamp, mig
         // while one slice is being written the next is made ready
         await writing
         if (write) writing = records.rows(table).bulkPut([...puts.values()])
+        // a transaction of which nothing is asked for a while is over
         else await rowsHere(records, table, slice.slice(0, 1))
         if (table === 'looks' || table === 'listingsKept') for (const id of puts.keys()) touched[table].add(id)
         done += slice.length

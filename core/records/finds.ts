@@ -1,7 +1,6 @@
 /** Reading the finds by their summaries, filling summaries that are missing, and keeping answers. Nothing here reads a listing but to fill and to answer. */
 import { Dexie } from 'dexie'
 import type { Records, StoreName } from './database.ts'
-import { one } from './find.ts'
 import type { FindAnswer } from './find-answer.ts'
 import { isRow } from './row.ts'
 import { isRecordOf, type ListingKept } from './schemas.ts'
@@ -103,8 +102,6 @@ export async function listingsOf(records: Records, ids: readonly string[]): Prom
   const rows = await records.rows('listingsKept').bulkGet([...ids])
   return rows.filter((row): row is ListingKept => isRecordOf('listingsKept', row) && row.deletedAt === null)
 }
-
-export const listingOf = (records: Records, id: string): Promise<ListingKept | null> => one(records, 'listingsKept', id)
 
 /** An answer and what it stands on. */
 export interface Answered extends FindAnswer {

@@ -22,7 +22,7 @@ export interface Conflict extends Wrote {
 }
 
 /** Of the record itself and not its content. */
-const OF_THE_ROW = ['id', 'device', 'revision', 'createdAt', 'updatedAt', 'seen', 'wrote', 'conflicts']
+export const OF_THE_ROW: readonly string[] = ['id', 'device', 'revision', 'createdAt', 'updatedAt', 'seen', 'wrote', 'conflicts']
 /** Where a look is belongs to this browser; its undo and half-typed text follow its fields. Nobody is asked about them. */
 const NEVER_ASKED = [
   'windowId',

@@ -6,6 +6,7 @@
 import * as z from 'zod/mini'
 import { revised } from './change.ts'
 import type { Records } from './database.ts'
+import { OF_THE_ROW } from './merge.ts'
 import { migrated } from './migrations.ts'
 import { PAST, type PastRow, pastKey, SNAPSHOTS } from './past-rows.ts'
 import { isRow, type Row } from './row.ts'
@@ -278,8 +279,7 @@ function whatGoesBack(table: TableName, was: unknown, now: unknown): keyof Going
   return table === 'looks' && isOpenLook(now) ? null : 'removed'
 }
 
-/** Of the record itself and not its content; and of a look, where its page is. */
-const OF_THE_ROW = ['id', 'device', 'revision', 'createdAt', 'updatedAt', 'seen', 'wrote', 'conflicts']
+/** Where the page of a look is: no content either. */
 const PLACE = ['windowId', 'tabId', 'page']
 const isOpenLook = (row: object): boolean => isRow(row) && (row.windowId !== null || row.tabId !== null)
 

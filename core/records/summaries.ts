@@ -88,7 +88,9 @@ function listingSummary(listing: ListingKept, written: number): Summary {
 }
 
 /** The fields that readSaved and listingRequest take of a listing. */
-export function toldMark(listing: ListingKept): string {
+export const toldOf = (listing: ListingKept) => {
   const { text, title, structured, address, answers, corrections, price, money, personId, fit, favouriteId } = listing
-  return markOf(JSON.stringify([text, title, structured, address, answers, corrections, price, money, personId, fit, favouriteId]))
+  return { text, title, structured, address, answers, corrections, price, money, personId, fit, favouriteId }
 }
+
+export const toldMark = (listing: ListingKept): string => markOf(JSON.stringify(Object.values(toldOf(listing))))

@@ -16,7 +16,7 @@ export const asListed = (corrections: readonly Correction[]): Correction[] =>
 
 /** The plans of a request without the outlook, which no sheet needs. */
 export const plansOf = (request: ReckonRequest, units: 'cm' | 'in', language?: string): Reckoning =>
-  reckon(request, { outlook: false, units, ...(language === undefined ? {} : { language }) })
+  reckon(request, { outlook: false, units, language })
 
 /** The plan that a sheet was made from: the one chosen, else the advised one; null: there is none. */
 export type PlanOf = (request: ReckonRequest, choice: Look['aim']) => Plan | null

@@ -3,90 +3,62 @@
  * overtaken is told as null. Where there are no workers, or theirs fails, the page works it out itself, after it has been painted.
  */
 import type { ReckonOptions, ReckonRequest } from '../../core/reckon.ts'
-import type { AnsweredApart, AskedApart } from './answer-worker.ts'
+import { type Beside, KeptWorker } from './kept-worker.ts'
 import { type WholeAnswer, wholeAnswer } from './whole-answer.ts'
 
-interface Asked {
+export interface AnswerAsked {
   request: ReckonRequest
   options: ReckonOptions
+}
+interface Waiting {
+  asked: AnswerAsked
   done: (answer: WholeAnswer | null) => void
   failed: (error: unknown) => void
 }
-/** What the page needs of a worker. */
-export type Beside = Pick<Worker, 'postMessage' | 'addEventListener' | 'terminate'>
 
 export class AnswersApart {
-  private readonly makeWorker: () => Beside | null
-  /** undefined: not asked for yet; null: there is none. */
-  private worker: Beside | null | undefined
-  private lastId = 0
-  private working: { id: number; asked: Asked } | null = null
-  private next: Asked | null = null
+  /** Its answer is null where it could not be worked out there. */
+  private readonly worker: KeptWorker<AnswerAsked, WholeAnswer | null>
+  private isWorking = false
+  private next: Waiting | null = null
 
   constructor(makeWorker: () => Beside | null = browsersWorker) {
-    this.makeWorker = makeWorker
+    this.worker = new KeptWorker<AnswerAsked, WholeAnswer | null>(makeWorker, workedOutHere)
   }
 
   /** The answer; null where a newer request overtook this one before it was begun. */
   ask(request: ReckonRequest, options: ReckonOptions): Promise<WholeAnswer | null> {
     return new Promise((done, failed) => {
-      const asked = { request, options, done, failed }
       this.next?.done(null)
-      this.next = asked
-      if (this.working === null) this.begin()
+      this.next = { asked: { request, options }, done, failed }
+      if (!this.isWorking) this.begin()
     })
   }
 
   private begin(): void {
-    const asked = this.next
-    if (asked === null) return
+    const { next } = this
     this.next = null
-    const worker = this.kept()
-    this.lastId++
-    this.working = { id: this.lastId, asked }
-    if (worker === null) {
-      const { id } = this.working
-      setTimeout(() => this.take(id, workedOutHere(asked)))
-    } else worker.postMessage({ id: this.lastId, request: asked.request, options: asked.options } satisfies AskedApart)
-  }
-
-  private kept(): Beside | null {
-    if (this.worker === undefined) {
-      this.worker = this.makeWorker()
-      this.worker?.addEventListener('message', ({ data: { id, answer } }: MessageEvent<AnsweredApart>) => {
-        const asked = this.working?.asked
-        if (asked !== undefined) this.take(id, answer === null ? workedOutHere(asked) : () => answer)
-      })
-      this.worker?.addEventListener('error', () => this.withoutWorker())
-    }
-    return this.worker
-  }
-
-  /** The worker could not be loaded, or failed at this request: the page does it, and says what is wrong if it fails too. */
-  private withoutWorker(): void {
-    this.worker?.terminate()
-    this.worker = null
-    const { working } = this
-    if (working !== null) this.take(working.id, workedOutHere(working.asked))
-  }
-
-  private take(id: number, answer: () => WholeAnswer): void {
-    if (this.working?.id !== id) return
-    const { asked } = this.working
-    this.working = null
-    try {
-      asked.done(answer())
-    } catch (error) {
-      asked.failed(error)
-    }
-    this.begin()
+    this.isWorking = next !== null
+    if (next === null) return
+    const { asked, done, failed } = next
+    const answered = async () => (await this.worker.ask(asked)) ?? workedOutHere(asked)
+    answered().then(
+      (answer) => {
+        done(answer)
+        this.begin()
+      },
+      (error) => {
+        failed(error)
+        this.begin()
+      }
+    )
   }
 }
 
-const workedOutHere =
-  ({ request, options }: Asked) =>
-  (): WholeAnswer =>
-    wholeAnswer(request, options)
+async function workedOutHere({ request, options }: AnswerAsked): Promise<WholeAnswer> {
+  await new Promise((painted) => setTimeout(painted))
+  return wholeAnswer(request, options)
+}
 
 /** null: this browser, or a test, has none. */
 function browsersWorker(): Beside | null {

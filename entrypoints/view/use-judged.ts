@@ -47,7 +47,7 @@ function useReckoning(
   request: ReckonRequest | null,
   { units, language, currency }: Wording
 ): Pick<Judged, 'reckoning' | 'settled' | 'wouldChange'> {
-  const options = { units, ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) }
+  const options = { units, language, currency }
   const key = request === null ? '' : JSON.stringify([request, options])
   const quick = useMemo(() => (request === null ? null : reckon(request, { ...options, outlook: false })), [key])
   const [whole, setWhole] = useState<({ key: string } & WholeAnswer) | null>(null)

@@ -6,8 +6,7 @@ import type { Records } from '../../core/records/database.ts'
 import type { FindTold } from '../../core/records/find-answer.ts'
 import { type Answered, keepAnswers, listingsOf } from '../../core/records/finds.ts'
 import type { Wardrobe } from '../../core/records/request-for.ts'
-import type { ListingKept } from '../../core/records/schemas.ts'
-import { toldMark } from '../../core/records/summaries.ts'
+import { toldMark, toldOf } from '../../core/records/summaries.ts'
 import { standsOn, type WearerMark, wordedAs } from '../../core/records/verdicts.ts'
 import type { Wording } from '../../core/words/say.ts'
 import type { AskFinds } from './finds-apart.ts'
@@ -144,8 +143,8 @@ export class AnswerFinds {
   private async answer(ids: readonly string[], { wardrobe, wearer, wording }: Wanted): Promise<void> {
     const listings = await listingsOf(this.records, ids)
     const { units, language, currency } = wording
-    const options = { units, ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) }
-    const answers = await this.askFinds(listings.map(toldOf), wardrobe, options)
+    const told = listings.map((listing): FindTold => ({ id: listing.id, ...toldOf(listing) }))
+    const answers = await this.askFinds(told, wardrobe, { units, language, currency })
     const answered = answers.flatMap((answer): Answered[] => {
       const listing = listings.find(({ id }) => id === answer.id)
       if (listing === undefined) return []
@@ -170,20 +169,3 @@ export class AnswerFinds {
     if (!this.isEnded) this.tell({ left: this.stale.size, of: this.of, isStopped: this.isStopped })
   }
 }
-
-const toldOf = ({
-  id,
-  text,
-  title,
-  structured,
-  address,
-  answers,
-  corrections,
-  price,
-  money,
-  personId,
-  fit,
-  favouriteId
-}: ListingKept): FindTold => ({
-  ...{ id, text, title, structured, address, answers, corrections, price, money, personId, fit, favouriteId }
-})

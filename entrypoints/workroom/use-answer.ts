@@ -1,15 +1,15 @@
 import { useEffect, useMemo, useState } from 'preact/hooks'
 import type { Units } from '../../core/length.ts'
-import { languageComing, withLanguages } from '../../core/reading/text/lexicons.ts'
+import { withLanguages } from '../../core/reading/text/lexicons.ts'
 import { type Reckoning, type ReckonRequest, reckon } from '../../core/reckon.ts'
 import type { Records } from '../../core/records/database.ts'
+import { unitsFor } from '../../core/records/find-answer.ts'
 import { listingsOf } from '../../core/records/finds.ts'
 import { readingStandsOn, readSaved, type SavedRead } from '../../core/records/read-saved.ts'
 import { listingRequest, type Wardrobe } from '../../core/records/request-for.ts'
 import type { ListingKept } from '../../core/records/schemas.ts'
 import type { Wording } from '../../core/words/say.ts'
 import { useSaved } from '../view/use-records.ts'
-import { wordingFor } from '../view/wording-for.ts'
 
 /** What a kept listing asks now, and the answer. */
 export interface AnswerNow {
@@ -19,7 +19,7 @@ export interface AnswerNow {
 
 /** The request of a kept listing as of now: its texts, with the body, favourite and means of today. */
 export function requestNow(listing: ListingKept, wardrobe: Wardrobe): ReckonRequest | null {
-  return listingRequest(listing, readOnce(listing, wordingFor(listing, wardrobe).units), wardrobe)
+  return listingRequest(listing, readOnce(listing, unitsFor(listing, wardrobe)), wardrobe)
 }
 
 /** The last reading of each listing, and what it stands on. */
@@ -47,21 +47,15 @@ export function useReadable(listings: readonly ListingKept[] | null, wardrobe: W
   return readable !== null
 }
 
-/** The answer of one listing; null where there is none, also where working it out fails: it is then shown as it was when kept. */
-export function answerNow(listing: ListingKept, kept: Wardrobe, { units, currency, language }: Wording): AnswerNow | null {
-  try {
-    const request = requestNow(listing, kept)
-    if (request === null) return null
-    const worded = { ...(language === undefined ? {} : { language }), ...(currency === undefined ? {} : { currency }) }
-    return { request, reckoning: reckon(request, { units, ...worded }) }
-  } catch (error) {
-    if (languageComing(error) !== null) throw error
-    console.error(error)
-    return null
-  }
+function answerNow(listing: ListingKept, kept: Wardrobe, { units, currency, language }: Wording): AnswerNow | null {
+  const request = requestNow(listing, kept)
+  return request === null ? null : { request, reckoning: reckon(request, { units, language, currency }) }
 }
 
-/** The whole answer of the one listing that a page is about, worked out after the page has been painted; undefined: not yet; null: there is none. */
+/**
+ * The whole answer of the one listing that a page is about, worked out after the page has been painted; undefined: not yet. null: there is none, or
+ * working it out fails: it is then shown as it was when kept.
+ */
 export function useAnswer(listing: ListingKept | null, kept: Wardrobe, wording: Wording): AnswerNow | null | undefined {
   const [answer, setAnswer] = useState<{ id: string; now: AnswerNow | null } | null>(null)
   const { units, currency, language } = wording
@@ -72,7 +66,6 @@ export function useAnswer(listing: ListingKept | null, kept: Wardrobe, wording: 
       withLanguages(() => answerNow(listing, kept, wording)).then(
         (now) => isWanted && setAnswer({ id: listing.id, now }),
         (error) => {
-          // the phrases of its language can't be had
           console.error(error)
           if (isWanted) setAnswer({ id: listing.id, now: null })
         }

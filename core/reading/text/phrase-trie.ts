@@ -138,19 +138,20 @@ function compile(lexicons: readonly Lexicon[]): PhraseTrie {
     for (const one of all) if (asked(one.entry.tree, one.entry.sense)) addWords(one, words)
     return words
   }
-  const everything = () => everyWord(() => true)
   return {
     from,
     heads: headsOf(lexicons, from),
     joints: lexicons.flatMap(({ joinedBy }) => joinedBy ?? []),
     halves,
     letters: table(lexicons[0]?.letters ?? {}),
-    runs: own?.unspaced ? runWordsOf(runWordsIn(own, everything()), ownParts) : null,
+    runs: own?.unspaced ? runWordsOf(runWordsIn(own, everyWord(EVERY_ONE)), ownParts) : null,
     verbLast: own?.verbLast ?? false,
     bareUnit: own?.bareUnit ?? null,
     everyWord
   }
 }
+
+const EVERY_ONE = (): boolean => true
 
 /** The words that the ways to write a phrase begin with. */
 function firstWords(one: Waiting, parts: RunParts): Iterable<string> {
@@ -170,8 +171,7 @@ function addWords({ phrase, entry, ways }: Waiting, words: Set<string>): void {
     const its = phrase.split(' ')
     const last = its.pop() ?? ''
     for (const word of its) words.add(word)
-    words.add(last)
-    if (last.length >= SHORTEST_ENDED) for (const ending of entry.endings) if (!last.endsWith(ending)) words.add(last + ending)
+    for (const end of withEndings(last, entry.endings)) words.add(end)
   }
 }
 
@@ -278,11 +278,9 @@ export function wordsOf(phrase: string): string[] {
     .map(({ text }) => text)
 }
 
-/** Shorter words take no endings. */
-const SHORTEST_ENDED = 3
 /** A word, and with each ending that it may also take. */
 const withEndings = (word: string, endings: readonly string[]): string[] =>
-  word.length < SHORTEST_ENDED ? [word] : [word, ...endings.filter((ending) => !word.endsWith(ending)).map((ending) => word + ending)]
+  word.length < 3 ? [word] : [word, ...endings.filter((ending) => !word.endsWith(ending)).map((ending) => word + ending)]
 
 /** A phrase with and without what people leave out: ä as a or ae, ß as ss, the endings of its last word. */
 function variants(phrase: string, endings: readonly string[]): string[][] {

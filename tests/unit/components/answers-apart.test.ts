@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { ReckonRequest } from '../../../core/reckon.ts'
-import { AnswersApart, type Beside } from '../../../entrypoints/view/answers-apart.ts'
+import { AnswersApart } from '../../../entrypoints/view/answers-apart.ts'
+import type { Beside } from '../../../entrypoints/view/kept-worker.ts'
 import { wholeAnswer } from '../../../entrypoints/view/whole-answer.ts'
 import { garment } from '../../corpus/plans/plan-case.ts'
 import { rowan } from '../../corpus/plans/wearers.ts'

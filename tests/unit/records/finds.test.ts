@@ -1,3 +1,4 @@
+import { one } from '../../../core/records/find.ts'
 /** Summaries are written with each write to a listing, whoever writes; answers stand while what they stand on stays. */
 import 'fake-indexeddb/auto'
 import { describe, expect, test, vi } from 'vitest'
@@ -14,8 +15,7 @@ import {
   findsSince,
   firstFinds,
   isFilled,
-  keepAnswers,
-  listingOf
+  keepAnswers
 } from '../../../core/records/finds.ts'
 import { keepLook } from '../../../core/records/kept.ts'
 import { storeLook } from '../../../core/records/looks.ts'
@@ -237,7 +237,7 @@ describe('a kept answer', () => {
     await changeListing(records, listing.id, stamp(), () => ({ fit: 'loose' }))
     await keepAnswers(records, [{ ...answered, of: 'late' }])
     expect(await answersOf(records, [listing.id])).toMatchObject([{ of: 'o' }])
-    const now = there(await listingOf(records, listing.id))
+    const now = there(await one(records, 'listingsKept', listing.id))
     await keepAnswers(records, [{ ...answered, told: toldMark(now), of: 'new' }])
     expect(await answersOf(records, [listing.id])).toMatchObject([{ of: 'new' }])
   })

@@ -15,14 +15,22 @@ export function Planned({ counts, onBring, onLeave }: PlannedProps) {
       <p>{t('backup.planned', counts)}</p>
       {counts.setAside > 0 && <p>{t('backup.planned.set-aside', { count: counts.setAside })}</p>}
       {counts.conflicts > 0 && <p>{t('backup.planned.conflicts', { count: counts.conflicts })}</p>}
-      <div class="row">
-        <button type="button" class="btn main" onClick={onBring}>
-          {t('backup.bring')}
-        </button>
-        <button type="button" class="btn" onClick={onLeave}>
-          {t('backup.leave')}
-        </button>
-      </div>
+      <GoOrLeave go={t('backup.bring')} onGo={onBring} onLeave={onLeave} />
+    </div>
+  )
+}
+
+/** What was planned is done, or everything stays as it is. */
+export function GoOrLeave({ go, onGo, onLeave }: { go: string; onGo: () => void; onLeave: () => void }) {
+  const { t } = useWords()
+  return (
+    <div class="row">
+      <button type="button" class="btn main" onClick={onGo}>
+        {go}
+      </button>
+      <button type="button" class="btn" onClick={onLeave}>
+        {t('backup.leave')}
+      </button>
     </div>
   )
 }

@@ -1,5 +1,7 @@
 /** Earlier states of everything: when, why and how much was there; what going back would change; and going back. */
+
 import { useWords } from '../words.tsx'
+import { GoOrLeave } from './backup-planned.tsx'
 
 export interface SnapshotShown {
   key: string
@@ -84,14 +86,7 @@ function Planned({ at, counts, onGo, onLeave }: PlannedProps) {
         ))}
       </ul>
       <p class="note">{t('snapshots.planned.undo')}</p>
-      <div class="row">
-        <button type="button" class="btn main" onClick={onGo}>
-          {t('snapshots.go')}
-        </button>
-        <button type="button" class="btn" onClick={onLeave}>
-          {t('backup.leave')}
-        </button>
-      </div>
+      <GoOrLeave go={t('snapshots.go')} onGo={onGo} onLeave={onLeave} />
     </div>
   )
 }

@@ -114,7 +114,7 @@ const GARMENTS: readonly (readonly [name: string, figures: readonly (readonly [n
       ['Length', 90, 120]
     ]
   ]
-] // prettier-ignore: one garment a line
+]
 const TALK =
   'Worn a handful of times and kept in a drawer since. Comes from a home without smoke or pets. Please go by the tape and not by the label, ' +
   'as sizes have changed a good deal over the years. No holes or stains that I can find; the buttons are all there and the seams are sound. ' +

@@ -11,12 +11,10 @@ import { engineMark } from '../../entrypoints/companion/engine.mjs'
 import { Rig } from '../browser/rig/rig.ts'
 import { backupOf, fillWith, firstRow, keyed, openedAt, rawPuts, sampled, scrolled, watched } from './in-pages.ts'
 import { keptAnswers, keptFinds } from './kept-finds.ts'
-import { type Row, writeResults } from './results.ts'
+import { median, telling, writeResults } from './results.ts'
 
 const COUNTS = (process.env.FINDS ?? '10,1000,10000').split(',').map(Number)
 const TIMES = 5
-
-const median = (all: readonly number[]): number => all.toSorted((a, b) => a - b)[all.length >> 1] ?? Number.NaN
 
 interface Wishlist {
   firstRowMs: number
@@ -140,11 +138,7 @@ async function answeringOf(rig: Rig): Promise<number> {
 
 const extension = () => (process.env.EXTENSION === undefined ? {} : { extension: process.env.EXTENSION })
 
-const rows: Row[] = []
-const tell = (name: string, value: number, unit: string, ratio: number | null = null, against: string | null = null) => {
-  rows.push({ name, value, unit, ratio, against })
-  console.log(`${name}: ${value.toFixed(1)} ${unit}${ratio === null ? '' : ` (${ratio.toFixed(2)} × ${against})`}`)
-}
+const { rows, tell } = telling()
 
 let few: Wishlist | null = null
 for (const count of COUNTS) {

@@ -12,11 +12,10 @@ import { BUILT } from '../../entrypoints/companion/places.mjs'
 import { openShop } from '../browser/rig/shop.ts'
 import { introduce } from '../browser/rig/workroom.ts'
 import { emptyPopup, Presses } from './pressed.ts'
-import { type Row, writeResults } from './results.ts'
+import { median, telling, writeResults } from './results.ts'
 
 const TIMES = Number(process.env.TIMES ?? 9)
 const FIRST_TIMES = Number(process.env.FIRST ?? 3)
-const median = (all: readonly number[]): number => all.toSorted((a, b) => a - b)[all.length >> 1] ?? Number.NaN
 
 const shop = await openShop()
 const empty = await emptyPopup()
@@ -47,11 +46,7 @@ for (let n = 0; n < FIRST_TIMES; n++) {
 }
 await shop.close()
 
-const rows: Row[] = []
-const tell = (name: string, value: number, unit: string, ratio: number | null, against: string | null) => {
-  rows.push({ name, value, unit, ratio, against })
-  console.log(`${name}: ${value.toFixed(1)} ${unit}${ratio === null ? '' : ` (${ratio.toFixed(2)} × ${against})`}`)
-}
+const { rows, tell } = telling()
 const beside = (name: string, { ours, empty }: { ours: number[]; empty: number[] }) =>
   tell(name, median(ours), 'ms', median(ours) / median(empty), 'an empty popup')
 beside('press to verdict, the first time', first)
@@ -70,5 +65,5 @@ function weightOf(page: string): number {
     if (name !== undefined) follow(name)
   return [...seen].reduce((sum, file) => sum + gzipSync(readFileSync(join(BUILT.chrome, file)), { level: 9 }).length, 0) / 1000
 }
-for (const page of ['popup.html', 'sidepanel.html', 'workroom.html']) tell(`scripts of ${page}, gzipped`, weightOf(page), 'kB', null, null)
+for (const page of ['popup.html', 'sidepanel.html', 'workroom.html']) tell(`scripts of ${page}, gzipped`, weightOf(page), 'kB')
 writeResults('press', rows)

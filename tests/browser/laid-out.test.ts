@@ -1,6 +1,6 @@
 /** What is taken from a page depends on how the browser lays it out: rows and grids keep a label and its figure on one line. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type Answers, portOf, serve, stop, typeOf } from '../../entrypoints/companion/serve.mjs'
+import { type ListingPages, serveListings } from './rig/listing-pages.ts'
 import { Popup } from './rig/popup.ts'
 import { Rig } from './rig/rig.ts'
 
@@ -30,19 +30,18 @@ Front rise 28 cm
 Wash at 30 degrees.`
 
 let rig: Rig
-let server: Awaited<ReturnType<typeof serve>>
+let pages: ListingPages
 beforeAll(async () => {
-  const answers: Answers = (path) => (path === '/cords.html' ? { type: typeOf(path), body: PAGE } : null)
-  server = await serve({ port: 0, answers })
+  pages = await serveListings((name) => (name === 'cords' ? PAGE : undefined))
   rig = await Rig.start()
 })
 afterAll(async () => {
   await rig?.close()
-  await stop(server)
+  await pages?.close()
 })
 
 test('the text of a page, line by line', async () => {
-  const address = `http://127.0.0.1:${portOf(server)}/cords.html`
+  const address = pages.address('cords')
   await Popup.over(rig, await rig.tab(address))
   const kept = await rig.tab(rig.address('popup.html?records'))
   const looks = await kept.evaluate(

@@ -1,6 +1,6 @@
 /** Listings in other languages: their phrases are files of their own, which the page brings when it meets one. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type Answers, portOf, serve, stop, typeOf } from '../../entrypoints/companion/serve.mjs'
+import { type ListingPages, listingPage, serveListings } from './rig/listing-pages.ts'
 import { Popup } from './rig/popup.ts'
 import { Rig, until } from './rig/rig.ts'
 import { introduce, Workroom } from './rig/workroom.ts'
@@ -13,27 +13,23 @@ const PAGES = {
 }
 
 let rig: Rig
-let server: Awaited<ReturnType<typeof serve>>
+let pages: ListingPages
 beforeAll(async () => {
-  const answers: Answers = (path) => {
-    const text = Object.entries(PAGES).find(([language]) => path === `/${language}.html`)?.[1]
-    if (text === undefined) return null
-    return {
-      type: typeOf(path),
-      body: `<!doctype html><meta charset="utf-8"><title>${text.slice(0, 16)}</title><main><p>${text}</p></main>`
-    }
-  }
-  server = await serve({ port: 0, answers })
+  const texts = new Map(Object.entries(PAGES))
+  pages = await serveListings((language) => {
+    const text = texts.get(language)
+    return text === undefined ? undefined : listingPage({ title: text.slice(0, 16), text }, language)
+  })
   rig = await Rig.start()
   await introduce(rig)
 })
 afterAll(async () => {
   await rig?.close()
-  await stop(server)
+  await pages?.close()
 })
 
 test.each(Object.keys(PAGES))('%s', async (language) => {
-  const page = await rig.tab(`http://127.0.0.1:${portOf(server)}/${language}.html`)
+  const page = await rig.tab(pages.address(language))
   const popup = await Popup.over(rig, page)
   const title = await popup.title()
   const panel = await popup.openBeside()

@@ -7,11 +7,11 @@ import { afterAll, beforeAll, expect, test } from 'vitest'
 import { engineMark } from '../../entrypoints/companion/engine.mjs'
 import { backupOf, fillWith, firstRow, keyed, openedAt, rawPuts, sampled } from '../bench/in-pages.ts'
 import { keptAnswers, keptFinds } from '../bench/kept-finds.ts'
+import { median } from '../bench/results.ts'
 import { Rig, until } from './rig/rig.ts'
 
 const FEW = 10
 const MANY = 2000
-const median = (all: readonly number[]): number => all.toSorted((a, b) => a - b)[all.length >> 1] ?? Number.NaN
 
 let few: Rig
 let many: Rig

@@ -5,7 +5,7 @@ import { AxeBuilder } from '@axe-core/playwright'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, expect, test } from 'vitest'
 import { inRoot } from '../../entrypoints/companion/places.mjs'
-import { type Answers, portOf, serve, stop, typeOf } from '../../entrypoints/companion/serve.mjs'
+import { type ListingPages, listingPage, serveListings } from './rig/listing-pages.ts'
 import { Popup } from './rig/popup.ts'
 import { Rig, until } from './rig/rig.ts'
 import { introduce } from './rig/workroom.ts'
@@ -72,26 +72,20 @@ const LISTINGS: Record<string, Listing> = {
   'kind-unknown': { title: 'Lovely thing from a drawer', text: 'Worn twice. Width 40 cm, height 60 cm. £5.' }
 }
 const names = Object.keys(LISTINGS)
-const page = ({ title, text }: Listing): string =>
-  `<!doctype html><html lang="en"><title>${title}</title><main><h1>${title}</h1>${text
-    .split('\n')
-    .map((line) => `<p>${line}</p>`)
-    .join('')}</main></html>`
 
 let rig: Rig
-let server: Awaited<ReturnType<typeof serve>>
+let pages: ListingPages
 beforeAll(async () => {
-  const answers: Answers = (path) => {
-    const listing = LISTINGS[path.slice(1).replace('.html', '')]
-    return listing === undefined ? null : { type: typeOf('/x.html'), body: page(listing) }
-  }
-  server = await serve({ port: 0, answers })
+  pages = await serveListings((name) => {
+    const listing = LISTINGS[name]
+    return listing === undefined ? undefined : listingPage(listing)
+  })
   rig = await Rig.start()
   await introduce(rig)
 })
 afterAll(async () => {
   await rig?.close()
-  await stop(server)
+  await pages?.close()
 })
 
 const TALLEST = 600
@@ -140,7 +134,7 @@ const laidOut = (popup: Page) =>
 
 const verdicts = new Set<string>()
 test.for(names)('%s: at most 600 px tall at 320, 360 and 380 px, and nothing is cut off', async (name) => {
-  const tab = await rig.tab(`http://127.0.0.1:${portOf(server)}/${name}.html`)
+  const tab = await rig.tab(pages.address(name))
   const popup = await Popup.over(rig, tab)
   await settled(popup.page)
   const verdict = ((await popup.verdict()) ?? '').trim()
@@ -165,7 +159,7 @@ test('the listings came to several verdicts, so that each of them was laid out',
 })
 
 test('Keep, Undo, Not for me, Undo by keyboard: each says what was done, and the keyboard goes on where it was', async () => {
-  const tab = await rig.tab(`http://127.0.0.1:${portOf(server)}/waist-in.html`)
+  const tab = await rig.tab(pages.address('waist-in'))
   const { page: popup } = await Popup.over(rig, tab)
   await settled(popup)
   const focused = () => popup.evaluate(() => document.activeElement?.textContent?.trim() ?? '')

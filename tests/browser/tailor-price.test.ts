@@ -1,17 +1,15 @@
 /** A tailor's price: the popup leads straight to its field in the panel, the answer follows it, and one press takes it back. */
 import { afterAll, beforeAll, expect, test } from 'vitest'
-import { type Answers, portOf, serve, stop, typeOf } from '../../entrypoints/companion/serve.mjs'
 import { LISTINGS, rowsOf, somebody, writeRows } from './pictures/screen-seeds.ts'
+import { type ListingPages, listingPage, serveListings } from './rig/listing-pages.ts'
 import { Popup } from './rig/popup.ts'
 import { Rig, until } from './rig/rig.ts'
 
 const JACKET = LISTINGS.tailor?.en ?? { title: '', text: '' }
 let rig: Rig
-let server: Awaited<ReturnType<typeof serve>>
+let pages: ListingPages
 beforeAll(async () => {
-  const body = `<!doctype html><html lang="en"><title>${JACKET.title}</title><main><h1>${JACKET.title}</h1><p>${JACKET.text}</p></main></html>`
-  const answers: Answers = () => ({ type: typeOf('/jacket.html'), body })
-  server = await serve({ port: 0, answers })
+  pages = await serveListings(() => listingPage(JACKET))
   rig = await Rig.start()
   const room = await rig.tab(rig.address('workroom.html#settings'))
   await room.getByRole('heading', { level: 1 }).waitFor()
@@ -20,11 +18,11 @@ beforeAll(async () => {
 })
 afterAll(async () => {
   await rig?.close()
-  await stop(server)
+  await pages?.close()
 })
 
 test('entered from the popup, counted, and taken back', async () => {
-  const popup = await Popup.over(rig, await rig.tab(`http://127.0.0.1:${portOf(server)}/jacket.html`))
+  const popup = await Popup.over(rig, await rig.tab(pages.address('jacket')))
   await popup.page.getByText('+ the tailor').waitFor()
   await popup.leaveBy(/^Enter it the tailor’s price$/)
   const panel = await rig.surface('sidepanel')

@@ -9,7 +9,7 @@ import { mkdirSync, writeFileSync } from 'node:fs'
 import { join } from 'node:path'
 import type { Page } from 'playwright-core'
 import { loadWords } from '../../../core/words/languages.ts'
-import { type Answers, portOf, serve, stop, typeOf } from '../../../entrypoints/companion/serve.mjs'
+import { listingPage, serveListings } from '../rig/listing-pages.ts'
 import { Rig } from '../rig/rig.ts'
 import { type Picture, sheetOf } from './contact-sheets.ts'
 import { axeFaults, layoutFaults, wordFaults } from './screen-checks.ts'
@@ -80,20 +80,14 @@ async function take(page: Page, { name, surface }: State, tell: (fault: string) 
 
 async function main(language: Language): Promise<void> {
   mkdirSync(join(folder as string, language), { recursive: true })
-  const answers: Answers = (path) => {
-    const [name = '', by] = path.slice(1).replace('.html', '').split('-')
+  const pages = await serveListings((page) => {
+    const [name = '', by] = page.split('-')
     const listing = LISTINGS[name]?.[by === 'en' || by === 'de' ? by : language]
-    if (listing === undefined) return null
-    const lines = listing.text.split('\n').map((line) => `<p>${line}</p>`)
-    return {
-      type: typeOf('/x.html'),
-      body: `<!doctype html><html lang="${language}"><title>${listing.title}</title><main><h1>${listing.title}</h1>${lines.join('')}</main></html>`
-    }
-  }
+    return listing === undefined ? undefined : listingPage(listing, language)
+  })
   await loadWords(language)
-  const server = await serve({ port: 0, answers })
   const rig = await Rig.start(language === 'de' ? { language: 'de' } : {})
-  const drive: Drive = { rig, language, listing: (name) => `http://127.0.0.1:${portOf(server)}/${name}.html`, panel: null, room: null }
+  const drive: Drive = { rig, language, listing: pages.address, panel: null, room: null }
   const faults: string[] = []
   const tell =
     ({ name }: State) =>
@@ -120,7 +114,7 @@ async function main(language: Language): Promise<void> {
     }
   } finally {
     await rig.close()
-    await stop(server)
+    await pages.close()
   }
   writeFileSync(join(folder as string, `faults-${language}${begins}.txt`), `${faults.join('\n')}\n`)
   console.info(`${faults.length} faults`)

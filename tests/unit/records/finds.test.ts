@@ -1,10 +1,10 @@
-import { one } from '../../../core/records/find.ts'
 /** Summaries are written with each write to a listing, whoever writes; answers stand while what they stand on stays. */
 import 'fake-indexeddb/auto'
 import { describe, expect, test, vi } from 'vitest'
 import { exportBackup, importBackup } from '../../../core/records/backup.ts'
 import { patch, put, remove, undo } from '../../../core/records/change.ts'
 import type { Records } from '../../../core/records/database.ts'
+import { one } from '../../../core/records/find.ts'
 import { findAnswer } from '../../../core/records/find-answer.ts'
 import {
   answersOf,
@@ -40,6 +40,28 @@ async function agree(records: Records): Promise<void> {
     expect(beside).toContainEqual({ ...its, written: expect.any(Number) })
   }
 }
+
+describe('the mark of what an answer stands on', () => {
+  test('is another where any of that is another, and the same where it is not of it', async () => {
+    const listing = await kept(await freshRecords())
+    const told = toldMark(listing)
+    const others: Partial<ListingKept> = {
+      text: 'Waist 41 cm',
+      title: 'Grey kilt',
+      structured: ['{}'],
+      address: 'https://peg.example/2',
+      answers: [{ id: 'a', text: 'Hip 50 cm', at: '2026-03-01T10:00:00.000Z' }],
+      corrections: [{ kind: 'skirt' }],
+      price: { amount: 9, currency: 'GBP' },
+      money: { price: 9, postage: null, worth: null },
+      personId: 'somebody',
+      fit: 'loose',
+      favouriteId: 'g'
+    }
+    for (const [name, value] of Object.entries(others)) expect(toldMark({ ...listing, [name]: value }), name).not.toBe(told)
+    expect(toldMark({ ...listing, status: 'bought', notes: 'hung up', tags: ['red'], revision: 9 })).toBe(told)
+  })
+})
 
 describe('a summary', () => {
   test('is written with its listing by every kind of write', async () => {

@@ -9,6 +9,7 @@ import { cutsOf, runWordsOf } from '../../../../core/reading/text/runs.ts'
 import { meaning, termAt, termsOf } from '../../../../core/reading/text/terms.ts'
 import { isDenied, readText } from '../../../../core/reading/text/text.ts'
 import { tokensOf } from '../../../../core/reading/text/tokens.ts'
+import { vocabularyOf } from '../../../../core/reading/text/vocabulary.ts'
 
 describe('normalise', () => {
   test.each([
@@ -147,6 +148,26 @@ describe('terms', () => {
   test('two landmarks that make no point of ours are a detail', () => {
     const [term] = termsOf(tokensOf('armpit to hem'), phraseTrieOf('en')).list
     expect(meaning(term, 'detail')).toBeDefined()
+  })
+})
+
+describe('every word of the trade', () => {
+  test('is in the vocabulary, a last word with the endings that it may take too; those that only tell a kind are not', () => {
+    const { all, has, names, units } = vocabularyOf(phraseTrieOf('en'))
+    const [english] = LEXICONS
+    const phrases = Object.values(english?.points ?? {}).flatMap(phrasesIn)
+    const plain = phrases.filter((phrase) => /^[a-z]+(?: [a-z]+)+$/.test(phrase))
+    expect(plain.length).toBeGreaterThan(100)
+    for (const phrase of plain) {
+      const words = phrase.split(' ')
+      const last = words.at(-1) ?? ''
+      for (const word of last.length < 3 || last.endsWith('s') ? words : [...words, `${last}s`]) {
+        expect(all().has(word), `${phrase}: ${word}`).toBe(true)
+        expect(names.has(word), `${phrase}: ${word}`).toBe(true)
+      }
+    }
+    expect([has('waist'), has('qxz')]).toEqual([true, false])
+    expect(['cm', 'inches', 'mm', 'kg', 's'].map((unit) => units.has(unit))).toEqual([true, true, true, false, false])
   })
 })
 

@@ -39,58 +39,47 @@ function isBesideFigure(tokens: readonly Token[], at: number, { units }: Vocabul
 const isBeforeName = (next: Token | undefined, { names }: Vocabulary): boolean => next?.kind === 'word' && names.has(next.text)
 const isFigure = (token: Token | undefined): boolean => token?.kind === 'digits' || token?.kind === 'fraction'
 
-/** The words that may be meant, and how they were looked for. */
+/** The words that may be meant, in the order of the phrases, and those of names of points by how they begin and by how they end. */
 interface Lookup {
   words: readonly string[]
-  asked: number
-  index: Index | null
+  namesBy: ReadonlyMap<string, readonly string[]>
 }
-/** By what is left of a word, the places of the words it is left of, in the order in which the phrases stand. */
-type Index = Map<string, number[]>
 const known = new WeakMap<PhraseTrie, Lookup>()
-/** So many words are compared with each word there is; a text with more unknown ones is worth an index, which takes as long as some hundred do. */
-const COMPARED = 60
+/** One slip leaves the first letters or the last ones of a word as they are: so many of each. */
+const END = 2
 
-/** The words that one slip may have made of this one, and some besides; in the order of the phrases, where the word as it should be stands first. */
-function nearlyAs(word: string, trie: PhraseTrie): readonly string[] {
-  let its = known.get(trie)
-  if (its === undefined) {
-    const words = [...vocabularyOf(trie).all()].filter((one) => one.length >= SHORTEST_NAME && one.length <= LONGEST + 1 && !/\d/.test(one))
-    its = { words, asked: 0, index: null }
-    known.set(trie, its)
-  }
-  its.asked++
-  if (its.asked <= COMPARED) return its.words
-  its.index ??= indexOf(its.words)
-  const { index, words } = its
-  const places = new Set(leftOf(word).flatMap((rest) => index.get(rest) ?? []))
-  return [...places].sort((a, b) => a - b).map((place) => words[place] as string)
+function lookupOf(trie: PhraseTrie): Lookup {
+  const before = known.get(trie)
+  if (before) return before
+  const { names, all } = vocabularyOf(trie)
+  const words = [...all()].filter((one) => one.length >= SHORTEST_NAME && one.length <= LONGEST + 1 && !/\d/.test(one))
+  const namesBy = new Map<string, string[]>()
+  for (const word of words)
+    if (names.has(word))
+      for (const end of endsOf(word)) {
+        const its = namesBy.get(end)
+        if (its) its.push(word)
+        else namesBy.set(end, [word])
+      }
+  const its = { words, namesBy }
+  known.set(trie, its)
+  return its
 }
+const endsOf = (word: string): [string, string] => [`${word.slice(0, END)}-`, `-${word.slice(-END)}`]
 
-function indexOf(all: readonly string[]): Index {
-  const index: Index = new Map()
-  for (const [place, word] of all.entries()) {
-    for (const rest of leftOf(word)) {
-      const places = index.get(rest)
-      if (places) places.push(place)
-      else index.set(rest, [place])
-    }
-  }
-  return index
-}
-
-function leftOf(word: string): string[] {
-  const rests = [word]
-  // without the one or the other of two equal letters the same is left
-  for (let at = 0; at < word.length; at++) if (word[at] !== word[at + 1]) rests.push(word.slice(0, at) + word.slice(at + 1))
-  return rests
+/** Is a word in a name of a point one slip away? Asked first: of most words that nobody knows none is. */
+function isNearName(word: string, { namesBy }: Lookup): boolean {
+  for (const end of endsOf(word)) for (const name of namesBy.get(end) ?? []) if (slipOf(word, name) !== null) return true
+  return false
 }
 
 /** The word of the trade that is one slip away, where it is in a name of a point and no other word but of the same point is as near. */
 function meantBy(word: string, trie: PhraseTrie): string | null {
+  const lookup = lookupOf(trie)
+  if (!isNearName(word, lookup)) return null
   let nearest = 9
   let near = new Set<string>()
-  for (const one of nearlyAs(word, trie)) {
+  for (const one of lookup.words) {
     const slip = slipOf(word, one)
     if (slip === null || slip > nearest) continue
     if (slip < nearest) near = new Set()

@@ -4,7 +4,17 @@ import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
 import { isUnspaced } from '../languages/scripts.ts'
 import { compoundWord, INNER } from './compound-word.ts'
 import { cue } from './cues.ts'
-import { APART, type Meaning, meaningOf, NOTHING_AFTER, type Node, type PhraseTrie, SAYS_MORE, type Sense } from './phrase-trie.ts'
+import {
+  APART,
+  type Meaning,
+  meaningOf,
+  NOTHING_AFTER,
+  type Node,
+  type PhraseTrie,
+  SAYS_MORE,
+  type Sense,
+  type Starts
+} from './phrase-trie.ts'
 import type { Token } from './tokens.ts'
 
 export interface Term {
@@ -73,12 +83,20 @@ export const termAt = (terms: Terms, token: number): Term | undefined => {
 const GLUE = new Set(['-', '.', "'", '_', '/'])
 const DEEPEST = 9
 
+/** Where each token leads that may begin a phrase: what is looked up once for terms and phrases. */
+export type StartsAt = readonly (Starts | undefined)[]
+export function startsAt(tokens: readonly Token[], trie: PhraseTrie): StartsAt {
+  const starts: (Starts | undefined)[] = []
+  for (const { kind, text } of tokens) starts.push(kind === 'word' || kind === 'digits' ? trie.from(text) : undefined)
+  return starts
+}
+
 /** Every phrase of the trie in the tokens, then the points that two landmarks and “to” make. Linear. */
-export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
+export function termsOf(tokens: readonly Token[], trie: PhraseTrie, starts = startsAt(tokens, trie)): Terms {
   const list: Term[] = []
   for (let from = 0; from < tokens.length; ) {
     const token = tokens[from] as Token
-    const start = token.kind === 'word' || token.kind === 'digits' ? trie.from(token.text)?.root : undefined
+    const start = starts[from]?.root
     // 12in leg: glued to its figure, “in” is the unit and begins no phrase
     const unit =
       !token.spaced &&
@@ -95,9 +113,10 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
   }
   const joined = withLandmarkPairs(tokens, list)
   const at = new Int32Array(tokens.length).fill(-1)
-  joined.forEach((term, index) => {
-    at.fill(index, term.from, term.to)
-  })
+  for (let index = 0; index < joined.length; index++) {
+    const { from, to } = joined[index] as Term
+    for (let token = from; token < to; token++) at[token] = index
+  }
   const by: Terms['by'] = new Map()
   for (const term of joined) {
     for (const role of term.meaning.roles) {
@@ -113,14 +132,13 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie): Terms {
 export type Phrases = Readonly<Record<(typeof APART)[number], readonly Term[]>>
 
 /** The longest phrase at each place, without what each kind of them stands on. Linear. */
-export function phrasesOf(tokens: readonly Token[], trie: PhraseTrie): Phrases {
+export function phrasesOf(tokens: readonly Token[], starts: StartsAt): Phrases {
   const found: Record<(typeof APART)[number], Term[]> = { cuts: [], whose: [], signs: [] }
   for (let from = 0; from < tokens.length; from++) {
-    const { kind, text } = tokens[from] as Token
-    const starts = kind === 'word' || kind === 'digits' ? trie.from(text) : undefined
-    if (starts === undefined) continue
+    const its = starts[from]
+    if (its === undefined) continue
     for (const name of APART) {
-      const start = starts[name]
+      const start = its[name]
       const list = found[name]
       if (start === undefined || from < (list[list.length - 1]?.to ?? 0)) continue
       const one = longestFrom(tokens, from, start)

@@ -5,7 +5,7 @@ import { withNamesSpelt } from './misspelt.ts'
 import { normalise } from './normalise.ts'
 import { type PhraseTrie, phraseTrieOf } from './phrase-trie.ts'
 import { withRunsCut } from './runs.ts'
-import { means, type Phrases, phrasesOf, type Term, type Terms, termAt, termsOf } from './terms.ts'
+import { means, type Phrases, phrasesOf, startsAt, type Term, type Terms, termAt, termsOf } from './terms.ts'
 import { type Token, tokensOf } from './tokens.ts'
 
 /** A text as tokens, before its language is known. */
@@ -37,7 +37,8 @@ export function readTokens(text: TextTokens, language: string): TextRead {
   const cut = trie.runs === null ? text.tokens : withRunsCut(text.tokens, text.plain, trie.runs)
   const tokens = withNamesSpelt(withGluedParted(text.original, cut, trie), trie)
   const { original, markup, plain } = text
-  const [terms, phrases, layout] = [termsOf(tokens, trie), phrasesOf(tokens, trie), layoutOf(tokens)]
+  const starts = startsAt(tokens, trie)
+  const [terms, phrases, layout] = [termsOf(tokens, trie, starts), phrasesOf(tokens, starts), layoutOf(tokens)]
   return { original, markup, tokens, plain, trie, terms, phrases, layout }
 }
 export const readText = (original: string, language: string): TextRead => readTokens(tokenise(original), language)

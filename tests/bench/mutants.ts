@@ -15,13 +15,26 @@ const [, , log = 'mutants.log'] = process.argv
 /** A change that makes the tests of its room run longer, ms, is seen. */
 const HANGS_MS = 300_000
 
-/** Each room with the tests that are asked of it. The laws, whole answers and what takes a minute by itself are left out. */
-const ROOMS: Readonly<Record<string, RegExp>> = {
-  plan: /unit\/core\/plan\/(?!.*brute)|corpus\/plans\/|corpus\/cut\/words/,
-  alterations: /unit\/core\/(?!plan\/solve|worksheet)|corpus\/plans\//,
-  wearer: /unit\/core\/[^/]*$|corpus\/plans\/|corpus\/cut\/words/,
-  reading: /unit\/reading\/|corpus\/corpus|corpus\/written/,
-  records: /unit\/records\//
+/** Each room with the tests that are asked of it: those that are quick, and where they see nothing the laws, whole answers and what comes from outside. */
+const ROOMS: Readonly<Record<string, { first: RegExp; further: RegExp }>> = {
+  plan: {
+    first: /unit\/core\/plan\/(?!.*brute)|corpus\/plans\/|corpus\/cut\/words/,
+    further: /corpus\/(?:told|tailor)|law\/(?:reckon|conditions|verdict|would|doubts|total)|reference\/solver\/(?:second|feas)|brute/
+  },
+  alterations: {
+    first: /unit\/core\/(?!plan\/solve|worksheet)|corpus\/plans\//,
+    further:
+      /corpus\/(?:told|tailor)|law\/(?:reckon|cut|options|brief|templates|worksheet)|reference\/(?:worked|worksheet|cut)|unit\/core\/worksheet/
+  },
+  wearer: {
+    first: /unit\/core\/[^/]*$|corpus\/plans\/|corpus\/cut\/words/,
+    further: /corpus\/(?:told|tailor)|law\/(?:reckon|cut|contra|growth|verdict)|reference\/(?:hand|statistics|cut|likely|garment)/
+  },
+  reading: {
+    first: /unit\/reading\/|corpus\/corpus|corpus\/written/,
+    further: /corpus\/(?:told|tailor)|law\/(?:reading|contra)|reference\/reading/
+  },
+  records: { first: /unit\/records\//, further: /law\/mutated|unit\/(?:view|workroom|capture)\// }
 }
 /** Tables: their rows are held by cases and sources, and a change of a figure in one is no change of logic. */
 const TABLES = [
@@ -107,7 +120,8 @@ const mutants = await mutantsOf(lines)
 let near = ''
 class NearestFirst {
   sort(specs: TestSpecification[]): TestSpecification[] {
-    const rank = ({ moduleId }: TestSpecification) => (moduleId.includes(near) ? 0 : moduleId.includes('/unit/') ? 1 : 2)
+    const rank = ({ moduleId }: TestSpecification) =>
+      moduleId.includes(near) ? 0 : moduleId.includes('/unit/') ? 1 : moduleId.includes('/corpus/') ? 2 : 3
     return [...specs].sort((a, b) => rank(a) - rank(b))
   }
   shard = (specs: TestSpecification[]): TestSpecification[] => specs
@@ -116,7 +130,7 @@ const vitest = await createVitest(
   'test',
   {
     ...{ watch: false, config: false, bail: 1, isolate: false, fileParallelism: false, maxWorkers: 1, pool: 'threads' },
-    include: ['tests/{unit,corpus}/**/*.test.{ts,tsx}'],
+    include: ['tests/{unit,corpus,law,reference}/**/*.test.{ts,tsx}'],
     testTimeout: 120_000,
     reporters: [{}],
     sequence: { sequencer: NearestFirst }
@@ -140,12 +154,17 @@ async function seenBy({ file, start, end, replacement }: Mutant): Promise<string
   vitest.state.filesMap.clear()
   vitest.state.idMap.clear()
   vitest.state.errorsSet.clear()
-  const asked = tests.filter(({ moduleId }) => ROOMS[file.split('/')[1] ?? '']?.test(moduleId))
+  const room = ROOMS[file.split('/')[1] ?? '']
   try {
-    const hung = new Promise<'hung'>((done) => setTimeout(() => done('hung'), HANGS_MS))
-    if ((await Promise.race([vitest.runTestSpecifications(asked), hung])) === 'hung') return 'it hangs'
-    const failed = vitest.state.getFiles().find(({ result }) => result?.state === 'fail')
-    return failed?.name ?? (vitest.state.getUnhandledErrors().length > 0 ? 'an error' : null)
+    for (const some of [room?.first, room?.further]) {
+      const asked = tests.filter(({ moduleId }) => some?.test(moduleId))
+      const hung = new Promise<'hung'>((done) => setTimeout(() => done('hung'), HANGS_MS))
+      if ((await Promise.race([vitest.runTestSpecifications(asked), hung])) === 'hung') return 'it hangs'
+      const failed = vitest.state.getFiles().find(({ result }) => result?.state === 'fail')
+      if (failed) return failed.name
+      if (vitest.state.getUnhandledErrors().length > 0) return 'an error'
+    }
+    return null
   } catch (error) {
     return String(error)
   } finally {

@@ -1,9 +1,10 @@
 /** Why: the sentences under the verdict, the most telling first. */
 import { edgeFold } from '../../alterations/geometry.ts'
-import { isTold } from '../../garment/garment-as-worn.ts'
+import { type Garment, isTold } from '../../garment/garment-as-worn.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
+import type { Gap } from '../../wearer/gaps.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
 import { listed, said, say, sayInside, sayTogether, sayTogetherInside, type Wording } from '../../words/say.ts'
 import { LIKELY, missingFor } from '../keys.ts'
@@ -38,7 +39,7 @@ export interface Judgement {
 
 export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
   const { judged, verdict, advised } = judgement
-  if (verdict === 'too-little-told') return [said(missing(judged), wording)]
+  if (verdict === 'too-little-told') return [said(missing(judged.garment, judged.gaps), wording)]
   if (verdict === 'leave-it' && advised === undefined) return [said({ code: `verdict.never.${judged.garment.use}`, values: {} }, wording)]
   const isRescue = advised !== undefined && advised === judged.plans.rescue
   const wrong = [...staysWrong(advised, judged)].sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
@@ -111,7 +112,8 @@ function doing(job: Job, wording: Wording): Saying {
   }
 }
 
-function missing({ garment, gaps }: Judged): Saying {
+/** The points that decide for such a garment, where none of them can be judged. */
+export function missing(garment: Garment, gaps: readonly Gap[]): Saying {
   const points = missingFor(garment, gaps) ?? []
   const [first, second] = points
   if (first === undefined) return { code: 'verdict.kind-missing', values: {} }

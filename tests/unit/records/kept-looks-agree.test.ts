@@ -39,6 +39,12 @@ describe('a kept look and its listing that came apart before version 2', () => {
     const now = agreed({ look: { drafts: { notes: 'half', hip: '5' } }, listing: { notes: 'wishlist' } })
     expect(now.look).toMatchObject({ notes: 'wishlist', drafts: { hip: '5' }, undo: [{ notes: 'half' }] })
   })
+  test('steps of undo that are none are left out', () => {
+    const torn = agreed({ look: { undo: [7, { fit: 'loose' }, 'torn'] }, listing: { notes: 'wishlist' } })
+    expect(torn.look).toMatchObject({ notes: 'wishlist', undo: [{ fit: 'loose' }, { notes: 'a' }] })
+    for (const undo of [undefined, 'torn', { fit: 'loose' }])
+      expect(agreed({ look: { undo }, listing: { notes: 'wishlist' } }).look).toMatchObject({ undo: [{ notes: 'a' }] })
+  })
   test('of two looks the one changed last speaks, and both say the same then', () => {
     const later = { ...look, id: 'k2', updatedAt: '2026-03-02T09:00:00.000Z', answers: ['x'] }
     const { looks, listingsKept } = keptLooksAgree({ looks: [later, look], listingsKept: [listing] })

@@ -201,6 +201,15 @@ describe('choosing', () => {
     expect(await undoChoice(records, id, stamp())).toBeNull()
   })
 
+  test('undo brings back what was chosen, and nothing that came meanwhile', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const { id } = await storeLook(records, seen(), stamp())
+    await choose(records, id, { fit: 'loose' }, stamp())
+    await keepDraft(records, id, 'waist', '84', stamp())
+    expect(there(await undoChoice(records, id, stamp())).after).toMatchObject({ fit: null, drafts: { waist: '84' } })
+  })
+
   test('a seller’s answer takes the place of what was added by hand for its point, and undo brings that back with it gone', async () => {
     const records = await freshRecords()
     const stamp = clock()

@@ -1,10 +1,14 @@
 /** Why a chance is low, in words: what is named, and what is not. */
 import { describe, expect, it } from 'vitest'
+import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
 import type { GarmentInput } from '../../../../../core/garment/garment-input.ts'
 import type { PointId } from '../../../../../core/ids/points.ts'
-import { LOW } from '../../../../../core/plan/answer/doubts-said.ts'
+import { doubtsOf, LOW } from '../../../../../core/plan/answer/doubts-said.ts'
 import type { Means } from '../../../../../core/plan/means.ts'
+import type { Outlook } from '../../../../../core/plan/outlook/outlook.ts'
 import { reckon } from '../../../../../core/reckon.ts'
+import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
+import { targetFor } from '../../../../../core/wearer/target.ts'
 import { loadWords } from '../../../../../core/words/languages.ts'
 import { garment } from '../../../../corpus/plans/plan-case.ts'
 import { rowan } from '../../../../corpus/plans/wearers.ts'
@@ -51,4 +55,15 @@ describe('why the chance is low', () => {
     expect(because.some(({ code, point }) => code === 'verdict.why' && point === 'hip')).toBe(true)
     expect(doubts).toEqual([])
   })
+})
+
+it('from which chance on nothing is said', () => {
+  const outlook = { doubts: () => [{ point: 'waist', share: 1, over: 1 }] } as unknown as Outlook
+  const worn = garmentAsWorn(garment('trousers', TROUSERS))
+  const gaps = gapsBetween(worn, targetFor(worn, rowan))
+  const named = (chance: number | null) =>
+    doubtsOf({ outlook, chance, hands: 'own', gaps, wrong: [] }, { units: 'cm' }).map(({ point }) => point)
+  expect(named(LOW - 0.01)).toEqual(['waist'])
+  expect(named(LOW)).toEqual([])
+  expect(named(null)).toEqual([])
 })

@@ -1,11 +1,12 @@
 /** The sentences under the verdict: which are said, and in what order. */
 import { describe, expect, it } from 'vitest'
 import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
-import { type Judgement, reasonsFor } from '../../../../../core/plan/answer/reasons.ts'
+import { type Judgement, missing, reasonsFor } from '../../../../../core/plan/answer/reasons.ts'
 import type { Plan } from '../../../../../core/plan/plan.ts'
 import { wayOf } from '../../../../../core/plan/way.ts'
 import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
 import { targetFor } from '../../../../../core/wearer/target.ts'
+import type { Wearer } from '../../../../../core/wearer/wearer.ts'
 import { garment } from '../../../../corpus/plans/plan-case.ts'
 import { rowan } from '../../../../corpus/plans/wearers.ts'
 
@@ -73,6 +74,16 @@ describe('why', () => {
   it('that an hour has no worth yet, where money is of the question', () => {
     expect(codes({ priced: true, advised: plan([], { cost: null }) })).toContain('worth.hour-missing')
     expect(codes({ priced: false, advised: plan([], { cost: null }) })).not.toContain('worth.hour-missing')
+  })
+  it('which points decide and are not known: the garment’s where it tells none, the wearer’s where it tells one', () => {
+    const of = (input: ReturnType<typeof garment>, wearer = rowan) => {
+      const worn = garmentAsWorn(input)
+      const { code, values, point } = missing(worn, gapsBetween(worn, targetFor(worn, wearer)))
+      return `${code} ${point} ${values.other}`
+    }
+    expect(of(garment('trousers', { inseam: 780 }))).toBe('verdict.missing-either waist hip')
+    const onlyTall: Wearer = { fit: 'regular', body: { stature: { mm: 1740 } } }
+    expect(of(garment('trousers', { waist: 850, inseam: 780 }), onlyTall)).toBe('verdict.wearer-missing-either waist hip')
   })
   it('that nothing was drawn: provisional', () => expect(codes({}, null)).toContain('verdict.provisional'))
   it('what is never altered says so and nothing else', () => {

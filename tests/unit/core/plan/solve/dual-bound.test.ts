@@ -38,6 +38,21 @@ describe('a lower bound on misfit', () => {
     const sides = option('sides-in', [line({ chest: -1 }, 100), line({ waist: -1 }, 100)])
     expect(boundAt([sides], figures(930, 900))).toBeCloseTo(20, 6)
   })
+  it('found at one draw it holds at any other where lines keep to smoothness, too (seed 43)', () => {
+    const random = randomFrom(43)
+    let tight = 0
+    for (let i = 0; i < 300; i++) {
+      const drawn = () => figures(825 + 400 * (random() - 0.5), 930 + 400 * (random() - 0.5))
+      const [found, here] = [drawn(), drawn()]
+      const caps = [40 + 160 * random(), 40 + 160 * random()] as const
+      const options = [option('sides-in', [line({ chest: -1 }, caps[0]), line({ waist: -1 }, caps[1])], { smoothMm: 20 + 60 * random() })]
+      const bound = misfitLowerBound(dualBoundFor(POINTS, options, found), POINTS, options, here)
+      const least = new Feasibility(POINTS, options, 1e9).leastMisfit(here)
+      expect(bound, `${i}`).toBeLessThanOrEqual(least + 1e-5)
+      if (least > 1 && Math.abs(bound - least) < 1e-5) tight++
+    }
+    expect(tight).toBeGreaterThan(20)
+  })
   it('found at one draw it holds at any other, and for other caps: never more than the least misfit (seed 41)', () => {
     const random = randomFrom(41)
     const made = (cap: number) => [

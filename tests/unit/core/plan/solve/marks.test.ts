@@ -27,6 +27,15 @@ describe('small problems', () => {
     ])
     expect(toMarks(two, solve(two))).toEqual([[0], [80]])
   })
+  it('takes a mark at least, or nothing: nobody sews half of one', () => {
+    const atEdge = (mm: number): Problem => ({
+      ...problem([option('back-darts', [line({ waist: -1 }, 30)])]),
+      points: [{ point: 'waist', mm, least: 800, ideal: 845, most: 845 }]
+    })
+    expect(solve(atEdge(845.5))).toEqual([[2]])
+    expect(solve(atEdge(850))).toEqual([[5]])
+    expect(solve(atEdge(844.5))).toEqual([[0]])
+  })
   it('opens once what two jobs open', () => {
     const shared = { opens: ['waistband' as const] }
     const two = problem([option('sides-in', [line({ waist: -1 }, 30)], shared), option('back-darts', [line({ waist: -1 }, 30)], shared)])

@@ -1,7 +1,7 @@
 /**
  * Changes lines of the logic, drawn by chance, one change at a time, and tells which changes no test sees. It runs in a copy (tests/bench/mutants.md), for it
  * writes into the sources, and what makes the changes is none of our packages. `npx tsx tests/bench/mutants.ts LOG`; LINES=80, SEED=7; what stands
- * in the log is not asked again.
+ * in the log is not asked again. ONLY=plan,records draws from these rooms alone.
  */
 import { appendFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
@@ -11,6 +11,7 @@ import { randomFrom } from './simulated/chance.ts'
 
 const LINES = Number(process.env.LINES ?? 80)
 const SEED = Number(process.env.SEED ?? 20261130)
+const ONLY = process.env.ONLY?.split(',')
 const [, , log = 'mutants.log'] = process.argv
 /** A change that makes the tests of its room run longer, ms, is seen. */
 const HANGS_MS = 300_000
@@ -66,6 +67,7 @@ const random = randomFrom(SEED)
 /** Lines with code, some of all, by file. */
 function chosenLines(): Map<string, number[]> {
   const files = Object.keys(ROOMS)
+    .filter((room) => ONLY?.includes(room) ?? true)
     .flatMap((room) => readdirSync(`core/${room}`, { recursive: true, encoding: 'utf8' }).map((name) => join('core', room, name)))
     .filter((path) => path.endsWith('.ts') && !TABLES.some((table) => table.test(path)))
     .sort()

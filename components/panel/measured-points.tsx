@@ -83,25 +83,27 @@ export function MeasuredPoints({ judged, onCorrections, onTry, onDraft }: Measur
           </div>
         </details>
       )}
-      <details class="part" open={isDrafted(unknown)}>
-        <summary>
-          <h2>{t('points.unknown')}</h2>
-          {unknown.length > 0 && <span class="note">{t('points.count', { n: unknown.length })}</span>}
-        </summary>
-        <div>
-          {unknown.length > 0 && table(unknown, t('points.unknown'))}
-          {addable.length > 0 && (
-            <AddPoint
-              points={addable}
-              onAdd={(point) => {
-                setAdded([...added, point])
-                setOpen(new Map([...open, [point, 'unknown']]))
-              }}
-            />
-          )}
-          <SizeLabel judged={judged} onCorrections={onCorrections} onDraft={onDraft} />
-        </div>
-      </details>
+      {judged.kind !== null && (
+        <details class="part" open={isDrafted(unknown)}>
+          <summary>
+            <h2>{t('points.unknown')}</h2>
+            {unknown.length > 0 && <span class="note">{t('points.count', { n: unknown.length })}</span>}
+          </summary>
+          <div>
+            {unknown.length > 0 && table(unknown, t('points.unknown'))}
+            {addable.length > 0 && (
+              <AddPoint
+                points={addable}
+                onAdd={(point) => {
+                  setAdded([...added, point])
+                  setOpen(new Map([...open, [point, 'unknown']]))
+                }}
+              />
+            )}
+            <SizeLabel judged={judged} onCorrections={onCorrections} onDraft={onDraft} />
+          </div>
+        </details>
+      )}
     </>
   )
 }

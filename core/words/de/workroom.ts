@@ -24,6 +24,7 @@ export const workroom: Record<string, string> = {
   'workroom.cancel': 'Abbrechen',
   'workroom.edit': 'Ändern',
   'workroom.undo': 'Rückgängig',
+  'file.choose': 'Datei wählen',
   'workroom.loading': 'Das Gespeicherte wird geöffnet …',
   'workroom.failed': 'Das Gespeicherte war nicht zu lesen: {detail}. Lade die Seite neu; geändert wurde nichts.',
   'workroom.undone': 'Rückgängig gemacht.',
@@ -367,7 +368,6 @@ export const workroom: Record<string, string> = {
   'compare.wanted': '{wanted}',
   'compare.no-such-point': '– gibt es hier nicht',
   'compare.spend': '{spend|money} insgesamt',
-  'compare.no-work': 'keine Arbeit',
   'compare.nothing': 'Keines davon ist bisher an einem Maß beurteilt. Öffne eines, um zu sehen, was fehlt.',
 
   'own.usual': 'wie üblich',

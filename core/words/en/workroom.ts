@@ -24,6 +24,7 @@ export const workroom = {
   'workroom.cancel': 'Cancel',
   'workroom.edit': 'Change',
   'workroom.undo': 'Undo',
+  'file.choose': 'Choose a file',
   'workroom.loading': 'Opening what you saved…',
   'workroom.failed': 'What you saved could not be opened: {detail}. Reload the page; nothing was changed.',
   'workroom.undone': 'Undone.',
@@ -363,7 +364,6 @@ export const workroom = {
   'compare.wanted': '{wanted}',
   'compare.no-such-point': '– no such point',
   'compare.spend': '{spend|money} in all',
-  'compare.no-work': 'no work',
   'compare.nothing': 'None of these has a measurement to compare yet. Open one to see what is missing.',
 
   'own.usual': 'As usual',

@@ -136,7 +136,7 @@ export const panel: Record<string, string> = {
   'facts.no-work': 'keine',
   'facts.no-work-helps': 'keine, die hilft',
   'facts.by-tailor': 'Schneiderei',
-  'facts.level-of': 'Stufe {level} von 5',
+  'facts.level-of': 'Stufe {level} von\u00a05',
   'facts.level-tailor': 'Stufe {level} von 5, in der Schneiderei',
   'facts.cost': 'Kosten',
   'cost.not-stated': 'kein Preis angegeben',

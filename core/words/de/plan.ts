@@ -232,9 +232,9 @@ export const plan: Record<string, string> = {
   // the verdict’s reasons
   'verdict.rescue': 'Als Notlösung: {sentence}; das sieht man.',
   'verdict.as-far-as-told': 'Nicht angegeben {n|one:ist|other:sind}: {points}; beurteilt ist nur der Rest.',
-  'tens.of': '{n} von 10',
-  'tens.hardly': 'kaum 1 von 10',
-  'tens.nearly': 'mehr als 9 von 10',
+  'tens.of': '{n}\u00a0von\u00a010',
+  'tens.hardly': 'kaum 1\u00a0von\u00a010',
+  'tens.nearly': 'mehr als 9\u00a0von\u00a010',
   'verdict.if': 'Vorausgesetzt: {conditions}.',
   'condition.flat.between': '{point|point} flach {least|figure} bis {most|length}',
   'condition.flat.least': '{point|point} flach mindestens {least|length}',

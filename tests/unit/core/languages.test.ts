@@ -64,12 +64,12 @@ describe('German', () => {
   })
 
   test('hours, chances and plurals', () => {
-    expect(t('facts.minutes', { minutes: 100 })).toBe('1\u00a0h\u00a040\u00a0min')
+    expect(t('facts.minutes', { minutes: 100 })).toBe('1\u00a0h\u00a040')
     expect(say({ code: 'facts.minutes', values: { minutes: 65 } }, english)).toBe('1 h 05')
     expect(t('facts.minutes', { minutes: 26 })).toBe('26\u00a0min')
     expect(t('facts.minutes', { minutes: 120 })).toBe('2\u00a0h')
-    expect(t('facts.chance', { chance: 0.8 })).toBe('8 von 10')
-    expect(t('facts.chance', { chance: 0.01 })).toBe('Kaum 1 von 10')
+    expect(t('facts.chance', { chance: 0.8 })).toBe('8\u00a0von\u00a010')
+    expect(t('facts.chance', { chance: 0.01 })).toBe('Kaum 1\u00a0von\u00a010')
     expect(t('wardrobe.told', { count: 1 })).toMatch(/^1 Stück\./)
     expect(t('wardrobe.told', { count: 2 })).toMatch(/^2 Stücke\./)
   })

@@ -324,7 +324,7 @@ export const STATES: readonly State[] = [
         throw Object.assign(new Error('full'), { name: 'QuotaExceededError' })
       }
     })
-    await page.locator('main button[aria-pressed="false"]').first().click()
+    await page.locator('main button[aria-pressed]').first().click()
     await page.waitForTimeout(500)
   }),
   broken('not-opened', 'wishlist', () => {

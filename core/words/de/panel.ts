@@ -135,7 +135,7 @@ export const panel: Record<string, string> = {
   'facts.work': 'Arbeit',
   'facts.no-work': 'keine',
   'facts.no-work-helps': 'keine, die hilft',
-  'facts.by-tailor': 'Schnei\u00adderei',
+  'facts.by-tailor': 'Schneiderei',
   'facts.level-of': 'Stufe {level} von\u00a05',
   'facts.level-tailor': 'Stufe {level} von 5, in der Schneiderei',
   'facts.cost': 'Kosten',

@@ -278,6 +278,7 @@ export const workroom: Record<string, string> = {
   'wishlist.not-reckoned': 'Nicht berechnet. Öffne es, um zu sehen, was fehlt.',
   'wishlist.level': 'Stufe {level}',
   'wishlist.minutes': '{minutes|time}',
+  'wishlist.by-tailor': 'Schnei\u00adderei',
   'wishlist.no-time': 'keine Arbeit',
   'wishlist.spend': '{spend|money}',
   'wishlist.worth-to-you': '{worth|money} wert',

@@ -274,6 +274,7 @@ export const workroom = {
   'wishlist.not-reckoned': 'No answer yet. Open it to see what is missing.',
   'wishlist.level': 'Level {level}',
   'wishlist.minutes': '{minutes|time}',
+  'wishlist.by-tailor': 'A tailor',
   'wishlist.no-time': 'no work',
   'wishlist.spend': '{spend|money}',
   'wishlist.asked': '{price|money} asked',

@@ -45,6 +45,10 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, o
   const isDoubtful = DOUBTED.has(verdict) && ((chanceOf(judged) ?? 1) < LIKELY || (reckoning.asFarAsTold && askFirst))
   // one thing stands out: what to do next
   const mainIs = own !== undefined && own === ask[0] ? 'own' : askFirst || (asksSeller && verdict === 'too-little-told') ? 'seller' : 'keep'
+  // a small window has room for the one question
+  const showsOwn = own !== undefined && (!short || !asksSeller || mainIs === 'own')
+  const showsSeller = asksSeller && (!short || mainIs !== 'own')
+  const showsBetter = verdict === 'leave-it' || (verdict !== 'wears-as-is' && verdict !== 'alters-to-fit' && !(short && showsSeller))
   const why = short ? verdictReasons(judged).slice(0, MOST_SHORT) : verdictReasons(judged)
   return (
     <section class="answer" aria-labelledby="verdict-head">
@@ -59,8 +63,8 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, o
       <ConditionLine judged={judged} whole={!short} />
       <Facts judged={judged} short={short} {...(onEnterPrice === undefined ? {} : { onEnterPrice })} />
       {tailorPart}
-      {verdict !== 'wears-as-is' && verdict !== 'alters-to-fit' && <WouldFit judged={judged} short={short} />}
-      {own !== undefined && (
+      {showsBetter && <WouldFit judged={judged} short={short} />}
+      {showsOwn && (
         <div class="ask">
           <div class="ask-row">
             <p>{own.question}</p>
@@ -70,7 +74,7 @@ export function Answer({ judged, onCopy, onBody, short = false, onEnterAnswer, o
           </div>
         </div>
       )}
-      {asksSeller && (
+      {showsSeller && (
         <SellerMessage
           title={judged.title}
           ask={ask}

@@ -59,7 +59,7 @@ export function Facts({ judged, short, onEnterPrice }: { judged: Judged; short: 
         <div>
           <dt>{t('facts.chance-name')}</dt>
           <dd>
-            <Chance judged={judged} why={short ? (low?.most ?? null) : null} />
+            <Chance judged={judged} short={short} why={short ? (low?.most ?? null) : null} />
           </dd>
         </div>
       </dl>
@@ -83,18 +83,18 @@ function Work({ judged }: { judged: Judged }) {
   )
 }
 
-/** More than these are not named again. */
-const MOST_NAMED = 2
+/** More than these are not named again: they stand right above. */
+const MOST_NAMED = { short: 1, whole: 2 }
 /** What has to be so, by its points' names where they are few. */
-function ifSo({ reckoning }: Judged, chance: number, { t, inner, wording }: Words): string {
+function ifSo({ reckoning }: Judged, chance: number, { t, inner, wording }: Words, most: number): string {
   const points = (reckoning?.conditions ?? []).map(({ point }) => point)
-  if (points.length > MOST_NAMED || points.includes(undefined)) return t('facts.chance-if', { chance })
+  if (points.length > most || points.includes(undefined)) return t('facts.chance-if', { chance })
   const names = points.map((point) => inner('ask.what', { point: point ?? '' }))
   return t('facts.chance-if-points', { chance, points: listed(names, wording), n: names.length })
 }
 
 /** The chance, and beside it the chance if so, or else `why` it is low. */
-function Chance({ judged, why }: { judged: Judged; why: string | null }) {
+function Chance({ judged, short, why }: { judged: Judged; short: boolean; why: string | null }) {
   const words = useWords()
   const { t } = words
   const chance = chanceOf(judged)
@@ -104,7 +104,11 @@ function Chance({ judged, why }: { judged: Judged; why: string | null }) {
     <>
       <span>{t('facts.chance', { chance })}</span>
       <ChanceTicks chance={chance} chanceIf={chanceIf} />
-      {chanceIf !== null ? <small>{ifSo(judged, chanceIf, words)}</small> : why !== null && <small>{why}</small>}
+      {chanceIf !== null ? (
+        <small>{ifSo(judged, chanceIf, words, short ? MOST_NAMED.short : MOST_NAMED.whole)}</small>
+      ) : (
+        why !== null && <small>{why}</small>
+      )}
     </>
   )
 }

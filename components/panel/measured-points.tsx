@@ -1,4 +1,5 @@
 /** The points of measure: a whole tape for what misses or is moved, one line for what fits, and for what nobody measured; each can be corrected in place. */
+import type { ComponentChildren } from 'preact'
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks'
 import { POINTS_OF, type PointId } from '../../core/ids/points.ts'
 import type { Correction, MeasureReading } from '../../core/reading/reading.ts'
@@ -83,12 +84,8 @@ export function MeasuredPoints({ judged, onCorrections, onTry, onDraft }: Measur
           </div>
         </details>
       )}
-      <details class="part" open={isDrafted(unknown)}>
-        <summary>
-          <h2>{t('points.unknown')}</h2>
-          {unknown.length > 0 && <span class="note">{t('points.count', { n: unknown.length })}</span>}
-        </summary>
-        <div>
+      {judged.kind !== null && (
+        <Untold count={unknown.length} open={isDrafted(unknown)}>
           {unknown.length > 0 && table(unknown, t('points.unknown'))}
           {addable.length > 0 && (
             <AddPoint
@@ -100,9 +97,23 @@ export function MeasuredPoints({ judged, onCorrections, onTry, onDraft }: Measur
             />
           )}
           <SizeLabel judged={judged} onCorrections={onCorrections} onDraft={onDraft} />
-        </div>
-      </details>
+        </Untold>
+      )}
     </>
+  )
+}
+
+/** What nobody measured, folded away; where the kind is unknown there is none of it. */
+function Untold({ count, open, children }: { count: number; open: boolean; children: ComponentChildren }) {
+  const { t } = useWords()
+  return (
+    <details class="part" open={open}>
+      <summary>
+        <h2>{t('points.unknown')}</h2>
+        {count > 0 && <span class="note">{t('points.count', { n: count })}</span>}
+      </summary>
+      <div>{children}</div>
+    </details>
   )
 }
 

@@ -98,7 +98,9 @@ function PlanTable({ judged, reckoning, onAim }: { judged: Judged; reckoning: Re
         {row(t('facts.hardest-short'), ({ plan }) => (
           <Hardest plan={plan} />
         ))}
-        {row(t('plans.time'), ({ plan }) => (plan.aim === 'tailor' ? t('plans.none') : t('facts.minutes', { minutes: plan.minutes })))}
+        {row(t('plans.time'), ({ plan }) =>
+          plan.aim === 'tailor' || plan.alterations.length === 0 ? t('plans.none') : t('facts.minutes', { minutes: plan.minutes })
+        )}
         {row(t('plans.cost'), ({ plan }) => (plan.cost === null ? t('plans.no-price') : t('facts.money-figure', { spend: plan.cost })))}
         {row(t('facts.chance-name'), ({ plan: { chance } }) =>
           chance === null ? t(judged.settled ? 'facts.chance.none' : 'facts.chance.pending') : t('facts.chance', { chance })
@@ -113,6 +115,7 @@ function PlanTable({ judged, reckoning, onAim }: { judged: Judged; reckoning: Re
 
 function Hardest({ plan }: { plan: Plan }) {
   const { t } = useWords()
+  if (plan.alterations.length === 0) return <>{t('plans.none')}</>
   if (plan.aim === 'tailor') return <>{t('facts.by-tailor')}</>
   return (
     <>

@@ -2,6 +2,7 @@
 import type { ComponentChildren } from 'preact'
 import { useId } from 'preact/hooks'
 import { useWords } from '../words.tsx'
+import { FileField } from './file-field.tsx'
 import { Headline } from './frame.tsx'
 
 export interface BackupPageProps {
@@ -32,22 +33,7 @@ export function BackupPage({ counts, unreadable, outcome, onSave, onLoad, childr
       <section class="part stack">
         <h2>{t('backup.load')}</h2>
         <p id={`${id}-what`}>{t('backup.load.what')}</p>
-        <label class="label" for={id}>
-          {t('backup.load.file')}
-        </label>
-        <input
-          id={id}
-          class="wr-file"
-          type="file"
-          accept=".json,application/json"
-          aria-describedby={`${id}-what`}
-          onChange={(event) => {
-            const file = event.currentTarget.files?.[0]
-            // the same file may be loaded again
-            event.currentTarget.value = ''
-            if (file !== undefined) onLoad(file)
-          }}
-        />
+        <FileField id={id} label={t('backup.load.file')} accept=".json,application/json" describedBy={`${id}-what`} onFile={onLoad} />
         <div role="status">
           {outcome.map((sentence) => (
             <p key={sentence}>{sentence}</p>

@@ -13,6 +13,8 @@ export interface LanguageRow {
   locale: string
   /** What stands before the decimals. */
   decimal: '.' | ','
+  /** What stands between a figure and its unit: in German a space at which no line ends (DIN 5008). */
+  beforeUnit: ' ' | '\u00a0'
   /** Names in its tables have the capital that they keep inside a sentence. */
   keepsCapitals: boolean
   /** Its messages part by part: those of answers, or those that only the workroom has. */
@@ -25,6 +27,7 @@ export const LANGUAGE_ROWS: readonly LanguageRow[] = [
     name: 'English',
     locale: 'en-GB',
     decimal: '.',
+    beforeUnit: ' ',
     keepsCapitals: false,
     load: async (of) => (of === 'answers' ? { answers: ENGLISH } : englishOfWorkroom())
   },
@@ -33,6 +36,7 @@ export const LANGUAGE_ROWS: readonly LanguageRow[] = [
     name: 'Deutsch',
     locale: 'de-DE',
     decimal: ',',
+    beforeUnit: '\u00a0',
     keepsCapitals: true,
     load: async (of) =>
       of === 'answers' ? (await import('./de/of-answers.ts')).ofAnswers : (await import('./de/of-workroom.ts')).ofWorkroom

@@ -132,7 +132,7 @@ function shape(messages: Messages, value: number | string, form: string, values:
     case 'tens':
       return tens(messages, Number(value))
     case 'percent':
-      return `${Math.round(Number(value))} %`
+      return `${Math.round(Number(value))}${spokenRow(wording.language).beforeUnit}%`
     case 'money':
       return money(Number(value), wording)
     case 'day':
@@ -188,7 +188,8 @@ const worded = (messages: Messages, code: string, values: Values): string =>
   (messages[code] ?? '').replace(PLACEHOLDER, (_, name: string) => String(values[name] ?? ''))
 
 /** 28¾ in, 73.5 cm; in German 28¾ Zoll, 73,5 cm. */
-export const lengthIn = (mm: number, wording: Wording): string => `${figureIn(mm, wording)} ${unitSign(wording)}`
+export const lengthIn = (mm: number, wording: Wording): string =>
+  `${figureIn(mm, wording)}${spokenRow(wording.language).beforeUnit}${unitSign(wording)}`
 /** 28¾, 73.5; in German 73,5. */
 export const figureIn = (mm: number, { units, language }: Wording): string => figure(mm, units).replace('.', spokenRow(language).decimal)
 /** The unit as it stands behind a figure. */

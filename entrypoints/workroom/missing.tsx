@@ -30,7 +30,7 @@ export function Missing({ records, page, onError }: { records: Records; page: Pa
       {(SHOWS[page] ?? [])
         .filter((table) => counts[table] > 0)
         .map((table) => (
-          <p key={table} class="note" role="status">
+          <p key={table} class="note wr-remind" role="status">
             {t(`unreadable.${table}`, { count: counts[table] })} <a href="#backup">{t('unreadable.where')}</a>
           </p>
         ))}

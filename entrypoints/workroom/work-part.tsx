@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'preact/hooks'
 import { chosenPlan } from '../../components/judged.ts'
 import { useWords } from '../../components/words.tsx'
-import { Headline } from '../../components/workroom/frame.tsx'
+import { Empty, Headline } from '../../components/workroom/frame.tsx'
 import { WorkPage } from '../../components/workroom/work/work-page.tsx'
 import type { ArrivalPoint, Paper, SheetShown, WorkShown } from '../../components/workroom/work/work-shown.ts'
 import { madeAs } from '../../core/garment/construction.ts'
@@ -123,7 +123,9 @@ function Only({ text, listingId }: { text: string; listingId: string | null }) {
     <div>
       <Back listingId={listingId} />
       <Headline title={t('workroom.page.work')} />
-      <p>{text}</p>
+      <Empty>
+        <p>{text}</p>
+      </Empty>
     </div>
   )
 }

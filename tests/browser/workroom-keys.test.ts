@@ -25,7 +25,10 @@ const focused = (): Promise<string> =>
     const label = its.id === '' ? null : document.querySelector(`label[for="${CSS.escape(its.id)}"]`)
     return (
       its.getAttribute('aria-label') ??
-      (by === null ? null : document.getElementById(by)?.textContent) ??
+      by
+        ?.split(' ')
+        .map((id) => document.getElementById(id)?.textContent?.trim())
+        .join(' ') ??
       label?.textContent ??
       its.textContent ??
       ''
@@ -124,7 +127,7 @@ test('a picture is made small, kept, shown in the row, and taken away with a way
   await page.getByRole('button', { name: `Change ${SHIRT}` }).click()
   await page.getByRole('button', { name: 'Remove the picture' }).click()
   await said(`Picture removed from ${SHIRT}.`)
-  await focusOn('Add a picture')
+  await focusOn('Add a picture Choose a file')
   await page.getByRole('button', { name: 'Undo' }).click()
   await page.getByRole('button', { name: 'Remove the picture' }).waitFor()
   await page.getByRole('button', { name: 'Cancel' }).click()

@@ -2,11 +2,12 @@
 import { useContext } from 'preact/hooks'
 import { HelpLink } from '../../help-link.tsx'
 import { Outline } from '../../outline/outline.tsx'
-import { useWords } from '../../words.tsx'
+import { useWords, type Words } from '../../words.tsx'
 import { DraftsHeld, type Saved, useDraft, whenSaved } from '../drafts.tsx'
 import { Empty, Headline } from '../frame.tsx'
 import type { GarmentFields, GarmentShown } from '../shown.ts'
 import { GarmentForm } from './garment-form.tsx'
+import { type PointTyped, typedOf } from './garment-typed.ts'
 
 export interface WardrobePageProps {
   name: string
@@ -99,6 +100,10 @@ export function WardrobePage({ name, garments, onAdd, onEdit, onRemove, onFavour
   )
 }
 
+/** A measure as it was typed, and how it was laid: "38.5 flat". */
+const asTyped = (typed: PointTyped | undefined, { inner }: Words): string =>
+  typed === undefined ? '' : typed.laid === 'flat' ? `${typed.text} ${inner('garment.laid.flat')}` : typed.text
+
 interface GarmentRowProps {
   garment: GarmentShown
   onEdit: () => void
@@ -107,7 +112,9 @@ interface GarmentRowProps {
 }
 
 function GarmentRow({ garment, onEdit, onRemove, onFavourite }: GarmentRowProps) {
-  const { t, units, lengthAs } = useWords()
+  const words = useWords()
+  const { t, units, lengthAs } = words
+  const typed = typedOf(garment.measures)
   const points = Object.fromEntries(garment.measures.map(({ point, mm }) => [point, mm]))
   return (
     <>
@@ -124,10 +131,10 @@ function GarmentRow({ garment, onEdit, onRemove, onFavourite }: GarmentRowProps)
           <p>{t('wardrobe.no-measures')}</p>
         ) : (
           <dl class="wr-measures">
-            {garment.measures.map(({ point, mm, stated }) => (
+            {garment.measures.map(({ point, mm }) => (
               <div key={point}>
                 <dt>{t('garment.point', { point })}</dt>
-                <dd title={stated}>{lengthAs(mm, units)}</dd>
+                <dd title={asTyped(typed[point], words)}>{lengthAs(mm, units)}</dd>
               </div>
             ))}
           </dl>

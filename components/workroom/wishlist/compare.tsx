@@ -7,7 +7,7 @@ import { gapWords, wantedWords } from '../../tape/tape-words.ts'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'
 import { useWords } from '../../words.tsx'
 import type { ListingShown } from '../shown.ts'
-import { chanceOf, minutesOf, planOf, spendOf, verdictOf } from './listing-order.ts'
+import { chanceOf, minutesOf, planOf, spendOf, verdictCode, verdictOf, workCode } from './listing-order.ts'
 import { isThere, type PointCompared, shortNames, sideBySide } from './side-by-side.ts'
 
 export interface CompareProps {
@@ -47,9 +47,10 @@ function Side({ listing }: { listing: ListingShown }) {
   const { t } = useWords()
   const { now, kind } = listing
   const verdict = verdictOf(listing)
+  const work = workCode(listing)
   const [minutes, spend, chance] = [minutesOf(listing), spendOf(listing), chanceOf(listing)]
   const facts = [
-    minutes === null ? null : minutes === 0 ? t('compare.no-work') : t('wishlist.minutes', { minutes }),
+    work === null || minutes === null ? null : t(work, { minutes }),
     spend === null ? null : t('compare.spend', { spend }),
     chance === null ? null : t('wishlist.chance', { chance })
   ].filter((fact) => fact !== null)
@@ -74,7 +75,7 @@ function Side({ listing }: { listing: ListingShown }) {
         ) : (
           <p class="wr-verdict">
             <VerdictMark verdict={verdict} />
-            <span>{t('wishlist.verdict', { verdict })}</span>
+            <span>{t(verdictCode(listing), { verdict })}</span>
           </p>
         )}
         <p class="note">{facts.join(', ')}</p>

@@ -5,7 +5,9 @@ import { STATUSES } from '../../../core/ids/listing-statuses.ts'
 import { VERDICTS, type Verdict } from '../../../core/ids/verdicts.ts'
 import { type AnswerBrief, briefOf, planFollowed } from '../../../core/plan/answer/brief.ts'
 import type { Condition } from '../../../core/plan/conditions/conditions-of.ts'
+import { LIKELY } from '../../../core/plan/keys.ts'
 import type { Plan } from '../../../core/plan/plan.ts'
+import { DOUBTED } from '../../judged.ts'
 import type { FindShown, ListingShown, Status } from '../shown.ts'
 
 /** What the list may be ordered by, and which way it goes at first: what one looks for stands on top. */
@@ -69,6 +71,17 @@ export function briefNow(find: FindShown | ListingShown): AnswerBrief | null {
 }
 export const verdictOf = (find: FindShown): Verdict | null => briefNow(find)?.verdict ?? find.verdictThen?.verdict ?? null
 export const chanceOf = (find: FindShown): number | null => briefNow(find)?.chance ?? find.verdictThen?.chance ?? null
+/** What a find's verdict is said by: a yes that is more likely not so than so is asked, as in the answer itself. */
+export function verdictCode(find: FindShown): 'answer.verdict-doubtful' | 'wishlist.verdict' {
+  const [verdict, chance] = [verdictOf(find), chanceOf(find)]
+  return verdict !== null && DOUBTED.has(verdict) && chance !== null && chance < LIKELY ? 'answer.verdict-doubtful' : 'wishlist.verdict'
+}
+/** The work in one phrase, as a code; null: what is to be left, or can't be judged, has no work to it. */
+export function workCode(find: FindShown): 'wishlist.by-tailor' | 'wishlist.no-time' | 'wishlist.minutes' | null {
+  const [verdict, minutes] = [verdictOf(find), minutesOf(find)]
+  if (verdict === 'leave-it' || verdict === 'too-little-told' || minutes === null) return null
+  return verdict === 'needs-a-tailor' ? 'wishlist.by-tailor' : minutes === 0 ? 'wishlist.no-time' : 'wishlist.minutes'
+}
 /** The chance if what is untold is as it must be. */
 export function chanceIfOf(find: FindShown): number | null {
   const now = briefNow(find)

@@ -1,12 +1,9 @@
 /** One kept listing: a row of the table where there is room, a ruled card below it. */
 
-import type { Verdict } from '../../../core/ids/verdicts.ts'
 import type { AnswerShown } from '../../../core/plan/answer/brief.ts'
 import { conditionShown } from '../../../core/plan/answer/conditions-said.ts'
-import { LIKELY } from '../../../core/plan/keys.ts'
 import type { GapShown } from '../../../core/reckon.ts'
 import { Day } from '../../day.tsx'
-import { DOUBTED } from '../../judged.ts'
 import { ChanceTicks, sameInTens } from '../../tape/chance-ticks.tsx'
 import { LevelStitches } from '../../tape/level-stitches.tsx'
 import { TapeLine } from '../../tape/tape-line.tsx'
@@ -16,7 +13,19 @@ import { useWords, type Words, wordsFor } from '../../words.tsx'
 import type { Saved } from '../drafts.tsx'
 import type { ListingShown, Status } from '../shown.ts'
 import { NotesField, StatusWord } from './in-row.tsx'
-import { briefNow, chanceIfOf, chanceOf, conditionsOf, levelOf, minutesOf, planOf, spendOf, verdictOf } from './listing-order.ts'
+import {
+  briefNow,
+  chanceIfOf,
+  chanceOf,
+  conditionsOf,
+  levelOf,
+  minutesOf,
+  planOf,
+  spendOf,
+  verdictCode,
+  verdictOf,
+  workCode
+} from './listing-order.ts'
 import { ListingThumb } from './listing-thumb.tsx'
 
 export interface ListingRowProps {
@@ -121,23 +130,13 @@ function Facts({ listing }: { listing: ListingShown }) {
   const chance = chanceOf(listing)
   const chanceIf = chanceIfOf(listing)
   const ifSo = chance === null || chanceIf === null || sameInTens(chance, chanceIf) ? null : chanceIf
-  const verdict = verdictOf(listing)
-  // what is to be left, or can't be judged, has no work to it
-  const hasWork = verdict !== 'leave-it' && verdict !== 'too-little-told'
-  const byTailor = verdict === 'needs-a-tailor'
+  const work = workCode(listing)
+  const byTailor = verdictOf(listing) === 'needs-a-tailor'
   const price = spend !== null && spend === listing.price && (listing.money.postage ?? 0) === 0 ? null : priceWords(listing, words)
   return (
     <>
       <Fact name="work" class="c-w">
-        <span class="n">
-          {!hasWork || minutes === null
-            ? '–'
-            : byTailor
-              ? t('facts.by-tailor')
-              : minutes === 0
-                ? t('wishlist.no-time')
-                : t('wishlist.minutes', { minutes })}
-        </span>
+        <span class="n">{work === null || minutes === null ? '–' : t(work, { minutes })}</span>
         {level !== null && level > 0 && (
           <span class="note">
             {t('wishlist.level', { level })}
@@ -181,9 +180,6 @@ function Fact({ name, class: place, children }: { name: string; class: string; c
   )
 }
 
-/** A yes that is more likely not so than so is asked, not said: as in the answer itself. */
-const isDoubted = (verdict: Verdict, chance: number | null): boolean => DOUBTED.has(verdict) && chance !== null && chance < LIKELY
-
 function VerdictCell({ listing }: { listing: ListingShown }) {
   const words = useWords()
   const { t } = words
@@ -197,7 +193,7 @@ function VerdictCell({ listing }: { listing: ListingShown }) {
     <>
       <span class="wr-verdict">
         <VerdictMark verdict={verdict} />
-        <span>{t(isDoubted(verdict, chanceOf(listing)) ? 'answer.verdict-doubtful' : 'wishlist.verdict', { verdict })}</span>
+        <span>{t(verdictCode(listing), { verdict })}</span>
       </span>
       {because !== null && (
         <span class="wr-because" title={because}>

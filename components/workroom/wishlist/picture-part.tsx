@@ -1,6 +1,7 @@
 /** The picture that a person gives a listing: dropped here or chosen as a file, shown, and taken away again. */
 import { useId, useState } from 'preact/hooks'
 import { useWords } from '../../words.tsx'
+import { FileField } from '../file-field.tsx'
 
 export interface PicturePartProps {
   title: string
@@ -35,21 +36,12 @@ export function PicturePart({ title, picture, problem, onFile, onRemove }: Pictu
     >
       {picture !== null && <img src={picture} alt={t('picture.of', { title })} />}
       <div class="stack">
-        <label class="label" for={id}>
-          {t(picture === null ? 'picture.add' : 'picture.other')}
-        </label>
-        <input
+        <FileField
           id={id}
-          class="wr-file"
-          type="file"
+          label={t(picture === null ? 'picture.add' : 'picture.other')}
           accept="image/*"
-          aria-describedby={`${id}-what`}
-          onChange={(event) => {
-            const file = event.currentTarget.files?.[0]
-            // the same file may be chosen again
-            event.currentTarget.value = ''
-            if (file !== undefined) onFile(file)
-          }}
+          describedBy={`${id}-what`}
+          onFile={onFile}
         />
         <p class="note" id={`${id}-what`}>
           {t('picture.what')}

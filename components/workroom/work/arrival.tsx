@@ -60,8 +60,10 @@ function PointRow({ row: { point, sellerMm, ownMm }, onArrived, onForget }: { ro
   return (
     <tr>
       <th scope="row">{t('points.point', { point })}</th>
-      <td class="n">{sellerMm === null ? inner('arrival.not-stated') : figure(onFlat(point, sellerMm))}</td>
-      <td class="own">
+      <td class="n" data-head={t('arrival.seller')}>
+        {sellerMm === null ? inner('arrival.not-stated') : figure(onFlat(point, sellerMm))}
+      </td>
+      <td class="own" data-head={t('arrival.own')}>
         <LengthField
           label=""
           of={t('arrival.own-of', { point })}
@@ -75,7 +77,7 @@ function PointRow({ row: { point, sellerMm, ownMm }, onArrived, onForget }: { ro
           }}
         />
       </td>
-      <td>
+      <td data-head={t('arrival.off')}>
         {ownMm !== null && sellerMm !== null && differenceWords(onFlat(point, ownMm) - onFlat(point, sellerMm), words)}
         {ownMm !== null && (
           <button type="button" class="btn bare small" onClick={() => onForget(point)} aria-label={t('arrival.forget', { point })}>

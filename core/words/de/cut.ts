@@ -7,7 +7,7 @@ export const cut: Record<string, string> = {
   'cut.seen': 'aus den Maßen',
   'cut.assumed': 'nicht angegeben; wie üblich',
   'cut.untold': 'nicht angegeben',
-  'cut.set': 'von dir gesetzt',
+  'cut.set': 'von dir festgelegt',
   'cut.change': 'Ändern',
   'cut.close': 'Schließen',
   'cut.of': 'Schnitt',

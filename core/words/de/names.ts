@@ -2,9 +2,9 @@
 export const names: Record<string, string> = {
   'unit-sign.in': 'Zoll',
   'unit-sign.cm': 'cm',
-  'time.minutes': '{minutes} min',
-  'time.hours': '{hours} h',
-  'time.hours-and-minutes': '{hours} h {padded}',
+  'time.minutes': '{minutes}\u00a0min',
+  'time.hours': '{hours}\u00a0h',
+  'time.hours-and-minutes': '{hours}\u00a0h\u00a0{padded}',
 
   'kind.trousers': 'Hose',
   'kind.jeans': 'Jeans',
@@ -47,7 +47,7 @@ export const names: Record<string, string> = {
   'point.outseam': 'Außenbein',
   'point.frontRise': 'vordere Leibhöhe',
   'point.backRise': 'hintere Leibhöhe',
-  'point.crotchLength': 'vordere und hintere Leibhöhe zusammen',
+  'point.crotchLength': 'gesamte Leibhöhe',
   'point.strap': 'Träger',
   'point.torsoLength': 'Rumpflänge',
 

@@ -91,7 +91,7 @@ export const plan: Record<string, string> = {
   'do.underarm-raise.less': 'die Armlöcher unter dem Arm höher setzen, rundum {amount|length}',
 
   // limits: why no more
-  'limit.allowance': '{seam|seam}: auf jeder Seite {allowance|length} Nahtzugabe, davon müssen {keep|length} bleiben.',
+  'limit.allowance': '{seam|seam}: auf jeder Seite {allowance|length} Nahtzugabe, und die Naht braucht {keep|length}.',
   'limit.back-distorts': 'Mehr zieht den Rücken aus der Form: Such eine kleinere Größe.',
   'limit.taper': 'Auf {length|length} Länge darf die Naht höchstens eins zu viereinhalb schräg laufen.',
   'limit.pockets': 'Die Gesäßtaschen liegen {gap|length} auseinander, und {keep|length} müssen dazwischen bleiben.',
@@ -104,7 +104,7 @@ export const plan: Record<string, string> = {
   'limit.elastic-band': 'Die Taille hat Gummizug: Geändert wird das Gummi, nicht Naht oder Knopf.',
   'limit.no-elastic': 'In der Taille ist kein Gummizug.',
   'limit.button-in': 'Noch enger gesetzt, zöge die Vorderseite schief.',
-  'limit.overlap': 'Der Übertritt vorn ist {overlap|length} breit, davon müssen {keep|length} bleiben.',
+  'limit.overlap': 'Der Übertritt vorn ist {overlap|length} breit und darf nicht schmaler werden als {keep|length}.',
   'limit.panel': 'Ein breiterer Einsatz sähe nach Flicken aus.',
   'limit.seat': 'Das Gesäß verändert den Schritt mit und gibt darum nicht mehr her.',
   'limit.one-leg-seam': 'Eine Beinnaht ist eine Kappnaht; nur die andere lässt sich ändern.',
@@ -114,7 +114,7 @@ export const plan: Record<string, string> = {
   'limit.below-knee': 'Geschnitten werden muss unter dem Knie.',
   'limit.no-edge': 'Es gibt keinen Originalsaum, der das Erhalten lohnt.',
   'limit.no-blind-hem': 'Der Saum ist kein Blindsaum.',
-  'limit.hem': 'Die Saumzugabe ist {depth|length}, davon müssen {keep|length} bleiben.',
+  'limit.hem': 'Die Saumzugabe ist {depth|length}, und der neue Saum braucht {keep|length}.',
   'limit.facing': 'Die Saumzugabe ist {depth|length} und kann ganz heruntergelassen werden.',
   'limit.band': 'Mit einer breiteren Blende sähe es nach einem anderen Stück aus.',
   'limit.rise': 'Den Bund tiefer zu setzen ist eine Notlösung.',
@@ -232,9 +232,9 @@ export const plan: Record<string, string> = {
   // the verdict’s reasons
   'verdict.rescue': 'Als Notlösung: {sentence}; das sieht man.',
   'verdict.as-far-as-told': 'Nicht angegeben {n|one:ist|other:sind}: {points}; beurteilt ist nur der Rest.',
-  'tens.of': '{n} von 10',
-  'tens.hardly': 'kaum 1 von 10',
-  'tens.nearly': 'mehr als 9 von 10',
+  'tens.of': '{n}\u00a0von\u00a010',
+  'tens.hardly': 'kaum 1\u00a0von\u00a010',
+  'tens.nearly': 'mehr als 9\u00a0von\u00a010',
   'verdict.if': 'Vorausgesetzt: {conditions}.',
   'condition.flat.between': '{point|point} flach {least|figure} bis {most|length}',
   'condition.flat.least': '{point|point} flach mindestens {least|length}',
@@ -288,23 +288,24 @@ export const plan: Record<string, string> = {
   'way.narrow': 'schmal',
 
   // what would change the verdict
-  'change.level': 'Nähtest du bis Stufe {level}: {verdict|verdict}.',
+  'change.level': 'Wenn du bis Stufe {level} nähst: {verdict|verdict}.',
   'change.tailor': 'Eine Schneiderei könnte es passend machen.',
-  'change.figure': 'Wäre es so ({condition}): {verdict|verdict}.',
+  'change.figure': 'Falls {condition}: {verdict|verdict}.',
   'change.cloth': 'Mit {mm|length} mehr Nahtzugabe als üblich: {verdict|verdict}. Frag nach oder sieh innen nach.',
   'change.fits': 'In anderer Passform ({fits}): {verdict|verdict}.',
   'change.fit': 'In anderer Passform ({fit|fit}): {verdict|verdict}.',
 
   // changes of kind, offered apart
-  'convert.to-shorts': 'Zu Shorts gekürzt, wären die Beine nicht mehr wichtig. Dann ist es ein anderes Stück, und es gibt kein Zurück.',
+  'convert.to-shorts':
+    'Als Shorts, unten abgeschnitten: Die Beine wären nicht mehr wichtig. Dann ist es ein anderes Stück, und es gibt kein Zurück.',
   'convert.to-short-sleeves':
     'Mit kurzen Ärmeln wären die Ärmel nicht mehr wichtig. Dann ist es ein anderes Stück, und es gibt kein Zurück.',
   'convert.to-skirt':
-    'In der Taille zum Rock geschnitten, wäre alles darüber nicht mehr wichtig. Dann ist es ein anderes Stück, und es gibt kein Zurück.',
+    'Als Rock, in der Taille abgeschnitten: Alles darüber wäre nicht mehr wichtig. Dann ist es ein anderes Stück, und es gibt kein Zurück.',
   'convert.to-top':
-    'Unter der Taille zum Oberteil geschnitten, wäre alles darunter nicht mehr wichtig. Dann ist es ein anderes Stück, und es gibt kein Zurück.',
+    'Als Oberteil, unter der Taille abgeschnitten: Alles darunter wäre nicht mehr wichtig. Dann ist es ein anderes Stück, und es gibt kein Zurück.',
   'convert.to-cropped':
-    'Über der Hüfte abgeschnitten, wäre der untere Rand nicht mehr wichtig. Dann ist es ein anderes Stück, und es gibt kein Zurück.',
+    'Über der Hüfte abgeschnitten: Der untere Rand wäre nicht mehr wichtig. Dann ist es ein anderes Stück, und es gibt kein Zurück.',
 
   // other ways, and why not
   'not-taken.level': 'Das ist Arbeit der Stufe {level}, und du nähst bis Stufe {own}.',
@@ -386,11 +387,11 @@ export const plan: Record<string, string> = {
 
   // cautions
   'caution.second-hand':
-    'Achtung: Wasch es bei 60 °C, gib es eine halbe Stunde über 40 °C in den Trockner oder frier es über Nacht bei −17 °C ein, bevor es zu ' +
+    'Achtung: Wasch es bei 60\u00a0°C, gib es eine halbe Stunde über 40\u00a0°C in den Trockner oder frier es über Nacht bei −17\u00a0°C ein, bevor es zu ' +
     'deinen anderen Sachen kommt, soweit das Etikett es erlaubt.',
   'caution.second-hand-delicate':
     'Achtung: Reinige es nach Etikett, bevor es zu deinen anderen Sachen kommt; gegen Motten frier es in einem geschlossenen Beutel drei ' +
-    'Tage bei −18 °C ein. Nicht heiß waschen und nicht heiß trocknen.',
+    'Tage bei −18\u00a0°C ein. Nicht heiß waschen und nicht heiß trocknen.',
   'caution.needles': 'Achtung: Nadeln nie in den Mund; vor dem Nadelwechsel die Maschine ausschalten.',
   'caution.iron':
     'Achtung: Probier das Bügeleisen an einer verdeckten Stelle, halt Gesicht und Hände aus dem Dampf und stell es hochkant ab.',
@@ -409,7 +410,7 @@ export const plan: Record<string, string> = {
   'caution.medical-compression': 'Achtung: Medizinische Kompressionsware wird in einer zugelassenen Praxis angepasst.',
 
   // what is taken for granted
-  'assumed.backSeam.yes': 'Angenommen: Es gibt eine hintere Mittelnaht. Sieh hinten unter dem Bund nach.',
+  'assumed.backSeam.yes': 'Angenommen: Es gibt eine hintere Mittelnaht. Sieh hinten nach.',
   'assumed.backSeam.no': 'Angenommen: Es gibt keine hintere Mittelnaht. Sieh hinten nach.',
   'assumed.outletMm.mm':
     'Angenommen: Die hintere Mittelnaht hat {mm|length} Nahtzugabe je Seite. Wende sie an der Taille nach innen und sieh nach.',

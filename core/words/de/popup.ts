@@ -8,7 +8,7 @@ export const popup: Record<string, string> = {
   'popup.open-beside': 'Einzelheiten',
   'popup.paste-beside': 'Neben der Seite öffnen und einfügen',
   'popup.workroom': 'Merkliste und Maße',
-  'popup.note.in': 'Zoll, rundum.',
-  'popup.note.cm': 'Zentimeter, rundum.',
+  'popup.note.in': 'Zoll; Weiten rundum.',
+  'popup.note.cm': 'Zentimeter; Weiten rundum.',
   'popup.note.more': '{n} weitere unter „Einzelheiten“.'
 }

@@ -10,9 +10,9 @@ export const reading: Record<string, string> = {
   'reading.unclear-number': '„{stated}“ ({point|point}) könnten mehrere Zahlen sein. Tipp die ein, die gemeint war.',
   'reading.negative': '„{stated}“ ({point|point}) liegt unter null. Tipp die Zahl ohne Minus ein oder leg sie beiseite.',
   'reading.too-large':
-    '„{stated}“ ({point|point}) wären {mm|length}, mehr als ein Kleidungsstück haben kann. Prüf die Einheit oder tipp die Zahl neu ein.',
+    '„{stated}“ ({point|point}) ist mehr, als ein Kleidungsstück haben kann: {mm|length}. Prüf die Einheit oder tipp die Zahl neu ein.',
   'reading.too-small':
-    '„{stated}“ ({point|point}) wären {mm|length}, weniger als ein Kleidungsstück haben kann. Prüf die Einheit oder tipp die Zahl neu ein.',
+    '„{stated}“ ({point|point}) ist weniger, als ein Kleidungsstück haben kann: {mm|length}. Prüf die Einheit oder tipp die Zahl neu ein.',
   'reading.contradiction':
     '{point|point}: zweimal angegeben, mit {first|length} und {second|length}. Die erste Angabe zählt; frag nach oder wähl die andere.',
   'reading.basis-doubt':

@@ -121,9 +121,10 @@ export const saving: Record<string, string> = {
   'snapshots.went': 'Alles ist wie am {day|date}, {time}.',
   'snapshots.gone': 'Diesen früheren Stand gibt es nicht mehr.',
   'snapshots.elsewhere': 'Auf einer anderen Seite ist alles auf einen früheren Stand zurückgesetzt worden.',
-  'keeping.title': 'Was das hier bewahrt',
+  'keeping.title': 'Damit nichts verloren geht',
   'keeping.kept': 'Der Browser hat versprochen, nichts davon zu löschen, solange du es nicht tust.',
-  'keeping.not-kept': 'Wird der Platz knapp, löscht der Browser vielleicht, was hier gespeichert ist. Man kann ihn bitten, es zu lassen.',
+  'keeping.not-kept':
+    'Wird der Platz knapp, löscht der Browser vielleicht, was hier gespeichert ist. Du kannst ihn bitten, es zu behalten.',
   'keeping.unknown': 'Der Browser sagt nicht, ob er löschen darf, was hier gespeichert ist.',
   'keeping.ask': 'Den Browser bitten, es zu behalten',
   'keeping.asks': 'Der Browser fragt dich dann, ob du es erlaubst: Sag ja. Sonst ändert sich nichts.',

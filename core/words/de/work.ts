@@ -1,6 +1,6 @@
 /** German: the work on a bought garment, from its arrival to what it teaches. */
 export const work: Record<string, string> = {
-  'work.title': 'Die Arbeit an {title}',
+  'work.title': 'Die Arbeit an „{title}“',
   'work.open': 'Arbeitsblatt',
   'work.gone': 'Dieses Angebot steht nicht mehr auf deiner Merkliste.',
   'work.nothing': 'Für dieses Stück gibt es noch keine Antwort. Öffne sein Angebot und sieh nach, was fehlt.',
@@ -23,7 +23,7 @@ export const work: Record<string, string> = {
   'arrival.forget': 'Dein Maß wegnehmen: {point|point}',
   'arrival.now': 'Mit deinen Maßen: {verdict|verdict}.',
   'arrival.now-chance': 'Mit deinen Maßen: {verdict|verdict}. Chance, dass es passt: {chance|tens}.',
-  'arrival.look': 'Bevor du etwas auftrennst, sieh dir an',
+  'arrival.look': 'Ansehen, bevor du etwas auftrennst',
 
   'tryon.head': 'Anprobe',
   'tryon.how':

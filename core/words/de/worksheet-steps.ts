@@ -4,17 +4,17 @@ export const worksheetSteps: Record<string, string> = {
     'In einem geschlossenen Beutel lassen, getrennt von anderer Kleidung, bis es gereinigt ist. An Nähten, unter dem Kragen und in den Taschen ' +
     'nach Motten oder Wanzen sehen.',
   'step.arrive-hot-wash':
-    'Bei 60 °C waschen, wenn das Etikett es erlaubt, und ganz trocknen. Steht dort weniger, danach richten; in den Trockner, wo das Etikett es ' +
+    'Bei 60\u00a0°C waschen, wenn das Etikett es erlaubt, und ganz trocknen. Steht dort weniger, danach richten; in den Trockner, wo das Etikett es ' +
     'erlaubt.',
   'step.arrive-tumble':
-    'Nach Etikett waschen, dann mindestens eine halbe Stunde über 40 °C in den Trockner, soweit das Etikett es erlaubt.',
+    'Nach Etikett waschen, dann mindestens eine halbe Stunde über 40\u00a0°C in den Trockner, soweit das Etikett es erlaubt.',
   'step.arrive-freeze':
-    'Nie bei 60 °C waschen oder heiß trocknen: Es würde verfilzen, einlaufen oder verderben. Nach Etikett reinigen oder in einem geschlossenen ' +
-    'Beutel drei Tage bei −18 °C einfrieren, dann lüften und ausbürsten.',
+    'Nie bei 60\u00a0°C waschen oder heiß trocknen: Es würde verfilzen, einlaufen oder verderben. Nach Etikett reinigen oder in einem geschlossenen ' +
+    'Beutel drei Tage bei −18\u00a0°C einfrieren, dann lüften und ausbürsten.',
   'step.arrive-hide':
     'Nicht waschen. Mit einem nur feuchten Tuch abwischen, im Schatten lüften und gegen Motten drei Tage in einem geschlossenen Beutel einfrieren.',
   'step.arrive-by-label':
-    'Nach Etikett reinigen. Fehlt das Etikett, drei Tage in einem geschlossenen Beutel bei −18 °C einfrieren, dann lüften.',
+    'Nach Etikett reinigen. Fehlt das Etikett, drei Tage in einem geschlossenen Beutel bei −18\u00a0°C einfrieren, dann lüften.',
   'step.ready-washed':
     'Jetzt waschen oder dämpfen, so wie es später gewaschen wird: Es ist nie gewaschen worden und kann noch einlaufen. Danach neu messen.',
   'step.ready-pressed': 'Ganz glatt bügeln ({press|press}). Vorher die Taschen leeren.',
@@ -553,9 +553,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.mend-block-dry': 'Flach trocknen lassen, bevor die Nadeln herauskommen.',
   'step.mend-pests-bagged': 'Sofort in einen Beutel schließen, getrennt von allem anderen, und den Beutel, in dem es kam, draußen leeren.',
   'step.mend-pests-frozen':
-    'Im Beutel drei Tage bei −18 °C einfrieren; heißes Waschen würde es verderben. Dann lüften und nach Etikett reinigen.',
+    'Im Beutel drei Tage bei −18\u00a0°C einfrieren; heißes Waschen würde es verderben. Dann lüften und nach Etikett reinigen.',
   'step.mend-pests-hot':
-    'Bei 60 °C waschen oder eine halbe Stunde über 40 °C in den Trockner, soweit das Etikett es erlaubt; sonst drei Tage einfrieren.',
+    'Bei 60\u00a0°C waschen oder eine halbe Stunde über 40\u00a0°C in den Trockner, soweit das Etikett es erlaubt; sonst drei Tage einfrieren.',
   'step.mend-pests-brushed': 'Nähte und Taschen draußen ausbürsten und nach zwei Wochen noch einmal nachsehen.',
   'step.mend-collar-off': 'Den Kragen vom Steg trennen und an beiden die Mitte markieren.',
   'step.mend-collar-turned': 'Wenden, die abgewetzte Seite nach unten, und in den Steg heften.',

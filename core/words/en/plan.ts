@@ -402,7 +402,7 @@ export const plan: Record<string, string> = {
   'caution.medical-compression': 'Mind: medical compression is fitted by a licensed practice.',
 
   // what is taken for granted
-  'assumed.backSeam.yes': 'Assumed: there is a centre back seam. Look at the back, below the band.',
+  'assumed.backSeam.yes': 'Assumed: there is a centre back seam. Look at the back.',
   'assumed.backSeam.no': 'Assumed: there is no centre back seam. Look at the back.',
   'assumed.outletMm.mm': 'Assumed: the back seam has {mm|length} of cloth a side. Turn it inside out at the band and look.',
   'assumed.seamAllowanceMm.mm': 'Assumed: the seams have {mm|length} of cloth a side. Turn a side seam inside out and look.',

@@ -24,6 +24,7 @@ export const workroom = {
   'workroom.cancel': 'Cancel',
   'workroom.edit': 'Change',
   'workroom.undo': 'Undo',
+  'file.choose': 'Choose a file',
   'workroom.loading': 'Opening what you saved…',
   'workroom.failed': 'What you saved could not be opened: {detail}. Reload the page; nothing was changed.',
   'workroom.undone': 'Undone.',
@@ -273,6 +274,7 @@ export const workroom = {
   'wishlist.not-reckoned': 'No answer yet. Open it to see what is missing.',
   'wishlist.level': 'Level {level}',
   'wishlist.minutes': '{minutes|time}',
+  'wishlist.by-tailor': 'A tailor',
   'wishlist.no-time': 'no work',
   'wishlist.spend': '{spend|money}',
   'wishlist.asked': '{price|money} asked',
@@ -363,7 +365,6 @@ export const workroom = {
   'compare.wanted': '{wanted}',
   'compare.no-such-point': '– no such point',
   'compare.spend': '{spend|money} in all',
-  'compare.no-work': 'no work',
   'compare.nothing': 'None of these has a measurement to compare yet. Open one to see what is missing.',
 
   'own.usual': 'As usual',

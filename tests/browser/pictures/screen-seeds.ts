@@ -85,8 +85,8 @@ export const ownGarments = (language: Language) => ({
       name: language === 'de' ? 'Graue Sonntagshose' : 'Grey Sunday trousers',
       kind: 'trousers',
       measures: [
-        { point: 'waist', mm: 770, stated: '38.5 flat' },
-        { point: 'hip', mm: 1050, stated: '52.5 flat' },
+        { point: 'waist', mm: 770, stated: language === 'de' ? '38,5 flat' : '38.5 flat' },
+        { point: 'hip', mm: 1050, stated: language === 'de' ? '52,5 flat' : '52.5 flat' },
         { point: 'inseam', mm: 790, stated: '79' }
       ],
       favourite: true,
@@ -144,7 +144,7 @@ export const LISTINGS: Record<string, Record<Language, Listing>> = {
     de: {
       title: 'Sakko aus Tweed, ganz gefüttert, mit echten Ärmelknöpfen, Fischgrat in Moos, Rost und Hafer',
       text:
-        'Flach gemessen: Brust 54 cm, Taille 51 cm. Schulterbreite 45,5 cm, Ärmel ' +
+        'Flach gemessen: Brust 54 cm, Taille 47 cm. Schulterbreite 45,5 cm, Ärmel ' +
         '66 cm, Länge 74 cm. Knopflöcher am Ärmel zum Öffnen. 100 % Wolle. 45 €.'
     }
   },
@@ -156,7 +156,7 @@ export const LISTINGS: Record<string, Record<Language, Listing>> = {
     de: {
       title: 'Jeans indigo, gerades Bein',
       text:
-        'Fester Denim aus Baumwolle. Flach gemessen: Bundweite 38 cm, Hüfte 51 cm, ' +
+        'Fester Denim aus Baumwolle. Flach gemessen: Bundweite 38 cm, Hüfte 51,5 cm, ' +
         'Oberschenkel 31 cm, Beinweite unten 19 cm. Innenbeinlänge 80 cm. 18,50 €.'
     }
   },

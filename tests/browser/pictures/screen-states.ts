@@ -106,6 +106,16 @@ async function roomAt(drive: Drive, hash: string): Promise<Page> {
   await room.getByRole('main').waitFor()
   return settled(room, drive)
 }
+/** The rows are drawn, with the answers that are worked out after them. */
+const listed = async (page: Page): Promise<void> => {
+  const answered = page.locator('[data-listing] .wr-to-card')
+  const rows = page.locator('[data-listing]')
+  await until(
+    'every row to have its answer',
+    async () => (await rows.count()) > 0 && (await answered.count()) >= (await rows.count()),
+    30_000
+  )
+}
 const room = (name: string, hash: string, then?: (page: Page, drive: Drive) => Promise<unknown>, leads?: true): State => ({
   name: `room-${name}`,
   surface: 'workroom',
@@ -124,6 +134,8 @@ const seeded = (rows: (drive: Drive) => Record<string, readonly object[]>) => as
   await page.reload()
   await page.getByRole('heading').first().waitFor()
 }
+/** What is written past the pages has no summary: all are made anew. */
+const ANEW = { local: [{ key: 'summaries', format: 0, through: '' }] }
 /** A page on which something was broken before it began. */
 const broken = (name: string, hash: string, breaks: () => void): State => ({
   name: `room-${name}`,
@@ -158,6 +170,7 @@ const keep = async (page: Page, drive: Drive): Promise<void> => {
   await page.getByRole('button', { name: new RegExp(`^(?:${words(drive, 'answer.keep')}|${words(drive, 'answer.keep-anyway')})$`) }).click()
   await page.getByText(words(drive, 'keep.done')).waitFor()
 }
+const ownNames = ({ language }: Drive): string[] => ownGarments(language).garmentsOwned.map(({ name }) => name)
 const FOR_LEGS = 'first.for.legs'
 
 export const STATES: readonly State[] = [
@@ -250,7 +263,7 @@ export const STATES: readonly State[] = [
       return settled(page, drive)
     }
   },
-  room('wishlist', 'wishlist'),
+  room('wishlist', 'wishlist', listed),
   room('wishlist-filtered', 'wishlist', async (page) => {
     const fold = page.locator('summary').first()
     if ((await fold.count()) > 0) await fold.click()
@@ -281,16 +294,10 @@ export const STATES: readonly State[] = [
   ),
   room('wardrobe-adding', 'wardrobe', (page, drive) => pressed(page, drive, 'wardrobe.add')),
   room('wardrobe-editing', 'wardrobe', (page, drive) =>
-    page
-      .getByRole('button', { name: new RegExp(`^${words(drive, 'workroom.edit')}`) })
-      .first()
-      .click()
+    page.getByRole('button', { name: words(drive, 'wardrobe.edit', { name: ownNames(drive)[0] ?? '' }) }).click()
   ),
   room('undo-bar', 'wardrobe', (page, drive) =>
-    page
-      .getByRole('button', { name: new RegExp(`^${words(drive, 'workroom.remove')}`) })
-      .last()
-      .click()
+    page.getByRole('button', { name: words(drive, 'wardrobe.remove', { name: ownNames(drive).at(-1) ?? '' }) }).click()
   ),
   room('body', 'body'),
   room('body-unfolded', 'body', unfolded),
@@ -305,11 +312,11 @@ export const STATES: readonly State[] = [
   room('wishlist-many', 'wishlist', async (page, drive) => {
     const kept = (await rowsOf(page, 'listingsKept')).filter(({ deletedAt }) => deletedAt === null)
     const many = Array.from({ length: 40 }, (_, n) => ({ ...kept[n % kept.length], id: `many-${n}` }))
-    await seeded(() => ({ listingsKept: many }))(page, drive)
+    await seeded(() => ({ listingsKept: many, ...ANEW }))(page, drive)
   }),
   room('unreadable', 'wishlist', async (page, drive) => {
     const [id] = await keptIds(page)
-    await seeded(() => ({ listingsKept: [{ id, title: 7 }] }))(page, drive)
+    await seeded(() => ({ listingsKept: [{ id, title: 7 }], ...ANEW }))(page, drive)
   }),
   room('not-saved', 'wardrobe', async (page) => {
     await page.evaluate(() => {
@@ -317,7 +324,7 @@ export const STATES: readonly State[] = [
         throw Object.assign(new Error('full'), { name: 'QuotaExceededError' })
       }
     })
-    await page.locator('main button[aria-pressed="false"]').first().click()
+    await page.locator('main button[aria-pressed]').first().click()
     await page.waitForTimeout(500)
   }),
   broken('not-opened', 'wishlist', () => {

@@ -31,8 +31,8 @@ test('the message comes in German; the page stays English; one tick turns it bac
   const onCopy = draw('de')
   await waitFor(() => expect(written()?.lang).toBe('de'))
   expect(written()?.textContent).toBe(
-    'Hallo, ich interessiere mich für „Wollhose“. Könntest du es flach hinlegen und 20 cm unter dem oberen Rand gerade über das Gesäß messen? ' +
-      'Gut wären 49 bis 54 cm. Vielen Dank.'
+    'Hallo, ich interessiere mich für „Wollhose“. Könntest du es flach hinlegen und 20\u00a0cm unter dem oberen Rand gerade über das Gesäß messen? ' +
+      'Gut wären 49 bis 54\u00a0cm. Vielen Dank.'
   )
   expect(inPage().querySelector('h3')?.textContent).toBe('Ask the seller about the hip')
   press('Copy the message')

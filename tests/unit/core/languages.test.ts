@@ -37,7 +37,7 @@ test('until its words are here a language is said in English, figures and money 
   expect(say({ code: 'listing.price', values: { amount: 18 } }, german)).toBe('€18.00')
   await loadWords('de-AT')
   expect(isSpoken('de-CH')).toBe(true)
-  expect(say({ code: 'place.at', values: { mm: 735 }, point: 'hip' }, german)).toBe('Hüfte 73,5 cm')
+  expect(say({ code: 'place.at', values: { mm: 735 }, point: 'hip' }, german)).toBe('Hüfte 73,5\u00a0cm')
   await loadWords('xx')
   expect(isSpoken('xx')).toBe(false)
 })
@@ -58,18 +58,18 @@ describe('German', () => {
   })
 
   test('decimals behind a comma, inches as Zoll', () => {
-    expect(t('tape.over.girth', { mm: 15 })).toBe('1,5 cm zu weit')
-    expect(say({ code: 'tape.over.girth', values: { mm: 38.1 } }, { ...german, units: 'in' })).toBe('1½ Zoll zu weit')
+    expect(t('tape.over.girth', { mm: 15 })).toBe('1,5\u00a0cm zu weit')
+    expect(say({ code: 'tape.over.girth', values: { mm: 38.1 } }, { ...german, units: 'in' })).toBe('1½\u00a0Zoll zu weit')
     expect(say({ code: 'tape.over.girth', values: { mm: 38.1 } }, { units: 'in' })).toBe('1½ in too big')
   })
 
   test('hours, chances and plurals', () => {
-    expect(t('facts.minutes', { minutes: 100 })).toBe('1 h 40')
+    expect(t('facts.minutes', { minutes: 100 })).toBe('1\u00a0h\u00a040')
     expect(say({ code: 'facts.minutes', values: { minutes: 65 } }, english)).toBe('1 h 05')
-    expect(t('facts.minutes', { minutes: 26 })).toBe('26 min')
-    expect(t('facts.minutes', { minutes: 120 })).toBe('2 h')
-    expect(t('facts.chance', { chance: 0.8 })).toBe('8 von 10')
-    expect(t('facts.chance', { chance: 0.01 })).toBe('Kaum 1 von 10')
+    expect(t('facts.minutes', { minutes: 26 })).toBe('26\u00a0min')
+    expect(t('facts.minutes', { minutes: 120 })).toBe('2\u00a0h')
+    expect(t('facts.chance', { chance: 0.8 })).toBe('8\u00a0von\u00a010')
+    expect(t('facts.chance', { chance: 0.01 })).toBe('Kaum 1\u00a0von\u00a010')
     expect(t('wardrobe.told', { count: 1 })).toMatch(/^1 Stück\./)
     expect(t('wardrobe.told', { count: 2 })).toMatch(/^2 Stücke\./)
   })
@@ -85,15 +85,15 @@ describe('German', () => {
     expect([say(rise, german), sayInside(rise, german)]).toEqual(['Vordere Leibhöhe', 'vordere Leibhöhe'])
     expect([say(hip, english), sayInside(hip, english)]).toEqual(['Hip', 'hip'])
     const jobs = ['do.skirt-shorten.less', 'do.seat-in.less'].map((code) => ({ code, values: { amount: 30 } }))
-    expect(sayTogether(jobs, german)).toBe('Den Rock um 3 cm kürzen und das Gesäß um 3 cm enger nähen')
+    expect(sayTogether(jobs, german)).toBe('Den Rock um 3\u00a0cm kürzen und das Gesäß um 3\u00a0cm enger nähen')
   })
 
   test('what stays wrong, as a tailor notes it', () => {
     const wrong = (code: string, values = {}) =>
       say({ code, values: { needs: 30, holds: 20, level: 4, way: 'big', mend: 'in', ...values }, point: 'waist' }, german)
-    expect(wrong('misfit.limit')).toBe('Taille: 3 cm zu weit; enger geht es um höchstens 2 cm.')
-    expect(wrong('misfit.level')).toBe('Taille: 3 cm zu weit; enger nähen ist Arbeit der Stufe 4.')
-    expect(wrong('misfit.nothing', { way: 'small', mend: 'out' })).toBe('Taille: 3 cm zu eng, und auslassen lässt sich dort nichts.')
+    expect(wrong('misfit.limit')).toBe('Taille: 3\u00a0cm zu weit; enger geht es um höchstens 2\u00a0cm.')
+    expect(wrong('misfit.level')).toBe('Taille: 3\u00a0cm zu weit; enger nähen ist Arbeit der Stufe 4.')
+    expect(wrong('misfit.nothing', { way: 'small', mend: 'out' })).toBe('Taille: 3\u00a0cm zu eng, und auslassen lässt sich dort nichts.')
   })
 
   test('what it does not say is said in English', () => {

@@ -8,7 +8,7 @@ import { inRoot } from '../../entrypoints/companion/places.mjs'
 import { type ListingPages, listingPage, serveListings } from './rig/listing-pages.ts'
 import { Popup } from './rig/popup.ts'
 import { Rig, until } from './rig/rig.ts'
-import { introduce } from './rig/workroom.ts'
+import { introduce, Workroom } from './rig/workroom.ts'
 
 const SCREENS = inRoot('test-results/screens')
 mkdirSync(SCREENS, { recursive: true })
@@ -89,12 +89,13 @@ afterAll(async () => {
 })
 
 const TALLEST = 600
+const BUSY = /working it out|Reading the page|wird gelesen|wird gerechnet|rechnet/i
 /** The answer has settled: nothing is still being worked out, and nothing has moved for a moment. */
 async function settled(popup: Page): Promise<void> {
   let last = ''
   await until('the popup to settle', async () => {
     const now = (await popup.locator('body').textContent()) ?? ''
-    const stays = now === last && !/working it out|Reading the page/i.test(now)
+    const stays = now === last && !BUSY.test(now)
     last = now
     await popup.waitForTimeout(120)
     return stays
@@ -192,4 +193,23 @@ test('Keep, Undo, Not for me, Undo by keyboard: each says what was done, and the
     expect(await faults()).toEqual([])
   }
   await tab.close()
+})
+
+test('in German, whose words are longer: at most 600 px tall, too, and nothing is cut off', async () => {
+  const { page } = await Workroom.open(rig, 'settings')
+  await page.getByRole('combobox', { name: 'Language' }).selectOption('de')
+  await until('the page to speak German', async () => (await page.evaluate(() => document.documentElement.lang)) === 'de-DE')
+  await page.close()
+  for (const name of names) {
+    const tab = await rig.tab(pages.address(name))
+    const popup = await Popup.over(rig, tab)
+    for (const width of [320, 380]) {
+      await openAt(popup.page, width)
+      const { height, ...cut } = await laidOut(popup.page)
+      expect(cut, `${name} at ${width}`).toEqual({ tooWide: 0, beyond: [], clipped: [] })
+      await popup.page.screenshot({ path: join(SCREENS, `popup-de-${name}-${width}.png`), fullPage: true })
+      expect.soft(height, `${name} at ${width}`).toBeLessThanOrEqual(TALLEST)
+    }
+    await tab.close()
+  }
 })

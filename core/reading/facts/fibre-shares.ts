@@ -39,6 +39,8 @@ function isRun({ tokens, layout }: TextRead, a: FibreAt, b: FibreAt): boolean {
   if (b.from - a.to > CLOSE || a.fibre === b.fibre || layout.line[a.from] !== layout.line[b.from]) return false
   for (let at = a.to; at < b.from; at++) {
     const token = tokens[at] as Token
+    // “cotton: 95, elastane: 5”
+    if (at === a.to && token.text === ':' && tokens[at + 1]?.kind === 'digits') continue
     if (token.kind === 'digits' || (token.kind === 'mark' && /^[,/&+-]$/.test(token.text))) continue
     if (token.kind !== 'word' || !BETWEEN.test(token.text)) return false
   }

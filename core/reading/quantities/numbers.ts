@@ -26,7 +26,7 @@ export function numberAt(tokens: readonly Token[], at: number, halves: ReadonlyS
   if (first.kind !== 'digits' || first.text.length > LONGEST_DIGITS) return null
 
   const alone = simpleFraction(tokens, at)
-  if (alone !== null) return alone
+  if (alone !== null && !isWaistAndLeg(tokens, at)) return alone
 
   const whole = decimal(tokens, at)
   if (whole.problem !== undefined || !Number.isInteger(whole.value)) return whole
@@ -74,6 +74,12 @@ function simpleFraction(tokens: readonly Token[], at: number): NumberRead | null
   if (!PARTS.has(Number(below.text)) || Number(above.text) >= Number(below.text) || Number(above.text) === 0) return null
   return { value: Number(above.text) / Number(below.text), next: at + 3 }
 }
+
+/** jeans 28/32: no tape’s part, which stands behind a whole where it has so many 32nds */
+const isWaistAndLeg = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at + 2]?.text === '32' && Number(tokens[at]?.text) >= LEAST_WAIST
+/** The smallest waist that jeans are labelled with, in (common practice, no source). */
+const LEAST_WAIST = 23
 
 /** What makes a whole number mixed: ` 1/2`, `-1/2`, `½`, ` and a half`, ` & 1/2`. */
 function fractionAfter(tokens: readonly Token[], at: number, halves: ReadonlySet<string>): NumberRead | null {

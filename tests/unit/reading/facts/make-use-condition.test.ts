@@ -33,6 +33,13 @@ describe('how it is made', () => {
     ['A-line', 'dress', { skirtShape: 'flared' }],
     ['A-line', 'coat', {}],
     ['not A-line', 'skirt', {}],
+    ['blind hem', 'trousers', { hemKind: 'blind' }],
+    // where it opens, if such a garment can there
+    ['side zip', 'trousers', { opens: ['waist'] }],
+    ['side zip, ankle zips', 'trousers', { opens: ['waist', 'legOpening'] }],
+    ['side zip, back zip', 'skirt', { opens: ['waist'] }],
+    ['side vents', 'jacket', { opens: ['hem'] }],
+    ['back slit', 'dress', { opens: ['sweep'] }],
     ['A-line, pencil skirt', 'skirt', { skirtShape: 'flared' }]
   ])('%s on %s', (words, kind, expected) => expect(made(words, kind)).toMatchObject(expected))
   test('what is not told of it is not there', () => {
@@ -41,6 +48,12 @@ describe('how it is made', () => {
     expect(made('short sleeves', 'waistcoat')).toEqual({})
     expect(made('A-line', 'coat')).toEqual({})
     expect(made('not A-line', 'skirt')).toEqual({})
+    expect(made('no blind hem')).toEqual({})
+    expect(made('no side zip')).toEqual({})
+    expect(made('side zip', 'shirt')).toEqual({})
+    expect(made('side vents', 'trousers')).toEqual({})
+    expect(made('back slit', 'trousers')).toEqual({})
+    expect(made('side zip', null)).toEqual({})
   })
   test('of all texts together', () => {
     expect(madeOf([textOf('half lined'), textOf('lined')], 'jacket')).toEqual({})
@@ -63,6 +76,8 @@ describe('what it is for', () => {
     ['Girls pyjamas', 'lovely', 'child-sleepwear'],
     ['Pyjamas', 'lovely', null],
     ['Pyjamas', 'girls pyjamas', 'child-sleepwear'],
+    ['Coat', 'no girls coat', null],
+    ['Coat', 'girls, lovely coat', null],
     ['Compression stockings', 'medical compression', 'medical-compression']
   ])('%s / %s: %s', (title, words, expected) => expect(use(title, words)).toBe(expected))
   test('a size by age is a child’s', () => {

@@ -10,7 +10,7 @@ const number = (text: string, at = 0) => {
   const one = numberAt(tokens, at, halves)
   if (one === null) return null
   const taken = text.slice(tokens[at]?.start, tokens[one.next - 1]?.end)
-  return `${one.value}: ${taken}${one.fraction ? '' : ''}${one.problem ? ` ${one.problem}` : ''}`
+  return `${one.value}: ${taken}${one.problem ? ` ${one.problem}` : ''}`
 }
 
 describe('a decimal', () => {

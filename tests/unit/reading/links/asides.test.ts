@@ -190,6 +190,7 @@ describe('what a size stands for, where it is measured too', () => {
     ['en', 'size 16 pattern (bust 34")', '16 -, 34 -'],
     ['en', 'pattern (bust 34"), bust 36"', '34 -, 36 -'],
     ['en', 'size 16 pattern bust 34", bust 36"', '16 -, 34 -, 36 -'],
+    ['en', 'size 16, bust 34", bust 36"', '16 -, 34 -, 36 -'],
     ['en', 'size 16 pattern (length 34"), length 36"', '16 -, 34 -, 36 -']
   ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
 })

@@ -139,6 +139,8 @@ function percentBefore(text: TextRead, from: number, reach: number): Percent | n
   for (let at = from - 1; at >= from - reach && at >= 0; at--) {
     const token = tokens[at]
     if (token === undefined || token.kind === 'break' || /^[,;.:/|+&]$/.test(token.text)) return null
+    // “65/35 % poly cotton”: the sign is of both figures (see fibre-shares.ts)
+    if (isSign(token) && /^[/-]$/.test(tokens[at - 2]?.text ?? '') && tokens[at - 3]?.kind === 'digits') return null
     if (isSign(token) && tokens[at - 1]?.kind === 'digits') return { value: decimalAt(text, at - 1), at: at - 1 }
     if (token.kind === 'digits') return null
   }

@@ -110,7 +110,7 @@ function others({ tokens, terms }: TextRead, from: number, to: number): boolean 
   return false
 }
 
-/** “marks & sizes”: a mark before a size is no fault. */
+/** “the mark size 12”: a mark right before a size is no fault. */
 const isOfSize = (text: TextRead, term: Term): boolean => means(term, 'size') || means(termAt(text.terms, term.to), 'size')
 
 /** The sentence a term stands in, or its part when that is long, without its end mark. */

@@ -4,7 +4,6 @@
  */
 
 import { cue } from '../text/cues.ts'
-import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 
@@ -40,6 +39,8 @@ function isRun({ tokens, layout }: TextRead, a: FibreAt, b: FibreAt): boolean {
   if (b.from - a.to > CLOSE || a.fibre === b.fibre || layout.line[a.from] !== layout.line[b.from]) return false
   for (let at = a.to; at < b.from; at++) {
     const token = tokens[at] as Token
+    // “cotton: 95, elastane: 5”
+    if (at === a.to && token.text === ':' && tokens[at + 1]?.kind === 'digits') continue
     if (token.kind === 'digits' || (token.kind === 'mark' && /^[,/&+-]$/.test(token.text))) continue
     if (token.kind !== 'word' || !BETWEEN.test(token.text)) return false
   }
@@ -47,7 +48,7 @@ function isRun({ tokens, layout }: TextRead, a: FibreAt, b: FibreAt): boolean {
 }
 
 function sharesOfRun(text: TextRead, run: readonly FibreAt[]): number[] | null {
-  const { tokens, terms } = text
+  const { tokens } = text
   const first = run[0] as FibreAt
   const last = run[run.length - 1] as FibreAt
   const whole = (numbers: (number | null)[]): number[] | null => {
@@ -57,13 +58,11 @@ function sharesOfRun(text: TextRead, run: readonly FibreAt[]): number[] | null {
   const after = whole(run.map(({ to }) => numberAt(text, tokens[to]?.text === ':' ? to + 1 : to)))
   const before = whole(run.map(({ from }) => numberAt(text, from - 1)))
   if (after ?? before) return after ?? before
-  if (run.length === 1)
-    return PURE.test(tokens[first.from]?.text ?? '') ||
-      (PURE.test(tokens[first.from - 1]?.text ?? '') && !means(termAt(terms, first.from - 1), 'not'))
-      ? FEELS.test(tokens[first.from - 2]?.text ?? '') || FEELS.test(tokens[first.from - 1]?.text ?? '')
-        ? null
-        : [100]
-      : null
+  if (run.length === 1) {
+    // 正絹 is one word with its fibre
+    const pure = [first.from, first.from - 1].find((at) => PURE.test(tokens[at]?.text ?? ''))
+    return pure === undefined || FEELS.test(tokens[pure - 1]?.text ?? '') ? null : [100]
+  }
   return whole(ratioBefore(text, first.from, run.length)) ?? whole(ratioAfter(text, last.to, run.length))
 }
 

@@ -95,9 +95,7 @@ export function nounsOf(text: TextRead, language: string): Noun[] {
 
 /** Trousers right beside a word that only jeans are called by are jeans: 와이드 데님 팬츠. */
 const isOfJeans = ({ kind, place, from, to }: Noun, beside: readonly (Noun | undefined)[]): boolean =>
-  kind === 'trousers' &&
-  place === 'head' &&
-  beside.some((its) => its?.kind === 'jeans' && its.place === 'modifier' && (its.to === from || its.from === to))
+  kind === 'trousers' && place === 'head' && beside.some((its) => its?.kind === 'jeans' && (its.to === from || its.from === to))
 
 /** A thing that is only the name of a cut (“boot cut”), or a word that is nothing here, is no noun. */
 const isNoun = (term: Term, inCut: ReadonlySet<number>): boolean =>
@@ -133,7 +131,7 @@ function placeOf(text: TextRead, term: Term, { before, after, language, asides }
     return 'tag'
   if (isAside(text, term, asides)) return 'aside'
   if (HEAD_FIRST.has(language)) {
-    if (before && joins(text, before, term) && !isBesideAt(text, before, term)) return 'modifier'
+    if (before && joins(text, before, term)) return 'modifier'
   } else if (after && joins(text, term, after) && (JOINED.has(language) ? isVague(text, term) : !isVague(text, after))) return 'modifier'
   if (JOINED.has(language) && before && joins(text, before, term) && isVague(text, term)) return 'modifier'
   if (isBesideNoun(text, term.from) || (before && isSecondOfSet(text, before, term))) return 'beside'
@@ -180,9 +178,6 @@ function joins({ tokens, trie }: TextRead, { to }: Term, { from }: Term): boolea
   if (to === from) return trie.runs === null || tokens[from]?.spaced !== true
   return from === to + 1 && tokens[to]?.text === '-' && !tokens[to]?.spaced && !tokens[from]?.spaced
 }
-const isBesideAt = ({ tokens }: TextRead, { to }: Term, { from }: Term): boolean =>
-  to < from && tokens.slice(to, from).some(({ text }) => BESIDE.test(text))
-
 const wordBefore = ({ tokens, terms }: TextRead, from: number): string => {
   // past one word of how it looks: “this blue dress”
   const before = termAt(terms, from - 1)

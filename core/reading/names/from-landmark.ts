@@ -69,11 +69,12 @@ export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; 
       continue
     }
     // “sleeve 25", length (from the collar) 42"”: the next name's own start
-    const under = isUnderNeck(text, at)
-    if (!term && under) {
+    if (isUnderNeck(text, at)) {
       seen = true
-      at++
-      continue
+      if (!term) {
+        at++
+        continue
+      }
     }
     if (!term || (parted && !seen && means(term, 'point'))) return null
     const landmark = meaning(term, 'landmark')
@@ -83,7 +84,7 @@ export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; 
     const from = text.trie.verbLast && landmark ? termAt(terms, term.to) : undefined
     if (from && means(from, 'to') && landmark) return { landmark: landmark.landmark, to: from.to }
     if (seen && landmark) return means(termAt(terms, term.to), 'to') ? null : { landmark: landmark.landmark, to: endOfPlace(text, term.to) }
-    if (means(term, 'from') || (means(term, 'inner') && landmark) || under) seen = true
+    if (means(term, 'from') || (means(term, 'inner') && landmark)) seen = true
     else if (!means(term, 'light', 'measures', 'inner') && !UNDER.test(token.text)) return null
     at = term.to
   }

@@ -75,13 +75,15 @@ export function isNoLength(text: TextRead, from: number, to: number, unit: boole
   if (AFTER.has(after.text)) return true
   if (isCompound(text, to)) return true
   if (after.text === '+' && !after.spaced) return true
+  // the beginning of 1.234.567
+  if (after.text === '.' && !after.spaced && isDigits(tokens[to + 1]) && !tokens[to + 1]?.spaced) return true
   if (after.text === ':' && !after.spaced && isDigits(tokens[to + 1]) && !tokens[to + 1]?.spaced) return true
-  if (after.text === '/' && !after.spaced && /^(?:10|5|100)$/.test(tokens[to + 1]?.text ?? '') && value <= 10) return true
+  if (after.text === '/' && !after.spaced && /^(?:10|5)$/.test(tokens[to + 1]?.text ?? '') && value <= 10) return true
   if (after.text === "'" && tokens[to + 1]?.text === 's') return true
   const term = termAt(terms, to)
   // S-17 C-21: a name of one letter, no degrees
   if (term && means(term, 'otherUnit') && !means(term, 'point') && !isLetterName(text, to)) return true
-  // “8 small buttons”, “2 front pockets”: a count of details two words on
+  // “8 small buttons”: a count of details two words on
   const further = termAt(terms, term ? term.to : to + 1)
   if (after.kind === 'word' && !means(term, 'point', 'basis', 'light', 'unit', 'measures') && means(further, 'otherUnit') && value <= 12)
     return true
@@ -110,7 +112,14 @@ function isDate({ tokens }: TextRead, at: number): boolean {
     if (!isDigits(a) || !isDigits(b) || !isDigits(c) || s.text !== t.text || s.spaced || t.spaced || b.spaced || c.spaced) continue
     if (!/^[/.-]$/.test(s.text)) continue
     const years = [a.text, c.text].some((text) => /^(?:19|20)\d\d$/.test(text))
-    if (years || (s.text !== '-' && /^\d\d$/.test(c.text) && Number(a.text) <= 31 && Number(b.text) <= 12 && /^0/.test(a.text + b.text)))
+    if (
+      years ||
+      (s.text !== '-' &&
+        /^\d\d$/.test(c.text) &&
+        Number(a.text) <= 31 &&
+        Number(b.text) <= 12 &&
+        (a.text.startsWith('0') || b.text.startsWith('0')))
+    )
       return true
   }
   return false

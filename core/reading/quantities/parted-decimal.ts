@@ -26,7 +26,7 @@ export function partedDecimal(text: TextRead, at: number, number: NumberRead): N
   // “waist 27, 5 cm pocket”: another figure with its own name
   const behind = termAt(terms, unit === null ? next : unit.to)
   if (point.text === ',' && behind && means(behind, 'detail', 'thing', 'letDown', 'letOut', 'fault')) return null
-  return { value: Number(`${number.value}.${part.text}`), next, fraction: false }
+  return { value: Number(`${number.value}.${part.text}`), next }
 }
 
 const isPart = ({ text }: Token, { cm }: { cm: boolean }): boolean => TAPE_PARTS.test(text) || (cm && TENTH.test(text))

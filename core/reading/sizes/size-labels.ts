@@ -6,7 +6,7 @@ import { slice, type TextRead } from '../text/text.ts'
 import type { Token } from '../text/tokens.ts'
 import type { SizeHead } from './size-heads.ts'
 import { type Around, isOtherThanLabel, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
-import { agesFrom, isLetterSize, isMark, isShort40, LETTERS, legAfter, letterSize, pairedWith, suitSize } from './size-words.ts'
+import { agesFrom, isLetterSize, isMark, isShort40, LETTERS, legAfter, letterSize, pairedWith, suitSize, timesLarge } from './size-words.ts'
 
 export interface SizeLabels {
   labels: string[]
@@ -58,7 +58,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
       if (years && years.unit === null) add({ label: `age ${agesFrom(around, years)}`, taken: [years] }, at)
       continue
     }
-    const letter = isLetterSize(token.text) ? (LETTERS[token.text] ?? token.text.toUpperCase()) : null
+    const letter = isLetterSize(token.text) ? `${timesLarge(around, at)}${LETTERS[token.text] ?? token.text.toUpperCase()}` : null
     if (letter !== null && headsLine(around, at)) found.heads.push({ from: at, label: letter })
     if (letter !== null && isTitleSize(around, byFrom, at)) add({ label: letter, taken: [] }, at)
     if (term?.from === at && means(term, 'size') && !(means(term, 'point') && isListed(around, byFrom, term))) {
@@ -209,7 +209,10 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
       // a language's own: P, G, GG
       return means(term, 'letterSize') && term?.from === at ? { label: slice(around, at, term.to).toUpperCase(), taken: [] } : null
     }
-    if (token.kind === 'digits') return null
+    if (token.kind === 'digits') {
+      const letters = timesLarge(around, at + 1) === '' ? null : letterSize(around, at + 1)
+      return letters === null ? null : { label: token.text + letters, taken: [] }
+    }
     if (!/^[:\-"'=(.]$/.test(token.text)) return null
   }
   return null
@@ -239,6 +242,10 @@ function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): (S
     const quantity = byFrom.get(next)
     if (quantity && quantity.unit === null && quantity.value <= 64)
       return { label: `${region} ${written(quantity)}`, taken: [quantity], to: quantity.to }
+    // EU38: glued to its country it is no figure
+    const glued = next === at + 1 ? tokens[next] : undefined
+    if (glued?.kind === 'digits' && !glued.spaced && !quantity && Number(glued.text) <= 64)
+      return { label: `${region} ${Number(glued.text)}`, taken: [], to: next + 1 }
     const letters = tokens[next]?.kind === 'word' ? letterSize(around, next) : null
     if (letters && capital(around, tokens[next] as Token)) return { label: `${region} ${letters}`, taken: [], to: next + 1 }
     return null

@@ -61,7 +61,9 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
   const second = byFrom.get(first.to + 1)
   if (!times || !second || second.range || !within(second.value, LEG)) return null
   const third = tokens[second.to]
-  if (third && third.text === sign?.text && byFrom.has(second.to + 1)) return null // 30 x 20 x 10: a parcel
+  // 30 x 20 x 10: a parcel
+  if (third && third.text === sign?.text && byFrom.has(second.to + 1)) return null
+  if (tokens[at - 1]?.text === sign?.text && (tokens[at - 2]?.kind === 'digits' || tokens[at - 2]?.text === '"')) return null
   const prefix = saidBefore(around, at)
   if (labelled(around, at, second.to)) return null
   if (prefix === 'measures') return { waist: first, leg: second, measured: true }

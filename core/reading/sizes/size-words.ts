@@ -51,6 +51,12 @@ export function letterSize({ tokens }: Around, at: number): string | null {
   return first
 }
 
+/** 3XL: the figure that is glued before its letters, else ''. */
+export function timesLarge({ tokens }: TextRead, letters: number): string {
+  const times = tokens[letters - 1]?.text ?? ''
+  return tokens[letters]?.text === 'xl' && !tokens[letters]?.spaced && /^[2-6]$/.test(times) ? times : ''
+}
+
 /** “…, leg 34” after a waist size. */
 export function legAfter({ tokens, terms }: Around, byFrom: Map<number, Quantity>, from: number): Quantity | null {
   let at = from

@@ -56,6 +56,8 @@ const SAME = table<string>({
   đ: 'd',
   ß: 's',
   ı: 'i',
+  // no letter of its sign is a word
+  '№': '№',
   º: '°',
   '˚': '°',
   '〜': '~',

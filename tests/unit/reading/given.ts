@@ -3,8 +3,9 @@ import type { LengthUnit } from '../../../core/length.ts'
 import type { PointName } from '../../../core/reading/languages/lexicon.ts'
 import type { Link } from '../../../core/reading/links/assign.ts'
 import type { Label } from '../../../core/reading/names/label.ts'
-import type { Quantity } from '../../../core/reading/quantities/quantities.ts'
-import { readText, type TextRead } from '../../../core/reading/text/text.ts'
+import { labelsOf } from '../../../core/reading/names/labels.ts'
+import { type Quantity, quantitiesOf } from '../../../core/reading/quantities/quantities.ts'
+import { readText, slice, type TextRead } from '../../../core/reading/text/text.ts'
 
 export const textOf = (words: string, language = 'en'): TextRead => readText(words, language)
 
@@ -60,3 +61,12 @@ export const linkOf = (label: Label, quantity: Quantity, more: Partial<Link> = {
   cost: 0,
   ...more
 })
+
+/** The names of a text as they are read, each with its words: "length 28 in" → ["length: length"]. */
+export function namesIn(words: string, language = 'en'): string[] {
+  const text = textOf(words, language)
+  return labelsOf(text, quantitiesOf(text)).map(({ role, points, letter, basis, from, to }) => {
+    const name = role === 'point' ? points.join('+') || letter : role
+    return `${name}${basis ? ` ${basis}` : ''}: ${slice(text, from, to)}`
+  })
+}

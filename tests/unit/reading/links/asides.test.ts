@@ -2,6 +2,8 @@
 import { describe, expect, test } from 'vitest'
 import type { PointName } from '../../../../core/reading/languages/lexicon.ts'
 import { asidesOf } from '../../../../core/reading/links/asides.ts'
+import { labelsOf } from '../../../../core/reading/names/labels.ts'
+import { quantitiesOf } from '../../../../core/reading/quantities/quantities.ts'
 import { figureAt, nameAt, textOf } from '../given.ts'
 
 const aside = (words: string, figure: string, names: [string, PointName][] = [], language = 'en') => {
@@ -75,4 +77,129 @@ describe('what a seller measured', () => {
   })
   test('a list of a body is', () => expect(aside('My measurements: bust 34", waist 26"', '34"')).toBe('model'))
   test('a word of advice behind its figure leads on to no other', () => expect(aside('bust 40" max, waist 32"', '32"')).toBeNull())
+})
+
+/** Each figure of a text, with why it stands aside. */
+const asidesIn = (words: string, language: string) => {
+  const text = textOf(words, language)
+  const quantities = quantitiesOf(text)
+  const asides = asidesOf(text, labelsOf(text, quantities), quantities)
+  return quantities.map((one) => `${one.value} ${asides.get(one) ?? '-'}`).join(', ')
+}
+
+describe('the model’s, until the garment is measured again', () => {
+  test.each([
+    ['en', 'Model is 34" bust. Waist 26"', '34 model, 26 model'],
+    ['en', 'Model is 34" bust. Length 28"', '34 model, 28 -'],
+    ['en', 'Model is 34" bust. Pit to pit 20"', '34 model, 20 -'],
+    ['en', 'Model is 34" bust. Measures 28"', '34 model, 28 -'],
+    ['en', 'Model is 34" bust. The dress is 28"', '34 model, 28 -'],
+    ['en', 'Model is 34" bust. Waist laid flat 13"', '34 model, 13 -'],
+    ['en', 'Model is 34" bust\nLength 28"', '34 model, 28 -'],
+    ['en', 'Model:\nbust 34"\nlength 28"', '34 model, 28 model'],
+    ['en', 'Model:\nbust 34"\n\nbust 36"', '34 model, 36 -'],
+    ['en', 'Model:\nbust 34"\nMeasurements:\nbust 36"', '34 model, 36 -'],
+    ['en', 'Model 34":\nbust 36"', '34 model, 36 -'],
+    ['en', '[Model]\nbust 34"', '34 model'],
+    ['en', 'Model\nbust 34"', '34 model']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('of whoever sells it, or what they did', () => {
+  test.each([
+    ['en', 'My measurements: bust 34", waist 26"', '34 model, 26 model'],
+    ['en', 'My measurements: height 170 cm, pit to pit 20"', '170 model, 20 model'],
+    ['en', 'I measure 34" bust', '34 model'],
+    ['en', 'I measure 20"', '20 model'],
+    ['en', 'I measure 19"', '19 -'],
+    ['en', 'but I measure 4.75"', '4.75 -'],
+    ['en', 'I measure with it zipped, 34"', '34 -'],
+    ['en', 'I\'m giving you 20"', '20 -'],
+    ['en', 'I\'m wearing 20"', '20 model'],
+    ['en', "I'm 170 cm", '170 model'],
+    ['en', 'It is oversized on me, 34". Length 28"', '34 model, 28 -'],
+    ['en', 'long on me at 61 cm', '61 -'],
+    ['en', 'long on me, 61 cm', '61 model']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('somebody’s height', () => {
+  test.each([
+    ['en', '131 cm tall', '131 model'],
+    ['en', '130 cm tall', '130 -'],
+    ['en', '170 cm long', '170 -'],
+    ['en', '170 tall', '170 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('whom it would fit', () => {
+  test.each([
+    ['en', 'fits 28-29" waist', '28.5 fits-advice'],
+    ['en', 'fits up to 28" waist', '28 fits-advice'],
+    ['en', 'Would fit a 34" bust, waist 28"', '34 fits-advice, 28 fits-advice'],
+    ['en', 'Would fit a 34" bust, length 28"', '34 fits-advice, 28 -'],
+    ['en', 'Would fit a 34" bust, measures 28"', '34 fits-advice, 28 -'],
+    ['en', 'Would fit a 34" bust, pit to pit 18"', '34 fits-advice, 18 -'],
+    ['en', 'Would fit a 34" bust, waist flat 18"', '34 fits-advice, 18 -'],
+    ['en', 'Would fit: bust 34", length 28"', '34 fits-advice, 28 fits-advice'],
+    ['en', 'Would fit:\nbust 34"\nwaist 28"\n\nlength 28"', '34 fits-advice, 28 fits-advice, 28 -'],
+    ['en', 'Would fit a small: bust 34"', '34 -'],
+    ['en', 'I would say a 10-12: bust 34"', '11 fits-advice, 34 -'],
+    ['en', 'Would fit a bust: 34"', '34 fits-advice'],
+    ['en', 'Would fit a small. Bust 34"', '34 -'],
+    ['en', '(would fit 34" bust) chest 36"', '34 fits-advice, 36 -'],
+    ['en', 'bust 40 max, waist 32"', '40 -, 32 -'],
+    ['en', 'bust 40 cm max, waist 32"', '40 -, 32 -'],
+    ['en', 'bust max 40", waist 32"', '40 fits-advice, 32 fits-advice']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('a place on the garment', () => {
+  test.each([
+    ['en', 'taken 13" from the crotch', '13 detail'],
+    ['en', 'taken 13 from the crotch', '13 -'],
+    ['en', 'inseam 13" from the crotch', '13 -'],
+    ['en', 'taken 13" from the table', '13 -'],
+    ['en', 'taken 13" from the crotch to hem', '13 -'],
+    ['en', 'thigh (1" below crotch): 12"', '1 detail, 12 -'],
+    ['es', 'a 20 cm de la axila', '20 detail'],
+    ['es', '44 cm de cintura', '44 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('a fault, where it is small', () => {
+  test.each([
+    ['en', 'A stain of 4" on the front', '4 -'],
+    ['en', 'A stain of 3.9" on the front', '3.9 detail'],
+    ['en', 'A stain of 1 on the front', '1 -'],
+    ['en', 'A stain. The cuff is 1" wide', '1 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('another listing: its sentence, in brackets its line', () => {
+  test.each([
+    ['en', 'See my other listings for a 40" coat. Chest 38"', '40 detail, 38 -'],
+    ['en', 'chest 38" (see my other listings) length 28"\nwaist 30"', '38 detail, 28 detail, 30 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('what a size stands for, where it is measured too', () => {
+  test.each([
+    ['en', 'size 16 pattern (bust 34"), bust 36"', '16 -, 34 fits-advice, 36 -'],
+    ['en', 'size 16 pattern (bust 34"), waist 36"', '16 -, 34 -, 36 -'],
+    ['en', 'size 16 pattern (bust 34")', '16 -, 34 -'],
+    ['en', 'pattern (bust 34"), bust 36"', '34 -, 36 -'],
+    ['en', 'size 16 pattern bust 34", bust 36"', '16 -, 34 -, 36 -'],
+    ['en', 'size 16, bust 34", bust 36"', '16 -, 34 -, 36 -'],
+    ['en', 'size 16 pattern (length 34"), length 36"', '16 -, 34 -, 36 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('where verbs stand last', () => {
+  test.each([
+    ['ja', '首回り39 裄丈82の表記です', '39 fits-advice, 82 fits-advice'],
+    ['ja', '首回り39、裄丈82', '39 -, 82 -'],
+    ['ja', '楽ちん 160cmの私でくるぶしが見えます', '160 -'],
+    ['ja', '着丈160cm、私でくるぶしが見えます', '160 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
 })

@@ -107,3 +107,146 @@ test('a count before a hyphen is no length', () => expect(quantitiesOf(readText(
 test('three figures parted by other dashes are a row, no range', () => {
   expect(quantitiesOf(readText('14.5 - 20 ~ 12.5', 'en')).map(({ value }) => value)).toEqual([14.5, 20, 12.5])
 })
+
+/** Each figure: its ends, its unit, what is the matter with it. */
+const told = (words: string) =>
+  quantitiesOf(readText(words, 'en'))
+    .map(({ low, high, unit, problem, height }) => {
+      const ends = low === high ? low : `${low}-${high}`
+      return `${ends}${unit ?? ''}${problem ? ` ${problem}` : ''}${height ? ' tall' : ''}`
+    })
+    .join(', ')
+
+describe('a range', () => {
+  test.each([
+    ['28-30"', '28-30in'],
+    ['28" - 30"', '28-30in'],
+    ['28~30"', '28-30in'],
+    ['28 to 30 in', '28-30in'],
+    ['28--30"', '28-30in'],
+    ['between 28 and 30', '28-30'],
+    ['28 and 30', '28, 30'],
+    ['28 cm - 30', '28-30cm'],
+    // the low end first, and no wider than three quarters more
+    ['30-28"', '30, 28in'],
+    ['30-30"', '30, 30in'],
+    ['20-35"', '20-35in'],
+    ['20-35.5"', '20, 35.5in'],
+    ['28" - 30 cm', '28in, 30cm'],
+    ['28 - £30', '28'],
+    ['28 - 30%', '28'],
+    ['28 - ½', '28.5'],
+    ['28 - 1/0', '0 divided-by-zero'],
+    ['28 - waist', '28'],
+    // a stroke: bare only of two that are neighbours, with a unit no more than four apart
+    ['33/34', '33-34'],
+    ['32/34', '32, 34'],
+    ['28/30"', '28-30in'],
+    ['28/32"', '28-32in'],
+    ['28/33"', '28, 33in'],
+    ['28"/30"', '28in, 30in'],
+    // three in a row are none
+    ['36-38-40', '36, 38, 40'],
+    ['33/34/35', '33, 34, 35'],
+    ['36-38 40', '36-38, 40'],
+    ['36-38-waist', '36-38'],
+    ['28 to 30 to 32', '28-30, 32']
+  ])('%s: %s', (words, expected) => expect(told(words)).toBe(expected))
+})
+
+describe('a sign before it', () => {
+  test.each([
+    ['Waist: -4', '-4 negative'],
+    ['Waist = -4', '-4 negative'],
+    ['waist -30"', '30in'],
+    ['waist: - 30"', '30in'],
+    ['waist - -30"', '30in']
+  ])('%s: %s', (words, expected) => expect(told(words)).toBe(expected))
+})
+
+describe('somebody’s height', () => {
+  test.each([
+    [`5'8"`, '68in tall'],
+    [`5'8`, '68in tall'],
+    ["5'8''", '68in tall'],
+    ["5'", '60in tall'],
+    [`5' 8 1/2"`, '68.5in tall'],
+    ['5 ft 8', '68in tall'],
+    ['5 foot 7 inches', '67in tall'],
+    ['5 ft', '60in tall'],
+    // eleven inches at most are of the foot
+    ["5'12", '60in tall, 12'],
+    ['3 ft', '36in tall'],
+    ['7 ft', '84in tall'],
+    ['2 ft', '2'],
+    ['8 ft', '8'],
+    ['12 ft', '12'],
+    ["5''", '5in'],
+    ["5' 8''", '68in tall'],
+    ["5'8 cm", '68in tall'],
+    ["5'\n8", '60in tall, 8'],
+    ['1m75', '175cm tall'],
+    ['2m05', '205cm tall'],
+    ['3m05', '300cm'],
+    ['1m7', '100cm'],
+    ['1 m75', '100cm'],
+    ['1m 75', '100cm, 75']
+  ])('%s: %s', (words, expected) => expect(told(words)).toBe(expected))
+})
+
+describe('a unit', () => {
+  test.each([
+    ['30""', '30in'],
+    ['30"" 28"', '30in, 28in'],
+    ["30'", '30in'],
+    ["8'", '8in'],
+    ["30 '", '30'],
+    ['30 "vintage"', '30'],
+    ['30 "waist', '30in'],
+    ['"30"', '30'],
+    ['"size 12" chest 40', '12, 40'],
+    ['"size 12\n12"', '12, 12in'],
+    ['30-inch', '30in'],
+    ['30 -inch', '30'],
+    ['30- inch', '30'],
+    // metres
+    ['1.2 m', '120cm'],
+    ['1m', '100cm'],
+    ['2 m', '200cm'],
+    ['2 m waist', '200cm'],
+    ['2 m lovely', '2'],
+    ['2.5 m lovely', '250cm'],
+    ['2 metres lovely', '200cm'],
+    ['30 metres', '3000cm'],
+    ['31 metres', '31'],
+    ['30\ncm', '30']
+  ])('%j: %s', (words, expected) => expect(told(words)).toBe(expected))
+})
+
+describe('in words', () => {
+  test.each([
+    ['two inches', '2in'],
+    ['twenty-two inches', '22in'],
+    ['twenty two inches', '22in'],
+    ['twenty - two inches', '2in'],
+    ['twelve two inches', '2in'],
+    ['twenty twelve inches', '12in'],
+    ['twenty-two and a half inches', '22.5in'],
+    ['twenty and a half inches', '20.5in'],
+    ['two cm', '2cm'],
+    ['two', ''],
+    ['two in the back', ''],
+    ['two metres', ''],
+    ['two feet', ''],
+    ['two lovely inches', '']
+  ])('%s: %j', (words, expected) => expect(told(words)).toBe(expected))
+})
+
+test('of a number that is no length nothing is left behind', () => {
+  expect(told('4.9 stars, waist 30')).toBe('30')
+  expect(told('£4.99 waist 30')).toBe('30')
+  expect(told('£4. 99 waist')).toBe('99')
+  expect(told('£4,99 waist')).toBe('')
+  expect(told('£4-99 waist')).toBe('99')
+  expect(told('1234567.5 waist')).toBe('')
+})

@@ -1,0 +1,35 @@
+/** Words written as one. */
+import { expect, test } from 'vitest'
+import { textOf } from '../given.ts'
+
+/** What a word means, by role. */
+const senses = (word: string, language: string) =>
+  (textOf(word, language).terms.list[0]?.meaning.senses ?? []).map((sense) => {
+    if (sense.role === 'kind') return sense.kind
+    if (sense.role === 'fibre') return sense.fibre
+    return sense.role === 'colour' ? sense.colour : sense.role
+  })
+
+test.each([
+  ['de', 'Sommerkleid', ['dress']],
+  ['de', 'Xqkleid', []],
+  ['de', 'Xqukleid', ['dress']],
+  // of what cloth its first part tells, with and without what joins them
+  ['de', 'Baumwollkleid', ['dress', 'cotton']],
+  ['de', 'Seidenkleid', ['dress', 'silk']],
+  ['de', 'Leinenskleid', ['dress', 'linen']],
+  ['de', 'Schwarzkleid', ['dress', 'black']],
+  ['de', 'Wollkleid', ['dress', 'wool']],
+  // the head of a compound stands last
+  ['de', 'Kleidxqu', []],
+  // in no language that writes them apart
+  ['en', 'summerdress', []]
+])('%s: %s', (language, word, expected) => {
+  const found = senses(word, language)
+  if (expected.length === 0) expect(found).toEqual([])
+  else expect(found).toEqual(expect.arrayContaining(expected))
+})
+test('a longer word is none', () => {
+  expect(senses(`${'x'.repeat(35)}kleid`, 'de')).toEqual(['dress'])
+  expect(senses(`${'x'.repeat(36)}kleid`, 'de')).toEqual([])
+})

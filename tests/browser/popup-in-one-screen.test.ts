@@ -89,7 +89,7 @@ afterAll(async () => {
 })
 
 const TALLEST = 600
-const BUSY = /working it out|Reading the page|wird gelesen|wird gerechnet|rechnet/i
+const BUSY = /working it out|Reading the page|wird berechnet|wird gelesen/i
 /** The answer has settled: nothing is still being worked out, and nothing has moved for a moment. */
 async function settled(popup: Page): Promise<void> {
   let last = ''

@@ -21,6 +21,8 @@ export const work: Record<string, string> = {
   'arrival.less': '{mm|length} weniger',
   'arrival.not-stated': 'nicht angegeben',
   'arrival.forget': 'Dein Maß wegnehmen: {point|point}',
+  'arrival.before': 'Mit den Maßen des Verkäufers: {verdict|verdict}.',
+  'arrival.before-chance': 'Mit den Maßen des Verkäufers: {verdict|verdict}. Chance, dass es passt: {chance|tens}.',
   'arrival.now': 'Mit deinen Maßen: {verdict|verdict}.',
   'arrival.now-chance': 'Mit deinen Maßen: {verdict|verdict}. Chance, dass es passt: {chance|tens}.',
   'arrival.look': 'Bevor du etwas auftrennst, sieh dir an',

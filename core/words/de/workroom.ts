@@ -248,7 +248,7 @@ export const workroom: Record<string, string> = {
   'wishlist.compare.most': 'Höchstens drei stehen nebeneinander. Nimm eines heraus, um ein anderes zu wählen.',
   'wishlist.any': 'alle',
   'wishlist.found': '{count} {count|one:Angebot|other:Angebote} gezeigt.',
-  'wishlist.none-found': 'Kein gemerktes Angebot hat das alles. Tipp weniger Wörter ein oder zeig alle wieder.',
+  'wishlist.none-found': 'Kein gemerktes Angebot hat das alles. Nimm einen Filter oder ein Wort weg oder zeig alle wieder.',
   'wishlist.many':
     'Gezeichnet sind nur die Zeilen in der Nähe des Bildschirms, andere sieht die Suche des Browsers nicht: Such Wörter mit „Suchen“.',
   'wishlist.printed':
@@ -272,7 +272,7 @@ export const workroom: Record<string, string> = {
   'wishlist.pasted': 'eingefügter Text',
   'wishlist.verdict': '{verdict|verdict}',
   'wishlist.if': 'Vorausgesetzt: {condition}.',
-  'wishlist.if-more': 'Vorausgesetzt: {condition} und {n} Weiteres.',
+  'wishlist.if-more': 'Vorausgesetzt: {condition}, und {n} {n|one:weiteres Maß passt|other:weitere Maße passen}.',
   'wishlist.changed': 'Beim Merken: {verdict|verdict}.',
   'wishlist.not-reckoned': 'Nicht berechnet. Öffne es, um zu sehen, was fehlt.',
   'wishlist.level': 'Stufe {level}',
@@ -356,6 +356,7 @@ export const workroom: Record<string, string> = {
   'card.pays.unmeasured': 'Bis {price|money}, solange nicht gemessen ist.',
   'card.pays.none': 'Solange nicht gemessen ist, lohnt sich kein Preis.',
   'card.pays.now': 'Im Schnitt bis {price|money}.',
+  'card.pays.worth-missing': 'Er steht hier, sobald in der ganzen Antwort beim Preis eingetragen ist, was es dir wert ist.',
   'card.pays.unknown': 'Er steht hier, sobald Preis, Wert für dich und deine Arbeitsstunde eingetragen sind.',
   'card.print': 'Karte drucken',
   'card.print.how': 'Sie füllt eine Seite A6, ein Viertel von A4.',

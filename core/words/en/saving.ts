@@ -83,7 +83,7 @@ export const saving = {
   'snapshots.title': 'Earlier states',
   'snapshots.what':
     'Seam Reckoner keeps by itself how everything was: once a day when something has changed, before a file is brought in, before you go back, and ' +
-    'before the sample is removed. A few stay, some for weeks. They are in this browser alone, in no backup file, and go when its data go.',
+    'before the sample is removed. A few stay, some for weeks. They are kept in this browser alone, not in backup files, and are lost when its data is cleared.',
   'snapshots.none': 'There is none yet. The first is kept when a page of Seam Reckoner is opened and something is saved here.',
   'snapshots.let-go':
     'The browser had no room left, so the earlier states were given up and what you typed was saved. A new one is kept once there is room.',
@@ -93,7 +93,7 @@ export const saving = {
   'snapshots.because.restoring': 'before going back',
   'snapshots.because.removing': 'before the sample was removed',
   'snapshots.counts':
-    '{listingsKept} {listingsKept|one:find|other:finds}, {garmentsOwned} {garmentsOwned|one:garment|other:garments}, ' +
+    '{listingsKept} {listingsKept|one:kept listing|other:kept listings}, {garmentsOwned} {garmentsOwned|one:garment|other:garments}, ' +
     '{people} {people|one:person|other:people}',
   'snapshots.look': 'What would change?',
   'snapshots.look.at': 'What would going back to {day|date}, {time} change?',
@@ -108,7 +108,7 @@ export const saving = {
   'snapshots.went': 'Everything is as it was on {day|date}, {time}.',
   'snapshots.gone': 'This earlier state is not there any more.',
   'snapshots.elsewhere': 'On another page, everything was taken back to an earlier state.',
-  'keeping.title': 'What keeps this',
+  'keeping.title': 'How safe it is here',
   'keeping.kept': 'The browser has promised to clear nothing of this unless you do.',
   'keeping.not-kept': 'When space gets short the browser may clear what is saved here. It can be asked not to.',
   'keeping.unknown': 'The browser does not say whether it may clear what is saved here.',

@@ -174,6 +174,7 @@ export const workroom: Record<string, string> = {
 
   'prices.title': 'Preise der Arbeiten: die der Schneiderei und was du dafür kaufst',
   'prices.what': 'Deine eigenen Zahlen; nachgeschlagen wird nichts. Eine Arbeit ohne Zahl bleibt ohne Preis, und die Antwort sagt das.',
+  'prices.save': 'Preise speichern',
   'prices.job': '{alteration|alteration}',
   'prices.tailorPrices': 'Schneiderei',
   'prices.notions': 'Material',

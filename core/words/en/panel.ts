@@ -153,8 +153,8 @@ export const panel = {
   'facts.chance-name': 'Chance it fits',
   'facts.level': 'Level {level}',
   'facts.minutes': '{minutes|time}',
-  'facts.in-all': '{spend|money} in all, with postage and work.',
-  'facts.in-all-no-post': '{spend|money} in all, with work; no postage is entered.',
+  'facts.in-all': '{spend|money} in all, with postage and any work.',
+  'facts.in-all-no-post': '{spend|money} in all, with any work; no postage is entered.',
   'facts.money-figure': '{spend|money}',
   'facts.worth': 'worth {against|money} to you',
   'facts.risk': 'At this chance, a price of up to {risk|money} pays on average.',
@@ -383,7 +383,7 @@ export const panel = {
   'nothing.empty':
     'This page gives no text to extensions. Copy the listing’s description and paste it here; the figures are picked out of it.',
   'nothing.other-origin-frame':
-    'The listing stands in a frame from another address, which can’t be read from here. Mark its text and choose “Read ' +
+    'The listing is in a frame from another address, which can’t be read from here. Mark its text and choose “Read ' +
     'these measurements” in the context menu, or copy it and paste it here.',
   'nothing.no-permission':
     'The page has changed since the button was clicked, and may not be read. Click the toolbar button again, or copy the description and paste it here.',

@@ -206,7 +206,7 @@ export const plan: Record<string, string> = {
   'limit.in-bones': 'The bones come out first: it is taken in like a boned bodice.',
 
   // what stays wrong, and why
-  'misfit.as-it-is': 'As it is, the {point|point} misses by {mm|length}.',
+  'misfit.as-it-is': 'As it is, the {point|point} is out by {mm|length}.',
   'misfit.limit': 'The {point|point} is {needs|length} too {way|way}; only {holds|length} {mend|mend}.',
   'misfit.passes': 'Your {body|body} won’t go through {now|length}; it needs about {bound|length}.',
   'misfit.mark': 'The {point|point} is off by less than {mark|length}, the least that can be marked.',
@@ -295,15 +295,14 @@ export const plan: Record<string, string> = {
   'change.fit': 'In another fit ({fit|fit}): {verdict|verdict}.',
 
   // changes of kind, offered apart
-  'convert.to-shorts': 'Cut down to shorts, the legs would no longer matter. That makes another garment of it and cannot be undone.',
+  'convert.to-shorts': 'Cut down to shorts, its legs no longer matter. It is then another garment, and there is no way back.',
   'convert.to-short-sleeves':
-    'With short sleeves, the sleeves would no longer matter. That makes another garment of it and cannot be undone.',
+    'Cut down to short sleeves, its sleeves no longer matter. It is then another garment, and there is no way back.',
   'convert.to-skirt':
     'Cut off at the waist it makes a skirt, and nothing above the waist matters. It is then another garment, and there is no way back.',
   'convert.to-top':
-    'Cut below the waist into a top, all below would no longer matter. That makes another garment of it and cannot be undone.',
-  'convert.to-cropped':
-    'Cut off above the hip, the bottom edge would no longer matter. That makes another garment of it and cannot be undone.',
+    'Cut off below the waist it makes a top, and nothing below matters. It is then another garment, and there is no way back.',
+  'convert.to-cropped': 'Cut off above the hip, its bottom edge no longer matters. It is then another garment, and there is no way back.',
 
   // other ways, and why not
   'not-taken.level': 'It is level {level} work, and you sew up to level {own}.',
@@ -321,7 +320,7 @@ export const plan: Record<string, string> = {
   'target.body': 'From your {body|body} of {mm|length} with {ease|length} of ease, {fit|fit}.',
   'target.favourite': 'From the garment you like, which measures {mm|length}.',
   'target.must-pass': 'Your {body|body} must go through: at least {mm|length}.',
-  'target.contradiction': 'What you like is smaller than the body can pass, so at least {mm|length} is taken.',
+  'target.contradiction': 'What you like is too small for the body to go through, so at least {mm|length} is used.',
   'target.elastic':
     'Elastic holds it up: it may be smaller than your {body|body} of {mm|length} as long as it pulls out to that. It pulls out to {stretched|length}.',
   'target.gives': 'The cloth stretches: up to {mm|length} of that may be used in wear.',
@@ -374,7 +373,7 @@ export const plan: Record<string, string> = {
   'ask.about.fibre': 'What is it made of? The label inside should say.',
   'ask.body': 'Measure your own {body|body}: so far it is guessed from your other measures.',
   'ask.why-not-wrong': 'The {wrong|point} is known to be too {way|way}; of what the listing leaves out, the {point|point} matters most.',
-  'ask.again': '{question} You gave it already; could you check it once more? It decides for me.',
+  'ask.again': '{question} You have given it already; could you check it once more? It would settle it for me.',
   'message.hello': 'Hello, I am interested in “{title}”.',
   'message.hello-nameless': 'Hello, I am interested in what you are selling.',
   'message.thanks': 'Thank you.',
@@ -387,8 +386,8 @@ export const plan: Record<string, string> = {
   'caution.second-hand-delicate':
     'Mind: clean it as its label says before it joins your other clothes; against moth, freeze it in a closed bag at −18 °C for three ' +
     'days. No hot wash and no hot tumbling.',
-  'caution.needles': 'Mind: pins and needles never in the mouth; switch the machine off before changing a needle.',
-  'caution.iron': 'Mind: test the iron on a hidden place, keep face and hands off the steam, and stand it on its heel.',
+  'caution.needles': 'Mind: never hold pins or needles in your mouth; switch the machine off before changing a needle.',
+  'caution.iron': 'Mind: test the iron where it does not show, keep face and hands off the steam, and stand it on its heel.',
   'caution.solvents': 'Mind: follow the maker’s care label; never use petrol, and keep solvents from flames and closed rooms.',
   'caution.pests':
     'Mind: keep it in a closed bag until it has been treated against moth or bed bugs; keep mothball smell away from infants.',
@@ -426,7 +425,7 @@ export const plan: Record<string, string> = {
   'assumed.tailored.yes': 'Assumed: it is tailored, with a built-up shoulder and front.',
   'assumed.tailored.no': 'Assumed: it is not tailored.',
   'assumed.workingCuffButtons.yes': 'Assumed: the cuff buttons work.',
-  'assumed.workingCuffButtons.no': 'Assumed: the cuff buttons are sham. Try to undo one.',
+  'assumed.workingCuffButtons.no': 'Assumed: the cuff buttons are only for show. Try to undo one.',
   'assumed.structure': 'Assumed: the cloth is {structure|structure}.',
   'assumed.stretch': 'Assumed: the cloth stretches {percent|percent}. Fold it across and pull a hand’s breadth of it along a ruler.',
   'assumed.washed': 'Assumed: it has been washed before.',
@@ -442,9 +441,9 @@ export const plan: Record<string, string> = {
     'The {point|point} is given as {first|length} and the {other|point} as {second|length}: one may be measured flat, the other all around. ' +
     'Say which is which.',
   'garment.elsewhere.larger':
-    'The {point|point}, {first|length}, would be {sizes} {sizes|one:size|other:sizes} larger than the {other|point}, {second|length}, makes likely: ' +
-    'about {likely|length}. Was it measured elsewhere?',
+    'The {point|point}, {first|length}, is {sizes} {sizes|one:size|other:sizes} larger than usual beside the {other|point}, {second|length}: ' +
+    'about {likely|length} would be likely. Was it measured elsewhere?',
   'garment.elsewhere.smaller':
-    'The {point|point}, {first|length}, would be {sizes} {sizes|one:size|other:sizes} smaller than the {other|point}, {second|length}, makes likely: ' +
-    'about {likely|length}. Was it measured elsewhere?'
+    'The {point|point}, {first|length}, is {sizes} {sizes|one:size|other:sizes} smaller than usual beside the {other|point}, {second|length}: ' +
+    'about {likely|length} would be likely. Was it measured elsewhere?'
 }

@@ -66,17 +66,17 @@ export const worksheetSteps: Record<string, string> = {
   'step.baste-outside': 'Baste along the new line, between the old stitching and the raw edge, while the old seam is still closed.',
   'step.old-line-out': 'Take the old stitching out: cut every third stitch and draw the thread.',
   'step.mark-line-in':
-    'From inside, chalk the new line at the {seam|seam}. The figures below say how far down from {from|from} each mark is, and how far from the old ' +
+    'From inside, chalk the new line at the {seam|seam}. Place each mark by the figures below: down from {from|from}, then across from the old ' +
     'stitching, away from the raw edge. Mark both layers, the same at each such seam, and join the marks smoothly.',
   'step.mark-line-in-both':
-    'From inside, chalk the new line at the {seam|seam}, and the same at the {other|seam}. The figures below say how far down from {from|from} each mark is, ' +
-    'and how far from the old stitching, away from the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
+    'From inside, chalk the new line at the {seam|seam}, and the same at the {other|seam}. Place each mark by the figures below: down from ' +
+    '{from|from}, then across from the old stitching, away from the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
   'step.mark-line-out':
-    'From inside, chalk the new line at the {seam|seam}. The figures below say how far down from {from|from} each mark is, and how far from the old ' +
+    'From inside, chalk the new line at the {seam|seam}. Place each mark by the figures below: down from {from|from}, then across from the old ' +
     'stitching, towards the raw edge. Mark both layers, the same at each such seam, and join the marks smoothly.',
   'step.mark-line-out-both':
-    'From inside, chalk the new line at the {seam|seam}, and the same at the {other|seam}. The figures below say how far down from {from|from} each mark is, ' +
-    'and how far from the old stitching, towards the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
+    'From inside, chalk the new line at the {seam|seam}, and the same at the {other|seam}. Place each mark by the figures below: down from ' +
+    '{from|from}, then across from the old stitching, towards the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
   'step.sew-line':
     'Sew along the new line: {stitch|stitch}, {stitchMm} mm; {ends|ends}. Where it meets the old seam, run along that for {run|length}.',
   'step.sew-line-through': 'Sew along the new line from edge to edge: {stitch|stitch}, {stitchMm} mm; {ends|ends}.',
@@ -205,7 +205,8 @@ export const worksheetSteps: Record<string, string> = {
   // seat and legs
   'step.pin-seat': 'Put it on inside out and pinch the seat seam where it is fullest, no more than lets you sit.',
   'step.mark-seat-in':
-    'Chalk the new seat line from the figures below, from the band down, keep the curve of the crotch, and move the back of the inside legs by the same amount.',
+    'Chalk the new seat line by the figures below, from the band down. Keep the curve of the crotch, and move the back of the inside legs by the ' +
+    'same amount.',
   'step.check-seat': 'Sit and bend in it. A pull from the crotch outwards is too tight; a fold under the seat is too long.',
   'step.look-inside-seat': 'Look inside the seat seam and the top of the inside legs for spare cloth: the figure below is needed.',
   'step.seat-off': 'Open the seat seam from the band to the crotch.',

@@ -41,7 +41,7 @@ describe('the card', () => {
   })
   test('says so where nothing is left to measure, or to do', () => {
     card(kept(wearsAsIs))
-    expect(part('Measure there')).toContain('Everything that decides is known.')
+    expect(part('Measure there')).toContain('Everything that matters is known.')
     expect(part('Then do this')).toBe('')
   })
   test('of what is to be left has the reason, and no work and no price', () => {

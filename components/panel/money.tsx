@@ -42,7 +42,7 @@ export function Money({ judged, onMoney, onDraft }: { judged: Judged } & MoneyAc
         </div>
         <ul class="bullets note">
           {judged.price !== null && money.price === null && <li>{t('money.from-page')}</li>}
-          {worth !== null && <li>{t(money.postage === null ? 'facts.in-all-no-post' : 'facts.in-all', { spend: worth.spend })}</li>}
+          {worth !== null && <li>{t('facts.in-all', { spend: worth.spend })}</li>}
           {worth !== null && worth.risk !== null && (
             <li>{t(worth.riskOrAltered ? 'facts.risk-or-altered' : 'facts.risk', { risk: worth.risk })}</li>
           )}

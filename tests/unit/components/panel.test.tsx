@@ -133,7 +133,7 @@ describe('the answer', () => {
     expect(factOf('Work')).toBe('1 h 10Sewing level 3')
     expect(factOf('Cost')).toBe('£24.00 + 1 h 10£29.90 with your time counted; worth £55.00 to you')
     expect(factOf('Chance it fits')).toBe('6 in 10')
-    expect(textOf(partOf('Price and what it is worth to you'))).toContain('£29.90 in all, with any work; no postage is entered.')
+    expect(textOf(partOf('Price and what it is worth to you'))).toContain('£29.90 in all: price, work and any postage you enter.')
     await act(async () => button('Copy the message').click())
     expect(actions.onCopy).toHaveBeenCalledWith(expect.stringContaining('straight across the seat'))
     expect(textOf(answer)).toContain('Copied.')
@@ -185,7 +185,7 @@ describe('the answer', () => {
     expect(inPage().querySelector('table.plans')).toBeNull()
     expect(inPage().querySelector('.as-it-is')).toBeNull()
     expect(factOf('Work')).toBe('')
-    expect(shownText()).not.toMatch(/in all, with|pays on average|1 h\b/)
+    expect(shownText()).not.toMatch(/in all: price|pays on average|1 h\b/)
   })
   it('counts mending as work where there is nothing else to do: its cost is counted too', () => {
     show({ ...trousersJudged, reckoning: wearsAsIs })

@@ -73,7 +73,13 @@ function Work({ judged }: { judged: Judged }) {
   const plan = planOf(judged)
   if (plan === null || plan.alterations.length === 0) {
     const mending = mendingOf(judged)
-    if (mending !== null) return <dd>{t('facts.mending', { minutes: mending })}</dd>
+    if (mending !== null)
+      return (
+        <dd>
+          {t('facts.minutes', { minutes: mending })}
+          <small>{t('facts.mending')}</small>
+        </dd>
+      )
     return <dd>{t(judged.reckoning?.verdict === 'comes-close' ? 'facts.no-work-helps' : 'facts.no-work')}</dd>
   }
   const byTailor = plan.aim === 'tailor'

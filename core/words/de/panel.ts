@@ -135,7 +135,7 @@ export const panel: Record<string, string> = {
   'facts.work': 'Arbeit',
   'facts.no-work': 'keine',
   'facts.no-work-helps': 'keine, die hilft',
-  'facts.mending': '{minutes|time} Flickarbeit',
+  'facts.mending': 'Flicken und Pflege',
   'facts.by-tailor': 'Schneiderei',
   'facts.level-of': 'Stufe {level} von 5',
   'facts.level-tailor': 'Stufe {level} von 5, in der Schneiderei',

@@ -128,7 +128,7 @@ export const panel = {
   'facts.work': 'Work',
   'facts.no-work': 'None',
   'facts.no-work-helps': 'None you can do',
-  'facts.mending': '{minutes|time} of mending',
+  'facts.mending': 'mending and care',
   'facts.by-tailor': 'A tailor',
   'facts.level-of': 'Sewing level {level}',
   'facts.level-tailor': 'Level {level} of 5, by a tailor',

@@ -192,7 +192,7 @@ describe('the answer', () => {
     expect(factOf('Work')).toBe('None')
     const mended = { code: 'verdict.mending', values: { minutes: 40 }, text: 'Mending and care take another 40 min.' }
     show({ ...trousersJudged, reckoning: { ...wearsAsIs, because: [...wearsAsIs.because, mended] } })
-    expect(factOf('Work')).toBe('40 min of mending')
+    expect(factOf('Work')).toBe('40 minMending and care')
   })
   it('shows the ways to do it only where two differ', () => {
     show(trousersJudged)

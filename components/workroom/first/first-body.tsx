@@ -76,8 +76,8 @@ export function FirstBody(props: FirstVisitProps) {
               {t('first.body.none')}
             </p>
           )}
-          <Name {...props} />
           <Ways onBack={() => onDraft({ ...draft, step: 'sewing' })} onSkip={props.onSkip} />
+          <Name {...props} />
         </form>
       </section>
     </>

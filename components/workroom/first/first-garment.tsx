@@ -78,8 +78,8 @@ export function FirstGarment(props: FirstVisitProps) {
               {t('first.garment.none')}
             </p>
           )}
-          <Name {...props} />
           <Ways onBack={() => onDraft({ ...draft, step: 'sewing' })} onSkip={props.onSkip} />
+          <Name {...props} />
         </form>
       </section>
     </>

@@ -88,9 +88,9 @@ export const panel = {
     'Something went wrong here: {detail}. What you typed is kept. Close this and open it again; if it comes back, take out the figure you changed last.',
   'who.body-and-fit': 'Whose body and fit',
   'who.name-and-fit': 'For {name}, {fit|fit}',
-  'who.beside': 'Set beside',
-  'who.body-alone': 'The body alone',
-  'who.beside-garment': 'Beside {name}',
+  'who.beside': 'Compare with',
+  'who.body-alone': 'Your body only',
+  'who.beside-garment': '{name} and your body',
 
   'listing.nameless': 'A listing without a title',
   'listing.price': '{amount|money}',

@@ -68,6 +68,12 @@ export function Facts({ judged, short, onEnterPrice }: { judged: Judged; short: 
   )
 }
 
+/** Mending and care where there is nothing else to do, minutes: it is no alteration, but it is work, and its cost is counted. */
+function mendingOf({ reckoning }: Judged): number | null {
+  const minutes = reckoning?.because.find(({ code }) => code === 'verdict.mending')?.values.minutes
+  return typeof minutes === 'number' ? minutes : null
+}
+
 function Work({ judged }: { judged: Judged }) {
   const { t } = useWords()
   const plan = planOf(judged)
@@ -90,12 +96,6 @@ function Work({ judged }: { judged: Judged }) {
       <small>{t('facts.level-of', { level: plan.level })}</small>
     </dd>
   )
-}
-
-/** Mending and care where there is nothing else to do, minutes: it is no alteration, but it is work, and its cost is counted. */
-function mendingOf({ reckoning }: Judged): number | null {
-  const minutes = reckoning?.because.find(({ code }) => code === 'verdict.mending')?.values.minutes
-  return typeof minutes === 'number' ? minutes : null
 }
 
 /** More than these are not named again. */

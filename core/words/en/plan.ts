@@ -287,7 +287,7 @@ export const plan: Record<string, string> = {
   'way.narrow': 'narrow',
 
   // what would change the verdict
-  'change.level': 'If you could sew at level {level}: {verdict|verdict}.',
+  'change.level': 'With sewing level {level}: {verdict|verdict}.',
   'change.tailor': 'A tailor could make it fit.',
   'change.figure': 'If {condition}: {verdict|verdict}.',
   'change.cloth': 'If the seams have {mm|length} more spare cloth than usual: {verdict|verdict}. Ask the seller, or look inside.',

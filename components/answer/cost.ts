@@ -49,7 +49,7 @@ export function costOf(judged: Priced, words: Words): Cost {
   const note = (...more: string[]) => capped([...more, ...notes].filter(Boolean).join('; '))
   if (!isWork) return { figure, note: note() }
   if (plan.aim !== 'tailor')
-    return { figure: t('cost.with-work', { price: before, work: t('facts.minutes', { minutes: plan.minutes }) }), note: note() }
+    return { figure: t('cost.with-work', { price: before, work: unbroken(t('facts.minutes', { minutes: plan.minutes })) }), note: note() }
   if (plan.cost === null)
     return {
       figure: t('cost.with-work', { price: before, work: inner('cost.tailor') }),
@@ -60,6 +60,8 @@ export function costOf(judged: Priced, words: Words): Cost {
   if (worth === null) return { figure: t('cost.with-work', { price: before, work: more }), note: note(inner('cost.with-tailor')) }
   return { figure: words.money(worth.spend), note: note(inner('cost.sum-tailor', { price: before, more })) }
 }
+/** A time stays in one line. */
+const unbroken = (text: string): string => text.replaceAll(' ', '\u00a0')
 /** Less than this is no part of a sum. */
 const LEAST_SAID = 0.005
 

@@ -68,11 +68,26 @@ export function Facts({ judged, short, onEnterPrice }: { judged: Judged; short: 
   )
 }
 
+/** Mending and care where there is nothing else to do, minutes: it is no alteration, but it is work, and its cost is counted. */
+function mendingOf({ reckoning }: Judged): number | null {
+  const minutes = reckoning?.because.find(({ code }) => code === 'verdict.mending')?.values.minutes
+  return typeof minutes === 'number' ? minutes : null
+}
+
 function Work({ judged }: { judged: Judged }) {
   const { t } = useWords()
   const plan = planOf(judged)
-  if (plan === null || plan.alterations.length === 0)
+  if (plan === null || plan.alterations.length === 0) {
+    const mending = mendingOf(judged)
+    if (mending !== null)
+      return (
+        <dd>
+          {t('facts.minutes', { minutes: mending })}
+          <small>{t('facts.mending')}</small>
+        </dd>
+      )
     return <dd>{t(judged.reckoning?.verdict === 'comes-close' ? 'facts.no-work-helps' : 'facts.no-work')}</dd>
+  }
   const byTailor = plan.aim === 'tailor'
   return (
     <dd>

@@ -60,7 +60,7 @@ export function MeasuredPoints({ judged, onCorrections, onTry, onDraft }: Measur
       {misses.length > 0 && (
         <section class="part" aria-labelledby="points-head">
           <div class="parthead">
-            <h2 id="points-head">{t('points.misses')}</h2>
+            <h2 id="points-head">{t(misses.every(isOutside) ? 'points.misses' : 'points.misses-or-moved')}</h2>
             <span class="note">{t(`points.in.${words.units}`)}</span>
           </div>
           <details class="fold">
@@ -146,6 +146,8 @@ function standAt(point: PointId): void {
   if (folded) folded.open = true
   its?.focus()
 }
+/** Outside what is wanted: a point that the plan moves may lie inside. */
+const isOutside = ({ shown }: PointRow): boolean => shown.gapMm !== 0
 const isInside = ({ shown }: PointRow): boolean => shown.garmentMm !== null && shown.band !== null
 const draftedPoints = ({ drafts, kind }: Judged): PointId[] =>
   kind === null ? [] : POINTS_OF[kind].filter((point) => drafts[draftOf(point)] !== undefined)

@@ -32,6 +32,7 @@ const onceEach = <T>(make: (key: string) => T): ((key: string) => T) => {
   }
 }
 const listFormat = onceEach((language) => new Intl.ListFormat(language, { type: 'conjunction' }))
+const choiceFormat = onceEach((language) => new Intl.ListFormat(language, { type: 'disjunction' }))
 const pluralRules = onceEach((language) => new Intl.PluralRules(language))
 
 /** Is there a message with this code? (For tests and for tables that must be complete.) */
@@ -73,6 +74,10 @@ const uncapped = (text: string): string => (/^\p{Lu}-/u.test(text) ? text : text
 
 /** Words in a row: "a, b and c". */
 export const listed = (words: readonly string[], { language }: Wording): string => listFormat(spokenRow(language).locale).format(words)
+
+/** Words to choose from: "a, b or c". */
+export const listedAsChoice = (words: readonly string[], { language }: Wording): string =>
+  choiceFormat(spokenRow(language).locale).format(words)
 
 /** A saying with its sentence. */
 export const said = (saying: Saying, wording: Wording): Reason => ({ ...saying, text: say(saying, wording) })

@@ -53,7 +53,7 @@ const worker = async () => rig.context.serviceWorkers()[0] ?? (await rig.context
 test('text selected in a frame of another origin comes through the menu, under the title of its page', async () => {
   const page = await rig.tab(shop.item('text-in-a-frame'))
   const popup = await Popup.over(rig, page)
-  expect(await popup.says()).toContain('The listing stands in a frame from another address')
+  expect(await popup.says()).toContain('The listing is in a frame from another address')
   await page.bringToFront()
   // no menu opens without a screen; the press on the button has given what the choice in the menu would give
   await (await worker()).evaluate(async () => {

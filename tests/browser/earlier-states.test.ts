@@ -130,7 +130,7 @@ test('the sample is nothing to lose, and how it was is kept before it is removed
     await page.getByRole('button', { name: 'Remove the sample' }).waitFor({ state: 'detached' })
     await page.evaluate(() => location.assign('#backup'))
     await told(page, 'before the sample was removed')
-    await told(page, '3 finds, 2 garments, 1 person')
+    await told(page, '3 kept listings, 2 garments, 1 person')
   } finally {
     await opened.close()
     await end()

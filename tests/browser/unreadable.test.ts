@@ -22,7 +22,7 @@ const UNREADABLE: [name: string, address: () => string, sentence: string][] = [
   ['a page of the browser', () => 'chrome://version/', 'This is one of the browser’s own pages'],
   ['a PDF', () => `${shop.front}size-guide.pdf`, 'This page is a PDF'],
   ['an empty page', () => shop.item('empty-page'), 'This page gives no text'],
-  ['text in a frame of another origin', () => shop.item('text-in-a-frame'), 'The listing stands in a frame from another address']
+  ['text in a frame of another origin', () => shop.item('text-in-a-frame'), 'The listing is in a frame from another address']
 ]
 
 test.for(UNREADABLE)('%s has a sentence of its own', async ([, address, sentence]) => {

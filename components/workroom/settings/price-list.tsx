@@ -72,7 +72,7 @@ export function PriceList({ tailorPrices, notions, met, currency, onSave }: Pric
         <ul>{others.map(row)}</ul>
       </Fold>
       <button type="submit" class="btn main">
-        {t('workroom.save')}
+        {t('prices.save')}
       </button>
     </form>
   )

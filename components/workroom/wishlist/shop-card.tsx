@@ -155,6 +155,9 @@ function ToDo({ plan }: { plan: Plan | null }) {
   )
 }
 
+/** What it costs in all is known, and only what it is worth to the person is not. */
+const isOnlyWorthMissing = ({ now, money }: ListingShown): boolean => now !== null && now.worth !== null && money.worth === null
+
 /** Nobody sells for less. */
 const LEAST_PRICE = 0.5
 
@@ -164,7 +167,7 @@ function Pays({ listing }: { listing: ListingShown }) {
   return (
     <section>
       <h2>{t('card.pays')}</h2>
-      {now === null && ifSo === null && <p>{t('card.pays.unknown')}</p>}
+      {now === null && ifSo === null && <p>{t(isOnlyWorthMissing(listing) ? 'card.pays.worth-missing' : 'card.pays.unknown')}</p>}
       {ifSo !== null && <p>{t('card.pays.if-so', { price: ifSo })}</p>}
       {now !== null && (
         <p>{t(now < LEAST_PRICE ? 'card.pays.none' : ifSo === null ? 'card.pays.now' : 'card.pays.unmeasured', { price: now })}</p>

@@ -52,21 +52,21 @@ export function WishlistTools(props: WishlistToolsProps) {
       </button>
       <div id={id} class={filters ? 'wr-filters wr-shown' : 'wr-filters'}>
         <Filters {...props} />
-        {set > 0 && (
-          <button
-            type="button"
-            class="btn bare"
-            onClick={(event) => {
-              onSearch({ ...SEARCH_ALL, find: search.find, order: search.order, turned: search.turned })
-              // this button goes with the filters: on to the first of them
-              const its = event.currentTarget.closest('search')
-              its?.querySelector<HTMLElement>('select, input')?.focus()
-            }}
-          >
-            {t('wishlist.filter.clear')}
-          </button>
-        )}
       </div>
+      {set > 0 && (
+        <button
+          type="button"
+          class="btn bare"
+          onClick={(event) => {
+            onSearch({ ...SEARCH_ALL, find: search.find, order: search.order, turned: search.turned })
+            // this button goes with the filters: on to the first of them
+            const its = event.currentTarget.closest('search')
+            its?.querySelector<HTMLElement>('select, input')?.focus()
+          }}
+        >
+          {t('wishlist.filter.clear')}
+        </button>
+      )}
       <div class="wr-ways">
         {asCards !== null && (
           <Pick

@@ -15,6 +15,8 @@ export function Arrival({ work, onArrived, onForget }: Props) {
   const { t, units } = useWords()
   const { reckoning } = work
   const { verdict, chance } = reckoning
+  // before anything is measured again it is the seller's figures that answer
+  const whose = work.arrival.some(({ ownMm }) => ownMm !== null) ? 'now' : 'before'
   return (
     <section class="part noprint" aria-labelledby="arrival-head">
       <h2 id="arrival-head">{t('arrival.head')}</h2>
@@ -34,7 +36,7 @@ export function Arrival({ work, onArrived, onForget }: Props) {
           ))}
         </tbody>
       </table>
-      <p role="status">{chance === null ? t('arrival.now', { verdict }) : t('arrival.now-chance', { verdict, chance })}</p>
+      <p role="status">{chance === null ? t(`arrival.${whose}`, { verdict }) : t(`arrival.${whose}-chance`, { verdict, chance })}</p>
       {work.found.length > 0 && (
         <ul class="bullets">
           {work.found.map((text) => (

@@ -5,7 +5,7 @@ import { SEAMS, type SeamId } from '../../ids/seams.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
 import { FITS } from '../../wearer/body.ts'
 import type { Reason, Saying } from '../../words/reason.ts'
-import { listed, said, sayInside, type Wording } from '../../words/say.ts'
+import { listed, listedAsChoice, said, sayInside, type Wording } from '../../words/say.ts'
 import type { Level } from '../means.ts'
 import type { Misfit } from '../plan.ts'
 import type { ReckonRequest } from '../request.ts'
@@ -47,7 +47,7 @@ function fitsTogether(sayings: readonly Saying[], wording: Wording): Saying[] {
     const names = fits.map(({ values }) => sayInside({ code: `fit.${values.fit}`, values: {} }, wording))
     // their ids beside their names, for whoever tries them
     const ids = fits.map(({ values }) => values.fit).join(' ')
-    return [{ code: 'change.fits', values: { fits: listed(names, wording), ids, verdict: saying.values.verdict ?? '' } }]
+    return [{ code: 'change.fits', values: { fits: listedAsChoice(names, wording), ids, verdict: saying.values.verdict ?? '' } }]
   })
 }
 const FIT = 'change.fit'

@@ -93,7 +93,7 @@ export const plan: Record<string, string> = {
   // limits: why no more
   'limit.allowance': '{seam|seam}: auf jeder Seite {allowance|length} Nahtzugabe, und die Naht braucht {keep|length}.',
   'limit.back-distorts': 'Mehr zieht den Rücken aus der Form: Such eine kleinere Größe.',
-  'limit.taper': 'Auf {length|length} Länge darf die Naht höchstens eins zu viereinhalb schräg laufen.',
+  'limit.taper': 'Die Naht läuft auf {length|length} aus; mehr würde sich kräuseln.',
   'limit.pockets': 'Die Gesäßtaschen liegen {gap|length} auseinander, und {keep|length} müssen dazwischen bleiben.',
   'limit.pockets-swing': 'Mehr zieht die Taschen nach hinten.',
   'limit.no-back-seam': 'Es gibt keine hintere Mittelnaht.',

@@ -21,6 +21,8 @@ export const work: Record<string, string> = {
   'arrival.less': '{mm|length} weniger',
   'arrival.not-stated': 'nicht angegeben',
   'arrival.forget': 'Dein Maß wegnehmen: {point|point}',
+  'arrival.before': 'Mit den Maßen des Verkäufers: {verdict|verdict}.',
+  'arrival.before-chance': 'Mit den Maßen des Verkäufers: {verdict|verdict}. Chance, dass es passt: {chance|tens}.',
   'arrival.now': 'Mit deinen Maßen: {verdict|verdict}.',
   'arrival.now-chance': 'Mit deinen Maßen: {verdict|verdict}. Chance, dass es passt: {chance|tens}.',
   'arrival.look': 'Ansehen, bevor du etwas auftrennst',
@@ -28,8 +30,8 @@ export const work: Record<string, string> = {
   'tryon.head': 'Anprobe',
   'tryon.how':
     'Zieh es über das, was du dazu trägst. Wo es weit ist, steck den überzähligen Stoff zu einer Falte ab; wo es klafft, miss die Lücke.',
-  'tryon.where': 'Wo?',
-  'tryon.what': 'Was ist?',
+  'tryon.where': 'Wo sitzt es nicht?',
+  'tryon.what': 'Ist dort zu viel oder zu wenig?',
   'tryon.spare': 'zu viel: lässt sich abstecken',
   'tryon.short': 'zu wenig: es klafft',
   'tryon.how-much.fold': 'Wie tief ist die Falte?',
@@ -100,7 +102,7 @@ export const work: Record<string, string> = {
   'docket.asked': 'Bitte',
   'docket.bring-head': 'Zur Anprobe',
   'docket.check': 'Beim Abholen',
-  'docket.by-tape': 'Mit dem Maßband, rundum',
+  'docket.by-tape': 'Mit dem Maßband, rundum oder der Länge nach',
 
   'finish.head': 'Fertig',
   'finish.minutes': 'Minuten, die es wirklich gedauert hat',

@@ -175,6 +175,7 @@ export const workroom: Record<string, string> = {
 
   'prices.title': 'Preise der Arbeiten: die der Schneiderei und was du dafür kaufst',
   'prices.what': 'Deine eigenen Zahlen; nachgeschlagen wird nichts. Eine Arbeit ohne Zahl bleibt ohne Preis, und die Antwort sagt das.',
+  'prices.save': 'Preise speichern',
   'prices.job': '{alteration|alteration}',
   'prices.tailorPrices': 'Schneiderei',
   'prices.notions': 'Material',
@@ -249,7 +250,7 @@ export const workroom: Record<string, string> = {
   'wishlist.compare.most': 'Höchstens drei stehen nebeneinander. Nimm eines heraus, um ein anderes zu wählen.',
   'wishlist.any': 'alle',
   'wishlist.found': '{count} {count|one:Angebot|other:Angebote} gezeigt.',
-  'wishlist.none-found': 'Kein gemerktes Angebot hat das alles. Tipp weniger Wörter ein oder zeig alle wieder.',
+  'wishlist.none-found': 'Kein gemerktes Angebot hat das alles. Nimm einen Filter oder ein Wort weg oder zeig alle wieder.',
   'wishlist.many':
     'Gezeichnet sind nur die Zeilen in der Nähe des Bildschirms, andere sieht die Suche des Browsers nicht: Such Wörter mit „Suchen“.',
   'wishlist.printed':
@@ -354,6 +355,7 @@ export const workroom: Record<string, string> = {
   'card.job': '{alteration|alteration}: {amount|length}',
   'card.work': 'Stufe {level} von 5, {minutes|time}',
   'card.pays': 'Was du dafür zahlen kannst',
+  'card.pays.worth-missing': 'Der Betrag steht hier, sobald in der ganzen Antwort beim Preis eingetragen ist, was es dir wert ist.',
   'card.pays.if-so': 'Bis {price|money}, wenn das alles stimmt.',
   'card.pays.unmeasured': 'Bis {price|money}, solange nicht gemessen ist.',
   'card.pays.none': 'Solange nicht gemessen ist, lohnt sich kein Preis.',

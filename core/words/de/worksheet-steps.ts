@@ -283,7 +283,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.look-in-turn-up': 'In den Umschlag sehen, ob er verblichen oder abgewetzt ist; darin liegt Stoff von seiner dreifachen Höhe.',
   'step.turn-up-open': 'Die Befestigung an den Nähten lösen und den Umschlag ausklappen.',
   'step.mark-turn-up':
-    'Von der beschnittenen offenen Kante aus messen: erst die Oberkante des Umschlags, dann die neue Kante, nach den Maßen unten.',
+    'Von dort messen, wo die offene Kante nach dem Abschneiden liegt: erst die Oberkante des Umschlags, dann die neue Kante, nach den Maßen unten.',
   'step.pin-turn-up': 'Den Umschlag falten und stecken.',
   'step.cut-below-turn-up': 'Die Menge von der offenen Kante abschneiden.',
   'step.sew-turn-up': 'Die offene Kante innen festnähen, wo der Umschlag sie verdeckt.',

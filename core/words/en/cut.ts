@@ -2,7 +2,7 @@
 export const cut = {
   'cut.head': 'Cut',
   'cut.line': '{words}',
-  'cut.unknown': 'Nothing is said of it',
+  'cut.unknown': 'Not described',
   'cut.told': 'Stated',
   'cut.seen': 'From the figures',
   'cut.assumed': 'Not stated; the usual',

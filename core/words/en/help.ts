@@ -14,14 +14,13 @@ export const help = {
   'help.step.4.what':
     'Where one measurement would decide, the message to the seller is ready to copy. Paste the reply, and the answer is worked out again.',
   'help.step.5': 'Keep it, or leave it',
-  'help.step.5.what':
-    'What you keep stands on the wishlist. There you can sort it, compare three side by side, and print a card for the shop.',
+  'help.step.5.what': 'What you keep is on the wishlist. There you can sort it, compare three side by side, and print a card for the shop.',
   'help.tape.what':
     'The tape shows one measurement: what the garment has, what fits you, and what an alteration makes of it. This one shows the waist of a pair of trousers.',
   'help.answer.wears-as-is': 'Everything we know about it fits. You need not sew.',
   'help.answer.alters-to-fit': 'It does not fit yet, but you can make it fit with the work you do yourself.',
-  'help.answer.needs-a-tailor': 'It can be made to fit, but the work is harder than you do yourself.',
-  'help.answer.comes-close': 'It can be brought close, with a little left over or with work that shows.',
+  'help.answer.needs-a-tailor': 'It can be made to fit, but the work is harder than what you sew yourself.',
+  'help.answer.comes-close': 'It can be brought close, with a little left wrong or with work that shows.',
   'help.answer.leave-it': 'What would have to change cannot be changed, or is not worth it.',
   'help.answer.too-little-told': 'The listing says too little to judge. Ask for the measurement we name first.',
   'help.kind': 'Garment',

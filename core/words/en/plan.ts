@@ -90,9 +90,9 @@ export const plan: Record<string, string> = {
   'do.underarm-raise.less': 'take the armholes up under the arm, {amount|length} around',
 
   // limits: why no more
-  'limit.allowance': 'The {seam|seam} has {allowance|length} of spare cloth on each side, and {keep|length} of it must stay.',
+  'limit.allowance': 'The {seam|seam} has {allowance|length} of spare cloth on each side; {keep|length} must stay in the seam.',
   'limit.back-distorts': 'More than this pulls the back out of shape: look for a smaller size.',
-  'limit.taper': 'A taper {length|length} long may slope no more than one in four and a half.',
+  'limit.taper': 'It runs out over {length|length}, and more than this would pucker.',
   'limit.pockets': 'The back pockets are {gap|length} apart, and {keep|length} must stay between them.',
   'limit.pockets-swing': 'More than this pulls the pockets round to the back.',
   'limit.no-back-seam': 'There is no centre back seam.',
@@ -174,25 +174,25 @@ export const plan: Record<string, string> = {
   'limit.ties': 'Further in, the wrap no longer lies flat.',
   'limit.wrap-overlap': 'A wrap must overlap by {keep|length}, or it opens as you walk.',
   'limit.leg-as-cut': 'The legs are cut wide below on purpose: narrower, they would be other trousers.',
-  'limit.turn-up': 'The turn-ups are {depth|length} deep and hold twice that, {twice|length}, of which {keep|length} makes the new hem.',
+  'limit.turn-up': 'The turn-ups are {depth|length} deep. Opened they give {twice|length}, and {keep|length} of that makes the new hem.',
   'limit.roll': 'The hems are rolled up by {depth|length}.',
   'limit.growth-tuck': 'A deeper tuck shows as a ridge.',
   'limit.growth-hem': 'A deeper hem hangs heavy.',
   'limit.no-band': 'A band on tailored legs looks like another pair.',
   'limit.vent-recut': 'Past {beyond|length} the vent has become too short and must be cut again, higher.',
   'limit.pleated-hem': 'A pleated hem keeps its pressed edge: it is shortened from the waist.',
-  'limit.layers-down': 'Layers are cut to each other’s length and hold no cloth to let down.',
+  'limit.layers-down': 'The layers are cut to each other’s length and have no cloth to let down.',
   'limit.no-sides': 'Its waist is not made at the side seams, so they are left alone.',
   'limit.pleats-deeper': 'Each pleat goes at most {side|length} deeper on either side, or the pattern breaks.',
-  'limit.pleats-open': 'A pair of pleats holds no more.',
+  'limit.pleats-open': 'There is no more cloth in a pair of pleats.',
   'limit.gathers-reset': 'More gathers than this bunch at the band.',
   'limit.no-back-darts': 'Long darts would cross seams, gathers or a print that must not break.',
   'limit.edge-stays': 'Its bottom edge is a band, a rib or a zip’s end, and stays where it is.',
   'limit.waistcoat-back': 'Beyond this the back pulls the side seams round.',
-  'limit.set-in': 'What is set in would show too much here.',
+  'limit.set-in': 'A piece set in would show too much here.',
   'limit.bones': 'Half to three quarters of an inch on each side blends in; more breaks the line of the bones.',
   'limit.top-edge': 'Drawn in further, the top edge gathers.',
-  'limit.lacing': 'A wider gap no longer holds the sides straight.',
+  'limit.lacing': 'With a wider gap the sides no longer lie straight.',
   'limit.knit-in': 'Further in, the pattern and the ribs are cut into.',
   'limit.no-shoulder-seam': 'There is no seam at the shoulder.',
   'limit.underarm': 'Higher, it cuts into the arm.',
@@ -200,13 +200,13 @@ export const plan: Record<string, string> = {
   'limit.zipped-cuffs': 'The zips in the cuffs stay where they are.',
   'limit.cuff-first': 'The sleeve ends in a cuff, which comes off first.',
   'limit.cuff-no-hem': 'The sleeve ends in a cuff, with nothing turned up to let down.',
-  'limit.in-leather': 'Leather keeps every hole and cannot be eased: it is not done in it.',
+  'limit.in-leather': 'Leather keeps every hole and cannot be eased, so this is not done in leather.',
   'limit.in-beaded': 'The beads stand in the way of darts.',
   'limit.in-pleats': 'No seam goes across a pleat.',
   'limit.in-bones': 'The bones come out first: it is taken in like a boned bodice.',
 
   // what stays wrong, and why
-  'misfit.as-it-is': 'As it is, the {point|point} misses by {mm|length}.',
+  'misfit.as-it-is': 'As it is, the {point|point} is out by {mm|length}.',
   'misfit.limit': 'The {point|point} is {needs|length} too {way|way}; only {holds|length} {mend|mend}.',
   'misfit.passes': 'Your {body|body} won’t go through {now|length}; it needs about {bound|length}.',
   'misfit.mark': 'The {point|point} is off by less than {mark|length}, the least that can be marked.',
@@ -262,7 +262,7 @@ export const plan: Record<string, string> = {
   'verdict.stays': 'The {point|point} stays {mm|length} too {way|way}.',
   'verdict.mending': 'Mending and care take another {minutes|time}.',
   'verdict.untold': 'But what the listing leaves out may not suit you.',
-  'verdict.tailor': 'The hardest step is level {level}; you sew to level {own}.',
+  'verdict.tailor': 'The hardest step is level {level}; you sew up to level {own}.',
   'verdict.tailor-could': 'A tailor could do more of it.',
   'verdict.unlikely': 'By these figures it would fit, but they are unsure.',
   'verdict.provisional': 'The chance is still being worked out.',
@@ -287,7 +287,7 @@ export const plan: Record<string, string> = {
   'way.narrow': 'narrow',
 
   // what would change the verdict
-  'change.level': 'If you sewed to level {level}: {verdict|verdict}.',
+  'change.level': 'With sewing level {level}: {verdict|verdict}.',
   'change.tailor': 'A tailor could make it fit.',
   'change.figure': 'If {condition}: {verdict|verdict}.',
   'change.cloth': 'If the seams have {mm|length} more spare cloth than usual: {verdict|verdict}. Ask the seller, or look inside.',
@@ -295,21 +295,20 @@ export const plan: Record<string, string> = {
   'change.fit': 'In another fit ({fit|fit}): {verdict|verdict}.',
 
   // changes of kind, offered apart
-  'convert.to-shorts': 'Cut down to shorts, the legs would no longer matter. That makes another garment of it and cannot be undone.',
+  'convert.to-shorts': 'Cut down to shorts, its legs no longer matter. It is then another garment, and there is no way back.',
   'convert.to-short-sleeves':
-    'With short sleeves, the sleeves would no longer matter. That makes another garment of it and cannot be undone.',
+    'Cut down to short sleeves, its sleeves no longer matter. It is then another garment, and there is no way back.',
   'convert.to-skirt':
-    'Cut at the waist into a skirt, all above would no longer matter. That makes another garment of it and cannot be undone.',
+    'Cut off at the waist it makes a skirt, and nothing above the waist matters. It is then another garment, and there is no way back.',
   'convert.to-top':
-    'Cut below the waist into a top, all below would no longer matter. That makes another garment of it and cannot be undone.',
-  'convert.to-cropped':
-    'Cut off above the hip, the bottom edge would no longer matter. That makes another garment of it and cannot be undone.',
+    'Cut off below the waist it makes a top, and nothing below matters. It is then another garment, and there is no way back.',
+  'convert.to-cropped': 'Cut off above the hip, its bottom edge no longer matters. It is then another garment, and there is no way back.',
 
   // other ways, and why not
-  'not-taken.level': 'It is level {level} work, and you sew to level {own}.',
+  'not-taken.level': 'It is level {level} work, and you sew up to level {own}.',
   'not-taken.too-little': 'By itself it gives only {holds|length} of the {needs|length} needed.',
   'not-taken.rescue': 'It is a last resort; not needed here.',
-  'not-taken.dearer': 'With its risks it counts as {minutes|time} of work; the way chosen counts as {instead|time}.',
+  'not-taken.dearer': 'With its risks added it counts as {minutes|time} of work; the way chosen counts as {instead|time}.',
   'not-taken.beside': 'It cannot be done together with the rest.',
   'not-taken.no-gain': 'With the rest done, it would put nothing more right.',
 
@@ -321,7 +320,7 @@ export const plan: Record<string, string> = {
   'target.body': 'From your {body|body} of {mm|length} with {ease|length} of ease, {fit|fit}.',
   'target.favourite': 'From the garment you like, which measures {mm|length}.',
   'target.must-pass': 'Your {body|body} must go through: at least {mm|length}.',
-  'target.contradiction': 'What you like is smaller than the body can pass, so at least {mm|length} is taken.',
+  'target.contradiction': 'What you like is too small for the body to go through, so at least {mm|length} is used.',
   'target.elastic':
     'Elastic holds it up: it may be smaller than your {body|body} of {mm|length} as long as it pulls out to that. It pulls out to {stretched|length}.',
   'target.gives': 'The cloth stretches: up to {mm|length} of that may be used in wear.',
@@ -374,7 +373,7 @@ export const plan: Record<string, string> = {
   'ask.about.fibre': 'What is it made of? The label inside should say.',
   'ask.body': 'Measure your own {body|body}: so far it is guessed from your other measures.',
   'ask.why-not-wrong': 'The {wrong|point} is known to be too {way|way}; of what the listing leaves out, the {point|point} matters most.',
-  'ask.again': '{question} You gave it already; could you check it once more? It decides for me.',
+  'ask.again': '{question} You have given it already; could you check it once more? It would settle it for me.',
   'message.hello': 'Hello, I am interested in “{title}”.',
   'message.hello-nameless': 'Hello, I am interested in what you are selling.',
   'message.thanks': 'Thank you.',
@@ -387,8 +386,8 @@ export const plan: Record<string, string> = {
   'caution.second-hand-delicate':
     'Mind: clean it as its label says before it joins your other clothes; against moth, freeze it in a closed bag at −18 °C for three ' +
     'days. No hot wash and no hot tumbling.',
-  'caution.needles': 'Mind: pins and needles never in the mouth; switch the machine off before changing a needle.',
-  'caution.iron': 'Mind: test the iron on a hidden place, keep face and hands off the steam, and stand it on its heel.',
+  'caution.needles': 'Mind: never hold pins or needles in your mouth; switch the machine off before changing a needle.',
+  'caution.iron': 'Mind: test the iron where it does not show, keep face and hands off the steam, and stand it on its heel.',
   'caution.solvents': 'Mind: follow the maker’s care label; never use petrol, and keep solvents from flames and closed rooms.',
   'caution.pests':
     'Mind: keep it in a closed bag until it has been treated against moth or bed bugs; keep mothball smell away from infants.',
@@ -426,7 +425,7 @@ export const plan: Record<string, string> = {
   'assumed.tailored.yes': 'Assumed: it is tailored, with a built-up shoulder and front.',
   'assumed.tailored.no': 'Assumed: it is not tailored.',
   'assumed.workingCuffButtons.yes': 'Assumed: the cuff buttons work.',
-  'assumed.workingCuffButtons.no': 'Assumed: the cuff buttons are sham. Try to undo one.',
+  'assumed.workingCuffButtons.no': 'Assumed: the cuff buttons are only for show. Try to undo one.',
   'assumed.structure': 'Assumed: the cloth is {structure|structure}.',
   'assumed.stretch': 'Assumed: the cloth stretches {percent|percent}. Fold it across and pull a hand’s breadth of it along a ruler.',
   'assumed.washed': 'Assumed: it has been washed before.',
@@ -442,9 +441,9 @@ export const plan: Record<string, string> = {
     'The {point|point} is given as {first|length} and the {other|point} as {second|length}: one may be measured flat, the other all around. ' +
     'Say which is which.',
   'garment.elsewhere.larger':
-    'The {point|point}, {first|length}, would be {sizes} {sizes|one:size|other:sizes} larger than the {other|point}, {second|length}, makes likely: ' +
-    'about {likely|length}. Was it measured elsewhere?',
+    'The {point|point}, {first|length}, is {sizes} {sizes|one:size|other:sizes} larger than usual beside the {other|point}, {second|length}: ' +
+    'about {likely|length} would be likely. Was it measured elsewhere?',
   'garment.elsewhere.smaller':
-    'The {point|point}, {first|length}, would be {sizes} {sizes|one:size|other:sizes} smaller than the {other|point}, {second|length}, makes likely: ' +
-    'about {likely|length}. Was it measured elsewhere?'
+    'The {point|point}, {first|length}, is {sizes} {sizes|one:size|other:sizes} smaller than usual beside the {other|point}, {second|length}: ' +
+    'about {likely|length} would be likely. Was it measured elsewhere?'
 }

@@ -36,7 +36,7 @@ export const reading: Record<string, string> = {
   'reading.size-open': 'Not chosen',
   'reading.percent-sum': 'The fibres add up to {sum|percent}, not 100 %. Check the label.',
   'reading.structured-broken': 'A part of the page’s hidden data could not be read and was skipped. Compare price and name with the page.',
-  'reading.markup': 'The title or text held page code, which was skipped. Check that nothing is missing.',
+  'reading.markup': 'The title or text had page code in it, which was skipped. Check that nothing is missing.',
   'reading.long-text':
     'The text is very long ({thousands} thousand characters). Select the part about this garment and read that, to be sure that no other garment is in it.',
   'reading.other-currency': 'The price is in {theirs}, not in {own}, so it is left out. Type it in {own}.',

@@ -9,7 +9,7 @@ export const saving = {
   'saved.waiting':
     'The browser has not opened what is saved yet. It may be busy: wait, or close other pages of Seam Reckoner, then reload.',
   'saved.blocked':
-    'Another page of Seam Reckoner holds what is saved in an older version. Close its other pages; this one then goes on by itself.',
+    'Another page of Seam Reckoner still uses what is saved in an older version. Close its other pages, and this one goes on by itself.',
   'saving.saved': 'Saved.',
   'saving.saving': 'Saving…',
   'saving.not-saved': 'Not saved.',
@@ -23,7 +23,7 @@ export const saving = {
   'saving.trouble.misfit': 'This was not saved: it would not be readable again. That is a mistake of Seam Reckoner’s.',
   'saving.trouble.unavailable': 'This was not saved: the browser gives no place to save, or has closed it.',
   'saving.again.how': 'It waits here as long as this page is open.',
-  'saving.still-there': 'What you typed still stands in its field.',
+  'saving.still-there': 'What you typed is still in its field.',
   'saving.copy': 'Copy what you typed before you reload this page.',
   'saving.again': 'Try again',
   'saving.reload': 'Reload this page',
@@ -36,7 +36,7 @@ export const saving = {
   'saving.field.notes': 'Notes',
   'saving.field.kind': 'Kind',
   'saving.field.measures': 'A measure',
-  'saving.field.corrections': 'What was set right',
+  'saving.field.corrections': 'A correction',
   'saving.field.money': 'A figure of money',
   'saving.field.status': 'Status',
   'saving.field.tags': 'Tags',
@@ -66,7 +66,7 @@ export const saving = {
   'backup.conflicts': '{count} {count|one:field was|other:fields were} changed on both sides: settle it below.',
   'conflicts.title': 'Changed on two devices',
   'conflicts.what':
-    '{count} {count|one:field|other:fields} had two changes that knew nothing of each other. The later counts until you say which.',
+    '{count} {count|one:field was|other:fields were} changed on two devices, each time to something else. The later change counts until you choose.',
   'conflicts.of': '{table|backup.table} “{name}”:',
   'conflicts.both': '{field}. Counts now: {now}. On the other device, {date}: {other}.',
   'conflicts.removed': 'it was removed on another device on {date}, and changed here.',
@@ -83,7 +83,8 @@ export const saving = {
   'snapshots.title': 'Earlier states',
   'snapshots.what':
     'Seam Reckoner keeps by itself how everything was: once a day when something has changed, before a file is brought in, before you go back, and ' +
-    'before the sample is removed. A few stay, some for weeks. They are in this browser alone, in no backup file, and go when its data go.',
+    'before the sample is removed. A few stay, some for weeks. They are in this browser alone, not in backup files, and are lost when ' +
+    'its data is cleared.',
   'snapshots.none': 'There is none yet. The first is kept when a page of Seam Reckoner is opened and something is saved here.',
   'snapshots.let-go':
     'The browser had no room left, so the earlier states were given up and what you typed was saved. A new one is kept once there is room.',
@@ -93,7 +94,7 @@ export const saving = {
   'snapshots.because.restoring': 'before going back',
   'snapshots.because.removing': 'before the sample was removed',
   'snapshots.counts':
-    '{listingsKept} {listingsKept|one:find|other:finds}, {garmentsOwned} {garmentsOwned|one:garment|other:garments}, ' +
+    '{listingsKept} {listingsKept|one:kept listing|other:kept listings}, {garmentsOwned} {garmentsOwned|one:garment|other:garments}, ' +
     '{people} {people|one:person|other:people}',
   'snapshots.look': 'What would change?',
   'snapshots.look.at': 'What would going back to {day|date}, {time} change?',
@@ -102,18 +103,18 @@ export const saving = {
   'snapshots.planned.changed': '{count} {count|one:is|other:are} again as {count|one:it was|other:they were}',
   'snapshots.planned.removed': '{count} that came since {count|one:is|other:are} removed',
   'snapshots.planned.undo': 'How it is now is kept first, so that you can come back to it.',
-  'snapshots.same': 'Everything is as it was on {day|date}, {time}: there is nothing to go back on.',
+  'snapshots.same': 'Everything is as it was on {day|date}, {time}: there is nothing to go back to.',
   'snapshots.go': 'Go back to it',
   'snapshots.close': 'Close',
   'snapshots.went': 'Everything is as it was on {day|date}, {time}.',
   'snapshots.gone': 'This earlier state is not there any more.',
   'snapshots.elsewhere': 'On another page, everything was taken back to an earlier state.',
-  'keeping.title': 'What keeps this',
-  'keeping.kept': 'The browser has promised to clear nothing of this unless you do.',
+  'keeping.title': 'How safe it is here',
+  'keeping.kept': 'The browser has promised not to clear any of this unless you do.',
   'keeping.not-kept': 'When space gets short the browser may clear what is saved here. It can be asked not to.',
   'keeping.unknown': 'The browser does not say whether it may clear what is saved here.',
   'keeping.ask': 'Ask the browser to keep it',
-  'keeping.asks': 'The browser then asks you whether you allow it: say yes. Nothing else comes of it.',
+  'keeping.asks': 'The browser then asks you whether you allow it: say yes. Nothing else happens.',
   'keeping.put-off': 'Not now',
   'keeping.refused': 'The browser did not promise it. A backup file is safe from it.',
   'keeping.never': 'No backup was saved from here yet.',

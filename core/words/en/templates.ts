@@ -77,7 +77,7 @@ export const templates = {
   'template.kept.fold': 'fold here, {mm|length} above it',
   'template.kept.meets': 'to the old stitching, {mm|length} up',
   'template.kept.lay':
-    'On the outside, lay the lowest line on the stitching of the old hem, not on its edge. Half of what is taken lies in the fold.',
+    'On the outside, lay the lowest line on the stitching of the old hem, not on its edge. The fold takes up half of what the leg is shortened by.',
   'template.kept.sew':
     'Fold on the middle line so that the old stitching comes up to the upper line, and sew close beside the thick old hem; the old edge stays.',
   'template.turn-up.bottom': 'new bottom edge of the leg',
@@ -95,7 +95,7 @@ export const templates = {
   'template.across.old': 'old line, {seam|seam}',
   'template.across.up': 'new line, {mm|length} up',
   'template.across.down': 'new line, {mm|length} down',
-  'template.across.cut': 'cut here: {mm|length} beside the new line',
+  'template.across.cut': 'cut here: {mm|length} from the new line',
   'template.across.lay': 'Lay the dotted line on the old stitching, {seam|seam}, and chalk the new one.',
 
   'template.curve.lay':
@@ -113,23 +113,24 @@ export const templates = {
   'template.cap.lay':
     'Take the sleeve out, lay the fold on its top mark and the dotted line on its old seam. Keep front and back marks apart.',
   'template.cap.agree': 'The new seam is {seam|length}: the armhole’s {armhole|length} and {mm|length} of ease.',
-  'template.cap.turn': 'If the old seam is not the dotted line to within a finger’s width, chalk the old line itself so far down instead.',
+  'template.cap.turn':
+    'If your old seam lies more than a finger’s width from the dotted line, chalk your own seam lower by the same amount instead.',
 
-  'template.worked-out': 'Not stated, worked out: {point|point} {mm|length}. Measure yours; if it differs, type it in and print again.',
-  'template.assumed.taperLengthMm': 'Not stated, taken as usual: the taper is {mm|length} long.',
-  'template.assumed.hemDepthMm': 'Not stated, taken as usual: {mm|length} turned up at the hem.',
-  'template.assumed.hipDepthMm': 'Not stated, taken as usual: the hip lies {mm|length} below the band.',
-  'template.assumed.turn-up': 'Not stated, taken as usual: a turn-up {mm|length} deep.',
-  'template.assumed.seamAllowanceMm': 'Not stated, taken as usual: {mm|length} of seam allowance.',
-  'template.assumed.tail': 'Not stated, taken as usual: the tail hangs {mm|length} below the side seam.',
-  'template.assumed.ease': 'Taken as usual: {mm|length} of ease in the cap.',
+  'template.worked-out': 'Not stated; we estimate: {point|point} {mm|length}. Measure yours; if it differs, enter it and print again.',
+  'template.assumed.taperLengthMm': 'Not stated; the usual is taken: a taper {mm|length} long.',
+  'template.assumed.hemDepthMm': 'Not stated; the usual is taken: {mm|length} turned up at the hem.',
+  'template.assumed.hipDepthMm': 'Not stated; the usual is taken: the hip lies {mm|length} below the band.',
+  'template.assumed.turn-up': 'Not stated; the usual is taken: a turn-up {mm|length} deep.',
+  'template.assumed.seamAllowanceMm': 'Not stated; the usual is taken: {mm|length} of seam allowance.',
+  'template.assumed.tail': 'Not stated; the usual is taken: the tail hangs {mm|length} below the side seam.',
+  'template.assumed.ease': 'The usual is taken: {mm|length} of ease in the cap.',
 
   'template.none.measured': '{alteration|alteration}: no template; measure off the old place with a tape.',
-  'template.none.told': '{alteration|alteration}: no template; its figures stand in the steps.',
+  'template.none.told': '{alteration|alteration}: no template; its figures are in the steps.',
   'template.none.piece': '{alteration|alteration}: no template; cut the piece from the figures in the steps and fit it in the open seam.',
-  'template.none.on-garment': '{alteration|alteration}: no template; mark it on the garment, its own line shows where.',
+  'template.none.on-garment': '{alteration|alteration}: no template; mark it on the garment along its own line.',
   'template.none.two-piece':
-    '{alteration|alteration}: no template; a tailored sleeve is cut in two pieces, so chalk its own seam so far down.',
+    '{alteration|alteration}: no template; a tailored sleeve is cut in two pieces, so chalk its own seam lower by the amount.',
   'template.none.cap-too-wide':
     '{alteration|alteration}: no template; the figures of sleeve and armhole do not go together. Measure both again.',
   'template.none.nothing-moves': '{alteration|alteration}: no template; no seam moves by enough to draw.',
@@ -142,7 +143,7 @@ export const templates = {
   'template.page.number': '{number} of {of}',
   'template.page.place': 'row {row} of {rows}, column {column} of {columns}',
   'template.page.part': 'part {number} of {of}',
-  'template.page.join': 'Lay the sheets over each other by 10 mm so that the crosses lie on each other, and tape them.',
+  'template.page.join': 'Overlap the sheets by 10 mm so that the crosses meet, and tape them together.',
   'template.page.units.cm': 'Figures in centimetres.',
   'template.page.units.in': 'Figures in inches, to the nearest eighth; the lines are exact.',
   'template.page.key': 'Lines',

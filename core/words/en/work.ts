@@ -21,6 +21,8 @@ export const work = {
   'arrival.less': '{mm|length} less',
   'arrival.not-stated': 'not stated',
   'arrival.forget': 'Take your figure away: {point|point}',
+  'arrival.before': 'With the seller’s figures: {verdict|verdict}.',
+  'arrival.before-chance': 'With the seller’s figures: {verdict|verdict}. Chance it fits: {chance|tens}.',
   'arrival.now': 'With your figures: {verdict|verdict}.',
   'arrival.now-chance': 'With your figures: {verdict|verdict}. Chance it fits: {chance|tens}.',
   'arrival.look': 'Before you unpick anything, look at',
@@ -28,8 +30,8 @@ export const work = {
   'tryon.head': 'Try it on',
   'tryon.how':
     'Put it on over what you will wear with it. Where it is loose, pinch the spare cloth into a fold and pin it; where it gapes, measure the gap.',
-  'tryon.where': 'Where?',
-  'tryon.what': 'What is it?',
+  'tryon.where': 'Where does it not sit well?',
+  'tryon.what': 'Is there too much, or too little?',
   'tryon.spare': 'Spare: I can pinch it',
   'tryon.short': 'Short: it gapes',
   'tryon.how-much.fold': 'How deep is the fold?',
@@ -55,7 +57,7 @@ export const work = {
   'signs.shoulder-drop': 'The sleeve seam hangs past the bone of the shoulder, with a fold beside it: too wide at the shoulder.',
   'signs.shoulder-pull': 'The sleeve seam is pulled in from the bone, with creases at the upper arm: too narrow at the shoulder.',
   'signs.neck-fold': 'A fold straight across the back below the collar: the back is too long there, or the shoulders too straight for you.',
-  'signs.source': 'As fitting guides of extension services teach it; common practice.',
+  'signs.source': 'As sewing guides teach it; common practice.',
 
   'sheet.head': 'The work sheet',
   'sheet.make': 'Make the work sheet',
@@ -66,7 +68,7 @@ export const work = {
   'sheet.level': 'Level {level} of 5, about {minutes|time}',
   'sheet.done-of': '{done} of {all} steps done',
   'sheet.gather': 'Have ready',
-  'sheet.instead': 'If you have no such thing',
+  'sheet.instead': 'If you are missing one of these',
   'sheet.part.arrival': 'When it arrives',
   'sheet.part.ready': 'Get ready',
   'sheet.part.mending': 'Mend',
@@ -99,7 +101,7 @@ export const work = {
   'docket.asked': 'Please',
   'docket.bring-head': 'At the fitting',
   'docket.check': 'On collection',
-  'docket.by-tape': 'By tape, all around',
+  'docket.by-tape': 'Measured all around, or along',
 
   'finish.head': 'Finished',
   'finish.minutes': 'Minutes it really took',
@@ -111,13 +113,13 @@ export const work = {
   'finish.off.less': '{mm|length} less than planned',
   'finish.do': 'It is finished',
   'finish.not-after-all': 'Not finished after all',
-  'finish.pace': 'Over {n} {n|one:piece|other:pieces} you took {own|time} where the table has {table|time}: {pace} times as long.',
-  'finish.pace.use': 'Count with {pace} from now on',
-  'finish.pace.used': 'Your times are counted with {pace}.',
+  'finish.pace': 'For {n} {n|one:piece|other:pieces} you took {own|time}; we had reckoned {table|time}. That is {pace} times as long.',
+  'finish.pace.use': 'Reckon with {pace} times from now on',
+  'finish.pace.used': 'Your times are reckoned {pace} times as long.',
   'finish.sellers':
-    'By {n} {n|one:figure|other:figures} that you measured again, sellers are off by about {girth|length} across and {length|length} along.',
-  'finish.sellers.use': 'Count with that from now on',
-  'finish.sellers.used': 'Sellers’ figures are counted so.',
+    'Going by {n} {n|one:figure|other:figures} you measured again, sellers are out by about {girth|length} across and {length|length} along.',
+  'finish.sellers.use': 'Reckon with that from now on',
+  'finish.sellers.used': 'Sellers’ figures are reckoned to be out by that.',
 
   'work.done.arrived': '{point|point}: your figure counts now.',
   'work.done.forgotten': '{point|point}: the seller’s figure counts again.',
@@ -126,6 +128,6 @@ export const work = {
   'work.done.begun': 'The work sheet is made.',
   'work.done.finished': 'Noted as finished.',
   'work.done.unfinished': 'Not finished after all.',
-  'work.done.sellers': 'Sellers’ figures are counted so from now on.',
-  'work.done.pace': 'Times are counted with {pace} from now on.'
+  'work.done.sellers': 'From now on sellers’ figures are reckoned to be out by that.',
+  'work.done.pace': 'From now on your times are reckoned {pace} times as long.'
 } as const

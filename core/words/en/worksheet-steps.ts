@@ -16,10 +16,10 @@ export const worksheetSteps: Record<string, string> = {
   'step.arrive-by-label':
     'Clean it as its label says. Where the label is gone, freeze it in a closed bag at −18 °C for three days, then air it.',
   'step.ready-washed':
-    'Wash or steam it now, the way it will be washed later: it was never washed and may still shrink. Measure again behind it.',
+    'Wash or steam it now, the way it will be washed later: it was never washed and may still shrink. Measure it again afterwards.',
   'step.ready-pressed': 'Press it flat all over, {press|press}. Empty the pockets first.',
   'step.ready-measured':
-    'Measure it with your own tape and compare. If a figure differs from the one below, work the plan out again before you begin.',
+    'Measure it with your own tape and compare. If a figure differs from the one below, enter yours and make the sheet anew before you begin.',
   'step.ready-clips':
     'Pins and basting leave holes in this cloth. Where a step says pin or baste, hold it with clips instead, or with pins inside the seam’s own ' +
     'cloth; stand still in it when you try it on.',
@@ -63,20 +63,20 @@ export const worksheetSteps: Record<string, string> = {
   'step.baste-darts':
     'Fold each dart down its middle, right sides together, pin leg on leg, and baste along the leg from its wide end to its point.',
   'step.clip': 'Hold the new line with clips beside the seam; pins and basting would leave holes.',
-  'step.baste-outside': 'Baste along the new line, between the old stitching and the raw edge, while the old seam still holds.',
-  'step.old-line-out': 'Take the old stitching out, every third stitch cut and the thread drawn.',
+  'step.baste-outside': 'Baste along the new line, between the old stitching and the raw edge, while the old seam is still closed.',
+  'step.old-line-out': 'Take the old stitching out: cut every third stitch and draw the thread.',
   'step.mark-line-in':
-    'From inside, chalk the new line at the {seam|seam}: so far down from {from|from}, so far from the old stitching, away from the raw edge. ' +
-    'Mark both layers, the same at each such seam, and join the marks smoothly.',
+    'From inside, chalk the new line at the {seam|seam}. Place each mark by the figures below: down from {from|from}, then across from the old ' +
+    'stitching, away from the raw edge. Mark both layers, the same at each such seam, and join the marks smoothly.',
   'step.mark-line-in-both':
-    'From inside, chalk the new line at the {seam|seam} and just so at the {other|seam}: so far down from {from|from}, so far from the old ' +
-    'stitching, away from the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
+    'From inside, chalk the new line at the {seam|seam}, and the same at the {other|seam}. Place each mark by the figures below: down from ' +
+    '{from|from}, then across from the old stitching, away from the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
   'step.mark-line-out':
-    'From inside, chalk the new line at the {seam|seam}: so far down from {from|from}, so far from the old stitching, towards the raw edge. Mark ' +
-    'both layers, the same at each such seam, and join the marks smoothly.',
+    'From inside, chalk the new line at the {seam|seam}. Place each mark by the figures below: down from {from|from}, then across from the old ' +
+    'stitching, towards the raw edge. Mark both layers, the same at each such seam, and join the marks smoothly.',
   'step.mark-line-out-both':
-    'From inside, chalk the new line at the {seam|seam} and just so at the {other|seam}: so far down from {from|from}, so far from the old ' +
-    'stitching, towards the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
+    'From inside, chalk the new line at the {seam|seam}, and the same at the {other|seam}. Place each mark by the figures below: down from ' +
+    '{from|from}, then across from the old stitching, towards the raw edge. Mark both layers, both sides alike, and join the marks smoothly.',
   'step.sew-line':
     'Sew along the new line: {stitch|stitch}, {stitchMm} mm; {ends|ends}. Where it meets the old seam, run along that for {run|length}.',
   'step.sew-line-through': 'Sew along the new line from edge to edge: {stitch|stitch}, {stitchMm} mm; {ends|ends}.',
@@ -94,7 +94,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.press-seam': 'Press the seam as it was sewn, then open or to one side as it was before, {press|press}.',
   'step.press-old-line': 'Press the old line and fold out from the wrong side, {press|press}. Old holes close a little with a damp cloth.',
   'step.press-open-flat': 'Press the old fold open, flat, {press|press}.',
-  'step.lining-along': 'Take the lining along by the same figures, a trifle less, so that it stays loose.',
+  'step.lining-along': 'Alter the lining by the same figures, or a little less, so that it stays loose.',
   'step.zip-out': 'Take the zip out as far as the new seam runs, a hand’s breadth beyond it, and mark where its teeth begin.',
   'step.zip-in': 'Baste the zip in again, both sides level at the top, and sew it with the zipper foot.',
   'step.paper-first': 'Draw the piece on paper from the figures below, and cut the paper out.',
@@ -104,8 +104,8 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-centre-back':
     'Put it on inside out and pinch the centre back seam at the band. Half of the amount goes to each side, less and less down to the old seam.',
   'step.pockets-apart':
-    'Measure between the back pockets. If that is less than the first figure below, take less here, so that the least below remains, and share ' +
-    'the rest with the side seams.',
+    'Measure between the back pockets. If that is less than the first figure below, take in less here, so that the least distance below remains, and ' +
+    'take the rest in at the side seams.',
   'step.check-centre-back':
     'Look from behind: no fold under the band, the pockets level, the seam straight. The seat seam may take a little less than the band.',
   'step.pin-sides-at-waist':
@@ -135,9 +135,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.yoke-loops-on': 'Sew the loops on again over the darts, or beside them.',
   'step.check-yoke-darts': 'Look at the band: its edge is even, and the yoke lies flat below the darts.',
   'step.look-inside-centre-back':
-    'Look inside the centre back seam. It must hold the cloth below on each side; if it does not, this job goes no further than it does.',
+    'Look inside the centre back seam for spare cloth: the figure below is needed on each side. If there is less, let out only what there is.',
   'step.look-inside-sides':
-    'Look inside both side seams. They must hold the cloth below on each side; if they do not, go no further than they do.',
+    'Look inside both side seams for spare cloth: the figure below is needed on each side. If there is less, let out only what there is.',
   'step.check-let-out': 'Look for the old line, for holes and for a darker stripe. Steam it, and say so if you pass the garment on.',
   'step.measure-wedge': 'Work out the wedge: as wide at the band as the amount, running out to nothing in the seam.',
   'step.open-for-wedge': 'Open the centre back seam as far down as the wedge goes.',
@@ -146,17 +146,18 @@ export const worksheetSteps: Record<string, string> = {
   'step.look-for-old-line': 'Look inside for a second row of old holes and cloth folded away: that is the line it goes back to.',
   'step.later-stitches-out': 'Take out the stitching of the later alteration alone, and that of the band over it where there is one.',
   'step.mark-old-line': 'Chalk along the old holes where they are hard to see.',
-  'step.look-at-darts': 'Look inside the darts: how much each holds, and whether its middle was cut open. A cut dart is not let out.',
+  'step.look-at-darts':
+    'Look inside the darts: how much cloth is in each, and whether it was cut open along its middle. A dart that was cut open is not let out.',
   'step.darts-out': 'Take the stitching out of the darts.',
   'step.mark-darts-narrower': 'Chalk each dart again, narrower, with its point where it was.',
   'step.measure-elastic': 'Mark the back half of the band from side seam to side seam, and cut the elastic to the length below.',
   'step.slits-in-band': 'Open the inside of the band at both side seams, just wide enough for the elastic.',
-  'step.elastic-in': 'Draw the elastic through the back half with a bodkin, flat, and hold its ends in the side seams.',
+  'step.elastic-in': 'Draw the elastic through the back half with a bodkin, flat, and pin its ends in the side seams.',
   'step.elastic-ends': 'Sew across both ends of the elastic at the side seams, twice.',
   'step.slits-closed': 'Close the slits by hand.',
   'step.measure-old-elastic': 'Stretch the old elastic. If it has gone slack or crackles, replace it; else shorten it by the amount.',
   'step.casing-open': 'Open the casing at the back by a hand’s breadth and pull out a loop of elastic.',
-  'step.elastic-lapped': 'Lap the elastic by the amount and hold it with a safety pin.',
+  'step.elastic-lapped': 'Lap the elastic by the amount and pin it with a safety pin.',
   'step.elastic-cut': 'Cut the elastic so that its ends lap by the figure below.',
   'step.elastic-joined': 'Sew the lapped ends with a zigzag, over and back, as a square.',
   'step.casing-closed': 'Let the elastic slip in, spread the gathers, and close the casing with the elastic stretched.',
@@ -182,16 +183,17 @@ export const worksheetSteps: Record<string, string> = {
 
   // the band, opened and closed
   'step.loops-off': 'Take off the belt loops in the way, about {loops} of the usual {of}; pin each to where it goes back.',
-  'step.band-off': 'Unpick the band from the top edge as far as below: the more is taken, the more of it is opened. The rest stays on.',
+  'step.band-off':
+    'Unpick the band from the top edge for the length below; the more you take in, the more of it you open. The rest stays on.',
   'step.band-tried':
-    'Pin the band back on from both ends of the opening, a longer band folded away where it will be cut, and try it on, closed. The edge below ' +
-    'may be a little longer than the band, and is eased on.',
+    'Pin the band back on from both ends of the opening. If it is too long, fold the spare away where it will be cut. Try it on, closed. The edge ' +
+    'below may be a little longer than the band, and is eased on.',
   'step.band-cut':
-    'Cut the band through at the centre back, or at a seam it has there. On both ends chalk a line across, so far from the cut as below; sew line ' +
-    'on line, right sides together, inner and outer band alike, and trim to the seam below.',
+    'Cut the band through at the centre back, or at a seam it has there. On both ends chalk a line across, as far from the cut as given below; sew ' +
+    'line on line, right sides together, inner and outer band alike, and trim to the seam below.',
   'step.band-cut-sides':
-    'Cut the band through over each side seam. On both ends of each cut chalk a line across, so far from it as below; sew line on line, right ' +
-    'sides together, inner and outer band alike, and trim to the seam below. Where a zip ends there, take the ends in by as much.',
+    'Cut the band through over each side seam. On both ends of each cut chalk a line across, as far from it as given below; sew line on line, ' +
+    'right sides together, inner and outer band alike, and trim to the seam below. Where a zip ends there, take the ends in by as much.',
   'step.band-longer':
     'Let the band out at its own seam, or set a piece into it where a loop or the belt hides it, longer by the figure below.',
   'step.band-on':
@@ -201,18 +203,19 @@ export const worksheetSteps: Record<string, string> = {
   'step.band-pressed': 'Press the band, {press|press}.',
 
   // seat and legs
-  'step.pin-seat': 'Put it on inside out and pinch the seat seam where it is fullest. Not more than lets you sit.',
+  'step.pin-seat': 'Put it on inside out and pinch the seat seam where it is fullest, no more than lets you sit.',
   'step.mark-seat-in':
-    'Chalk the new seat line from the figures below, from the band down, keep the curve of the crotch, and take the back of the inside legs along.',
+    'Chalk the new seat line by the figures below, from the band down. Keep the curve of the crotch, and move the back of the inside legs by the ' +
+    'same amount.',
   'step.check-seat': 'Sit and bend in it. A pull from the crotch outwards is too tight; a fold under the seat is too long.',
-  'step.look-inside-seat': 'Look inside the seat seam and the top of the inside legs. They must hold the cloth below.',
+  'step.look-inside-seat': 'Look inside the seat seam and the top of the inside legs for spare cloth: the figure below is needed.',
   'step.seat-off': 'Open the seat seam from the band to the crotch.',
   'step.seat-on': 'Close what is still open of the seat seam, in a curve, and sew the crotch twice.',
   'step.pin-legs':
     'Put it on inside out and pin both legs alike, the same at the inside and the outside seam, so that the crease stays in the middle.',
   'step.check-crease': 'Lay the leg with its seams together: the crease lies in the middle, and both legs are alike. The foot passes.',
-  'step.look-inside-legs': 'Look inside both leg seams at the thigh. They must hold the cloth below on each side.',
-  'step.look-inside-calves': 'Look inside the lower inside leg seams. They must hold the cloth below on each side.',
+  'step.look-inside-legs': 'Look inside both leg seams at the thigh for spare cloth: the figure below is needed on each side.',
+  'step.look-inside-calves': 'Look inside the lower inside leg seams for spare cloth: the figure below is needed on each side.',
   'step.inseam-off': 'Open the inside leg seams from the crotch as far as the new line or piece needs.',
   'step.inseam-on': 'Close what is still open of the inside leg seams along the old line.',
   'step.measure-gusset': 'Work out the gusset: a diamond as wide at the crotch as the amount, running out along the seams.',
@@ -221,8 +224,8 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-band-lower': 'Put it on and pin a tape where the band is to sit. Lower it the same all round, or less in front.',
   'step.zip-shorter': 'Take the zip and the fly free at their tops, and pull the teeth above the new line out with pliers.',
   'step.mark-band-line': 'Chalk the new line below the band all round, and check that the pockets lie under it.',
-  'step.baste-band': 'Baste the band along the new line, over the cloth that will go.',
-  'step.cut-above-band-line': 'Cut the cloth away above the new line, a seam left over it.',
+  'step.baste-band': 'Baste the band along the new line, over the cloth that will be cut away.',
+  'step.cut-above-band-line': 'Cut the cloth away above the new line, leaving a seam allowance.',
   'step.zip-top': 'Bar the top of the zip by hand, and sew its tapes and the fly in again.',
   'step.ease-into-band': 'The edge is now longer than the band: ease it in, most at the sides.',
   'step.check-fly': 'Close and open the fly: it runs freely and its top is barred.',
@@ -239,12 +242,13 @@ export const worksheetSteps: Record<string, string> = {
   'step.hem-off-turn-up': 'Unpick the stitches that hold the hem inside the turn-ups.',
   'step.hem-again': 'Turn the hem up on its old folds and sew it again as it was.',
   'step.mark-new-edge':
-    'From inside, chalk the new edge all round, so far above the chalked old edge (not above the raw edge), and below the new edge the line where ' +
-    'it is cut.',
+    'From inside, chalk the new edge all round, as far above the chalked old edge (not above the raw edge) as given below. Below the new edge chalk ' +
+    'the line where it is cut.',
   'step.pin-turned': 'Turn the cloth inside on the new edge and pin it.',
   'step.cut-hem': 'Cut along the lower line, all round.',
   'step.ease-hem':
-    'The raw edge is longer than the new edge by the figure below, and twice that than where it is sewn. Draw it in by a row of long stitches and steam it.',
+    'The raw edge is longer than the new edge by the figure below, and longer by twice that than the place where it is sewn down. Draw it in with a row of ' +
+    'long stitches and steam it.',
   'step.hem-follows-slope':
     'The cloth turned up is narrower than the garment above. Open the seam in the turned-up part, or sew it flaring out, until it lies flat.',
   'step.sew-hem-turned':
@@ -268,8 +272,8 @@ export const worksheetSteps: Record<string, string> = {
     'Sew round through both layers of the leg, close beside the thick old hem and not through it, with the zipper foot and thread like the old ' +
     'topstitching.',
   'step.trim-tuck':
-    'Turn the edge down. Inside, cut the folded cloth off so far from the new seam as below; where it crosses the leg’s own seams, thin those to ' +
-    'the second figure.',
+    'Turn the edge down. Inside, trim the folded cloth to the first figure below, measured from the new seam; where it crosses the leg’s own seams, ' +
+    'thin those to the second figure.',
   'step.tuck-edges': 'Overlock or zigzag the trimmed edges.',
   'step.press-tuck': 'With the old edge down, press the seam upwards, {press|press}.',
   'step.catch-tuck': 'Catch the tuck to the leg seams inside, so that it does not fall down.',
@@ -283,9 +287,10 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-paper-band': 'Pin a band of paper to each leg.',
   'step.cut-bands': 'Cut two bands along the grain.',
   'step.sew-bands': 'Join each band to a ring, fold it, sew it to the edge, and finish the seam.',
-  'step.look-in-turn-up': 'Look inside the turn-up for fading and worn edges; cloth three times its depth lies there.',
+  'step.look-in-turn-up': 'Look inside the turn-up for fading and worn edges; there is cloth of three times its depth in it.',
   'step.turn-up-open': 'Undo the catches at the seams and fold the turn-up out.',
-  'step.mark-turn-up': 'Measure from the raw edge, trimmed: the top of the turn-up first, then the new edge, by the figures below.',
+  'step.mark-turn-up':
+    'Measure from where the raw edge will be once it is trimmed: first the top of the turn-up, then the new edge, by the figures below.',
   'step.pin-turn-up': 'Fold the turn-up and pin it.',
   'step.cut-below-turn-up': 'Cut the amount off the raw edge.',
   'step.sew-turn-up': 'Sew the raw edge inside, where the turn-up hides it.',
@@ -303,9 +308,9 @@ export const worksheetSteps: Record<string, string> = {
   'step.vent-open': 'Undo the vent: it moves up with the hem and must keep its length.',
   'step.vent-again': 'Mark the vent higher by the amount, stay it, and sew it again.',
   'step.lining-hem':
-    'Shorten the lining by the same amount: unpick its hem, turn it up so much higher and sew it as it was, so that it stays shorter than the ' +
+    'Shorten the lining by the same amount: unpick its hem, turn it up that much higher and sew it as it was, so that it stays shorter than the ' +
     'skirt by the figure below.',
-  'step.lining-down': 'See that the lining does not end too high; let it down too if it holds cloth.',
+  'step.lining-down': 'See that the lining does not end too high; let it down too if it has cloth turned up.',
   'step.count-layers': 'Count the layers; each gets its own hem. Begin with the innermost.',
   'step.layers-apart': 'Pin the other layers up out of the way.',
   'step.mark-each-layer': 'Mark each layer against the floor or against the layer below, shorter by the amount.',
@@ -313,7 +318,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.sew-each-layer': 'Hem each layer as it was hemmed.',
   'step.pin-skirt-up': 'Put it on and pin a tape where the band is to sit; the hem stays as it is and comes up.',
   'step.mark-below-band': 'Chalk the new line below the band all round.',
-  'step.sides-to-band': 'The top is now as much wider as below. Take it in at the side seams or darts until it meets the band.',
+  'step.sides-to-band': 'The top is now wider by the figure below. Take it in at the side seams or darts until it meets the band.',
   'step.pleats-to-band': 'Pin every pleat to its old place on the band.',
   'step.pin-skirt-sides': 'Put it on inside out and pin both side seams alike at waist, hip and hem.',
   'step.measure-godet': 'Work out the godets: a wedge in each seam, as wide at the hem as below, running out upwards. Or leave a slit.',
@@ -330,7 +335,7 @@ export const worksheetSteps: Record<string, string> = {
     'Let the line go on round the underarm into the sleeve’s underarm seam, and run out there by the figures below, measured from the armhole ' +
     'seam.',
   'step.sleeve-set-again':
-    'The armhole has grown smaller by much: take the sleeve out at its lower half, take it in alike, and set it again.',
+    'The armhole is now much smaller: unpick the lower half of the sleeve, take the sleeve in by the same amount, and set it in again.',
   'step.check-sides': 'Reach forward and up in it. The armhole does not bind, and the seams hang straight.',
   'step.sides-off': 'Open the side seams from the armhole to the hem.',
   'step.sides-on': 'Close what is still open of the side seams.',
@@ -343,7 +348,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.check-centre-back-body': 'Look from behind: the collar lies on the neck, the vent hangs shut, no fold across the waist.',
   'step.pin-waistcoat-back': 'Put it on, buttoned, and pinch the back seam, most at the waist.',
   'step.waistcoat-open': 'Open the lining at the lower edge of the back and turn the back inside out.',
-  'step.waistcoat-closed': 'Take the lining along by the same figures, turn it right side out, and close the edge by hand.',
+  'step.waistcoat-closed': 'Alter the lining by the same figures, turn it right side out, and close the edge by hand.',
   'step.check-waistcoat': 'Button it and look: the points hang level, and the strap at the back lies flat.',
   'step.measure-strips': 'Work out the strips: one for each side, from the underarm to the hem.',
   'step.sew-strips': 'Sew a strip into each side, first to the back, then to the front, and close the underarm above it.',
@@ -353,7 +358,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.lining-hem-in': 'Set the lining’s hem to the new edge with a small fold of ease, by hand.',
   'step.check-pockets-and-buttons': 'Look at the front: the lowest button and the pockets still stand well above the edge.',
   'step.pin-bust-darts': 'Put it on and pin a dart from each side seam towards the fullest part, ending a little before it.',
-  'step.mark-bust-darts': 'Chalk both darts alike. The front is now longer than the back by nothing: check at the side seam.',
+  'step.mark-bust-darts': 'Chalk both darts alike. Front and back must still be equally long at the side seam: check.',
   'step.pin-bodice': 'Put it on, zipped, and let someone pinch both sides alike from the top edge down.',
   'step.bones-out': 'Open the casings at the top and draw out the bones beside the seam. Number them.',
   'step.bones-back': 'Shorten a bone only if its seam is shorter, tip it again, and close it into its casing.',
@@ -387,8 +392,8 @@ export const worksheetSteps: Record<string, string> = {
   'step.pin-shoulders': 'Put it on and pinch each sleeve seam at the shoulder’s end, half of the amount a side.',
   'step.pads-out': 'Free the shoulder pads and the sleeve-head wadding, and pin them to the side they came from.',
   'step.mark-armhole': 'Chalk the new armhole inside the old one: all of it at the shoulder’s end, out to nothing at the notches.',
-  'step.baste-sleeve-to-line': 'Baste the sleeve to the new line, mark on mark, over the cloth that will go.',
-  'step.cut-armhole': 'Cut the cloth beyond the new line away, a seam left.',
+  'step.baste-sleeve-to-line': 'Baste the sleeve to the new line, mark on mark, over the cloth that will be cut away.',
+  'step.cut-armhole': 'Cut the cloth away beyond the new line, leaving a seam allowance.',
   'step.pads-back': 'Set the pads in again, their edge at the new seam, by hand.',
   'step.check-shoulders': 'Look at both shoulders, worn: the seams end at the bone, level, and the sleeves hang without a dent.',
   'step.feel-pads': 'Feel through the lining how the pads lie and of how many layers they are.',
@@ -403,23 +408,23 @@ export const worksheetSteps: Record<string, string> = {
   'step.check-straps': 'Raise the arms: the neckline stays, and the straps do not cut in.',
   'step.pin-shoulder-seams': 'Put it on and pinch the shoulder seams, alike at neck and armhole.',
   'step.mark-shoulder-line':
-    'From inside, chalk the new line below the shoulder seam, so far from the old stitching as below and away from the raw edge, on both layers, ' +
+    'From inside, chalk the new line below the shoulder seam, away from the raw edge, as far from the old stitching as given below, on both layers, ' +
     'from neck to armhole.',
   'step.neck-edge-open': 'Open the facing or binding of the neck, a hand’s breadth either side of the shoulder seams.',
   'step.neck-edge-closed': 'Shorten the facing by the figure below and close it again.',
   'step.armhole-deeper': 'Cut the bottom of the armhole lower by the figure below, so that the sleeve still fits it.',
   'step.pin-underarm': 'Put it on and pinch both side seams at the armhole.',
   'step.armhole-edge-open': 'Open the facing or binding of the armhole at the side seam.',
-  'step.armhole-edge-closed': 'Take the facing along and close it again.',
+  'step.armhole-edge-closed': 'Take the facing in by the same amount and close it again.',
   'step.check-armholes': 'Move the arms: nothing gapes and nothing binds.',
   'step.pin-waist-seam': 'Put it on and pin a tuck of {amount|length} at the waist seam, all round or only where it is needed.',
-  'step.look-inside-waist-seam': 'Look inside the waist seam. It must hold the cloth below.',
+  'step.look-inside-waist-seam': 'Look inside the waist seam for spare cloth: the figure below is needed.',
   'step.waist-seam-open': 'Unpick the waist seam all round; mark side seams and centres.',
   'step.mark-waist-up':
-    'From inside, chalk the new line on the bodice all round, so far above its old stitching as below. The skirt keeps its line; the hem comes up ' +
-    'with it.',
+    'From inside, chalk the new line on the bodice all round, as far above its old stitching as given below. The skirt keeps its line; the hem comes ' +
+    'up with it.',
   'step.mark-waist-down':
-    'From inside, chalk the new line all round, so far below the old stitching as below: on the bodice into its seam, on the skirt into the ' +
+    'From inside, chalk the new line all round, as far below the old stitching as given below: on the bodice into its seam, on the skirt into the ' +
     'skirt. The dress stays as long as it is.',
   'step.match-waist-seams':
     'Pin skirt to bodice, right sides together, the skirt’s old stitching line on the bodice’s new line: centres, side seams and darts on each ' +
@@ -446,7 +451,7 @@ export const worksheetSteps: Record<string, string> = {
   'step.mark-above-cuff': 'Chalk the cut line above the old seam of the cuff, and see that the placket keeps its least length.',
   'step.placket-shorter': 'Unpick the lower end of the placket and its button.',
   'step.baste-cuff': 'Baste the cuff on at the new line.',
-  'step.cut-above-cuff': 'Cut the sleeve below the new line, a seam left.',
+  'step.cut-above-cuff': 'Cut the sleeve below the new line, leaving a seam allowance.',
   'step.sleeve-to-cuff': 'The sleeve is a little wider there: lay its pleats deeper or ease it into the cuff.',
   'step.check-sleeves': 'Bend both arms: the edges end alike.',
   'step.cuff-off': 'Unpick the cuffs from the sleeves.',
@@ -458,27 +463,27 @@ export const worksheetSteps: Record<string, string> = {
   'step.mark-cap': 'Chalk the whole cap line again, lower by the amount everywhere: top, notches and underarm.',
   'step.measure-cap':
     'Measure the new cap line and the armhole with a tape on edge. The cap is longer by the figures below; narrow or widen the underarm until it is.',
-  'step.cut-cap': 'Cut the cap along the new line, a seam left.',
+  'step.cut-cap': 'Cut the cap beyond the new line, leaving a seam allowance.',
   'step.ease-cap': 'Sew two rows of long stitches over the cap between the notches, to ease it by the figures below.',
   'step.sham-buttons-off': 'Take the sham buttons off.',
-  'step.sham-buttons-on': 'Sew the sham buttons on again, the lowest as far from the new edge as below.',
+  'step.sham-buttons-on': 'Sew the sham buttons on again, the lowest as far from the new edge as given below.',
   'step.sleeve-lining-up': 'Shorten the sleeve lining by the same amount and sew it in by hand, with a fold of ease above its edge.',
   'step.sleeve-lining-down':
-    'Let the sleeve lining down by the same amount where it holds cloth, and sew it in by hand with a fold of ease.',
+    'Let the sleeve lining down by the same amount where there is cloth for it, and sew it in by hand with a fold of ease.',
   'step.pin-sleeve-taper': 'Put it on inside out and pin the underarm seam of both sleeves alike, arm bent.',
   'step.check-elbow': 'Bend the elbow: nothing pulls, and the hand passes.',
   'step.pin-cuffs': 'Put it on and pin both cuffs narrower, at both ends alike.',
   'step.mark-cuff-ends': 'Chalk the new ends of the cuffs, the seam beyond them.',
   'step.sleeve-end-eased':
-    'Ease or pleat the sleeve’s edge, or take its seam in, until it is as much narrower as below and meets the cuff.',
+    'Ease or pleat the sleeve’s edge, or take its seam in, until it is narrower by the figure below and meets the cuff.',
   'step.cut-cuff-ends': 'Cut the cuff ends off beyond the seam.',
   'step.cuff-ends-sewn': 'Sew the cuff ends inside out, turn them, and press the corners.',
   'step.check-cuffs': 'Button both cuffs: alike, with the placket flat.',
 
   // lining
   'step.lining-off':
-    'Open the lining at the edge you work on, as far as the hand needs, and leave the rest closed. A lining that hangs free needs no opening.',
-  'step.lining-in-too': 'Take the lining along by the same figures, a trifle less, so that it stays loose.',
+    'Open the lining at the edge you work on, as far as your hand needs, and leave the rest closed. A lining that hangs free needs no opening.',
+  'step.lining-in-too': 'Alter the lining by the same figures, or a little less, so that it stays loose.',
   'step.lining-closed': 'Close what you opened of the lining by hand, with a fold of ease at the hem.',
 
   // buttons, hooks, ties
@@ -487,7 +492,7 @@ export const worksheetSteps: Record<string, string> = {
     'Close it on the body and pin the front shut {amount|length} {way|lap} than before. All buttons, {count} as a rule, stay on one line.',
   'step.pin-neck-button': 'Close the collar with one finger of room and pin it; the tie knot must still cover it.',
   'step.pin-cuff-buttons': 'Close the cuffs on the arm, pin them, and mark both alike.',
-  'step.overlap-left': 'Measure what still overlaps; the edges must not come nearer than the least below.',
+  'step.overlap-left': 'Measure what still overlaps: it must not be less than the figure below.',
   'step.mark-button-in':
     'Mark the new place {amount|length} from the old one, level with it, away from the edge that the button stands beside. Mark each button of ' +
     'the row alike.',

@@ -113,7 +113,7 @@ export const legLength: StepsRow[] = [
       { does: 'turn-up-open', act: 'unpick', figures: (on) => [mark('turn-up', turnUp(on))] },
       { does: 'press-open-flat', act: 'press' },
       { does: 'mark-turn-up', act: 'mark', figures: madeAgain },
-      { does: 'pin-turn-up', act: 'pin', figures: madeAgain },
+      { does: 'pin-turn-up', act: 'pin', figures: (on) => [mark('turn-up', turnUp(on))] },
       { does: 'try-turn-up', act: 'try' },
       { does: 'cut-below-turn-up', act: 'cut', figures: (on) => [mark('cut-off', amountOf(on))] },
       { does: 'sew-turn-up', act: 'sew' },

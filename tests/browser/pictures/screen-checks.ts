@@ -48,7 +48,13 @@ export const layoutFaults = (page: Page): Promise<string[]> =>
     const shown = [...document.body.querySelectorAll('*')].filter((one) => one.closest('svg, .sr, option, datalist') === null)
     const scrolls = (one: Element): boolean =>
       one.parentElement !== null && (['auto', 'scroll'].includes(getComputedStyle(one).overflowX) || scrolls(one.parentElement))
-    if (scrollWidth > clientWidth) faults.push(`${scrollWidth - clientWidth} px wider than the window`)
+    if (scrollWidth > clientWidth) {
+      // a drawing's letters may be what reaches farthest
+      const right = (one: Element): number => one.getBoundingClientRect().right
+      const all = [...document.body.querySelectorAll('*')].filter((one) => !scrolls(one))
+      const farthest = all.reduce((most, one) => (right(one) >= right(most) ? one : most), document.body as Element)
+      faults.push(`${scrollWidth - clientWidth} px wider than the window: ${named(farthest)}`)
+    }
     for (const one of shown) {
       const box = one.getBoundingClientRect()
       // of no size, or only for a screen reader

@@ -151,12 +151,18 @@ const broken = (name: string, hash: string, breaks: () => void): State => ({
 
 const keptIds = async (page: Page): Promise<string[]> =>
   (await rowsOf(page, 'listingsKept')).filter(({ deletedAt }) => deletedAt === null).map(({ id }) => String(id))
-const onListing = (name: string, hash: string, then?: (page: Page, drive: Drive) => Promise<unknown>): State => ({
+/** A page of what was kept, of the trousers that alter to fit unless another listing is named. */
+const onListing = (
+  name: string,
+  hash: string,
+  then?: (page: Page, drive: Drive) => Promise<unknown>,
+  listing: keyof typeof LISTINGS = 'alters'
+): State => ({
   name: `room-${name}`,
   surface: 'workroom',
   open: async (drive) => {
     const list = await roomAt(drive, 'wishlist')
-    const title = LISTINGS.alters?.[drive.language].title
+    const title = LISTINGS[listing]?.[drive.language].title
     const row = (await rowsOf(list, 'listingsKept')).find((one) => one.title === title && one.deletedAt === null)
     const page = await roomAt(drive, `${hash}/${row?.id}`)
     if (then !== undefined) {
@@ -284,6 +290,19 @@ export const STATES: readonly State[] = [
   onListing('card', 'card-for-the-shop'),
   onListing('work', 'work'),
   onListing('work-unfolded', 'work', unfolded),
+  onListing('work-sheet', 'work', (page, drive) => pressed(page, drive, 'sheet.make')),
+  onListing('work-sheet-unfolded', 'work', unfolded),
+  onListing('work-arrived', 'work', async (page, drive) => {
+    const own = page.getByRole('main').getByRole('textbox')
+    for (const [n, figure] of ['41.3', '52', '32'].entries()) {
+      await own.nth(n).fill(figure)
+      await own.nth(n).press('Tab')
+    }
+    // where it does not sit right, and how
+    await page.getByRole('radio').first().check()
+    await page.getByRole('radio', { name: words(drive, 'tryon.spare') }).check()
+  }),
+  onListing('work-tailor', 'work', (page, drive) => pressed(page, drive, 'sheet.make'), 'tailor'),
   room('work-gone', 'work/none'),
   room('open-gone', 'wishlist/none'),
   room(

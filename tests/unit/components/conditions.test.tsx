@@ -111,6 +111,11 @@ describe('where the points stand', () => {
     expect(headsIn(details('Where it fits'))).toEqual(['Thigh', 'Leg opening'])
     expect(headsIn(details('Not stated'))).toEqual(['Calf', 'Hip', 'Knee', 'Outside leg'])
   })
+  it('what the plan moves though it fits is not said to misfit', () => {
+    const gaps = trousersReckoning.gaps.map((gap) => (gap.point === 'waist' ? { ...gap, gapMm: 0 } : gap))
+    panel(asked({ ...trousersReckoning, gaps }))
+    expect(textOf(inPage().querySelector('#points-head'))).toBe('Where it does not fit, or is altered')
+  })
   it('in the popup: what was measured, what misses first; no guess stands among them', () => {
     popup(judged)
     const part = inPage().querySelector('section[aria-label="Points"]')

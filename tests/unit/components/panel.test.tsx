@@ -133,7 +133,7 @@ describe('the answer', () => {
     expect(factOf('Work')).toBe('1 h 10Sewing level 3')
     expect(factOf('Cost')).toBe('£24.00 + 1 h 10£29.90 with your time counted; worth £55.00 to you')
     expect(factOf('Chance it fits')).toBe('6 in 10')
-    expect(textOf(partOf('Price and what it is worth to you'))).toContain('£29.90 in all: price, postage and work.')
+    expect(textOf(partOf('Price and what it is worth to you'))).toContain('£29.90 in all: price, work and any postage you enter.')
     await act(async () => button('Copy the message').click())
     expect(actions.onCopy).toHaveBeenCalledWith(expect.stringContaining('straight across the seat'))
     expect(textOf(answer)).toContain('Copied.')
@@ -185,7 +185,14 @@ describe('the answer', () => {
     expect(inPage().querySelector('table.plans')).toBeNull()
     expect(inPage().querySelector('.as-it-is')).toBeNull()
     expect(factOf('Work')).toBe('')
-    expect(shownText()).not.toMatch(/in all: price, postage and work|pays on average|1 h\b/)
+    expect(shownText()).not.toMatch(/in all: price|pays on average|1 h\b/)
+  })
+  it('counts mending as work where there is nothing else to do: its cost is counted too', () => {
+    show({ ...trousersJudged, reckoning: wearsAsIs })
+    expect(factOf('Work')).toBe('None')
+    const mended = { code: 'verdict.mending', values: { minutes: 40 }, text: 'Mending and care take another 40 min.' }
+    show({ ...trousersJudged, reckoning: { ...wearsAsIs, because: [...wearsAsIs.because, mended] } })
+    expect(factOf('Work')).toBe('40 minMending and care')
   })
   it('shows the ways to do it only where two differ', () => {
     show(trousersJudged)
@@ -350,7 +357,7 @@ describe('the cut', () => {
     show(jeans)
     expect(textOf(inPage().querySelector('.cut-line'))).toBe('CutLow rise, bootcutChange the cut')
     show({ ...jeans, cut: {}, cutAsRead: {} })
-    expect(textOf(inPage().querySelector('.cut-line p'))).toBe('Nothing is said of it')
+    expect(textOf(inPage().querySelector('.cut-line p'))).toBe('Not described')
   })
   it('opens to a choice for each facet, with what was read and from where', () => {
     show(jeans)

@@ -87,7 +87,7 @@ test('held by a page of an older version, it is told, and goes on by itself', as
     request.onsuccess = () => done(request.result)
   })
   void startPage(Page, 'house.name')
-  await shows('Another page of Seam Reckoner holds what is saved')
+  await shows('Another page of Seam Reckoner still uses what is saved')
   holder.close()
   await shows('the page')
 })

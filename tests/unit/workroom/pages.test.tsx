@@ -356,7 +356,7 @@ describe('the wishlist', () => {
 
     test('is the line under its verdict, as of now: the first in words, the rest counted', () => {
       expect(row({ now: hangingOn(HIP) })).toContain('If the hip, laid flat, is 19½ to 21 in.')
-      expect(row({ now: hangingOn(HIP, THIGH) })).toContain('If the hip, laid flat, is 19½ to 21 in, and 1 more.')
+      expect(row({ now: hangingOn(HIP, THIGH) })).toContain('If the hip, laid flat, is 19½ to 21 in, and 1 more point fits.')
       expect(row({ now: hangingOn(HIP) })).toContain('6 in 108 in 10 if all that is right')
     })
     test('takes the place of why: a row has one sentence', () => {

@@ -29,7 +29,7 @@ describe('the card', () => {
       ['Hip7⅞ in below the top of the waist', '19½–21', '39–42', ''],
       ['Inside legcrotch seam to bottom edge', '29–40', '']
     ])
-    expect(part('Then to do')).toBe('Then to doWaist in at the centre back: 1½ inLegs up, blind hem: 1 inLevel 3 of 5, 1 h 10')
+    expect(part('Then do this')).toBe('Then do thisWaist in at the centre back: 1½ inLegs up, blind hem: 1 inLevel 3 of 5, 1 h 10')
     expect(part('What you can pay for it')).toBe(
       'What you can pay for itUp to £34.44 if all of this is so.Up to £33.00 while nobody has measured it.'
     )
@@ -41,13 +41,13 @@ describe('the card', () => {
   })
   test('says so where nothing is left to measure, or to do', () => {
     card(kept(wearsAsIs))
-    expect(part('Measure there')).toContain('Everything that decides is known.')
-    expect(part('Then to do')).toBe('')
+    expect(part('Measure there')).toContain('Everything that matters is known.')
+    expect(part('Then do this')).toBe('')
   })
   test('of what is to be left has the reason, and no work and no price', () => {
     card(kept(leaveIt))
     expect(shownText()).toContain('The shoulders are 1½ in too wide.')
-    expect(part('Then to do')).toBe('')
+    expect(part('Then do this')).toBe('')
     expect(part('What you can pay for it')).toBe('')
   })
   test('names what is missing where nothing can be judged, without a range', () => {
@@ -108,6 +108,9 @@ describe('the price that pays', () => {
   test('is not said where its worth is not told', () => {
     card(kept({ ...hangingOn(HIP), worth: null }))
     expect(part('What you can pay for it')).toContain('To see it here, enter the price')
+    // what it costs is known: only what it is worth is asked for
+    card(kept({ ...hangingOn(HIP), worth: { spend: 30, against: null, upTo: null, risk: null } }))
+    expect(part('What you can pay for it')).toContain('To see it here, enter what it is worth to you')
     card(kept({ ...hangingOn(HIP), worth: { spend: 30, against: 50, upTo: 30, risk: 0.1 } }))
     expect(part('What you can pay for it')).toContain('no price is worth it')
   })

@@ -65,7 +65,7 @@ test('none yet is said, and so is that they were given up', async () => {
 test('one is told with its day, reason and counts; what would change is told before; then it is gone back to, and taken back', async () => {
   const { records, stamp, said, last } = await begun()
   const { garment } = await world(records, stamp)
-  await shows(/1 Mar 2026, \d\d:\d\d, before a file was brought in0 finds, 2 garments, 1 person/)
+  await shows(/1 Mar 2026, \d\d:\d\d, before a file was brought in0 kept listings, 2 garments, 1 person/)
   press(/^What would going back to 1 Mar 2026, \d\d:\d\d change\?$/)
   await shows('1 record comes back1 is again as it was1 that came since is removed')
   expect(await one(records, 'garmentsOwned', garment.id)).toMatchObject({ notes: 'changed' })
@@ -89,9 +89,9 @@ test('what would change nothing is said to', async () => {
   await makeSnapshot(records, 'day', stamp())
   await shows('as that day began')
   press(/^What would going back/)
-  await shows('there is nothing to go back on')
+  await shows('there is nothing to go back to')
   press('Close')
-  await vi.waitFor(() => expect(shownText()).not.toContain('there is nothing to go back on'))
+  await vi.waitFor(() => expect(shownText()).not.toContain('there is nothing to go back to'))
 })
 
 test('what was changed again since is not taken back with it, and that is said', async () => {

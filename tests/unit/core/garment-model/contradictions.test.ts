@@ -83,7 +83,7 @@ describe('proportion: what the others make one think', () => {
       { point: 'hip', mm: 1000 }
     ])
     expect(issue?.text).toMatch(
-      /^The thigh, 83 cm, would be \d sizes larger than the hip, 100 cm, makes likely: about 6\d(\.\d)? cm\. Was it/
+      /^The thigh, 83 cm, is \d sizes larger than usual beside the hip, 100 cm: about 6\d(\.\d)? cm would be likely\. Was it/
     )
     expect(Number(issue?.values.sizes)).toBe(Math.round((830 - Number(issue?.values.likely)) / sizeStep('thigh', 'trousers')))
   })

@@ -60,7 +60,7 @@ describe('the buyer’s own tape', () => {
       'arrived.much-smaller',
       'arrived.smaller'
     ])
-    expect(at(860)?.says.text).toBe('The waist is 2 cm smaller than the seller said, as two tapes may differ.')
+    expect(at(860)?.says.text).toBe('The waist is 2 cm smaller than the seller said; two people measuring may differ by that.')
   })
 
   test('own figures stand in place of earlier ones of one’s own, and the request stays as it was', () => {

@@ -218,7 +218,7 @@ describe('dockets and refusals', () => {
     const { docket } = worksheetFor(plan, requestFor(trousers()), 'A4', 'cm')
     expect(docket?.asks.map(({ asked }) => asked.text)).toEqual(['Take 4 cm out of the waist at the centre back'])
     expect(docket?.asks[0]?.figures.map(({ is, mm }) => [is, mm])).toEqual([['docket-less', 40]])
-    expect(docket?.onCollection.figures.map(({ mm, name }) => [mm, name])).toEqual([[860, 'By tape then: waist']])
+    expect(docket?.onCollection.figures.map(({ mm, name }) => [mm, name])).toEqual([[860, 'Measures afterwards: waist']])
     expect(docket?.onCollection.look.length).toBeGreaterThan(3)
     expect(sheetWith(trousers(), [{ id: 'waist-in-centre-back', amountMm: 40 }]).docket).toBeNull()
   })

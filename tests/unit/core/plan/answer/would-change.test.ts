@@ -54,7 +54,7 @@ describe('what would change the verdict', () => {
     const all = whatWouldChange({ garment: garment('shirt', shirt), wearer: rowan, means: { level: 1, tailor: false } })
     const [fits, ...others] = all.filter(({ code }) => code.startsWith('change.fit'))
     expect(others.every(({ values }) => values.verdict !== fits?.values.verdict)).toBe(true)
-    expect(fits?.text).toMatch(/^In another fit \(.+ and .+\): .+\.$/)
+    expect(fits?.text).toMatch(/^In another fit \(.+ or .+\): .+\.$/)
     expect(String(fits?.values.ids).split(' ').length).toBeGreaterThan(1)
   })
   it('nothing, where it alters to fit already or is never altered', () => {

@@ -33,7 +33,7 @@ const ROOMS: Readonly<Record<string, { first: RegExp; further: RegExp }>> = {
   },
   reading: {
     first: /unit\/reading\/|corpus\/corpus|corpus\/written/,
-    further: /corpus\/(?:told|tailor)|law\/(?:reading|contra)|reference\/reading/
+    further: /corpus\/(?:told|tailor)|law\/(?:reading\.|contra)|reference\/reading-(?:units|numbers|vocabulary)/
   },
   records: { first: /unit\/records\//, further: /law\/mutated|unit\/(?:view|workroom|capture)\// }
 }

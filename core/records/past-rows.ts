@@ -4,6 +4,7 @@
  * never changes is kept once, and no write goes by it, whoever writes. Before the first mark nothing is kept.
  */
 import type { DBCore, DBCoreKeyRange, DBCoreMutateRequest, DBCoreTable, DBCoreTransaction, Dexie } from 'dexie'
+import { ANY, keysThere, RANGE } from './keys-there.ts'
 import { isRow } from './row.ts'
 import { TABLES, type TableName } from './schemas.ts'
 
@@ -21,10 +22,29 @@ export interface PastRow {
   version: number
 }
 
+/** Rows that were not there at a mark and came together, in one row for all of them. */
+export interface CameTogether {
+  key: string
+  snapshot: string
+  table: TableName
+  /** Their ids. What this says of one goes before what a row of its own says for the same mark. */
+  came: readonly string[]
+  weight: number
+  version: number
+}
+
 export const SNAPSHOTS = 'snapshots'
 export const PAST = 'past'
 
 export const pastKey = (snapshot: string, table: string, id: string): string => `${snapshot} ${table} ${id}`
+
+/** Beside the name of a table in the key of what came together; no table is called so. */
+const TOGETHER = '+'
+/** The key of what came together as the so-and-so-many-th of its table behind a mark. */
+const cameKey = (snapshot: string, table: string, place: number, first: string): string =>
+  pastKey(snapshot, table + TOGETHER, `${place} ${first}`)
+/** Is it the key of rows that came together? Ids may be anything: what is before them decides. */
+export const isCameKey = (key: string): boolean => key.split(' ', 2)[1]?.endsWith(TOGETHER) ?? false
 
 /** Of this many rows and fewer each is asked for alone. */
 const FEW = 8
@@ -65,24 +85,50 @@ function keeping(down: DBCore, name: TableName, version: number): DBCoreTable {
     return keptAlready(down, trans, mark, name, ids).then((known) => {
       const missing = ids.filter((id) => !known.has(pastKey(mark, name, String(id))))
       if (missing.length === 0) return
-      return table.getMany({ trans, keys: [...missing] }).then((rows) => {
-        const values = missing.map((id, at): PastRow => {
-          const row: unknown = rows[at] ?? null
-          return { key: pastKey(mark, name, String(id)), snapshot: mark, table: name, id: String(id), row, weight: weightOf(row), version }
-        })
-        return down
-          .table(PAST)
-          .mutate({ type: 'put', trans, values })
+      return newAmong(table, trans, missing).then((came) => {
+        const others = missing.filter((id) => typeof id !== 'string' || !came.has(id))
+        const rows = others.length === 0 ? Promise.resolve([]) : table.getMany({ trans, keys: [...others] })
+        return rows
+          .then((rows) => others.map((id, at) => pastRow(mark, id, rows[at])))
+          .then((values) => (came.size === 0 ? values : cameTogether(mark, [...came], trans).then((row) => [...values, row])))
+          .then((values) => down.table(PAST).mutate({ type: 'put', trans, values }))
           .then(({ numFailures, failures }) => {
             if (numFailures > 0) throw Object.values(failures)[0]
           })
       })
     })
   }
+
+  function pastRow(mark: string, id: unknown, found: unknown): PastRow {
+    const row: unknown = found ?? null
+    return { key: pastKey(mark, name, String(id)), snapshot: mark, table: name, id: String(id), row, weight: weightOf(row), version }
+  }
+
+  /** Another key than any of this mark before it: none of them is written over. */
+  function cameTogether(mark: string, came: readonly string[], trans: DBCoreTransaction): Promise<CameTogether> {
+    const past = down.table(PAST)
+    const all = pastKey(mark, name + TOGETHER, '')
+    const query = { index: past.schema.primaryKey, range: { type: RANGE, lower: all, upper: `${all}\uffff` } }
+    return past.query({ trans, values: false, query }).then(({ result }) => {
+      const key = cameKey(mark, name, result.length, came[0] ?? '')
+      const weight = came.reduce((sum, id) => sum + id.length, LEAST_WEIGHT)
+      return { key, snapshot: mark, table: name, came, weight, version }
+    })
+  }
 }
 
-/** Everything in a store; `type` is what Dexie calls any range. */
-const everything = (down: DBCore): DBCoreKeyRange => ({ type: 3, lower: down.MIN_KEY, upper: down.MAX_KEY })
+/** Those of many that are not there yet, where that is quickly told; they are kept in one row. */
+function newAmong(table: DBCoreTable, trans: DBCoreTransaction, ids: readonly unknown[]): Promise<ReadonlySet<string>> {
+  const texts = ids.filter((id) => typeof id === 'string')
+  if (texts.length <= FEW) return Promise.resolve(new Set<string>())
+  return keysThere(table, trans, texts).then((there) => {
+    const came = there === null ? [] : texts.filter((id) => !there.has(id))
+    return new Set<string>(came.length <= FEW ? [] : came)
+  })
+}
+
+/** Everything in a store. */
+const everything = (down: DBCore): DBCoreKeyRange => ({ type: ANY, lower: down.MIN_KEY, upper: down.MAX_KEY })
 
 /** Keys of marks are of one length and count up. */
 function newestMark(down: DBCore, trans: DBCoreTransaction): Promise<string | undefined> {
@@ -107,7 +153,7 @@ function keptAlready(down: DBCore, trans: DBCoreTransaction, mark: string, name:
   const table = down.table(PAST)
   const index = table.schema.primaryKey
   const within = (lower: string, upper: string) => {
-    const query = { index, range: { type: 2, lower, upper } }
+    const query = { index, range: { type: RANGE, lower, upper } }
     return table.query({ trans, values: false, query }).then(({ result }): string[] => result)
   }
   const keys = ids.map((id) => pastKey(mark, name, String(id)))

@@ -115,7 +115,7 @@ async function bring(records: Records, file: string | OpenedBackup, { stamp, mig
         }
         if (write) await writing.add(records.rows(table).bulkPut([...puts.values()]))
         // a transaction of which nothing is asked for a while is over
-        else await records.rows(table).get('')
+        else if (isEmpty && at % (STEP * UNASKED) === 0) await records.rows(table).get('')
         if (table === 'looks' || table === 'listingsKept') for (const id of puts.keys()) touched[table].add(id)
         done += slice.length
         told?.(done)
@@ -147,7 +147,9 @@ class InFlight {
     while (this.writing.length > most) await this.writing.shift()
   }
 }
-const MOST_IN_FLIGHT = 3
+const MOST_IN_FLIGHT = 8
+/** So many steps may go by with nothing asked. */
+const UNASKED = 8
 
 /** One row that comes, beside what is here of it. */
 function take(

@@ -61,7 +61,7 @@ export function keepPastRows(db: Dexie, version: number): void {
       ...down,
       transaction: (stores, mode, options) =>
         down.transaction(mode === 'readwrite' && stores.some(isTable) ? [...new Set([...stores, SNAPSHOTS, PAST])] : stores, mode, options),
-      table: (name) => (isTable(name) ? keeping(down, name, version) : down.table(name))
+      table: (name) => (isTable(name) ? keeping(down, name, version) : name === SNAPSHOTS ? marking(down.table(name)) : down.table(name))
     })
   })
 }
@@ -81,21 +81,23 @@ function keeping(down: DBCore, name: TableName, version: number): DBCoreTable {
   }
   return { ...table, mutate }
 
+  /** What is asked is asked side by side: each answer waits for all that is being written before it. */
   function keep(mark: string, ids: readonly unknown[], trans: DBCoreTransaction): Promise<void> {
-    return keptAlready(down, trans, mark, name, ids).then((known) => {
+    const asked = Promise.all([keptAlready(down, trans, mark, name, ids), newAmong(table, trans, ids), cameBefore(mark, ids, trans)])
+    return asked.then(([known, isNew, before]) => {
       const missing = ids.filter((id) => !known.has(pastKey(mark, name, String(id))))
+      const came = missing.filter((id) => typeof id === 'string').filter((id) => isNew.has(id))
+      const others = came.length <= FEW ? missing : missing.filter((id) => typeof id !== 'string' || !isNew.has(id))
       if (missing.length === 0) return
-      return newAmong(table, trans, missing).then((came) => {
-        const others = missing.filter((id) => typeof id !== 'string' || !came.has(id))
-        const rows = others.length === 0 ? Promise.resolve([]) : table.getMany({ trans, keys: [...others] })
-        return rows
-          .then((rows) => others.map((id, at) => pastRow(mark, id, rows[at])))
-          .then((values) => (came.size === 0 ? values : cameTogether(mark, [...came], trans).then((row) => [...values, row])))
-          .then((values) => down.table(PAST).mutate({ type: 'put', trans, values }))
-          .then(({ numFailures, failures }) => {
-            if (numFailures > 0) throw Object.values(failures)[0]
-          })
-      })
+      return (others.length === 0 ? Promise.resolve([]) : table.getMany({ trans, keys: [...others] }))
+        .then((rows) => {
+          const values: (PastRow | CameTogether)[] = others.map((id, at) => pastRow(mark, id, rows[at]))
+          if (came.length > FEW) values.push(cameTogether(mark, came, before))
+          return down.table(PAST).mutate({ type: 'put', trans, values })
+        })
+        .then(({ numFailures, failures }) => {
+          if (numFailures > 0) throw Object.values(failures)[0]
+        })
     })
   }
 
@@ -104,37 +106,51 @@ function keeping(down: DBCore, name: TableName, version: number): DBCoreTable {
     return { key: pastKey(mark, name, String(id)), snapshot: mark, table: name, id: String(id), row, weight: weightOf(row), version }
   }
 
-  /** Another key than any of this mark before it: none of them is written over. */
-  function cameTogether(mark: string, came: readonly string[], trans: DBCoreTransaction): Promise<CameTogether> {
+  /** How many rows there are of what came together behind a mark, where another may come. */
+  function cameBefore(mark: string, ids: readonly unknown[], trans: DBCoreTransaction): Promise<number> {
+    if (ids.length <= FEW) return Promise.resolve(0)
     const past = down.table(PAST)
     const all = pastKey(mark, name + TOGETHER, '')
     const query = { index: past.schema.primaryKey, range: { type: RANGE, lower: all, upper: `${all}\uffff` } }
-    return past.query({ trans, values: false, query }).then(({ result }) => {
-      const key = cameKey(mark, name, result.length, came[0] ?? '')
-      const weight = came.reduce((sum, id) => sum + id.length, LEAST_WEIGHT)
-      return { key, snapshot: mark, table: name, came, weight, version }
-    })
+    return past.count({ trans, query })
+  }
+
+  /** Another key than any of this mark before it: none of them is written over. */
+  function cameTogether(mark: string, came: readonly string[], before: number): CameTogether {
+    const key = cameKey(mark, name, before, came[0] ?? '')
+    return { key, snapshot: mark, table: name, came, weight: came.reduce((sum, id) => sum + id.length, LEAST_WEIGHT), version }
   }
 }
 
-/** Those of many that are not there yet, where that is quickly told; they are kept in one row. */
+/** Those of many that are not there yet, where that is quickly told. */
 function newAmong(table: DBCoreTable, trans: DBCoreTransaction, ids: readonly unknown[]): Promise<ReadonlySet<string>> {
   const texts = ids.filter((id) => typeof id === 'string')
   if (texts.length <= FEW) return Promise.resolve(new Set<string>())
-  return keysThere(table, trans, texts).then((there) => {
-    const came = there === null ? [] : texts.filter((id) => !there.has(id))
-    return new Set<string>(came.length <= FEW ? [] : came)
-  })
+  return keysThere(table, trans, texts).then((there) => new Set(there === null ? [] : texts.filter((id) => !there.has(id))))
 }
+
+/** The table of marks, of which the newest is known until another is written. */
+const marking = (table: DBCoreTable): DBCoreTable => ({
+  ...table,
+  mutate: (request) => {
+    newest.delete(request.trans)
+    return table.mutate(request)
+  }
+})
+const newest = new WeakMap<DBCoreTransaction, Promise<string | undefined>>()
 
 /** Everything in a store. */
 const everything = (down: DBCore): DBCoreKeyRange => ({ type: ANY, lower: down.MIN_KEY, upper: down.MAX_KEY })
 
 /** Keys of marks are of one length and count up. */
 function newestMark(down: DBCore, trans: DBCoreTransaction): Promise<string | undefined> {
+  const known = newest.get(trans)
+  if (known !== undefined) return known
   const table = down.table(SNAPSHOTS)
   const query = { index: table.schema.primaryKey, range: everything(down) }
-  return table.query({ trans, values: false, query }).then(({ result }): string | undefined => result.at(-1))
+  const asked = table.query({ trans, values: false, query }).then(({ result }): string | undefined => result.at(-1))
+  newest.set(trans, asked)
+  return asked
 }
 
 /** The ids of the rows that a request writes. */

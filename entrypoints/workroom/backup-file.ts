@@ -27,9 +27,9 @@ export async function saveBackup(records: Records, stamp: Stamp, told?: Told): P
 /** A page that is kept from going on no longer than this, ms, is not felt to wait. */
 const UNFELT_MS = 16
 
-/** Lets the page go on where it has waited for as long as it may. */
+/** Lets the page go on where it has waited for as long as it may; the first time at once, for nobody knows what went before. */
 export function resting(): () => Promise<void> {
-  let last = performance.now()
+  let last = Number.NEGATIVE_INFINITY
   return async () => {
     if (performance.now() - last < UNFELT_MS) return
     await turn()

@@ -95,11 +95,15 @@ async function bring(records: Records, file: string | OpenedBackup, { stamp, mig
   let done = 0
   // one transaction from the first row to the last: the page goes on while the database works, and what breaks off leaves nothing
   await records.together(write ? 'rw' : 'r', [...TABLES, 'setAside'], async (records) => {
-    const asides = asidesOf(await records.rows('setAside').toArray(), stamp)
+    const [setAside, counts] = await Promise.all([
+      records.rows('setAside').toArray(),
+      Promise.all(TABLES.map((table) => records.rows(table).count()))
+    ])
+    const asides = asidesOf(setAside, stamp)
     const touched: Touched = { looks: new Set(), listingsKept: new Set() }
     const writing = new InFlight()
-    for (const table of TABLES) {
-      const isEmpty = (await records.rows(table).count()) === 0
+    for (const [place, table] of TABLES.entries()) {
+      const isEmpty = counts[place] === 0
       const coming = new Map<string, object>()
       for (let at = 0; at < opened.tables[table].length; at += STEP) {
         const slice = opened.tables[table].slice(at, at + STEP)

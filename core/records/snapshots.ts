@@ -61,15 +61,16 @@ export async function makeSnapshot(
   { by = '', stays = '' }: { by?: string; stays?: string } = {}
 ): Promise<Snapshot> {
   return records.together('rw', [...TABLES, SNAPSHOTS, PAST, 'local'], async (records) => {
-    const [newest] = await snapshots(records)
-    const counts = {
-      people: await present(records, 'people'),
-      garmentsOwned: await present(records, 'garmentsOwned'),
-      listingsKept: await present(records, 'listingsKept')
-    }
+    // asked side by side: each answer alone takes as long as all of them
+    const [[newest], people, garmentsOwned, listingsKept] = await Promise.all([
+      snapshots(records),
+      present(records, 'people'),
+      present(records, 'garmentsOwned'),
+      present(records, 'listingsKept')
+    ])
+    const counts = { people, garmentsOwned, listingsKept }
     const made: Snapshot = { key: keyOf(newest === undefined ? 1 : Number(newest.key) + 1), madeAt: stamp.now, because, counts, by }
-    await records.rows(SNAPSHOTS).put(made)
-    await records.rows('local').delete(LET_GO)
+    await Promise.all([records.rows(SNAPSHOTS).put(made), records.rows('local').delete(LET_GO)])
     await tidy(records, stamp.now, stays)
     return made
   })
@@ -93,7 +94,8 @@ async function countRows(records: Records): Promise<number> {
 /** How many records of a table are there; nothing of them is read. */
 async function present(records: Records, table: 'people' | 'garmentsOwned' | 'listingsKept'): Promise<number> {
   const rows = records.rows(table)
-  return (await rows.count()) - (await rows.where('deletedAt').above('').count())
+  const [all, removed] = await Promise.all([rows.count(), rows.where('deletedAt').above('').count()])
+  return all - removed
 }
 
 /** Characters of past rows that are kept, about: past it the oldest snapshots go. The newest always stays. */
@@ -118,15 +120,14 @@ const weekOf = (time: string): string => keyOf(Math.floor((Date.parse(time) / DA
 
 /** Drops the snapshots that do not stay, and what is kept for them alone. */
 async function tidy(records: Records, now: string, always: string): Promise<void> {
-  const all = await snapshots(records)
+  const past = records.rows(PAST)
+  const [all, weights, keys] = await Promise.all([snapshots(records), weightsBySnapshot(records), past.toCollection().primaryKeys()])
   // a clock that was set back would put a later mark before an earlier one: those count as of now
   const wanted = kept(all.map((one) => (one.madeAt > now ? { ...one, madeAt: now } : one))).map(({ key }) => key)
   let stay = all.map(({ key }) => key).filter((key) => key === always || wanted.includes(key))
-  const weights = await weightsBySnapshot(records)
   while (stay.length > 1 && stay.at(-1) !== always && sum(weights, stay.at(-1) ?? '') > MOST_WEIGHT) stay = stay.slice(0, -1)
-  const keys = await records.rows(PAST).toCollection().primaryKeys()
-  await records.rows(SNAPSHOTS).bulkDelete(all.map(({ key }) => key).filter((key) => !stay.includes(key)))
-  await records.rows(PAST).bulkDelete(unneeded(keys, stay))
+  const gone = all.map(({ key }) => key).filter((key) => !stay.includes(key))
+  await Promise.all([records.rows(SNAPSHOTS).bulkDelete(gone), past.bulkDelete(unneeded(keys, stay))])
 }
 
 /** The weight of past rows by the mark that they were kept for; only the index is read. */

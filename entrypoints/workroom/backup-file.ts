@@ -24,8 +24,8 @@ export async function saveBackup(records: Records, stamp: Stamp, told?: Told): P
   return name
 }
 
-/** A page that is kept from going on no longer than this, ms, is not felt to wait. */
-const UNFELT_MS = 16
+/** A page that is kept from going on no longer than this, ms, is not felt to wait: with the step that runs over it, less than 50 (a long task). */
+const UNFELT_MS = 30
 
 /** Lets the page go on where it has waited for as long as it may; the first time at once, for nobody knows what went before. */
 export function resting(): () => Promise<void> {

@@ -29,10 +29,14 @@ export interface FirstFinds extends FindRows {
 }
 
 /** How far each of the two tables is written. */
-export const writtenSoFar = async (records: Records): Promise<Written> => ({
-  summaries: Math.max(await lastWritten(records, 'summaries'), await lastBatched(records)),
-  verdicts: await lastWritten(records, 'verdicts')
-})
+export async function writtenSoFar(records: Records): Promise<Written> {
+  const [summaries, batched, verdicts] = await Promise.all([
+    lastWritten(records, 'summaries'),
+    lastBatched(records),
+    lastWritten(records, 'verdicts')
+  ])
+  return { summaries: Math.max(summaries, batched), verdicts }
+}
 
 const lastWritten = async (records: Records, table: 'summaries' | 'verdicts'): Promise<number> => {
   const last = await records.rows(table).orderBy('written').reverse().limit(1).keys()
@@ -44,8 +48,8 @@ export async function firstFinds(records: Records, most: number): Promise<FirstF
   return records.together('r', ['summaries', 'verdicts', 'answers', BATCHES], async (records) => {
     // counted and asked for side by side: the count of many takes longest
     const counted = Promise.all([inState(records, 'there').count(), writtenSoFar(records)])
-    const inTable = (await inState(records, 'there').reverse().limit(most).toArray()).filter(isSummaryRow)
-    const batched = await batchedNow(records)
+    const [rows, batched] = await Promise.all([inState(records, 'there').reverse().limit(most).toArray(), batchedNow(records)])
+    const inTable = rows.filter(isSummaryRow)
     const summaries = batched.length === 0 ? inTable : [...inTable, ...batched].sort(keptLater).slice(0, most)
     const ids = summaries.map(({ id }) => id)
     const [verdicts, answers] = await Promise.all([records.rows('verdicts').bulkGet(ids), records.rows('answers').bulkGet(ids)])
@@ -108,11 +112,15 @@ export const MANY_AT_ONCE = 500
 export async function findsSince(records: Records, since: Written): Promise<FindRows> {
   const most = MANY_AT_ONCE + 1
   const of = (table: 'summaries' | 'verdicts') => records.rows(table).where('written').above(since[table]).limit(most).toArray()
-  const batched: Summary[] = []
-  for await (const rows of eachBatch(records, since.summaries)) if (batched.push(...rows) >= most) break
-  const [summaries, verdicts] = await Promise.all([of('summaries'), of('verdicts')])
+  const [batched, summaries, verdicts] = await Promise.all([batchedSince(records, since.summaries, most), of('summaries'), of('verdicts')])
   // of one that is in both the table has the later
   return { summaries: [...batched, ...summaries.filter(isSummaryRow)], verdicts: verdicts.filter(isVerdictRow) }
+}
+
+async function batchedSince(records: Records, since: number, most: number): Promise<Summary[]> {
+  const found: Summary[] = []
+  for await (const rows of eachBatch(records, since)) if (found.push(...rows) >= most) break
+  return found
 }
 
 /** What rows are drawn from, of those that have it. */

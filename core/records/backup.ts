@@ -4,8 +4,9 @@ import { idOf } from './find.ts'
 import { listingsOf, slices } from './finds.ts'
 import { conflictsIn, merged } from './merge.ts'
 import { MIGRATIONS, type Migration } from './migrations.ts'
-import { type Backup, KIND, type OpenedBackup, type OpenedRow, openBackup, type Refused } from './open-backup.ts'
+import { type Backup, KIND, type OpenedBackup, openBackup, type Refused } from './open-backup.ts'
 import { isRow, type Row } from './row.ts'
+import { rowsThere } from './rows-there.ts'
 import { isRecordOf, type RecordOf, type Stamp, TABLES, type TableName } from './schemas.ts'
 import { bringLook } from './shared-fields.ts'
 import { vouch } from './summaries.ts'
@@ -94,32 +95,37 @@ async function bring(records: Records, file: string | OpenedBackup, { stamp, mig
   let done = 0
   // one transaction from the first row to the last: the page goes on while the database works, and what breaks off leaves nothing
   await records.together(write ? 'rw' : 'r', [...TABLES, 'setAside'], async (records) => {
-    const asides = asidesOf(await records.rows('setAside').toArray(), stamp)
+    const [setAside, counts] = await Promise.all([
+      records.rows('setAside').toArray(),
+      Promise.all(TABLES.map((table) => records.rows(table).count()))
+    ])
+    const asides = asidesOf(setAside, stamp)
     const touched: Touched = { looks: new Set(), listingsKept: new Set() }
-    let writing: PromiseLike<unknown> = Promise.resolve()
-    for (const table of TABLES) {
-      const isEmpty = (await records.rows(table).count()) === 0
+    const writing = new InFlight()
+    for (const [place, table] of TABLES.entries()) {
+      const isEmpty = counts[place] === 0
       const coming = new Map<string, object>()
       for (let at = 0; at < opened.tables[table].length; at += STEP) {
         const slice = opened.tables[table].slice(at, at + STEP)
-        const here = isEmpty ? new Map<string, unknown>() : await rowsHere(records, table, slice)
+        const readable = slice.flatMap((one) => ('row' in one ? [one.row] : []))
+        // what an earlier slice brought is read once it is written
+        if (readable.some(({ id }) => coming.has(id))) await writing.done()
+        const here = isEmpty ? new Map<string, unknown>() : await rowsThere(records, table, readable)
         const puts = new Map<string, object>()
         for (const one of slice) {
           if ('unreadable' in one) asides.add({ from: table, row: one.unreadable })
           else take({ table, coming: one.row, here: coming.get(one.row.id) ?? here.get(one.row.id) }, { puts, asides, count })
           if ('row' in one && puts.has(one.row.id)) coming.set(one.row.id, puts.get(one.row.id) ?? one.row)
         }
-        // while one slice is being written the next is made ready
-        await writing
-        if (write) writing = records.rows(table).bulkPut([...puts.values()])
+        if (write) await writing.add(records.rows(table).bulkPut([...puts.values()]))
         // a transaction of which nothing is asked for a while is over
-        else await rowsHere(records, table, slice.slice(0, 1))
+        else if (isEmpty && at % (STEP * UNASKED) === 0) await records.rows(table).get('')
         if (table === 'looks' || table === 'listingsKept') for (const id of puts.keys()) touched[table].add(id)
         done += slice.length
         told?.(done)
       }
     }
-    await writing
+    await writing.done()
     for (const raw of opened.setAside) asides.add(raw)
     count.setAside = asides.added.length
     if (!write) return
@@ -129,12 +135,25 @@ async function bring(records: Records, file: string | OpenedBackup, { stamp, mig
   return { ok: true, ...count }
 }
 
-/** The rows that are here of those that come. */
-async function rowsHere(records: Records, table: TableName, slice: readonly OpenedRow[]): Promise<Map<string, unknown>> {
-  const ids = [...new Set(slice.flatMap((one) => ('row' in one ? [one.row.id] : [])))]
-  const rows = await records.rows(table).bulkGet(ids)
-  return new Map(rows.flatMap((row) => (row === undefined ? [] : [[idOf(row), row] as const])))
+/** Writes under way: while the database works at some, the next is made ready. */
+class InFlight {
+  private readonly writing: PromiseLike<unknown>[] = []
+
+  /** Waits until few enough are under way. */
+  add(one: PromiseLike<unknown>): Promise<void> {
+    // what fails is told when it is waited for
+    one.then(undefined, () => undefined)
+    this.writing.push(one)
+    return this.done(MOST_IN_FLIGHT)
+  }
+
+  async done(most = 0): Promise<void> {
+    while (this.writing.length > most) await this.writing.shift()
+  }
 }
+const MOST_IN_FLIGHT = 8
+/** So many steps may go by with nothing asked. */
+const UNASKED = 8
 
 /** One row that comes, beside what is here of it. */
 function take(

@@ -3,11 +3,13 @@ import { currentVersion, MIGRATIONS, type Migration } from './migrations.ts'
 import { keepPastRows, PAST, SNAPSHOTS } from './past-rows.ts'
 import type { Row } from './row.ts'
 import { TABLES, type TableName } from './schemas.ts'
+import type { BATCHES } from './summary-batches.ts'
 import { summing } from './summing.ts'
 import { troubleOf } from './trouble.ts'
 
 /** `summaries`, `verdicts` and `answers` are made of the others, and anew where they are missing (see summaries.ts, verdicts.ts). */
-export type StoreName = TableName | 'setAside' | 'local' | 'summaries' | 'verdicts' | 'answers' | typeof SNAPSHOTS | typeof PAST
+type Beside = 'summaries' | typeof BATCHES | 'verdicts' | 'answers'
+export type StoreName = TableName | 'setAside' | 'local' | Beside | typeof SNAPSHOTS | typeof PAST
 /** Everything that is saved, in one transaction. */
 export const EVERY_STORE: readonly StoreName[] = [...TABLES, 'setAside', 'local', SNAPSHOTS, PAST]
 

@@ -4,7 +4,9 @@ import type { Records, StoreName } from './database.ts'
 import type { FindAnswer } from './find-answer.ts'
 import { isRow } from './row.ts'
 import { isRecordOf, type ListingKept } from './schemas.ts'
-import { isSummaryRow, isThere, SUMMARY_FORMAT, type SummaryRow, summaryOf } from './summaries.ts'
+import { batchedNow, eachBatch, lastBatched } from './spread-summaries.ts'
+import { isSummaryRow, isThere, SUMMARY_FORMAT, type Summary, type SummaryRow, summaryOf } from './summaries.ts'
+import { BATCHES } from './summary-batches.ts'
 import { type AnswerRow, isAnswerRow, isVerdictRow, type VerdictRow } from './verdicts.ts'
 
 /** Summaries and the answers kept with them. */
@@ -27,10 +29,14 @@ export interface FirstFinds extends FindRows {
 }
 
 /** How far each of the two tables is written. */
-export const writtenSoFar = async (records: Records): Promise<Written> => ({
-  summaries: await lastWritten(records, 'summaries'),
-  verdicts: await lastWritten(records, 'verdicts')
-})
+export async function writtenSoFar(records: Records): Promise<Written> {
+  const [summaries, batched, verdicts] = await Promise.all([
+    lastWritten(records, 'summaries'),
+    lastBatched(records),
+    lastWritten(records, 'verdicts')
+  ])
+  return { summaries: Math.max(summaries, batched), verdicts }
+}
 
 const lastWritten = async (records: Records, table: 'summaries' | 'verdicts'): Promise<number> => {
   const last = await records.rows(table).orderBy('written').reverse().limit(1).keys()
@@ -39,20 +45,32 @@ const lastWritten = async (records: Records, table: 'summaries' | 'verdicts'): P
 
 /** The finds kept last, all that is needed to draw them, and how many there are: one short reading, however many there are. */
 export async function firstFinds(records: Records, most: number): Promise<FirstFinds> {
-  return records.together('r', ['summaries', 'verdicts', 'answers'], async (records) => {
+  return records.together('r', ['summaries', 'verdicts', 'answers', BATCHES], async (records) => {
     // counted and asked for side by side: the count of many takes longest
-    const counted = Promise.all([countFinds(records), writtenSoFar(records)])
-    const summaries = (await inState(records, 'there').reverse().limit(most).toArray()).filter(isSummaryRow)
+    const counted = Promise.all([inState(records, 'there').count(), writtenSoFar(records)])
+    const [rows, batched] = await Promise.all([inState(records, 'there').reverse().limit(most).toArray(), batchedNow(records)])
+    const inTable = rows.filter(isSummaryRow)
+    const summaries = batched.length === 0 ? inTable : [...inTable, ...batched].sort(keptLater).slice(0, most)
     const ids = summaries.map(({ id }) => id)
     const [verdicts, answers] = await Promise.all([records.rows('verdicts').bulkGet(ids), records.rows('answers').bulkGet(ids)])
     const [count, written] = await counted
-    return { summaries, verdicts: verdicts.filter(isVerdictRow), answers: answers.filter(isAnswerRow), count, written }
+    return {
+      summaries,
+      verdicts: verdicts.filter(isVerdictRow),
+      answers: answers.filter(isAnswerRow),
+      count: count + batched.length,
+      written
+    }
   })
 }
+/** The order of the index, from its end. */
+const keptLater = (a: SummaryRow, b: SummaryRow): number =>
+  a.keptAt !== b.keptAt ? (a.keptAt < b.keptAt ? 1 : -1) : a.id < b.id ? 1 : a.id > b.id ? -1 : 0
 
 const inState = (records: Records, state: SummaryRow['state']) =>
   records.rows('summaries').where('[state+keptAt]').between([state, Dexie.minKey], [state, Dexie.maxKey])
-export const countFinds = (records: Records): Promise<number> => inState(records, 'there').count()
+export const countFinds = async (records: Records): Promise<number> =>
+  (await inState(records, 'there').count()) + (await batchedNow(records)).length
 /** How many kept listings can't be read. */
 export const countUnreadableFinds = (records: Records): Promise<number> => inState(records, 'unreadable').count()
 
@@ -64,6 +82,11 @@ export async function everyFind(records: Records, take: (rows: FindRows) => void
   for await (const rows of slices(records, 'verdicts', SLICE)) {
     if (!isWanted()) return
     take({ summaries: [], verdicts: rows.filter(isVerdictRow) })
+  }
+  // before the table: what is spread meanwhile is met there
+  for await (const summaries of eachBatch(records)) {
+    if (!isWanted()) return
+    take({ summaries, verdicts: [] })
   }
   for await (const rows of slices(records, 'summaries', SLICE)) {
     if (!isWanted()) return
@@ -89,8 +112,15 @@ export const MANY_AT_ONCE = 500
 export async function findsSince(records: Records, since: Written): Promise<FindRows> {
   const most = MANY_AT_ONCE + 1
   const of = (table: 'summaries' | 'verdicts') => records.rows(table).where('written').above(since[table]).limit(most).toArray()
-  const [summaries, verdicts] = await Promise.all([of('summaries'), of('verdicts')])
-  return { summaries: summaries.filter(isSummaryRow), verdicts: verdicts.filter(isVerdictRow) }
+  const [batched, summaries, verdicts] = await Promise.all([batchedSince(records, since.summaries, most), of('summaries'), of('verdicts')])
+  // of one that is in both the table has the later
+  return { summaries: [...batched, ...summaries.filter(isSummaryRow)], verdicts: verdicts.filter(isVerdictRow) }
+}
+
+async function batchedSince(records: Records, since: number, most: number): Promise<Summary[]> {
+  const found: Summary[] = []
+  for await (const rows of eachBatch(records, since)) if (found.push(...rows) >= most) break
+  return found
 }
 
 /** What rows are drawn from, of those that have it. */
@@ -152,7 +182,7 @@ export const isFilled = async (records: Records): Promise<boolean> => filledIn(a
 export async function fillSummaries(records: Records, made: (so: number) => void, rest: () => Promise<void>): Promise<void> {
   let so = 0
   for (;;) {
-    const count = await records.together('rw', ['listingsKept', 'summaries', 'local'], fillSlice)
+    const count = await records.together('rw', ['listingsKept', 'summaries', 'verdicts', BATCHES, 'local'], fillSlice)
     so += Math.abs(count)
     made(so)
     if (count <= 0) return
@@ -165,7 +195,7 @@ async function fillSlice(records: Records): Promise<number> {
   const filled = filledIn(await records.rows('local').get(FILLED))
   if (filled.through === null) return 0
   const rows: unknown[] = await records.rows('listingsKept').where(':id').above(filled.through).limit(FILL_SLICE).toArray()
-  const written = (await lastWritten(records, 'summaries')) + 1
+  const written = (await writtenSoFar(records)).summaries + 1
   await records.rows('summaries').bulkPut(rows.flatMap((row) => summaryOf(row, written) ?? []))
   const end = rows.at(-1)
   const isLast = rows.length < FILL_SLICE || !isRow(end) || typeof end.id !== 'string'

@@ -4,6 +4,7 @@
  */
 import * as z from 'zod/mini'
 import { MIGRATIONS, type Migration, migrated } from './migrations.ts'
+import { type RowsOfJson, rowsOfJson } from './rows-of-json.ts'
 import { isRecordOf, type RecordOf, TABLES, type TableName } from './schemas.ts'
 import { vouch } from './summaries.ts'
 
@@ -34,8 +35,8 @@ export interface OpenedBackup {
 
 /** Longer than a backup of ten thousand listings with their texts at full length could be read in; characters. */
 export const LONGEST_FILE = 400_000_000
-/** Nested deeper than anything that is saved. */
-const DEEPEST = 200
+/** Nested deeper than anything that is saved; the file itself is 1. */
+const DEEPEST = 201
 /** Counted up one by one no record comes near it; past it a row is no row of ours. */
 const MOST_REVISIONS = 2 ** 40
 /** So many rows are asked in one step. */
@@ -72,25 +73,26 @@ function* opening(
   migrations: readonly Migration[]
 ): Generator<{ done: number; of: number }, OpenedBackup | Refused> {
   if (text.length > LONGEST_FILE) return { ok: false, problem: 'too-long' }
-  let json: unknown
+  let read: RowsOfJson
   try {
-    json = JSON.parse(text)
+    const steps = rowsOfJson(text)
+    for (;;) {
+      const step = steps.next()
+      if (step.done === true) {
+        read = step.value
+        break
+      }
+      yield { done: 0, of: 1 }
+    }
   } catch (error) {
     return { ok: false, problem: error instanceof RangeError ? 'too-deep' : 'not-json' }
   }
+  const parsed = file.safeParse(read.outline)
+  if (!parsed.success) return { ok: false, problem: read.depth > DEEPEST ? 'too-deep' : 'not-ours' }
+  const backup = rowsIn(parsed.data, read)
+  if (backup === null) return { ok: false, problem: 'too-deep' }
   yield { done: 0, of: 1 }
-  const parsed = file.safeParse(json)
-  if (!parsed.success) return { ok: false, problem: isDeeper(json, DEEPEST) ? 'too-deep' : 'not-ours' }
-  const backup = parsed.data
   const of = TABLES.reduce((sum, table) => sum + (backup.tables[table]?.length ?? 0), 0)
-  // how deep the lists themselves lie in the file
-  const lists = [...TABLES.map((table) => ({ rows: backup.tables[table] ?? [], lies: 2 })), { rows: backup.setAside, lies: 1 }]
-  for (const { rows, lies } of lists) {
-    for (let at = 0; at < rows.length; at += STEP) {
-      if (isDeeper(rows.slice(at, at + STEP), DEEPEST - lies)) return { ok: false, problem: 'too-deep' }
-      yield { done: 0, of }
-    }
-  }
   if (backup.version > version) return { ok: false, problem: 'newer' }
   const now = migrated(backup.tables, backup.version, migrations)
   const tables = { people: [], bodyMeasurements: [], garmentsOwned: [], listingsKept: [], looks: [], settings: [] }
@@ -111,17 +113,20 @@ function openedRow(table: TableName, row: unknown, raw: unknown): OpenedRow {
   return { row }
 }
 
-/** Is anything nested deeper? Without a call for each level, so that no depth is too much to ask. */
-function isDeeper(value: unknown, most: number): boolean {
-  let level: unknown[] = [value]
-  for (let depth = 0; level.length > 0; depth++) {
-    if (depth > most) return true
-    const below: unknown[] = []
-    for (const one of level) {
-      if (typeof one !== 'object' || one === null) continue
-      for (const inner of Object.values(one)) if (typeof inner === 'object' && inner !== null) below.push(inner)
-    }
-    level = below
+/** The file with its rows where their places are; null: one is nested deeper than any of ours. */
+function rowsIn(outline: Backup, { items, depths }: RowsOfJson): Backup | null {
+  let isTooDeep = false
+  const rows = (places: readonly unknown[]): unknown[] =>
+    places.map((place) => {
+      const at = Number(place)
+      isTooDeep ||= (depths[at] ?? 0) > DEEPEST
+      return items[at]
+    })
+  const tables: Backup['tables'] = {}
+  for (const table of TABLES) {
+    const its = outline.tables[table]
+    if (its !== undefined) tables[table] = rows(its)
   }
-  return false
+  const backup = { ...outline, tables, setAside: rows(outline.setAside) }
+  return isTooDeep ? null : backup
 }

@@ -4,6 +4,7 @@
  * never changes is kept once, and no write goes by it, whoever writes. Before the first mark nothing is kept.
  */
 import type { DBCore, DBCoreKeyRange, DBCoreMutateRequest, DBCoreTable, DBCoreTransaction, Dexie } from 'dexie'
+import { ANY, keysThere, RANGE } from './keys-there.ts'
 import { isRow } from './row.ts'
 import { TABLES, type TableName } from './schemas.ts'
 
@@ -21,10 +22,29 @@ export interface PastRow {
   version: number
 }
 
+/** Rows that were not there at a mark and came together, in one row for all of them. */
+export interface CameTogether {
+  key: string
+  snapshot: string
+  table: TableName
+  /** Their ids. What this says of one goes before what a row of its own says for the same mark. */
+  came: readonly string[]
+  weight: number
+  version: number
+}
+
 export const SNAPSHOTS = 'snapshots'
 export const PAST = 'past'
 
 export const pastKey = (snapshot: string, table: string, id: string): string => `${snapshot} ${table} ${id}`
+
+/** Beside the name of a table in the key of what came together; no table is called so. */
+const TOGETHER = '+'
+/** The key of what came together as the so-and-so-many-th of its table behind a mark. */
+const cameKey = (snapshot: string, table: string, place: number, first: string): string =>
+  pastKey(snapshot, table + TOGETHER, `${place} ${first}`)
+/** Is it the key of rows that came together? Ids may be anything: what is before them decides. */
+export const isCameKey = (key: string): boolean => key.split(' ', 2)[1]?.endsWith(TOGETHER) ?? false
 
 /** Of this many rows and fewer each is asked for alone. */
 const FEW = 8
@@ -41,7 +61,7 @@ export function keepPastRows(db: Dexie, version: number): void {
       ...down,
       transaction: (stores, mode, options) =>
         down.transaction(mode === 'readwrite' && stores.some(isTable) ? [...new Set([...stores, SNAPSHOTS, PAST])] : stores, mode, options),
-      table: (name) => (isTable(name) ? keeping(down, name, version) : down.table(name))
+      table: (name) => (isTable(name) ? keeping(down, name, version) : name === SNAPSHOTS ? marking(down.table(name)) : down.table(name))
     })
   })
 }
@@ -61,34 +81,76 @@ function keeping(down: DBCore, name: TableName, version: number): DBCoreTable {
   }
   return { ...table, mutate }
 
+  /** What is asked is asked side by side: each answer waits for all that is being written before it. */
   function keep(mark: string, ids: readonly unknown[], trans: DBCoreTransaction): Promise<void> {
-    return keptAlready(down, trans, mark, name, ids).then((known) => {
+    const asked = Promise.all([keptAlready(down, trans, mark, name, ids), newAmong(table, trans, ids), cameBefore(mark, ids, trans)])
+    return asked.then(([known, isNew, before]) => {
       const missing = ids.filter((id) => !known.has(pastKey(mark, name, String(id))))
+      const came = missing.filter((id) => typeof id === 'string').filter((id) => isNew.has(id))
+      const others = came.length <= FEW ? missing : missing.filter((id) => typeof id !== 'string' || !isNew.has(id))
       if (missing.length === 0) return
-      return table.getMany({ trans, keys: [...missing] }).then((rows) => {
-        const values = missing.map((id, at): PastRow => {
-          const row: unknown = rows[at] ?? null
-          return { key: pastKey(mark, name, String(id)), snapshot: mark, table: name, id: String(id), row, weight: weightOf(row), version }
+      return (others.length === 0 ? Promise.resolve([]) : table.getMany({ trans, keys: [...others] }))
+        .then((rows) => {
+          const values: (PastRow | CameTogether)[] = others.map((id, at) => pastRow(mark, id, rows[at]))
+          if (came.length > FEW) values.push(cameTogether(mark, came, before))
+          return down.table(PAST).mutate({ type: 'put', trans, values })
         })
-        return down
-          .table(PAST)
-          .mutate({ type: 'put', trans, values })
-          .then(({ numFailures, failures }) => {
-            if (numFailures > 0) throw Object.values(failures)[0]
-          })
-      })
+        .then(({ numFailures, failures }) => {
+          if (numFailures > 0) throw Object.values(failures)[0]
+        })
     })
+  }
+
+  function pastRow(mark: string, id: unknown, found: unknown): PastRow {
+    const row: unknown = found ?? null
+    return { key: pastKey(mark, name, String(id)), snapshot: mark, table: name, id: String(id), row, weight: weightOf(row), version }
+  }
+
+  /** How many rows there are of what came together behind a mark, where another may come. */
+  function cameBefore(mark: string, ids: readonly unknown[], trans: DBCoreTransaction): Promise<number> {
+    if (ids.length <= FEW) return Promise.resolve(0)
+    const past = down.table(PAST)
+    const all = pastKey(mark, name + TOGETHER, '')
+    const query = { index: past.schema.primaryKey, range: { type: RANGE, lower: all, upper: `${all}\uffff` } }
+    return past.count({ trans, query })
+  }
+
+  /** Another key than any of this mark before it: none of them is written over. */
+  function cameTogether(mark: string, came: readonly string[], before: number): CameTogether {
+    const key = cameKey(mark, name, before, came[0] ?? '')
+    return { key, snapshot: mark, table: name, came, weight: came.reduce((sum, id) => sum + id.length, LEAST_WEIGHT), version }
   }
 }
 
-/** Everything in a store; `type` is what Dexie calls any range. */
-const everything = (down: DBCore): DBCoreKeyRange => ({ type: 3, lower: down.MIN_KEY, upper: down.MAX_KEY })
+/** Those of many that are not there yet, where that is quickly told. */
+function newAmong(table: DBCoreTable, trans: DBCoreTransaction, ids: readonly unknown[]): Promise<ReadonlySet<string>> {
+  const texts = ids.filter((id) => typeof id === 'string')
+  if (texts.length <= FEW) return Promise.resolve(new Set<string>())
+  return keysThere(table, trans, texts).then((there) => new Set(there === null ? [] : texts.filter((id) => !there.has(id))))
+}
+
+/** The table of marks, of which the newest is known until another is written. */
+const marking = (table: DBCoreTable): DBCoreTable => ({
+  ...table,
+  mutate: (request) => {
+    newest.delete(request.trans)
+    return table.mutate(request)
+  }
+})
+const newest = new WeakMap<DBCoreTransaction, Promise<string | undefined>>()
+
+/** Everything in a store. */
+const everything = (down: DBCore): DBCoreKeyRange => ({ type: ANY, lower: down.MIN_KEY, upper: down.MAX_KEY })
 
 /** Keys of marks are of one length and count up. */
 function newestMark(down: DBCore, trans: DBCoreTransaction): Promise<string | undefined> {
+  const known = newest.get(trans)
+  if (known !== undefined) return known
   const table = down.table(SNAPSHOTS)
   const query = { index: table.schema.primaryKey, range: everything(down) }
-  return table.query({ trans, values: false, query }).then(({ result }): string | undefined => result.at(-1))
+  const asked = table.query({ trans, values: false, query }).then(({ result }): string | undefined => result.at(-1))
+  newest.set(trans, asked)
+  return asked
 }
 
 /** The ids of the rows that a request writes. */
@@ -107,7 +169,7 @@ function keptAlready(down: DBCore, trans: DBCoreTransaction, mark: string, name:
   const table = down.table(PAST)
   const index = table.schema.primaryKey
   const within = (lower: string, upper: string) => {
-    const query = { index, range: { type: 2, lower, upper } }
+    const query = { index, range: { type: RANGE, lower, upper } }
     return table.query({ trans, values: false, query }).then(({ result }): string[] => result)
   }
   const keys = ids.map((id) => pastKey(mark, name, String(id)))

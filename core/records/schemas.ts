@@ -24,6 +24,7 @@ import {
   sizes,
   tolerance
 } from './garment-schemas.ts'
+import { passes } from './passes.ts'
 
 /** Time, new ids and the device come from the caller: the core has no clock and no chance. One stamp an action. */
 export interface Stamp {
@@ -306,4 +307,4 @@ type BaseField = keyof typeof base
 export type Fields<T extends TableName> = Omit<RecordOf<T>, BaseField>
 
 /** Is this row a whole record of the table, as this version knows it? */
-export const isRecordOf = <T extends TableName>(table: T, row: unknown): row is RecordOf<T> => SCHEMAS[table].safeParse(row).success
+export const isRecordOf = <T extends TableName>(table: T, row: unknown): row is RecordOf<T> => passes(SCHEMAS[table])(row)

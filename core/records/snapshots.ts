@@ -8,7 +8,7 @@ import { revised } from './change.ts'
 import type { Records } from './database.ts'
 import { OF_THE_ROW } from './merge.ts'
 import { migrated } from './migrations.ts'
-import { PAST, type PastRow, pastKey, SNAPSHOTS } from './past-rows.ts'
+import { type CameTogether, isCameKey, PAST, type PastRow, pastKey, SNAPSHOTS } from './past-rows.ts'
 import { isRow, type Row } from './row.ts'
 import { isRecordOf, type RecordOf, type Stamp, TABLES, type TableName } from './schemas.ts'
 import { same } from './three-way.ts'
@@ -31,6 +31,8 @@ export type Snapshot = z.infer<typeof mark>
 const isMark = (row: unknown): row is Snapshot => mark.safeParse(row).success
 const isPast = (row: unknown): row is PastRow =>
   isRow(row) && typeof row.version === 'number' && typeof row.id === 'string' && TABLES.some((table) => table === row.table)
+const isCame = (row: unknown): row is CameTogether =>
+  isRow(row) && typeof row.snapshot === 'string' && Array.isArray(row.came) && TABLES.some((table) => table === row.table)
 
 /** A key counts up, and is sorted as text. */
 const KEY_DIGITS = 8
@@ -59,15 +61,16 @@ export async function makeSnapshot(
   { by = '', stays = '' }: { by?: string; stays?: string } = {}
 ): Promise<Snapshot> {
   return records.together('rw', [...TABLES, SNAPSHOTS, PAST, 'local'], async (records) => {
-    const [newest] = await snapshots(records)
-    const counts = {
-      people: await present(records, 'people'),
-      garmentsOwned: await present(records, 'garmentsOwned'),
-      listingsKept: await present(records, 'listingsKept')
-    }
+    // asked side by side: each answer alone takes as long as all of them
+    const [[newest], people, garmentsOwned, listingsKept] = await Promise.all([
+      snapshots(records),
+      present(records, 'people'),
+      present(records, 'garmentsOwned'),
+      present(records, 'listingsKept')
+    ])
+    const counts = { people, garmentsOwned, listingsKept }
     const made: Snapshot = { key: keyOf(newest === undefined ? 1 : Number(newest.key) + 1), madeAt: stamp.now, because, counts, by }
-    await records.rows(SNAPSHOTS).put(made)
-    await records.rows('local').delete(LET_GO)
+    await Promise.all([records.rows(SNAPSHOTS).put(made), records.rows('local').delete(LET_GO)])
     await tidy(records, stamp.now, stays)
     return made
   })
@@ -91,7 +94,8 @@ async function countRows(records: Records): Promise<number> {
 /** How many records of a table are there; nothing of them is read. */
 async function present(records: Records, table: 'people' | 'garmentsOwned' | 'listingsKept'): Promise<number> {
   const rows = records.rows(table)
-  return (await rows.count()) - (await rows.where('deletedAt').above('').count())
+  const [all, removed] = await Promise.all([rows.count(), rows.where('deletedAt').above('').count()])
+  return all - removed
 }
 
 /** Characters of past rows that are kept, about: past it the oldest snapshots go. The newest always stays. */
@@ -116,15 +120,14 @@ const weekOf = (time: string): string => keyOf(Math.floor((Date.parse(time) / DA
 
 /** Drops the snapshots that do not stay, and what is kept for them alone. */
 async function tidy(records: Records, now: string, always: string): Promise<void> {
-  const all = await snapshots(records)
+  const past = records.rows(PAST)
+  const [all, weights, keys] = await Promise.all([snapshots(records), weightsBySnapshot(records), past.toCollection().primaryKeys()])
   // a clock that was set back would put a later mark before an earlier one: those count as of now
   const wanted = kept(all.map((one) => (one.madeAt > now ? { ...one, madeAt: now } : one))).map(({ key }) => key)
   let stay = all.map(({ key }) => key).filter((key) => key === always || wanted.includes(key))
-  const weights = await weightsBySnapshot(records)
   while (stay.length > 1 && stay.at(-1) !== always && sum(weights, stay.at(-1) ?? '') > MOST_WEIGHT) stay = stay.slice(0, -1)
-  const keys = await records.rows(PAST).toCollection().primaryKeys()
-  await records.rows(SNAPSHOTS).bulkDelete(all.map(({ key }) => key).filter((key) => !stay.includes(key)))
-  await records.rows(PAST).bulkDelete(unneeded(keys, stay))
+  const gone = all.map(({ key }) => key).filter((key) => !stay.includes(key))
+  await Promise.all([records.rows(SNAPSHOTS).bulkDelete(gone), past.bulkDelete(unneeded(keys, stay))])
 }
 
 /** The weight of past rows by the mark that they were kept for; only the index is read. */
@@ -151,6 +154,8 @@ export function unneeded(keys: readonly string[], stay: readonly string[]): stri
     const snapshot = key.slice(0, KEY_DIGITS)
     const mark = stay.find((one) => one <= snapshot)
     if (mark === undefined) return true
+    // of those that came together some may be needed
+    if (isCameKey(key)) return false
     const row = mark + key.slice(KEY_DIGITS)
     if (serves.has(row)) return true
     serves.add(row)
@@ -240,29 +245,59 @@ interface ToGoBack {
 
 /** Goes through every record that is otherwise than at a snapshot, some at once. */
 async function eachToGoBack(records: Records, snapshot: string, take: (some: readonly ToGoBack[]) => Promise<void>): Promise<void> {
+  const { came, kept } = await keptSince(records, snapshot)
+  for (const keys of some(kept)) {
+    const past = (await records.rows(PAST).bulkGet(keys)).filter(isPast)
+    await takeOf(past.map(({ table, id, row, version }) => ({ table, id, was: row === null ? null : broughtToday(table, row, version) })))
+  }
+  for (const rows of some(came)) await takeOf(rows.map((one) => ({ ...one, was: null })))
+
+  async function takeOf(past: readonly { table: TableName; id: string; was: unknown }[]): Promise<void> {
+    const going: ToGoBack[] = []
+    for (const table of TABLES) {
+      const its = past.filter((one) => one.table === table)
+      const now = its.length === 0 ? [] : await records.rows(table).bulkGet(its.map(({ id }) => id))
+      for (const [place, { id, was }] of its.entries()) {
+        const does = whatGoesBack(table, was, now[place])
+        if (does !== null) going.push({ table, id, was: isRecordOf(table, was) ? was : null, now: now[place], does })
+      }
+    }
+    if (going.length > 0) await take(going)
+  }
+}
+
+function* some<T>(all: readonly T[]): Generator<T[]> {
+  for (let at = 0; at < all.length; at += AT_ONCE) yield all.slice(at, at + AT_ONCE)
+}
+
+const broughtToday = (table: TableName, row: unknown, version: number): unknown => migrated({ [table]: [row] }, version)[table]?.[0] ?? null
+
+/** What is kept behind a snapshot, of several states of a row the earliest alone: the one it had then. Rows by their keys; and what came since. */
+async function keptSince(records: Records, snapshot: string): Promise<{ kept: string[]; came: { table: TableName; id: string }[] }> {
   const keys = await records
     .rows(PAST)
     .where('key')
     .aboveOrEqual(pastKey(snapshot, '', ''))
     .primaryKeys()
-  // of several states of a row the earliest is the one it had then
-  const first = new Map<string, string>()
-  for (const key of keys) if (!first.has(key.slice(KEY_DIGITS))) first.set(key.slice(KEY_DIGITS), key)
-  const wanted = [...first.values()]
-  for (let at = 0; at < wanted.length; at += AT_ONCE) {
-    const past = (await records.rows(PAST).bulkGet(wanted.slice(at, at + AT_ONCE))).filter(isPast)
-    const some: ToGoBack[] = []
-    for (const table of TABLES) {
-      const its = past.filter((one) => one.table === table)
-      const now = await records.rows(table).bulkGet(its.map(({ id }) => id))
-      for (const [place, { id, row, version }] of its.entries()) {
-        const [was] = row === null ? [null] : (migrated({ [table]: [row] }, version)[table] ?? [null])
-        const does = whatGoesBack(table, was, now[place])
-        if (does !== null) some.push({ table, id, was: isRecordOf(table, was) ? was : null, now: now[place], does })
-      }
+  const together = (await records.rows(PAST).bulkGet(keys.filter(isCameKey))).filter(isCame)
+  const came = new Map<string, { table: TableName; id: string; since: string }>()
+  for (const { table, came: ids, snapshot: since } of together) {
+    for (const id of ids) {
+      const row = pastKey('', table, id)
+      if (!came.has(row)) came.set(row, { table, id, since })
     }
-    if (some.length > 0) await take(some)
   }
+  const kept = new Map<string, string>()
+  for (const key of keys) {
+    const row = key.slice(KEY_DIGITS)
+    if (isCameKey(key) || kept.has(row)) continue
+    const since = came.get(row)?.since
+    // what came together goes before a row of its own for the same mark
+    if (since !== undefined && since <= key.slice(0, KEY_DIGITS)) continue
+    kept.set(row, key)
+  }
+  for (const row of kept.keys()) came.delete(row)
+  return { kept: [...kept.values()], came: [...came.values()] }
 }
 
 function whatGoesBack(table: TableName, was: unknown, now: unknown): keyof GoingBack | null {

@@ -7,6 +7,7 @@ import { GARMENT_KINDS } from '../ids/kinds.ts'
 import { markOf } from './mark.ts'
 import { conflictsIn } from './merge.ts'
 import { isOwnFigure } from './own-figure.ts'
+import { passes } from './passes.ts'
 import { isRow } from './row.ts'
 import { isRecordOf, type ListingKept, listingKept } from './schemas.ts'
 
@@ -51,7 +52,7 @@ export type Summary = z.infer<typeof there>
 export type SummaryRow = Summary | z.infer<typeof gone>
 const summaryRow = z.union([there, gone])
 
-export const isSummaryRow = (row: unknown): row is SummaryRow => summaryRow.safeParse(row).success
+export const isSummaryRow = (row: unknown): row is SummaryRow => passes(summaryRow)(row)
 export const isThere = (row: SummaryRow): row is Summary => row.state === 'there'
 
 /** Rows that were found whole a moment ago, by who is about to write them: they need not be asked again. */

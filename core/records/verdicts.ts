@@ -9,6 +9,7 @@ import { GARMENT_KINDS, type GarmentKind } from '../ids/kinds.ts'
 import { VERDICTS } from '../ids/verdicts.ts'
 import type { AnswerShown } from '../plan/answer/brief.ts'
 import { markOf } from './mark.ts'
+import { passes } from './passes.ts'
 import { personFor } from './person-for.ts'
 import { bodyFrom, favouriteFor, favouritesOf, type Wardrobe } from './request-for.ts'
 import { isRow } from './row.ts'
@@ -38,7 +39,7 @@ const verdictRow = z.object({
   jobs: z.array(z.enum(ALTERATIONS))
 })
 export type VerdictRow = z.infer<typeof verdictRow>
-export const isVerdictRow = (row: unknown): row is VerdictRow => verdictRow.safeParse(row).success
+export const isVerdictRow = (row: unknown): row is VerdictRow => passes(verdictRow)(row)
 
 export interface AnswerRow {
   id: string

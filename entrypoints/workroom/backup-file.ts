@@ -24,24 +24,45 @@ export async function saveBackup(records: Records, stamp: Stamp, told?: Told): P
   return name
 }
 
-/** A page that is kept from going on no longer than this, ms, is not felt to wait. */
+/** A page that is kept from going on no longer than this, ms, is not felt to wait: with clearing up of memory in it, it is less than a long task. */
 const UNFELT_MS = 16
 
-/** Lets the page go on where it has waited for as long as it may. */
+/** Lets the page go on where it has waited for as long as it may; the first time at once, for nobody knows what went before. */
 export function resting(): () => Promise<void> {
-  let last = performance.now()
+  let last = Number.NEGATIVE_INFINITY
   return async () => {
     if (performance.now() - last < UNFELT_MS) return
-    await new Promise((rested) => setTimeout(rested))
+    await turn()
     last = performance.now()
   }
 }
+
+/** Everything that waits has its turn, painting too. A timer that is set over and over waits 4 ms each time, without need. */
+const turn = (): Promise<void> =>
+  new Promise((done) => {
+    const { port1, port2 } = new MessageChannel()
+    port1.onmessage = () => {
+      port1.close()
+      done()
+    }
+    port2.postMessage(null)
+  })
+
+/** So many bytes are made text in one step. */
+const PIECE = 4_000_000
 
 /** A file as text; null where it is past every bound (four bytes may be one character), '' where the browser can't read it. */
 export async function textOfFile(file: File): Promise<string | null> {
   if (file.size > LONGEST_FILE * 4) return null
   try {
-    return await file.text()
+    const decoder = new TextDecoder()
+    const pieces: string[] = []
+    for (let at = 0; at < file.size; at += PIECE) {
+      pieces.push(decoder.decode(await file.slice(at, at + PIECE).arrayBuffer(), { stream: true }))
+    }
+    // what a character was begun with and not ended
+    pieces.push(decoder.decode())
+    return pieces.join('')
   } catch (error) {
     console.error(error)
     return ''

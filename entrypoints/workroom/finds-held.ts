@@ -14,6 +14,7 @@ import {
   type Written,
   writtenSoFar
 } from '../../core/records/finds.ts'
+import { areBatched, spreadBatches } from '../../core/records/spread-summaries.ts'
 import { isThere, type Summary } from '../../core/records/summaries.ts'
 import type { AnswerRow, VerdictRow } from '../../core/records/verdicts.ts'
 
@@ -32,7 +33,7 @@ export interface FindsNow {
   /** How many there are in all. */
   count: number
   isWhole: boolean
-  /** How many summaries were made anew so far, while they are being made; null: they are all made. */
+  /** How many summaries were made or brought to their place so far, while some wait for it; null: they are all there. */
   filled: number | null
   /** What the first rows are drawn from. */
   firstAnswers: readonly AnswerRow[]
@@ -92,10 +93,25 @@ export class FindsHeld {
     this.follow()
     this.say()
     if (!isReady) await this.fill()
-    if (this.isWhole) return
-    // the first screen is drawn and painted before the rest is read
-    await new Promise((rested) => setTimeout(rested, FIRST_SCREEN_MS))
-    if (this.isWanted) await this.readAll()
+    if (!this.isWhole) {
+      // the first screen is drawn and painted before the rest is read
+      await new Promise((rested) => setTimeout(rested, FIRST_SCREEN_MS))
+      if (this.isWanted) await this.readAll()
+    }
+    await this.spread()
+  }
+
+  /** Summaries that came together, each to its own place; the finds are shown meanwhile. */
+  private async spread(): Promise<void> {
+    if (!this.isWanted || this.filled !== null || !(await areBatched(this.records))) return
+    const made = (so: number) => {
+      this.filled = so
+      this.sayTogether()
+    }
+    made(0)
+    await spreadBatches(this.records, made, rest)
+    this.filled = null
+    this.say()
   }
 
   /** Everything anew, a slice at a time. */
@@ -147,6 +163,7 @@ export class FindsHeld {
         if (rows.summaries.length > 0) this.say()
         else this.sayTogether()
         this.follow()
+        if (rows.summaries.length > 0) this.spread().catch(this.onError)
       },
       this.onError
     )
@@ -156,7 +173,9 @@ export class FindsHeld {
   private async readAnew(): Promise<void> {
     this.written = await writtenSoFar(this.records)
     await this.readAll()
-    if (this.isWanted) this.follow()
+    if (!this.isWanted) return
+    this.follow()
+    await this.spread()
   }
 
   private take({ summaries, verdicts }: FindRows): void {

@@ -40,10 +40,11 @@ export function WishlistPart({ records, kept, finds: now, ready, today, actions 
   const listings = useFindsShown(finds, wearer, currency)
   const { rowOf, otherwiseWorded } = useRows(records, { finds: byId, inView, first: now.firstAnswers, wording })
   const { progress, answering } = useAnswering(records)
-  // while not all are here, answers that are kept may not be either
+  // while not all are here, answers that are kept may not be either; and an answer is kept beside a summary that is in its place
+  const isReady = isWhole && filled === null
   useEffect(
-    () => answering.want({ finds: isWhole ? finds : [], wardrobe: kept, wearer, wording }),
-    [answering, finds, isWhole, kept, wearer, wording]
+    () => answering.want({ finds: isReady ? finds : [], wardrobe: kept, wearer, wording }),
+    [answering, finds, isReady, kept, wearer, wording]
   )
   useEffect(() => answering.see(inView, otherwiseWorded), [answering, inView.join(), otherwiseWorded.join()])
   const titleOf = (id: string): string => byId.get(id)?.summary.title || t('wishlist.untitled')

@@ -46,6 +46,51 @@ export const watched = (page: Page): Promise<number> =>
     return longest
   })
 
+/** A task that the browser told of: when it began, how long it took, and how long of that it had a processor, microseconds. */
+interface Traced {
+  pid: number
+  tid: number
+  name: string
+  ph: string
+  ts: number
+  dur: number
+  tdur: number
+}
+const isTraced = (event: object): event is object & Traced => 'pid' in event && 'tid' in event && 'ts' in event && 'name' in event
+const MARK = 'watched-from-here'
+/** What the browser calls a task of any thread. */
+const TASK = 'RunTask'
+
+/**
+ * The longest task of a page while something goes on, or from where the page puts the mark on: as long as it took, and as long as it had a
+ * processor. On a machine that has much else to do a short task takes long, for it waits; what it asks of a processor does not depend on that.
+ */
+export async function longestTask(page: Page, act: () => Promise<unknown>): Promise<{ ms: number; busyMs: number }> {
+  const session = await page.context().newCDPSession(page)
+  const events: Traced[] = []
+  session.on('Tracing.dataCollected', ({ value }) => {
+    for (const event of value) if (isTraced(event) && (event.name === MARK || event.name === TASK)) events.push(event)
+  })
+  await session.send('Tracing.start', {
+    transferMode: 'ReportEvents',
+    traceConfig: { includedCategories: ['disabled-by-default-devtools.timeline', 'blink.user_timing'] }
+  })
+  await page.evaluate((mark) => performance.mark(mark), MARK)
+  await act()
+  const told = new Promise((done) => session.once('Tracing.tracingComplete', done))
+  await session.send('Tracing.end')
+  await told
+  await session.detach()
+  const marked = events.filter(({ name }) => name === MARK).toSorted((a, b) => a.ts - b.ts)
+  const mark = marked.at(-1)
+  if (mark === undefined) throw new Error('the page told of no mark')
+  const tasks = events.filter(
+    ({ pid, tid, ph, name, ts }) => pid === mark.pid && tid === mark.tid && ph === 'X' && name === TASK && ts > mark.ts
+  )
+  if (tasks.length === 0) throw new Error('the browser told of no task')
+  return { ms: Math.max(...tasks.map(({ dur }) => dur)) / 1000, busyMs: Math.max(...tasks.map(({ tdur }) => tdur ?? 0)) / 1000 }
+}
+
 /** The longest frame while the page is scrolled for a second, a screen at a time, ms. */
 export const scrolled = (page: Page): Promise<number> =>
   page.evaluate(async () => {
@@ -194,21 +239,25 @@ export async function rawPuts(page: Page, rows: KeptRows): Promise<number> {
 /** Loads the rows as a backup file: from the file until the plan stands, and from the press until it is said to be there, ms. */
 export async function backupOf(page: Page, tables: KeptRows): Promise<{ planned: number; brought: number; longest: number }> {
   const file = { kind: 'seam-reckoner-records', version: 6, savedAt: '', device: 'bench', tables, setAside: [] }
-  await page.evaluate(() => {
+  await page.evaluate((mark) => {
     const times = { chosen: 0, planned: 0, pressed: 0, brought: 0, longest: 0 }
     new PerformanceObserver((list) => {
       for (const { startTime, duration } of list.getEntries())
         if (times.chosen > 0 && startTime >= times.chosen) times.longest = Math.max(times.longest, duration)
     }).observe({ type: 'longtask' })
     Object.assign(window, { times })
-    addEventListener('change', () => (times.chosen = performance.now()), { capture: true })
+    const chosen = () => {
+      performance.mark(mark)
+      times.chosen = performance.now()
+    }
+    addEventListener('change', chosen, { capture: true })
     addEventListener('click', (event) => (times.pressed = event.timeStamp), { capture: true })
     new MutationObserver(() => {
       const now = performance.now()
       if (times.planned === 0 && document.querySelector('.part[role=status] .btn.main') !== null) times.planned = now
       if (times.brought === 0 && times.pressed > 0 && /[\d,]+ added, /.test(document.body.textContent ?? '')) times.brought = now
     }).observe(document.body, { childList: true, subtree: true, characterData: true })
-  })
+  }, MARK)
   const buffer = Buffer.from(JSON.stringify(file))
   await page.locator('input[type=file]').setInputFiles({ name: 'backup.json', mimeType: 'application/json', buffer })
   const bring = page.locator('.part[role=status] .btn.main')

@@ -20,7 +20,7 @@ describe('versions', () => {
   test('a new database has every table', async () => {
     const records = await freshRecords()
     expect(records.db.tables.map((table) => table.name).sort()).toEqual(
-      [...TABLES, 'setAside', 'local', 'summaries', 'verdicts', 'answers', 'snapshots', 'past'].sort()
+      [...TABLES, 'setAside', 'local', 'summaries', 'summaryBatches', 'verdicts', 'answers', 'snapshots', 'past'].sort()
     )
     expect(records.version).toBe(MIGRATIONS.length)
   })

@@ -21,7 +21,8 @@ import { keepLook } from '../../../core/records/kept.ts'
 import { storeLook } from '../../../core/records/looks.ts'
 import type { GarmentOwned, ListingKept, Person } from '../../../core/records/schemas.ts'
 import { changeListing } from '../../../core/records/shared-fields.ts'
-import { summaryOf, toldMark } from '../../../core/records/summaries.ts'
+import { areBatched, spreadBatches } from '../../../core/records/spread-summaries.ts'
+import { isThere, type SummaryRow, summaryOf, toldMark } from '../../../core/records/summaries.ts'
 import { standsOn, wearerMarks } from '../../../core/records/verdicts.ts'
 import { clock, freshRecords, owned, seen, there, WREN } from './fixtures.ts'
 
@@ -200,6 +201,127 @@ describe('reading finds', () => {
     expect(await findsSince(records, first.written)).toEqual({ summaries: [], verdicts: [] })
     await patch(records, 'listingsKept', 'l5', { notes: 'new' }, clock()())
     expect((await findsSince(records, first.written)).summaries).toMatchObject([{ id: 'l5', notes: 'new' }])
+  })
+})
+
+describe('many that came at once', () => {
+  const many = (listing: ListingKept, count = 620) =>
+    Array.from({ length: count }, (_, n) => ({
+      ...listing,
+      id: `l${String(n).padStart(3, '0')}`,
+      keptAt: new Date(Date.UTC(2026, 3, 1, 0, (n * 7) % count)).toISOString()
+    }))
+  const noRest = async () => undefined
+  /** Everything that a list is told, by id: the later of what is told twice. */
+  async function told(records: Records): Promise<Map<string, SummaryRow>> {
+    const found = new Map<string, SummaryRow>()
+    const take = ({ summaries }: { summaries: readonly SummaryRow[] }) => {
+      for (const row of summaries) if ((found.get(row.id)?.written ?? 0) <= row.written) found.set(row.id, row)
+    }
+    await everyFind(records, take, () => true)
+    return found
+  }
+  /** Is each listing told as its summary would be made of it now? */
+  async function agreesWithAll(records: Records): Promise<void> {
+    const rows = await records.rows('listingsKept').toArray()
+    const shown = await told(records)
+    for (const row of rows) {
+      const its = there(summaryOf(row, 0))
+      expect(shown.get(its.id), its.id).toEqual({ ...its, written: expect.any(Number) })
+    }
+    expect([...shown.values()].filter(isThere)).toHaveLength(await countFinds(records))
+  }
+
+  test('their summaries are kept in few rows; a list is told all of them at once, and as many as there are', async () => {
+    const records = await freshRecords()
+    const listing = await kept(records)
+    await records.rows('listingsKept').bulkPut(many(listing))
+    expect(await records.rows('summaryBatches').count()).toBe(3)
+    expect(await summaries(records)).toHaveLength(1)
+    await agreesWithAll(records)
+    expect(await countFinds(records)).toBe(621)
+    const first = await firstFinds(records, 12)
+    expect(first.count).toBe(621)
+    const byKept = many(listing).toSorted((a, b) => (a.keptAt < b.keptAt ? 1 : -1))
+    expect(first.summaries.map(({ id }) => id)).toEqual(byKept.slice(0, 12).map(({ id }) => id))
+    expect(await findsSince(records, first.written)).toEqual({ summaries: [], verdicts: [] })
+    expect((await findsSince(records, { ...first.written, summaries: first.written.summaries - 1 })).summaries.length).toBeGreaterThan(500)
+  })
+
+  test('spread, each is in its place, as it was told; left between two batches, nothing is lost and it goes on', async () => {
+    const records = await freshRecords()
+    await records.rows('listingsKept').bulkPut(many(await kept(records)))
+    const before = await told(records)
+    const closed = new Error('the page was closed')
+    const rest = vi.fn(async () => {
+      throw closed
+    })
+    await expect(spreadBatches(records, () => undefined, rest)).rejects.toBe(closed)
+    expect(await records.rows('summaryBatches').count()).toBe(2)
+    expect(await told(records)).toEqual(before)
+    expect(await countFinds(records)).toBe(621)
+    const so: number[] = []
+    await spreadBatches(records, (count) => so.push(count), noRest)
+    expect(so).toEqual([250, 370])
+    expect(await areBatched(records)).toBe(false)
+    expect(await summaries(records)).toHaveLength(621)
+    expect(await told(records)).toEqual(before)
+    await agree(records)
+  })
+
+  test('what is changed, removed or deleted before it is spread stays so, and is told as later', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    await records.rows('listingsKept').bulkPut(many(await kept(records)))
+    const { written } = await firstFinds(records, 1)
+    await patch(records, 'listingsKept', 'l003', { notes: 'changed' }, stamp())
+    await remove(records, 'listingsKept', 'l004', stamp())
+    await records.rows('listingsKept').delete('l005')
+    expect((await findsSince(records, written)).summaries.map(({ id, state }) => [id, state])).toEqual([
+      ['l003', 'there'],
+      ['l004', 'removed'],
+      ['l005', 'removed']
+    ])
+    await agreesWithAll(records)
+    const before = await told(records)
+    await spreadBatches(records, () => undefined, noRest)
+    expect(await told(records)).toEqual(before)
+    expect(await records.rows('summaries').get('l003')).toMatchObject({ notes: 'changed' })
+    await agreesWithAll(records)
+  })
+
+  test('written anew together, those that are known are told anew, and batches of one write come one after another', async () => {
+    const records = await freshRecords()
+    const listing = await kept(records)
+    await records.together('rw', ['listingsKept'], async (records) => {
+      await records.rows('listingsKept').bulkPut(many(listing, 300))
+      await records.rows('listingsKept').bulkPut(many(listing, 450).map((one) => ({ ...one, notes: 'again' })))
+    })
+    await agreesWithAll(records)
+    await records
+      .rows('listingsKept')
+      .bulkPut(many(listing, 450).map((one, n) => ({ ...one, notes: 'third', ...(n === 7 ? { status: 'odd' } : {}) })))
+    await records.together('rw', ['listingsKept'], async (records) => {
+      await records.rows('listingsKept').bulkPut(many(listing, 600).slice(450))
+      await patch(records, 'listingsKept', 'l500', { notes: 'in the same act' }, clock()())
+    })
+    await agreesWithAll(records)
+    expect(await countUnreadableFinds(records)).toBe(1)
+    await spreadBatches(records, () => undefined, noRest)
+    await agreesWithAll(records)
+    await agree(records)
+  })
+
+  test('a write that is broken off leaves none', async () => {
+    const records = await freshRecords()
+    const listing = await kept(records)
+    const failing = records.together('rw', ['listingsKept'], async (records) => {
+      await records.rows('listingsKept').bulkPut(many(listing))
+      throw new Error('broken off')
+    })
+    await expect(failing).rejects.toThrow('broken off')
+    expect(await areBatched(records)).toBe(false)
+    expect(await countFinds(records)).toBe(1)
   })
 })
 

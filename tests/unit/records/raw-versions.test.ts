@@ -8,11 +8,13 @@ import { describe, expect, test } from 'vitest'
 import { exportBackup } from '../../../core/records/backup.ts'
 import { openRecords, type Records } from '../../../core/records/database.ts'
 import { all, one, unreadable } from '../../../core/records/find.ts'
+import { firstFinds, isFilled } from '../../../core/records/finds.ts'
 import { MIGRATIONS } from '../../../core/records/migrations.ts'
 import { settingsOf } from '../../../core/records/owned.ts'
 import { TABLES } from '../../../core/records/schemas.ts'
 import { unsettled } from '../../../core/records/settle.ts'
-import { previewRestore, snapshots } from '../../../core/records/snapshots.ts'
+import { previewRestore, restore, snapshots } from '../../../core/records/snapshots.ts'
+import { spreadBatches } from '../../../core/records/spread-summaries.ts'
 import { clock, freshName, there } from './fixtures.ts'
 
 interface Store {
@@ -57,7 +59,8 @@ const FINDS_BESIDE: Layout = {
     }
   }
 }
-const LAYOUTS: readonly Layout[] = [FIRST, FIRST, FIRST, FIRST, FIRST, FIRST, WITH_EARLIER_STATES, FINDS_BESIDE]
+const TOLD_TOGETHER: Layout = { ...FINDS_BESIDE, summaryBatches: { keyPath: 'key', indexes: {} } }
+const LAYOUTS: readonly Layout[] = [...[FIRST, FIRST, FIRST, FIRST, FIRST, FIRST], ...[WITH_EARLIER_STATES, FINDS_BESIDE, TOLD_TOGETHER]]
 /** The browser's own number of a version. */
 const NATIVE = 10
 
@@ -182,6 +185,36 @@ test('of the sixth, what two devices changed apart still waits to be settled; of
   expect(made).toMatchObject({ because: 'import', counts: { people: 1 } })
   expect(await previewRestore(seventh, there(made).key)).toEqual({ back: 0, changed: 1, removed: 1 })
   seventh.db.close()
+})
+
+test('of the eighth and of the ninth an earlier state, whether each row that came is told alone or with others', async () => {
+  for (const [version, layout] of [
+    [8, FINDS_BESIDE],
+    [9, TOLD_TOGETHER]
+  ] as const) {
+    const records = await openedToday(version, layout)
+    const [made] = await snapshots(records)
+    expect(await previewRestore(records, there(made).key)).toEqual({ back: 0, changed: 1, removed: 1 })
+    await restore(records, there(made).key, clock()())
+    expect(await one(records, 'listingsKept', 'l1')).toBeNull()
+    expect(await one(records, 'garmentsOwned', 'g1')).toMatchObject({ name: 'Cords, brown' })
+    records.db.close()
+  }
+})
+
+test('of the ninth, a find whose summary waits among others is shown, and brought to its place', async () => {
+  const records = await openedToday(9, TOLD_TOGETHER)
+  expect(await isFilled(records)).toBe(true)
+  const { summaries, count } = await firstFinds(records, 12)
+  expect({ ids: summaries.map(({ id }) => id), count }).toEqual({ ids: ['l1'], count: 1 })
+  await spreadBatches(
+    records,
+    () => undefined,
+    async () => undefined
+  )
+  expect(await records.rows('summaries').get('l1')).toEqual(summaries[0])
+  expect(await firstFinds(records, 12)).toMatchObject({ summaries, count })
+  records.db.close()
 })
 
 test('of a version that is not yet nothing is opened and nothing touched', async () => {

@@ -59,6 +59,26 @@ async function changedBehind() {
   return { records, stamp, made, before, changed, gone, came }
 }
 
+const WREN_ROW = {
+  ...WREN,
+  device: 'd',
+  revision: 1,
+  createdAt: '2026-03-01T08:00:00.000Z',
+  updatedAt: '2026-03-01T08:00:00.000Z',
+  deletedAt: null
+}
+
+/** Two people; then a snapshot, then they and sixty others, all in one write. */
+async function cameTogether() {
+  const records = await freshRecords()
+  const stamp = clock()
+  const people = Array.from({ length: 62 }, (_, n) => ({ ...WREN_ROW, id: `w-${n}`, name: `came ${n}` }))
+  await records.rows('people').bulkPut(people.slice(0, 2).map((one, n) => ({ ...one, name: `was ${n}` })))
+  const made = await makeSnapshot(records, 'import', stamp())
+  await records.rows('people').bulkPut(people)
+  return { records, stamp, made, people }
+}
+
 describe('going back', () => {
   test('everything is as it was, and it was told before what would change', async () => {
     const { records, stamp, made, before, came } = await changedBehind()
@@ -179,6 +199,58 @@ describe('going back', () => {
     expect(await restore(records, made.key, stamp())).toMatchObject({ removed: 2 })
     expect(await one(records, 'people', after.id)).toBeNull()
     expect(await all(records, 'looks')).toEqual([])
+  })
+
+  test('of many that came together one row is kept; gone back on, all of them are removed, and what was there is as it was', async () => {
+    const { records, stamp, made, people } = await cameTogether()
+    const past = await records.rows('past').toArray()
+    // the two that were there before, and one for the sixty that were not
+    expect(past).toHaveLength(3)
+    expect(past).toContainEqual(expect.objectContaining({ came: people.slice(2).map(({ id }) => id) }))
+    // changed behind it, one is kept once more; what it was at the mark counts
+    await patch(records, 'people', 'w-30', { name: 'changed' }, stamp())
+    await remove(records, 'people', 'w-31', stamp())
+    await records.rows('people').delete('w-32')
+    const told = { back: 0, changed: 2, removed: 58 }
+    expect(await previewRestore(records, made.key)).toEqual(told)
+    expect(await restore(records, made.key, stamp())).toMatchObject(told)
+    expect((await all(records, 'people')).map(({ name }) => name)).toEqual(['was 0', 'was 1'])
+  })
+
+  test('put together again after one of them was deleted for good, none of those that came before is forgotten', async () => {
+    const { records, stamp, made, people } = await cameTogether()
+    await records.rows('people').delete('w-2')
+    const more = Array.from({ length: 30 }, (_, n) => ({ ...there(people[0]), id: `z-${n}` }))
+    await records.rows('people').bulkPut([there(people[2]), ...more])
+    expect(await previewRestore(records, made.key)).toEqual({ back: 0, changed: 2, removed: 90 })
+    await restore(records, made.key, stamp())
+    expect(await all(records, 'people')).toHaveLength(2)
+  })
+
+  test('what was there, deleted for good and came again with others, is there again', async () => {
+    const { records, stamp, people } = await cameTogether()
+    const made = await makeSnapshot(records, 'day', stamp())
+    await records.rows('people').clear()
+    await records.rows('people').bulkPut(people.map((one) => ({ ...one, id: `${one.id}${one.id < 'w-3' ? '' : '-new'}`, name: 'new' })))
+    const here = people.filter(({ id }) => id < 'w-3').length
+    expect(await previewRestore(records, made.key)).toEqual({ back: 62 - here, changed: here, removed: 62 - here })
+    await restore(records, made.key, stamp())
+    expect((await all(records, 'people')).every(({ name }) => name !== 'new')).toBe(true)
+    expect(await all(records, 'people')).toHaveLength(62)
+  })
+
+  test('of marks that are dropped, what came together stays for the older one, and goes with the oldest', async () => {
+    const { records, stamp, made } = await cameTogether()
+    const later = (day: number): Stamp => ({ ...stamp(), now: new Date(Date.UTC(2026, 2, day, 12)).toISOString() })
+    for (let day = 2; day <= 4; day++) {
+      await makeSnapshot(records, 'day', later(day))
+      await records.rows('people').bulkPut(Array.from({ length: 20 }, (_, n) => ({ ...WREN_ROW, id: `day-${day}-${n}` })))
+    }
+    // one for each day, and the import: of the third day nothing has to be dropped for the import to be gone back on
+    expect((await snapshots(records)).map(({ madeAt }) => Number(madeAt.slice(8, 10)))).toEqual([4, 3, 1])
+    expect(await previewRestore(records, made.key)).toEqual({ back: 0, changed: 2, removed: 60 + 3 * 20 })
+    await letSnapshotsGo(records)
+    expect(await records.rows('past').count()).toBe(0)
   })
 
   test('what can’t be read stays, then and now; what gives way is set aside whole', async () => {
@@ -333,6 +405,8 @@ describe('how long', () => {
     const keys = [key(1, 'a'), key(2, 'a'), key(3, 'a'), key(3, 'b'), key(4, 'a'), key(5, 'b')]
     const stay = ['00000005', '00000002']
     expect(unneeded(keys, stay)).toEqual([key(1, 'a'), key(3, 'a'), key(4, 'a')])
+    const together = (number: number) => `${String(number).padStart(8, '0')} people+ 0 a`
+    expect(unneeded([together(1), together(2), together(3), together(5)], stay)).toEqual([together(1)])
   })
 
   test('one a day, and only where something is there and was changed', async () => {

@@ -8,6 +8,7 @@ import { keepLook } from '../../../core/records/kept.ts'
 import { storeLook } from '../../../core/records/looks.ts'
 import type { Wardrobe } from '../../../core/records/request-for.ts'
 import type { ListingKept } from '../../../core/records/schemas.ts'
+import { areBatched } from '../../../core/records/spread-summaries.ts'
 import { wearerMarks } from '../../../core/records/verdicts.ts'
 import { wholeWardrobe } from '../../../entrypoints/view/use-records.ts'
 import { AnswerFinds, isFresh, type Progress } from '../../../entrypoints/workroom/answer-finds.ts'
@@ -112,6 +113,25 @@ test('what is written, removed and brought in by the hundred is followed', async
   await records.rows('listingsKept').bulkPut(Array.from({ length: 700 }, (_, n) => ({ ...row, id: `m${n}` })))
   await finds.is(({ count, isWhole }) => count === 702 && isWhole)
   expect(finds.now().finds).toHaveLength(702)
+})
+
+test('many that came at once are all shown before their summaries are in place; then each is, and its answer can be kept', async () => {
+  const { records, stamp } = await world(700)
+  expect(await records.rows('summaries').count()).toBe(1)
+  const finds = held(records)
+  await finds.is(({ isWhole }) => isWhole)
+  expect(finds.told[0]).toMatchObject({ count: 700 })
+  expect(finds.told[0]?.finds.at(-1)?.summary.id).toBe('l0699')
+  const whole = finds.told.find(({ isWhole }) => isWhole)
+  expect(whole?.finds).toHaveLength(700)
+  // changed while they wait for it, or are brought to it
+  await patch(records, 'listingsKept', 'l0690', { notes: 'meanwhile' }, stamp())
+  await finds.is(({ filled, byId }) => filled === null && byId.get('l0690')?.summary.notes === 'meanwhile')
+  expect(finds.told.some(({ filled }) => filled !== null)).toBe(true)
+  expect(await areBatched(records)).toBe(false)
+  expect(await records.rows('summaries').count()).toBe(701)
+  expect(await records.rows('summaries').get('l0690')).toMatchObject({ notes: 'meanwhile' })
+  expect(finds.now().finds).toHaveLength(700)
 })
 
 test('finds from before there were summaries are not taken for none: they come as they are made ready', async () => {

@@ -203,13 +203,12 @@ test('in German, whose words are longer: at most 600 px tall, too, and nothing i
   for (const name of names) {
     const tab = await rig.tab(pages.address(name))
     const popup = await Popup.over(rig, tab)
-    for (const width of [320, 380]) {
-      await openAt(popup.page, width)
-      const { height, ...cut } = await laidOut(popup.page)
-      expect(cut, `${name} at ${width}`).toEqual({ tooWide: 0, beyond: [], clipped: [] })
-      await popup.page.screenshot({ path: join(SCREENS, `popup-de-${name}-${width}.png`), fullPage: true })
-      expect.soft(height, `${name} at ${width}`).toBeLessThanOrEqual(TALLEST)
-    }
+    // the narrowest is the tallest
+    await openAt(popup.page, 320)
+    const { height, ...cut } = await laidOut(popup.page)
+    expect(cut, name).toEqual({ tooWide: 0, beyond: [], clipped: [] })
+    await popup.page.screenshot({ path: join(SCREENS, `popup-de-${name}-320.png`), fullPage: true })
+    expect.soft(height, name).toBeLessThanOrEqual(TALLEST)
     await tab.close()
   }
 })

@@ -86,6 +86,7 @@ describe('a dollar of a country', () => {
   rows([
     ['AU$35', '35 AUD'],
     ['C$40', '40 CAD'],
+    ['asking AU$35', '35 AUD'],
     ['R$40', '40 BRL'],
     ['$110 CAD', '110 CAD'],
     ['$35 AU', '35 AUD'],
@@ -100,6 +101,12 @@ describe('a dollar of a country', () => {
     expect(price('35 us dollars', 'en', 'en-US')).toBe('35 USD')
     expect(price('35 euros', 'en', 'en-CA')).toBe('35 EUR')
   })
+})
+
+test('where verbs stand last, only what is glued to a sum is what it is for, and postage never is', () => {
+  expect(price('100円引き', 'ja')).toBeNull()
+  expect(price('100円 引き', 'ja')).toBe('100 JPY')
+  expect(price('900円送料別', 'ja')).toBe('900 JPY')
 })
 
 describe('how a sum is written', () => {
@@ -157,7 +164,9 @@ describe('a sum that is asked', () => {
     ['pagato 90 €, lo lascio a 50 €', '50 EUR', 'it'],
     // “fees are silly, so £26 here”: what stands before it is about something else
     ['cost me a bit, so £26 here', '26 GBP'],
-    ['cost me a bit £26 here', null]
+    ['cost me a bit £26 here', null],
+    // “so” stands right before it
+    ['so cost £26 here', null]
   ])
 })
 
@@ -289,6 +298,8 @@ describe('a sign or a word of another figure', () => {
     // the sign of the next sum
     ['chest 100 £20', '20 GBP'],
     ['chest 100£ 20', '100 GBP'],
+    // a word ahead, of what is asked
+    ['asking EUR 36', '36 EUR'],
     // a region of a size is no currency
     ['size EUR 36', null],
     ['EUR 36', '36 EUR']

@@ -247,6 +247,10 @@ describe('what heads a list and what does not', () => {
     ['Double the waist', ['flat']],
     // a note on one name, with no figure behind it
     ['Thigh is measured flat.', ['thigh flat']],
+    ['Waist taken around.', ['waist around']],
+    ['Waist is taken around.', ['waist around']],
+    ['Waist taken flat.', ['waist flat']],
+    ['Measurements of waist taken around.', ['around']],
     ['Thigh and waist measured flat.', ['flat']],
     ['Thigh measured flat 12', []]
   ])('%s', (words, expected) => expect(list(words)).toEqual(expected))

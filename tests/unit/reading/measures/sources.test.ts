@@ -23,6 +23,7 @@ describe('how far their words reach', () => {
     ['I measured: waist 80cm.\n\nFrom the website: length 120cm', '120cm', 'shop'],
     ['I measured: waist 80cm. Size chart: length 120cm', '120cm', 'shop'],
     ['length 116cm. I measured: waist 80cm', '116cm', null],
+    ['Website says 120cm. I measured: waist 80cm. Size chart: length 122cm', '80cm', 'own'],
     // a size chart with nobody named is read elsewhere
     ['Size chart: length 120cm', '120cm', null],
     // what is copied goes on over a line

@@ -138,6 +138,10 @@ describe('what may stand between names and figures', () => {
 describe('a girth that nothing bounds keeps its place', () => {
   test.each<[string, string[], string[]]>([
     ['bust/waist/hips: free/28/38', ['28', '38'], ['waist 28', 'hip 38']],
+    ['bust/waist/hips full/28/38', ['28', '38'], ['waist 28', 'hip 38']],
+    ['bust/waist/hips free/full/38', ['38'], ['hip 38']],
+    // a word with no mark behind it is no place in the row
+    ['bust/waist/hips full 28/38', ['28', '38'], []],
     ['bust/waist/hips 36/28/free', ['36', '28'], BOTH],
     ['bust/waist/hips 36/lovely/38', ['36', '38'], []],
     ['bust/waist/hips 36/free/38/40', ['36', '38', '40'], []]

@@ -107,18 +107,22 @@ function figures(
   let reached = last.to
   for (let index = from; index < quantities.length && row.length <= names.length; index++) {
     const one = quantities[index] as Quantity
-    while (row.length < names.length && opens(text, reached)) {
+    for (let behind = openTo(text, reached, row.length === 0); behind && row.length < names.length; behind = openTo(text, reached, false)) {
       row.push(null)
-      reached += 2
+      reached = behind
     }
     if (one.from >= limit || !joins(text, reached, one.from, row.length === 0)) break
     if (adjacent && row.length > 0 && tokens[reached]?.kind !== 'mark') return false
     row.push(one)
     reached = one.spanTo
   }
-  while (row.length > 0 && row.length < names.length && opens(text, reached)) {
+  for (
+    let behind = openTo(text, reached, false);
+    behind && row.length > 0 && row.length < names.length;
+    behind = openTo(text, reached, false)
+  ) {
     row.push(null)
-    reached += 2
+    reached = behind
   }
   if (row.length !== names.length) return false
   // a figure that runs straight into the next name is that name's
@@ -130,11 +134,17 @@ function figures(
   return true
 }
 
-/** 35/26/free · full/28/40: a girth that nothing bounds stands in the row as a word. */
+/**
+ * 35/26/free · full/28/40: a girth that nothing bounds stands in the row as a word. The token behind it, or null; right behind the names
+ * no mark need stand before it, but one behind it.
+ */
 const OPEN = cue('unbounded')
-const opens = ({ tokens }: TextRead, at: number): boolean => {
-  const [sign, word] = tokens[at]?.kind === 'word' ? [undefined, tokens[at]] : [tokens[at], tokens[at + 1]]
-  return sign?.kind === 'mark' && /^[/,:-]$/.test(sign.text) && word?.kind === 'word' && OPEN.test(word.text)
+function openTo({ tokens }: TextRead, at: number, first: boolean): number | null {
+  const leads = first && tokens[at]?.kind === 'word'
+  const word = leads ? at : at + 1
+  const sign = leads ? tokens[at + 1] : tokens[at]
+  const opens = sign?.kind === 'mark' && /^[/,:-]$/.test(sign.text) && tokens[word]?.kind === 'word' && OPEN.test(tokens[word].text)
+  return opens ? word + 1 : null
 }
 
 /** 22 x 27 (chest x length): the figures first, the names in brackets behind them. */

@@ -242,11 +242,13 @@ function nameNoted({ tokens, terms, layout }: TextRead, lastFigures: ReadonlyMap
   const sentence = layout.sentence[from] as number
   if ((lastFigures.get(sentence) ?? -1) >= from) return null
   let name: PointName | null = null
-  let measured = false
+  // “taken flat” is one phrase
+  let measured = TAKEN.test(tokens[from]?.text ?? '')
   for (let at = from - 1; layout.sentence[at] === sentence && from - at < NOTE; at--) {
     const its = termAt(terms, at)
-    if (tokens[at]?.kind === 'digits' || means(its, 'heading', 'all')) return null
-    if (means(its, 'measures') || TAKEN.test(tokens[at]?.text ?? '')) measured = true
+    const taken = TAKEN.test(tokens[at]?.text ?? '')
+    if (tokens[at]?.kind === 'digits' || (means(its, 'heading', 'all') && !taken)) return null
+    if (means(its, 'measures') || taken) measured = true
     const point = meaning(its, 'point')?.point
     if (point !== undefined && point !== name) {
       if (name !== null) return null

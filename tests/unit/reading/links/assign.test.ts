@@ -1,5 +1,6 @@
 /** Which figure is of which name. */
 import { describe, expect, test } from 'vitest'
+import type { PointName } from '../../../../core/reading/languages/lexicon.ts'
 import { linksOf } from '../../../../core/reading/links/assign.ts'
 import { labelsOf } from '../../../../core/reading/names/labels.ts'
 import { quantitiesOf } from '../../../../core/reading/quantities/quantities.ts'
@@ -43,4 +44,77 @@ describe('a figure that is nobody’s', () => {
     const [link, ...rest] = linksOf(text, [nameAt(text, 'waist', ['waist']), nameAt(text, 'thigh', ['thigh'])], [figureAt(text, '30"')])
     expect([link?.label.points[0], rest]).toEqual(['thigh', []])
   })
+})
+
+describe('a second figure of one name', () => {
+  /** The figures that are the waist's; the second is marked. */
+  const of = (words: string, ...figures: string[]) => {
+    const text = textOf(words)
+    const quantities = figures.map((one) => figureAt(text, one))
+    return linksOf(text, [nameAt(text, 'waist', ['waist'])], quantities).map(
+      ({ quantity, again }) => `${quantity.value}${again ? ' again' : ''}`
+    )
+  }
+  test.each<[string, string[]]>([
+    // a word says what it is of
+    ['waist 30" lovely wobble gizmo 40" stretched', ['30', '40 again']],
+    ['waist 30" lovely wobble gizmo relaxed 40"', ['30', '40 again']],
+    ['waist 30" lovely wobble gizmo 40"', ['30']],
+    // it was measured, whatever stands between
+    ['waist 30" as per the label but actually measures 40"', ['30', '40 again']],
+    // with what is counted in, and with no figure of its own
+    ['waist 30" lovely wobble gizmo 40" with collar', ['30', '40 again']],
+    ['waist 30" lovely wobble gizmo 40" with the collar', ['30', '40 again']],
+    ['waist 30" lovely wobble gizmo 40" with lovely wobble', ['30']],
+    ['waist 30" lovely wobble gizmo 40" with collar 5', ['30']]
+  ])('%s', (words, expected) => expect(of(words, '30"', '40"')).toEqual(expected))
+})
+
+describe('a name that no figure took', () => {
+  const linked = (words: string, names: [string, PointName][], figure: string) => {
+    const text = textOf(words)
+    return linksOf(
+      text,
+      names.map(([name, point]) => nameAt(text, name, [point])),
+      [figureAt(text, figure)]
+    ).map(({ label }) => label.points[0])
+  }
+  test('costs little where it only says how a figure ran', () => {
+    expect(
+      linked(
+        'waist 30" long',
+        [
+          ['waist', 'waist'],
+          ['long', 'length']
+        ],
+        '30"'
+      )
+    ).toEqual(['waist'])
+    expect(
+      linked(
+        'waist lovely 30" long',
+        [
+          ['waist', 'waist'],
+          ['long', 'length']
+        ],
+        '30"'
+      )
+    ).toEqual(['waist'])
+    expect(
+      linked(
+        'waist lovely wobble 30" hem',
+        [
+          ['waist', 'waist'],
+          ['hem', 'hem']
+        ],
+        '30"'
+      )
+    ).toEqual(['hem'])
+  })
+})
+
+test('a list that is number-first is so throughout, and one colon does not turn it', () => {
+  expect(links('30" waist, 40" hips, 30" inseam')).toEqual(['waist 30', 'hip 40', 'inseam 30'])
+  expect(links('30" waist\n40" hips\n30" inseam')).toEqual(['waist 30', 'hip 40', 'inseam 30'])
+  expect(links('waist: 30"\nhips: 40"\ninseam: 30"')).toEqual(['waist 30', 'hip 40', 'inseam 30'])
 })

@@ -86,3 +86,99 @@ test('a bracket right behind its figures takes them, whatever stands on the next
   ]
   expect(joint('20.5 x 27 (width x length)\n50/50 cotton', names, ['20.5', '27', '50', '50']).shared).toEqual(['width 20.5', 'length 27'])
 })
+
+/** Bust and waist, or with the hips too where a row has three. */
+const shares = (words: string, figures: string[], names = THREE.slice(0, 2)) => joint(words, names, figures).shared
+const BOTH = ['chest 36', 'waist 28']
+
+describe('what may stand between the names', () => {
+  test.each<[string, boolean]>([
+    ['bust & waist 36/28', true],
+    ['bust + waist 36/28', true],
+    ['bust | waist 36/28', true],
+    ['bust • waist 36/28', true],
+    ['bust - waist 36/28', true],
+    ['bust and waist 36/28', true],
+    ['bust (in) waist (in) 36/28', true],
+    ['bust: waist 36/28', false],
+    ['bust; waist 36/28', false],
+    ['bust wobble waist 36/28', false],
+    ['bust = waist 36/28', false],
+    // six tokens apart at the most
+    ['bust ,,,,,, waist 36/28', true],
+    ['bust ,,,,,,, waist 36/28', false]
+  ])('%s', (words, shared) => expect(shares(words, ['36', '28'])).toEqual(shared ? BOTH : []))
+})
+
+describe('what may stand between names and figures', () => {
+  test.each<[string, boolean]>([
+    ['bust/waist: 36/28', true],
+    ['bust/waist are 36/28', true],
+    ['bust/waist measures 36 and 28', true],
+    ['bust/waist around 36 x 28', true],
+    ['bust/waist wobble 36/28', false],
+    ['bust/waist 36 wobble 28', false],
+    // words of measuring lead on to the first alone
+    ['bust/waist 36 around 28', false],
+    ['bust/waist. 36/28', false],
+    ['bust/waist 36. 28', false]
+  ])('%s', (words, shared) => expect(shares(words, ['36', '28'])).toEqual(shared ? BOTH : []))
+  test('a figure that runs straight into the next name is that name’s, but not behind a colon', () => {
+    expect(shares('bust/waist 36/28 hips', ['36', '28'], THREE)).toEqual([])
+    expect(shares('bust/waist: 36/28 hips', ['36', '28'], THREE)).toEqual(BOTH)
+    expect(shares('bust/waist 36/28, hips', ['36', '28'], THREE)).toEqual(BOTH)
+  })
+  test('names close together, a mark between the figures', () => {
+    expect(shares('bust waist 36/28', ['36', '28'])).toEqual(BOTH)
+    expect(shares('bust waist 36 28', ['36', '28'])).toEqual([])
+    expect(shares('bust/waist 36 28', ['36', '28'])).toEqual(BOTH)
+  })
+})
+
+describe('a girth that nothing bounds keeps its place', () => {
+  test.each<[string, string[], string[]]>([
+    ['bust/waist/hips: free/28/38', ['28', '38'], ['waist 28', 'hip 38']],
+    ['bust/waist/hips full/28/38', ['28', '38'], ['waist 28', 'hip 38']],
+    ['bust/waist/hips free/full/38', ['38'], ['hip 38']],
+    // a word with no mark behind it is no place in the row
+    ['bust/waist/hips full 28/38', ['28', '38'], []],
+    ['bust/waist/hips 36/28/free', ['36', '28'], BOTH],
+    ['bust/waist/hips 36/lovely/38', ['36', '38'], []],
+    ['bust/waist/hips 36/free/38/40', ['36', '38', '40'], []]
+  ])('%s', (words, figures, expected) => expect(shares(words, figures, THREE)).toEqual(expected))
+})
+
+describe('figures before their names', () => {
+  test.each<[string, boolean]>([
+    ['36 x 28 (bust x waist)', true],
+    ['36/28 (bust/waist)', true],
+    ['36, 28 (bust, waist)', true],
+    ['36 - 28 (bust - waist)', true],
+    // not in brackets, not joined, not right before them
+    ['36 x 28 bust x waist', false],
+    ['36 and 28 (bust and waist)', false],
+    ['36 + 28 (bust + waist)', false],
+    ['36 x 28 all in (bust x waist)', false]
+  ])('%s', (words, shared) => expect(shares(words, ['36', '28'])).toEqual(shared ? BOTH : []))
+})
+
+describe('rows of a table', () => {
+  const table = (row: string, figures: string[], head = 'bust | waist') => {
+    const { shared, sizes } = joint(`${head}\n${row}`, THREE.slice(0, 2), figures)
+    return [shared.length, sizes]
+  }
+  test.each<[string, string[], [number, string[]]]>([
+    ['M | 36 | 28', ['36', '28'], [2, ['M']]],
+    ['36 | 28', ['36', '28'], [2, []]],
+    ['M long | 36 | 28', ['36', '28'], [2, ['M long']]],
+    ['M lovely | 36 | 28', ['36', '28'], [0, []]],
+    ['10 | 36 | 28', ['10', '36', '28'], [2, ['10']]],
+    // half a size is no size, nor is a figure with its unit
+    ['10.5 | 36 | 28', ['10.5', '36', '28'], [0, []]],
+    ['10 cm | 36 | 28', ['10 cm', '36', '28'], [0, []]],
+    ['36', ['36'], [0, []]],
+    // an empty line between, and no more
+    ['\n36 | 28', ['36', '28'], [2, []]],
+    ['\n\n36 | 28', ['36', '28'], [0, []]]
+  ])('%s', (row, figures, expected) => expect(table(row, figures)).toEqual(expected))
+})

@@ -62,3 +62,89 @@ describe('a width of something else', () => {
     expect(isCollarHeight(around, linkOf(nameAt(around, 'collar', ['neck'], { weak: true }), figureAt(around, '16"')))).toBe(false)
   })
 })
+
+describe('cloth to spare behind a figure', () => {
+  const spare = (words: string, name: [string, PointName], figure: string, role: Label['role'] = 'letDown') =>
+    named(words, name, figure, ['to let', [], { role }])[0]
+  test.each<[string, [string, PointName], string, string]>([
+    ['hem has 129 mm to let down', ['hem', 'hem'], '129 mm', 'letDown'],
+    ['hem has 130 mm to let down', ['hem', 'hem'], '130 mm', 'point'],
+    // a bare figure may be anything
+    ['hem has 2 to let down', ['hem', 'hem'], '2', 'point'],
+    ['waist has 2" to let out', ['waist', 'waist'], '2"', 'letDown'],
+    // no cloth is told of a cuff or a chest
+    ['chest has 2" to let out', ['chest', 'chest'], '2"', 'point'],
+    // farther off it is told of something else
+    ['hem is 2" wobbly and more to let down', ['hem', 'hem'], '2"', 'point']
+  ])('%s', (words, name, figure, role) => expect(spare(words, name, figure)).toBe(role))
+  test('to let out and in a seam it is the same, in a fault it is none', () => {
+    const role = (its: Label['role']) => spare('hem has 2" to let down', ['hem', 'hem'], '2"', its)
+    expect([role('letOut'), role('seamAllowance'), role('fault')]).toEqual(['letOut', 'seamAllowance', 'point'])
+  })
+})
+
+test.each<[string, PointName, string]>([
+  ['sleeves 11" wide at the opening', 'sleeveLength', 'cuff'],
+  ['sleeves 11" across the cuff', 'sleeveLength', 'cuff'],
+  ['sleeves 11" wide at the hem', 'sleeveLength', 'cuff'],
+  // somewhere else, of something else, or long
+  ['sleeves 11" wide at the shoulder', 'sleeveLength', 'sleeveLength'],
+  ['sleeves 11" wide, lovely cuff', 'sleeveLength', 'sleeveLength'],
+  ['sleeves 11" long at the opening', 'sleeveLength', 'sleeveLength'],
+  ['sleeves 11" wide at the opening', 'bicep', 'bicep']
+])('%s of a %s is the %s', (words, point, expected) => expect(named(words, ['sleeves', point], '11"')[1]).toBe(expected))
+
+describe('“Balloon sleeves, 52 cm long”: what the sentence speaks of is so long', () => {
+  const long = (words: string) => {
+    const text = textOf(words)
+    const labels = [nameAt(text, 'sleeves', ['sleeveLength']), nameAt(text, 'long', ['length'])]
+    const [link] = withTrailingNames(text, [linkOf(labels[1] as Label, figureAt(text, '52 cm'))], labels)
+    return link?.label.points[0]
+  }
+  test.each<[string, string]>([
+    ['Balloon sleeves, 52 cm long', 'sleeveLength'],
+    ['The balloon sleeves, 52 cm long', 'sleeveLength'],
+    ['Lovely. Balloon sleeves, 52 cm long', 'sleeveLength'],
+    ['Lovely\nBalloon sleeves, 52 cm long', 'sleeveLength'],
+    // two words before the name at the most
+    ['The lovely balloon sleeves, 52 cm long', 'length'],
+    // the sentence speaks of what has them
+    ['With balloon sleeves, 52 cm long', 'length'],
+    ['Has balloon sleeves, 52 cm long', 'length'],
+    // another sentence, another line
+    ['Balloon sleeves. It is 52 cm long', 'length'],
+    ['Balloon sleeves\n52 cm long', 'length']
+  ])('%s', (words, expected) => expect(long(words)).toBe(expected))
+})
+
+describe('a back with its seams', () => {
+  const back = (words: string, point: PointName) => {
+    const text = textOf(words)
+    const label = nameAt(text, 'Back', [], { letter: 'back' })
+    const labels = [label, nameAt(text, 'collar seam down', [point])]
+    return withTrailingNames(text, [linkOf(label, figureAt(text, '20"'))], labels)[0]?.label
+  }
+  test('from the collar down it is a length, and a letter no more', () => {
+    expect(back('Back 20" collar seam down', 'bodyLength')).toMatchObject({ letter: null, points: ['bodyLength'] })
+    expect(back('Back 20" collar seam down', 'chest')).toMatchObject({ letter: 'back', points: [] })
+    expect(back('Back 20". And then a collar seam down', 'bodyLength')).toMatchObject({ letter: 'back', points: [] })
+  })
+})
+
+describe('a width of something unknown, at its distance', () => {
+  const unknown = (words: string, name = 'wide') => {
+    const text = textOf(words)
+    return isOfUnknown(text, linkOf(nameAt(text, name, ['width']), figureAt(text, '9"')))
+  }
+  test.each<[string, boolean]>([
+    ['gizmo 9" wide', true],
+    ['gizmo is 9" wide', true],
+    ['gizmo is about 9" wide', true],
+    // farther off, parted by a mark, or of two letters
+    ['gizmo, 9" wide', false],
+    ['zz 9" wide', false],
+    ['9" wide', false],
+    ['gizmo. It is 9" wide', false]
+  ])('%s', (words, expected) => expect(unknown(words)).toBe(expected))
+  test('a name that is no adjective is a name', () => expect(unknown('gizmo 9" width', 'width')).toBe(false))
+})

@@ -118,3 +118,140 @@ describe('how it lay', () => {
     expect(around('waist 26" relaxed - stretched 36"', 'waist', '26"').qualifiers).toEqual(['relaxed'])
   })
 })
+
+describe('where the words of a figure end', () => {
+  /** What is said of the waist's figure. */
+  const said = (words: string) => around(words, 'waist', '15"')
+  test.each<[string, string[]]>([
+    // in brackets, behind a dash, small words stepped over
+    ['waist 15" (flat)', ['word-flat']],
+    ['waist 15" - flat', ['word-flat']],
+    ['waist 15" or so when laid flat', ['word-flat']],
+    ['waist 15" wobbly flat', []],
+    // a mark that begins another part
+    ['waist 15"; flat', []],
+    ['waist 15" | flat', []],
+    ['waist 15" • flat', []],
+    ['waist 15" * flat', []],
+    ['waist 15" / flat', []],
+    ['waist 15"\nflat', []],
+    // behind a comma only where nothing but the word is there
+    ['waist 15", flat.', ['word-flat']],
+    ['waist 15", flat)', ['word-flat']],
+    ['waist 15", flat seams', []],
+    ['waist 15", lovely flat', []],
+    // before the figure a comma ends it
+    ['waist laid flat 15"', ['word-flat']],
+    ['waist laid flat, and 15"', []],
+    // a name, a detail, a heading and all are others'
+    ['waist 15" lining flat', []],
+    ['waist 15" measurements flat', []],
+    ['waist 15" everything flat', []],
+    ['waist 15" 20 flat', []]
+  ])('%s', (words, evidence) => expect(said(words).evidence).toEqual(evidence))
+  test.each<[string, string[]]>([
+    // a single word right before the name
+    ['half knee 15"', ['word-flat']],
+    ['flat knee 15"', ['word-flat']],
+    ['flat and knee 15"', []],
+    ['flat: knee 15"', []],
+    // a phrase there heads the list
+    ['laid flat knee 15"', []]
+  ])('%s', (words, evidence) => expect(around(words, 'knee', '15"', 'knee').evidence).toEqual(evidence))
+  test.each<[string, string[]]>([
+    // a side beside the name, before the bar that parts the columns
+    ['waist (back) | 15"', ['back']],
+    ['waist, back | 15"', ['back']],
+    ['waist, back | front 15"', ['back', 'front']],
+    ['waist back | 15"', []],
+    ['waist (relaxed) | 15"', []],
+    // how it lay, told before the name, small words stepped over
+    ['laid open the waist is 15"', ['opened']],
+    ['laid open at the waist 15"', ['opened']],
+    ['laid open in a big waist 15"', []],
+    // a state and a dash: the next has its own
+    ['waist relaxed - 15"', ['relaxed']],
+    ['waist 15" relaxed - stretched 21"', ['relaxed']],
+    ['waist 15" relaxed - stretched', ['relaxed', 'stretched']],
+    // in brackets, of the figure to come
+    ['waist 15" (stretched 21)', []],
+    ['waist 15" stretched 21', ['stretched']],
+    ['waist 15" stretches to 21', []],
+    // where its front is measured
+    ['waist 15" (front point)', ['front']]
+  ])('%s', (words, qualifiers) => expect(said(words).qualifiers).toEqual(qualifiers))
+})
+
+describe('across', () => {
+  test.each<[string, string, PointName, string[], boolean]>([
+    ['sleeve 7" across', '7"', 'sleeveLength', ['word-flat'], true],
+    ['sleeve 7" around', '7"', 'sleeveLength', ['word-around'], true],
+    ['sleeve 7" flat', '7"', 'sleeveLength', ['word-flat'], false],
+    ['sleeve 7" long', '7"', 'sleeveLength', [], false],
+    ['sleeve 7" wide', '7"', 'sleeveLength', [], true],
+    // of a small girth a width is taken across, but not where it is told around
+    ['sleeve 7" wide', '7"', 'cuff', ['word-flat'], true],
+    ['sleeve around 7" wide', '7"', 'cuff', ['word-around'], true],
+    ['sleeve 7" wide', '7"', 'hem', [], true]
+  ])('%s', (words, figure, point, evidence, across) => {
+    expect(around(words, 'sleeve', figure, point)).toMatchObject({ evidence, across })
+  })
+})
+
+describe('a second figure', () => {
+  /** What is said of each of two figures of one name. */
+  const both = (words: string, name: string, first: string, second: string) => {
+    const text = textOf(words)
+    const label = nameAt(text, name, ['width'])
+    const links = [linkOf(label, figureAt(text, first)), linkOf(label, figureAt(text, second), { again: true })]
+    const { words: read } = wordsOf(text, links)
+    return links.map((link) => [...(read.get(link)?.qualifiers ?? [])].join(' '))
+  }
+  test.each<[string, string, string]>([
+    // a side right before it is its own
+    ['width 11" front, back 15"', 'front', 'back'],
+    ['width front 11", back 15"', 'front', 'back'],
+    ['width 11" front, 15" back', 'front', 'back'],
+    ['width 11", back 15"', '', 'back']
+  ])('%s', (words, first, second) => {
+    expect(both(words, 'width', '11"', '15"')).toEqual([first, second])
+  })
+  test('a side in the name is of the first alone', () => {
+    expect(both('front rise 11", 15"', 'front rise', '11"', '15"')).toEqual(['front', ''])
+  })
+})
+
+describe('what heads a list and what does not', () => {
+  const list = (words: string) => {
+    const { at, of } = listBasis(textOf(words), () => false)
+    return [...at.map(({ basis }) => basis), ...[...of].map(([name, basis]) => `${name} ${basis}`)]
+  }
+  test.each<[string, string[]]>([
+    // a line of its own, of five words at the most and no figure
+    ['Laid flat\nchest 20', ['flat']],
+    ['Laid flat on my table\nchest 20', ['flat']],
+    ['Laid flat on my own table\nchest 20', []],
+    ['Laid flat 20\nchest 20', []],
+    // a word that only stands beside figures heads nothing alone, but does in a heading
+    ['Across\nchest 20', []],
+    ['Measurements across\nchest 20', ['flat']],
+    ['Around the world\nchest 20', []],
+    // another sentence's word of measuring is no help
+    ['Measurements below. Lies across my bed', []],
+    // done: whole girths, whatever was flat before; to be done: half ones
+    ['Measurements doubled', ['around']],
+    ['Measurements x2', ['flat']],
+    ['Measurements laid flat and doubled', ['around']],
+    ['Measurements laid flat. Measurements doubled', ['flat', 'around']],
+    ['Lovely and doubled', []],
+    ['Double the waist', ['flat']],
+    // a note on one name, with no figure behind it
+    ['Thigh is measured flat.', ['thigh flat']],
+    ['Waist taken around.', ['waist around']],
+    ['Waist is taken around.', ['waist around']],
+    ['Waist taken flat.', ['waist flat']],
+    ['Measurements of waist taken around.', ['around']],
+    ['Thigh and waist measured flat.', ['flat']],
+    ['Thigh measured flat 12', []]
+  ])('%s', (words, expected) => expect(list(words)).toEqual(expected))
+})

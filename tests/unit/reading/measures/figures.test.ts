@@ -185,3 +185,229 @@ test('an H of legs is the hip, or the hem where no hip is so small', () => {
     'hem'
   ])
 })
+
+describe('a letter at the boundary of its sizes', () => {
+  test.each([
+    // no hip is so small
+    ['h', 'trousers', 12.9, 'legOpening'],
+    ['h', 'trousers', 13, 'hip'],
+    // beside a W such an L is the inside leg
+    ['l', 'jeans', 34.5, 'inseam'],
+    ['l', 'jeans', 34.6, 'outseam'],
+    ['l', 'shorts', 15, 'outseam'],
+    ['l', 'skirt', 24, 'skirtLength'],
+    // a sleeve is longer than shoulders are wide, or short
+    ['s', 'shirt', 21.5, 'sleeveLength'],
+    ['s', 'shirt', 21.4, 'shoulderWidth'],
+    ['s', 'shirt', 11, 'shoulderWidth'],
+    ['s', 'shirt', 10.9, 'sleeveLength'],
+    ['r', 'jeans', 11, 'frontRise'],
+    ['i', 'jeans', 30, 'inseam'],
+    ['il', 'jeans', 30, 'inseam'],
+    ['ol', 'jeans', 40, 'outseam'],
+    ['t', 'jeans', 12, 'thigh'],
+    ['k', 'jeans', 8, 'knee'],
+    ['lo', 'jeans', 7, 'legOpening'],
+    ['b', 'skirt', 14, 'waist'],
+    ['b', 'shirt', 20, 'chest'],
+    ['c', 'shirt', 20, 'chest'],
+    ['sl', 'shirt', 24, 'sleeveLength'],
+    ['sh', 'shirt', 18, 'shoulderWidth'],
+    ['w', 'dress', 15, 'waist'],
+    ['q', 'shirt', 20, null]
+  ] as const)('%s on %s, %d in: %s', (letter, kind, inches, point) => expect(pointOfLetter(letter, kind, inches)).toBe(point))
+})
+
+describe('a rise by its side', () => {
+  test.each<[PointName, Qualifier[], string]>([
+    ['rise', ['back'], 'backRise'],
+    ['rise', ['front'], 'frontRise'],
+    ['frontRise', ['back'], 'backRise'],
+    ['frontRise', ['back', 'front'], 'frontRise'],
+    ['frontRise', [], 'frontRise']
+  ])('%s %j', (name, sides, point) => expect(resolve(name, 'jeans', new Set(sides))).toBe(point))
+  test('an inner sleeve, and no other', () => {
+    expect(resolve('sleeveLength', 'shirt', new Set(['back']))).toBe('sleeveLength')
+    expect(resolve('chest', 'shirt', new Set(['inner']))).toBe('chest')
+  })
+})
+
+describe('what the size of a figure settles, at the boundary', () => {
+  /** One name with one figure. */
+  const one = (kind: GarmentKind, point: PointName, figure: string, more: Partial<Words & Link> = {}) =>
+    figures(kind, `name ${figure}`, [['name', point, figure, more]]).points.map((found) => found.split(' ')[0])
+  test.each<[GarmentKind, PointName, string, string]>([
+    // no arm is longer from the shoulder than 780 mm
+    ['shirt', 'sleeveLength', '780 mm', 'sleeveLength'],
+    ['shirt', 'sleeveLength', '781 mm', 'sleeveFromCentreBack'],
+    // an inner sleeve is shorter than 570 mm
+    ['jacket', 'inseam', '569 mm', 'sleeveUnderarm']
+  ])('%s %s %s: %s', (kind, name, figure, point) => expect(one(kind, name, figure)).toEqual([point]))
+  test.each<[GarmentKind, PointName, string, boolean, string]>([
+    // across an arm up to 280 mm flat, across a leg up to 420
+    ['shirt', 'sleeveLength', '280 mm', false, 'bicep'],
+    ['shirt', 'sleeveLength', '281 mm', false, 'sleeveLength'],
+    ['shirt', 'sleeveLength', '560 mm', true, 'bicep'],
+    ['shirt', 'sleeveLength', '561 mm', true, 'sleeveLength'],
+    ['jeans', 'inseam', '420 mm', false, 'legOpening'],
+    ['jeans', 'inseam', '421 mm', false, 'inseam'],
+    ['jeans', 'legLength', '420 mm', false, 'legOpening']
+  ])('across, %s %s %s, around %s: %s', (kind, name, figure, around, point) => {
+    expect(one(kind, name, figure, { across: true, evidence: around ? ['word-around'] : [] })).toEqual([point])
+  })
+  test('a leg that says little and is no long leg is how wide it ends, on long trousers', () => {
+    const leg = (kind: GarmentKind, figure: string, weak: boolean) => {
+      const text = textOf(`leg ${figure}`)
+      const link = linkOf(nameAt(text, 'leg', ['inseam'], { weak }), figureAt(text, figure))
+      return figuresOf(text, {
+        links: [link],
+        words: new Map([[link, saying()]]),
+        garmentAt: () => ({ kind, of: null }),
+        sizeOf: () => null,
+        unitOf: ({ quantity }) => quantity.unit
+      }).figures.map(({ point }) => point)
+    }
+    expect(leg('trousers', '339 mm', true)).toEqual(['legOpening'])
+    expect(leg('jeans', '339 mm', true)).toEqual(['legOpening'])
+    expect(leg('trousers', '340 mm', true)).toEqual(['inseam'])
+    expect(leg('trousers', '339 mm', false)).toEqual(['inseam'])
+    expect(leg('shorts', '339 mm', true)).toEqual(['inseam'])
+  })
+  test('a back wider than the shoulders by more than 1.12 is a length', () => {
+    const back = (shoulders: string, its: string) =>
+      figures('jacket', `shoulders ${shoulders}, back ${its}`, [
+        ['shoulders', 'shoulderWidth', shoulders],
+        ['back', 'back', its]
+      ]).points.map((found) => found.split(' ')[0])
+    expect(back('400 mm', '448 mm')).toEqual(['shoulderWidth', 'backWidth'])
+    expect(back('400 mm', '449 mm')).toEqual(['shoulderWidth', 'bodyLength'])
+    // each in its own unit, and two bare ones in one
+    expect(back('40 cm', '400 mm')).toEqual(['shoulderWidth', 'backWidth'])
+    expect(back('15', '16')).toEqual(['shoulderWidth', 'backWidth'])
+    expect(back('15', '17')).toEqual(['shoulderWidth', 'bodyLength'])
+  })
+  test('an opening of the arm, where a sleeve is measured, is where it ends', () => {
+    const opening = (words: string, name: string, sleeve: boolean) =>
+      figures('shirt', words, [
+        ...(sleeve ? ([['sleeve', 'sleeveLength', '24"']] as [string, string, string][]) : []),
+        [name, 'armhole', '6"']
+      ])
+        .points.map((found) => found.split(' ')[0])
+        .at(-1)
+    expect(opening('sleeve 24" arm opening 6"', 'arm opening', true)).toBe('cuff')
+    expect(opening('sleeve 24" armhole 6"', 'armhole', true)).toBe('armhole')
+    expect(opening('arm opening 6"', 'arm opening', false)).toBe('armhole')
+  })
+})
+
+describe('the seller’s own tape and a shop’s words', () => {
+  /** Two figures with who took each: of one point, or of two. */
+  const taken = (words: string, said: [string, PointName, string, 'own' | 'shop' | null][]) => {
+    const text = textOf(words)
+    const links = said.map(([name, point, figure]) => linkOf(nameAt(text, name, [point]), figureAt(text, figure)))
+    const sources = new Map(links.map((link, index) => [link.quantity.from, said[index]?.[3] ?? null]))
+    const read = figuresOf(text, {
+      links,
+      words: new Map(links.map((link) => [link, saying()])),
+      garmentAt: () => ({ kind: 'dress', of: null }),
+      sizeOf: () => null,
+      unitOf: ({ quantity }) => quantity.unit,
+      sourceOf: (token) => sources.get(token) ?? null
+    })
+    return [read.figures.map(({ quantity }) => quantity.value), read.asides.map(({ quantity, because }) => `${quantity.value} ${because}`)]
+  }
+  test('of what the seller measured, nothing that the shop says', () => {
+    expect(
+      taken('bust 88cm, waist 70cm', [
+        ['bust', 'chest', '88cm', 'shop'],
+        ['waist', 'waist', '70cm', 'own']
+      ])
+    ).toEqual([[70], ['88 size-chart']])
+    expect(
+      taken('bust 88cm, waist 70cm', [
+        ['bust', 'chest', '88cm', 'shop'],
+        ['waist', 'waist', '70cm', null]
+      ])
+    ).toEqual([[88, 70], []])
+  })
+  test('nor what nobody is said to have taken of the same point before it', () => {
+    expect(
+      taken('bust 88cm, chest 90cm', [
+        ['bust', 'chest', '88cm', null],
+        ['chest', 'chest', '90cm', 'own']
+      ])
+    ).toEqual([[90], ['88 size-chart']])
+    // behind it, or of another point, it stands
+    expect(
+      taken('bust 88cm, chest 90cm', [
+        ['bust', 'chest', '88cm', 'own'],
+        ['chest', 'chest', '90cm', null]
+      ])
+    ).toEqual([[88, 90], []])
+    expect(
+      taken('waist 88cm, chest 90cm', [
+        ['waist', 'waist', '88cm', null],
+        ['chest', 'chest', '90cm', 'own']
+      ])
+    ).toEqual([[88, 90], []])
+  })
+})
+
+describe('a range of what is elastic', () => {
+  const ranged = (point: PointName, low: number, high: number, ...qualifiers: Qualifier[]) => {
+    const text = textOf('name 30 cm')
+    const range = { ...figureAt(text, '30 cm'), low, high, value: (low + high) / 2, range: true }
+    const link = linkOf(nameAt(text, 'name', [point]), range)
+    const read = figuresOf(text, {
+      links: [link],
+      words: new Map([[link, saying(...qualifiers)]]),
+      garmentAt: () => ({ kind: 'trousers', of: null }),
+      sizeOf: () => null,
+      unitOf: () => 'cm'
+    })
+    return [read.figures.map(({ quantity }) => quantity.value), read.stretched.map(({ quantity }) => quantity.value)]
+  }
+  test('no range at rest is wider than 1.4 times', () => {
+    expect(ranged('waist', 30, 42)).toEqual([[36], []])
+    expect(ranged('waist', 30, 43)).toEqual([[30], [43]])
+    // a hip is not elastic
+    expect(ranged('hip', 30, 60)).toEqual([[45], []])
+  })
+  test('“27in to 33in stretched”: it begins where it lies, and ends where it is pulled to', () => {
+    expect(ranged('waist', 27, 33, 'stretched')).toEqual([[27], [33]])
+  })
+})
+
+describe('of two figures of one name, the one that is kept', () => {
+  const two = (words: string, first: string, second: string, a: Words, b: Words) => {
+    const { points, asides } = figures('trousers', words, [
+      ['waist', 'waist', first, a],
+      ['waist', 'waist', second, { ...b, again: true }]
+    ])
+    return [points, asides]
+  }
+  test('measured leads only where it is near what the label tells, and neither the same nor its half', () => {
+    const pair = (first: string, second: string) => two(`waist ${first} (measures ${second})`, first, second, saying(), saying('measured'))
+    expect(pair('800 mm', '840 mm')).toEqual([['waist 840'], ['800 unknown']])
+    expect(pair('800 mm', '400 mm')).toEqual([['waist 800'], ['400 detail']])
+    expect(pair('800 mm', '412 mm')).toEqual([['waist 800'], ['412 detail']])
+    expect(pair('800 mm', '430 mm')).toEqual([['waist 430'], ['800 unknown']])
+    expect(pair('800 mm', '801 mm')).toEqual([['waist 800'], ['801 detail']])
+    expect(pair('800 mm', '1000 mm')).toEqual([['waist 800'], ['1000 detail']])
+  })
+  test('worn closed before laid open, whichever is told first; open alone counts', () => {
+    expect(two('waist 28" tied, 40" open', '28"', '40"', saying('closed'), saying('opened'))).toEqual([['waist 28'], ['40 detail']])
+    expect(figures('trousers', 'waist 40"', [['waist', 'waist', '40"', saying('opened')]]).points).toEqual(['waist 40'])
+  })
+  test('uncuffed in no brackets before cuffed; one that is both stays', () => {
+    const inseam = (words: string, a: Words, b: Words) =>
+      figures('trousers', words, [
+        ['inseam', 'inseam', '27"', a],
+        ['inseam', 'inseam', '30"', { ...b, again: true }]
+      ]).points
+    expect(inseam('inseam 27" cuffed, 30" uncuffed', saying('cuffed'), saying('uncuffed'))).toEqual(['inseam 30'])
+    expect(inseam('inseam 27" cuffed, 30"', saying('cuffed'), saying())).toEqual(['inseam 27'])
+    // a bracket that has closed before it
+    expect(inseam('inseam 27" (cuffed) 30" uncuffed', saying('cuffed'), saying('uncuffed'))).toEqual(['inseam 30'])
+  })
+})

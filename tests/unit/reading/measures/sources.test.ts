@@ -16,6 +16,26 @@ describe('by the words last said before it', () => {
   test('nobody where nobody is named', () => expect(source('length 120cm', '120cm')).toBeNull())
 })
 
+describe('how far their words reach', () => {
+  test.each<[string, string, 'own' | 'shop' | null]>([
+    // what the seller took goes on, over a paragraph too
+    ['I measured:\n\nlength 116cm', '116cm', 'own'],
+    ['I measured: waist 80cm.\n\nFrom the website: length 120cm', '120cm', 'shop'],
+    ['I measured: waist 80cm. Size chart: length 120cm', '120cm', 'shop'],
+    ['length 116cm. I measured: waist 80cm', '116cm', null],
+    ['Website says 120cm. I measured: waist 80cm. Size chart: length 122cm', '80cm', 'own'],
+    // a size chart with nobody named is read elsewhere
+    ['Size chart: length 120cm', '120cm', null],
+    // what is copied goes on over a line
+    ['Website says:\nlength 120cm', '120cm', 'shop'],
+    // and ends where a later line or sentence begins to measure
+    ['Website says soft wool.\nMeasurements: length 116cm', '116cm', null],
+    ['Website says soft wool. Measures 116cm', '116cm', null],
+    ['Website says measures 120cm', '120cm', 'shop'],
+    ['Website says soft wool.\nLovely: length 116cm', '116cm', 'shop']
+  ])('%s', (words, figure, expected) => expect(source(words, figure)).toBe(expected))
+})
+
 test('what the seller measured counts, and the other stands aside', () => {
   const { measures, leftAside } = readListing({
     title: 'Midi dress',

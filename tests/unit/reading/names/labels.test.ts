@@ -87,3 +87,110 @@ describe('letters that head a row', () => {
   test('none where the figures are fewer', () => expect(names('W / H / R\n16 / 20', '16', '20')).toEqual([]))
   test('other signs between a letter and its figure', () => expect(names('w;15 h~20', '15', '20')).toEqual(['w', 'h']))
 })
+
+/** Figures at the end, each a number with an inch mark. */
+const named = (words: string) => names(words, ...(words.match(/\d+"/g) ?? []))
+const rows = (given: [string, string[]][]) => test.each(given)('%s', (words, expected) => expect(named(words)).toEqual(expected))
+
+describe('where a length starts, in brackets behind it', () => {
+  rows([
+    ['length [waist side] 28"', ['length']],
+    // from the waist down it is that of a skirt
+    ['length (waist down) 28"', ['skirtLength']],
+    // seven words inside it at the most
+    ['length [of the of the of the of waist] 28"', ['length']],
+    ['length [of the of the of the of the waist] 28"', ['length', 'waist']],
+    ['sleeve (inseam side) 18"', ['sleeveLength']],
+    // the bracket has closed, or never opened
+    ['length (new) waist 28"', ['length', 'waist']],
+    ['length [new] waist 28"', ['length', 'waist']],
+    ['length - waist 28"', ['length', 'waist']],
+    // of a girth it is another name
+    ['hips [waist side] 28"', ['hip', 'waist']]
+  ])
+})
+
+describe('two names and what stands between them', () => {
+  rows([
+    // several of one figure
+    ['bust/hips 36"', ['chest+hip']],
+    ['bust & hips 36"', ['chest+hip']],
+    ['bust + hips 36"', ['chest+hip']],
+    ['bust and hips 36"', ['chest+hip']],
+    // other marks and words keep them apart
+    ['bust, hips 36"', ['chest', 'hip']],
+    ['bust; hips 36"', ['chest', 'hip']],
+    ['bust hips 36"', ['chest', 'hip']],
+    ['bust. Hips 36"', ['chest', 'hip']],
+    ['bust wobble hips 36"', ['chest', 'hip']],
+    // the same name twice is one
+    ['bust (bust) 36"', ['chest']],
+    ['bust/bust 36"', ['chest']],
+    // a name that says little gives way
+    ['width - hem 20"', ['bottomEdge']],
+    ['width hem 20"', ['bottomEdge']],
+    // two that are clear both are two
+    ['shoulder/chest 18"', ['shoulderWidth+chest']],
+    // more names in a row than six are no joint label
+    ['bust/waist/hips/thigh/knee/hem 36"', ['chest+waist+hip+thigh+knee+bottomEdge']],
+    ['bust/waist/hips/thigh/knee/hem/bicep 36"', ['chest+waist+hip+thigh+knee+bottomEdge', 'bicep']]
+  ])
+})
+
+describe('a name that has its figure before it begins no joint name', () => {
+  rows([
+    ['23" long and the shoulders 17"', ['length', 'shoulderWidth']],
+    ['waist and hips 17"', ['waist+hip']],
+    ['27" at the waist and hips 17"', ['waist', 'hip']],
+    ['27" waist/hips', ['waist+hip']],
+    // so many small words are stepped over, and no other
+    ['27" wobble waist and hips 17"', ['waist+hip']]
+  ])
+})
+
+describe('names of sleeves and backs', () => {
+  rows([
+    ['sleeve outside 25" inside 19"', ['sleeveLength', 'inseam']],
+    ['back shoulder width (armhole to armhole) 14"', ['backWidth flat']],
+    ['hem of each leg 9"', ['bottomEdge']],
+    // said of a name that is no edge of a leg, it is a name of its own
+    ['waist of each leg 9"', ['waist', 'inseam']]
+  ])
+})
+
+describe('what is counted in, left out or denied is no name', () => {
+  rows([
+    ['including waistband 11"', []],
+    ['including the waistband 11"', []],
+    ['without cuffs 11"', []],
+    ['no cuffs 11"', []],
+    ['waistband 11"', ['waist']],
+    // another sentence
+    ['Filling none. Shoulder 46"', ['shoulderWidth']],
+    // a strap behind an article is the thing
+    ['the strap 12"', []],
+    ['strap 12"', ['strap']]
+  ])
+})
+
+describe('where something is measured from or to', () => {
+  rows([
+    ['30" from the shoulder', []],
+    ['30" at the shoulder', ['shoulderWidth']],
+    ['30" from the very shoulder', ['shoulderWidth']],
+    // a colon behind it makes it the name of a length
+    ['from the shoulder: 30"', ['bodyLength']]
+  ])
+})
+
+describe('a remark in brackets only says how', () => {
+  rows([
+    ['chest (button to button) 42"', ['chest']],
+    // with a figure of its own it is a name
+    ['chest 42" (hips 40")', ['chest', 'hip']],
+    ['chest (hips 40") 42"', ['chest', 'hip']],
+    // three words before the bracket at the most
+    ['back width at its narrowest (sleeve to sleeve) 17"', ['backWidth flat']],
+    ['thigh (from the crotch to the outside of the leg): 12"', ['thigh']]
+  ])
+})

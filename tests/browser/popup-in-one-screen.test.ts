@@ -200,10 +200,10 @@ test('in German, whose words are longer: at most 600 px tall, too, and nothing i
   await page.getByRole('combobox', { name: 'Language' }).selectOption('de')
   await until('the page to speak German', async () => (await page.evaluate(() => document.documentElement.lang)) === 'de-DE')
   await page.close()
-  for (const name of names) {
+  // those with most to say; the narrowest is the tallest
+  for (const name of ['many-figures', 'two-garments', 'jacket', 'only-waist', 'other-currency']) {
     const tab = await rig.tab(pages.address(name))
     const popup = await Popup.over(rig, tab)
-    // the narrowest is the tallest
     await openAt(popup.page, 320)
     const { height, ...cut } = await laidOut(popup.page)
     expect(cut, name).toEqual({ tooWide: 0, beyond: [], clipped: [] })

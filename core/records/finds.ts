@@ -30,13 +30,12 @@ export interface FirstFinds extends FindRows {
 
 /** How far each of the two tables is written. */
 export async function writtenSoFar(records: Records): Promise<Written> {
-  const [summaries, batched, verdicts] = await Promise.all([
-    lastWritten(records, 'summaries'),
-    lastBatched(records),
-    lastWritten(records, 'verdicts')
-  ])
-  return { summaries: Math.max(summaries, batched), verdicts }
+  const [summaries, verdicts] = await Promise.all([lastSummary(records), lastWritten(records, 'verdicts')])
+  return { summaries, verdicts }
 }
+/** In their table or in a batch. */
+const lastSummary = async (records: Records): Promise<number> =>
+  Math.max(...(await Promise.all([lastWritten(records, 'summaries'), lastBatched(records)])))
 
 const lastWritten = async (records: Records, table: 'summaries' | 'verdicts'): Promise<number> => {
   const last = await records.rows(table).orderBy('written').reverse().limit(1).keys()
@@ -182,7 +181,7 @@ export const isFilled = async (records: Records): Promise<boolean> => filledIn(a
 export async function fillSummaries(records: Records, made: (so: number) => void, rest: () => Promise<void>): Promise<void> {
   let so = 0
   for (;;) {
-    const count = await records.together('rw', ['listingsKept', 'summaries', 'verdicts', BATCHES, 'local'], fillSlice)
+    const count = await records.together('rw', ['listingsKept', 'summaries', BATCHES, 'local'], fillSlice)
     so += Math.abs(count)
     made(so)
     if (count <= 0) return
@@ -195,7 +194,7 @@ async function fillSlice(records: Records): Promise<number> {
   const filled = filledIn(await records.rows('local').get(FILLED))
   if (filled.through === null) return 0
   const rows: unknown[] = await records.rows('listingsKept').where(':id').above(filled.through).limit(FILL_SLICE).toArray()
-  const written = (await writtenSoFar(records)).summaries + 1
+  const written = (await lastSummary(records)) + 1
   await records.rows('summaries').bulkPut(rows.flatMap((row) => summaryOf(row, written) ?? []))
   const end = rows.at(-1)
   const isLast = rows.length < FILL_SLICE || !isRow(end) || typeof end.id !== 'string'

@@ -7,7 +7,7 @@ import { gapWords, wantedWords } from '../../tape/tape-words.ts'
 import { VerdictMark } from '../../tape/verdict-mark.tsx'
 import { useWords } from '../../words.tsx'
 import type { ListingShown } from '../shown.ts'
-import { chanceOf, minutesOf, planOf, spendOf, verdictCode, verdictOf, workCode } from './listing-order.ts'
+import { chanceOf, planOf, spendOf, verdictCode, verdictOf, workOf } from './listing-order.ts'
 import { isThere, type PointCompared, shortNames, sideBySide } from './side-by-side.ts'
 
 export interface CompareProps {
@@ -47,10 +47,10 @@ function Side({ listing }: { listing: ListingShown }) {
   const { t } = useWords()
   const { now, kind } = listing
   const verdict = verdictOf(listing)
-  const work = workCode(listing)
-  const [minutes, spend, chance] = [minutesOf(listing), spendOf(listing), chanceOf(listing)]
+  const work = workOf(listing)
+  const [spend, chance] = [spendOf(listing), chanceOf(listing)]
   const facts = [
-    work === null || minutes === null ? null : t(work, { minutes }),
+    work === null ? null : t(work.code, { minutes: work.minutes }),
     spend === null ? null : t('compare.spend', { spend }),
     chance === null ? null : t('wishlist.chance', { chance })
   ].filter((fact) => fact !== null)

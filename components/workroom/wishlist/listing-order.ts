@@ -76,11 +76,11 @@ export function verdictCode(find: FindShown): 'answer.verdict-doubtful' | 'wishl
   const [verdict, chance] = [verdictOf(find), chanceOf(find)]
   return verdict !== null && DOUBTED.has(verdict) && chance !== null && chance < LIKELY ? 'answer.verdict-doubtful' : 'wishlist.verdict'
 }
-/** The work in one phrase, as a code; null: what is to be left, or can't be judged, has no work to it. */
-export function workCode(find: FindShown): 'wishlist.by-tailor' | 'wishlist.no-time' | 'wishlist.minutes' | null {
+/** The work in one phrase; null: what is to be left, or can't be judged, has no work to it. */
+export function workOf(find: FindShown): { code: 'wishlist.by-tailor' | 'wishlist.no-time' | 'wishlist.minutes'; minutes: number } | null {
   const [verdict, minutes] = [verdictOf(find), minutesOf(find)]
   if (verdict === 'leave-it' || verdict === 'too-little-told' || minutes === null) return null
-  return verdict === 'needs-a-tailor' ? 'wishlist.by-tailor' : minutes === 0 ? 'wishlist.no-time' : 'wishlist.minutes'
+  return { code: verdict === 'needs-a-tailor' ? 'wishlist.by-tailor' : minutes === 0 ? 'wishlist.no-time' : 'wishlist.minutes', minutes }
 }
 /** The chance if what is untold is as it must be. */
 export function chanceIfOf(find: FindShown): number | null {

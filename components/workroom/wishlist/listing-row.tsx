@@ -13,19 +13,7 @@ import { useWords, type Words, wordsFor } from '../../words.tsx'
 import type { Saved } from '../drafts.tsx'
 import type { ListingShown, Status } from '../shown.ts'
 import { NotesField, StatusWord } from './in-row.tsx'
-import {
-  briefNow,
-  chanceIfOf,
-  chanceOf,
-  conditionsOf,
-  levelOf,
-  minutesOf,
-  planOf,
-  spendOf,
-  verdictCode,
-  verdictOf,
-  workCode
-} from './listing-order.ts'
+import { briefNow, chanceIfOf, chanceOf, conditionsOf, levelOf, planOf, spendOf, verdictCode, verdictOf, workOf } from './listing-order.ts'
 import { ListingThumb } from './listing-thumb.tsx'
 
 export interface ListingRowProps {
@@ -125,18 +113,17 @@ function Facts({ listing }: { listing: ListingShown }) {
   const words = useWords()
   const { t } = words
   const level = levelOf(listing)
-  const minutes = minutesOf(listing)
   const spend = spendOf(listing)
   const chance = chanceOf(listing)
   const chanceIf = chanceIfOf(listing)
   const ifSo = chance === null || chanceIf === null || sameInTens(chance, chanceIf) ? null : chanceIf
-  const work = workCode(listing)
+  const work = workOf(listing)
   const byTailor = verdictOf(listing) === 'needs-a-tailor'
   const price = spend !== null && spend === listing.price && (listing.money.postage ?? 0) === 0 ? null : priceWords(listing, words)
   return (
     <>
       <Fact name="work" class="c-w">
-        <span class="n">{work === null || minutes === null ? '–' : t(work, { minutes })}</span>
+        <span class="n">{work === null ? '–' : t(work.code, { minutes: work.minutes })}</span>
         {level !== null && level > 0 && (
           <span class="note">
             {t('wishlist.level', { level })}

@@ -107,23 +107,13 @@ function figures(
   let reached = last.to
   for (let index = from; index < quantities.length && row.length <= names.length; index++) {
     const one = quantities[index] as Quantity
-    for (let behind = openTo(text, reached, row.length === 0); behind && row.length < names.length; behind = openTo(text, reached, false)) {
-      row.push(null)
-      reached = behind
-    }
+    takeOpen()
     if (one.from >= limit || !joins(text, reached, one.from, row.length === 0)) break
     if (adjacent && row.length > 0 && tokens[reached]?.kind !== 'mark') return false
     row.push(one)
     reached = one.spanTo
   }
-  for (
-    let behind = openTo(text, reached, false);
-    behind && row.length > 0 && row.length < names.length;
-    behind = openTo(text, reached, false)
-  ) {
-    row.push(null)
-    reached = behind
-  }
+  if (row.length > 0) takeOpen()
   if (row.length !== names.length) return false
   // a figure that runs straight into the next name is that name's
   const next = labels[nextLabel]
@@ -132,13 +122,23 @@ function figures(
     if (quantity !== null) share(joint, names[index] as Name, quantity, null)
   })
   return true
+
+  /** The words of girths without a bound that come next. */
+  function takeOpen(): void {
+    while (row.length < names.length) {
+      const behind = openTo(text, reached, row.length === 0)
+      if (behind === null) return
+      row.push(null)
+      reached = behind
+    }
+  }
 }
 
+const OPEN = cue('unbounded')
 /**
  * 35/26/free · full/28/40: a girth that nothing bounds stands in the row as a word. The token behind it, or null; right behind the names
  * no mark need stand before it, but one behind it.
  */
-const OPEN = cue('unbounded')
 function openTo({ tokens }: TextRead, at: number, first: boolean): number | null {
   const leads = first && tokens[at]?.kind === 'word'
   const word = leads ? at : at + 1

@@ -15,7 +15,8 @@ import {
   findsSince,
   firstFinds,
   isFilled,
-  keepAnswers
+  keepAnswers,
+  writtenSoFar
 } from '../../../core/records/finds.ts'
 import { keepLook } from '../../../core/records/kept.ts'
 import { storeLook } from '../../../core/records/looks.ts'
@@ -152,6 +153,21 @@ describe('a summary', () => {
       async () => undefined
     )
     expect(await summaries(records)).toEqual([])
+  })
+
+  test('made anew is told to who follows, also behind many that came together', async () => {
+    const records = await freshRecords()
+    const listing = await kept(records)
+    await records.rows('listingsKept').bulkPut(Array.from({ length: 240 }, (_, n) => ({ ...listing, id: `l${n}` })))
+    expect(await areBatched(records)).toBe(true)
+    await records.rows('summaries').delete(listing.id)
+    const seenSoFar = await writtenSoFar(records)
+    await fillSummaries(
+      records,
+      () => undefined,
+      async () => undefined
+    )
+    expect((await findsSince(records, seenSoFar)).summaries).toContainEqual(expect.objectContaining({ id: listing.id }))
   })
 
   test('a fill that was left goes on from there, and what is written meanwhile stays as it was written', async () => {

@@ -79,38 +79,15 @@ describe('a name that no figure took', () => {
       [figureAt(text, figure)]
     ).map(({ label }) => label.points[0])
   }
-  test('costs little where it only says how a figure ran', () => {
-    expect(
-      linked(
-        'waist 30" long',
-        [
-          ['waist', 'waist'],
-          ['long', 'length']
-        ],
-        '30"'
-      )
-    ).toEqual(['waist'])
-    expect(
-      linked(
-        'waist lovely 30" long',
-        [
-          ['waist', 'waist'],
-          ['long', 'length']
-        ],
-        '30"'
-      )
-    ).toEqual(['waist'])
-    expect(
-      linked(
-        'waist lovely wobble 30" hem',
-        [
-          ['waist', 'waist'],
-          ['hem', 'hem']
-        ],
-        '30"'
-      )
-    ).toEqual(['hem'])
-  })
+  const LONG: [string, PointName] = ['long', 'length']
+  const HEM: [string, PointName] = ['hem', 'hem']
+  test.each([
+    ['waist 30" long', LONG, ['waist']],
+    ['waist lovely 30" long', LONG, ['waist']],
+    ['waist lovely wobble 30" hem', HEM, ['hem']]
+  ])('costs little where it only says how a figure ran: %s', (words, other, expected) =>
+    expect(linked(words, [['waist', 'waist'], other], '30"')).toEqual(expected)
+  )
 })
 
 test('a list that is number-first is so throughout, and one colon does not turn it', () => {

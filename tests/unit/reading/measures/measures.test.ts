@@ -8,15 +8,17 @@ import { figureAt, nameAt, textOf } from '../given.ts'
 
 /** A point, its figure, and what else is known of it. */
 type Given = [PointId, string, (Partial<Omit<Figure, 'quantity'>> & { more?: Parameters<typeof figureAt>[2] })?]
+/** A list of which nothing is known beside its figures. */
+const listOf = (text: ReturnType<typeof textOf>) => ({
+  text,
+  units: { at: [], whole: null },
+  basis: { at: [], of: new Map<PointName, 'flat'>() },
+  common: null,
+  words: 'cm' as const
+})
 const measured = (words: string, figures: Given[]) => {
   const text = textOf(words)
-  const list = {
-    text,
-    units: { at: [], whole: null },
-    basis: { at: [], of: new Map<PointName, 'flat'>() },
-    common: null,
-    words: 'cm' as const
-  }
+  const list = listOf(text)
   const read = measuresOf(
     figures.map(([point, figure, { more, ...rest } = {}]): Figure => {
       const quantity = figureAt(text, figure, more)
@@ -155,13 +157,7 @@ describe('what stands beside figures', () => {
       again: false,
       cost: 0
     }
-    const list = {
-      text,
-      units: { at: [], whole: null },
-      basis: { at: [], of: new Map<PointName, 'flat'>() },
-      common: null,
-      words: 'cm' as const
-    }
+    const list = listOf(text)
     const read = measuresOf([one], list, { adviceOn: () => its(advice), stretchedOf: () => its(stretched) })
     for (const { basis, basisFrom } of read.measures) seen.push(`${basis} ${basisFrom}`)
     return seen.join()

@@ -3,6 +3,7 @@
  * writes into the sources, and what makes the changes is none of our packages. `npx tsx tests/bench/mutants.ts LOG`; LINES=80, SEED=7; what stands
  * in the log is not asked again. ONLY=plan,records draws from these rooms alone.
  */
+import { spawnSync } from 'node:child_process'
 import { appendFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import preact from '@preact/preset-vite'
@@ -141,8 +142,21 @@ const vitest = await createVitest(
 )
 const tests = await vitest.globTestSpecifications(['tests/'])
 
-/** The test that saw it; null: none did. */
-async function seenBy({ file, start, end, replacement }: Mutant): Promise<string | null> {
+/** What the compiler refuses can't be written, so no test is owed for it. What is unused or unreachable afterwards doesn't count as refused. */
+function compiles(): boolean {
+  const lenient = ['--noUnusedLocals', 'false', '--noUnusedParameters', 'false', '--allowUnreachableCode', 'true']
+  const { status } = spawnSync('node_modules/.bin/tsc', [
+    '--noEmit',
+    '--incremental',
+    '--tsBuildInfoFile',
+    'node_modules/.mutants',
+    ...lenient
+  ])
+  return status === 0
+}
+
+/** The test that saw it; null: none did; undefined: it can't be compiled, and nothing was asked. */
+async function seenBy({ file, start, end, replacement }: Mutant): Promise<string | null | undefined> {
   const content = readFileSync(file, 'utf8')
   const at = ({ line, column }: Place): number =>
     content
@@ -158,6 +172,7 @@ async function seenBy({ file, start, end, replacement }: Mutant): Promise<string
   vitest.state.errorsSet.clear()
   const room = ROOMS[file.split('/')[1] ?? '']
   try {
+    if (!compiles()) return undefined
     for (const some of [room?.first, room?.further]) {
       const asked = tests.filter(({ moduleId }) => some?.test(moduleId))
       const hung = new Promise<'hung'>((done) => setTimeout(() => done('hung'), HANGS_MS))
@@ -178,15 +193,20 @@ async function seenBy({ file, start, end, replacement }: Mutant): Promise<string
 const nameOf = ({ file, start, kind, replacement }: Mutant): string =>
   `${file}:${start.line + 1}:${start.column + 1} ${kind} ${JSON.stringify(replacement.slice(0, 90))}`
 const asked = new Map((existsSync(log) ? readFileSync(log, 'utf8') : '').split('\n').map((row) => [row.split('\t')[1], row]))
-let survived = 0
+const counts = { seen: 0, survived: 0, refused: 0 }
 for (const mutant of mutants) {
   const name = nameOf(mutant)
-  const known = asked.get(name)
-  if (known?.startsWith('survived')) survived++
-  if (known !== undefined) continue
-  const by = await seenBy(mutant)
-  if (by === null) survived++
-  appendFileSync(log, `${by === null ? 'survived' : 'seen'}\t${name}\t${by ?? ''}\n`)
+  let row = asked.get(name)
+  if (row === undefined) {
+    const by = await seenBy(mutant)
+    const outcome = by === undefined ? 'refused' : by === null ? 'survived' : 'seen'
+    row = `${outcome}\t${name}\t${by ?? ''}`
+    appendFileSync(log, `${row}\n`)
+  }
+  counts[row.split('\t')[0] as keyof typeof counts]++
 }
-console.log(`${mutants.length} changes, ${survived} that no test saw: ${Math.round((1 - survived / mutants.length) * 100)} in 100 seen`)
+const { seen, survived, refused } = counts
+console.log(
+  `${mutants.length} changes, ${refused} refused by the compiler; of the others ${survived} that no test saw: ${Math.round((seen / (seen + survived)) * 100)} in 100 seen`
+)
 process.exit()

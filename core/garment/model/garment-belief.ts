@@ -212,17 +212,18 @@ export function beliefOf(described: Described, observed: readonly Observed[]): G
  */
 export function evidenceOf(described: Omit<Described, 'cut'>, observed: readonly Observed[]): number | undefined {
   const beliefs: { belief: { logEvidence: number }; prior: number }[] = []
+  const told = observed.map(({ mm, sdMm, commonShare }) => ({
+    value: mm,
+    commonWeight: sdMm * Math.sqrt(commonShare),
+    noiseSd: sdMm * Math.sqrt(1 - commonShare)
+  }))
   for (const whose of WHOSE) {
     const prior = whose === 'women' ? described.womens : 1 - described.womens
+    if (prior <= 0) continue
     const { points, joint } = uncutStart(described, whose)
-    if (prior <= 0 || points.length + observed.length === 0) continue
-    const told = observed.map(({ point, mm, sdMm, commonShare }) => ({
-      place: points.indexOf(point),
-      value: mm,
-      commonWeight: sdMm * Math.sqrt(commonShare),
-      noiseSd: sdMm * Math.sqrt(1 - commonShare)
-    }))
-    beliefs.push({ belief: { logEvidence: logEvidenceOf(joint, points.length, told, ANYWHERE_MM) }, prior })
+    if (points.length + observed.length === 0) continue
+    const places = observed.map(({ point }) => points.indexOf(point))
+    beliefs.push({ belief: { logEvidence: logEvidenceOf(joint, points.length, told, places, ANYWHERE_MM) }, prior })
   }
   return beliefs.length === 0 ? undefined : mixedEvidence(beliefs)
 }

@@ -149,8 +149,6 @@ function weighed(beliefs: readonly Evident[]): { weights: number[]; all: number;
 
 /** A quantity that was observed together with a share of one that all observations have in common. */
 export interface ObservedOne {
-  /** Its place; −1: it hangs on nothing, and is thought to be about what was observed (sd `apartSd`). */
-  place: number
   value: number
   commonWeight: number
   noiseSd: number
@@ -158,17 +156,24 @@ export interface ObservedOne {
 
 /**
  * How likely observations are together (natural logarithm): what `observe` adds up, to the same bit, worked out over what was observed alone. Nothing
- * else is worked out anew, and nothing changes. `common`: the place of what they have in common.
+ * else is worked out anew, and nothing changes. `common`: the place of what they have in common. `places`: those of what was observed; −1: it hangs on
+ * nothing, and is thought to be about what was observed (sd `apartSd`).
  */
-export function logEvidenceOf(from: JointNormal, common: number, observed: readonly ObservedOne[], apartSd: number): number {
+export function logEvidenceOf(
+  from: JointNormal,
+  common: number,
+  observed: readonly ObservedOne[],
+  places: readonly number[],
+  apartSd: number
+): number {
   const last = observed.length
   const n = last + 1
   const { mean, covariance, along } = roomFor(n)
   for (let j = 0; j < n; j++) {
-    const place = j === last ? common : (observed[j] as ObservedOne).place
+    const place = j === last ? common : (places[j] as number)
     mean[j] = place < 0 ? (observed[j] as ObservedOne).value : (from.mean[place] as number)
     for (let k = 0; k < n; k++) {
-      const other = k === last ? common : (observed[k] as ObservedOne).place
+      const other = k === last ? common : (places[k] as number)
       covariance[j * n + k] =
         place >= 0 && other >= 0 ? (from.covariance[place * from.size + other] as number) : j === k ? apartSd * apartSd : 0
     }

@@ -10,7 +10,7 @@ import { pointOf, pointOn, shapeOfPoints } from './points-by-kind.ts'
 /** By which points figures were found for, before their amounts are known. */
 export const pointEvidence = (names: readonly PointName[]): Evidence[] => [
   ...shapeEvidence(shapeOfPoints(names)),
-  ...missingEvidence(new Set(names), LACK_NAME)
+  ...missingEvidence([...new Set(names)], LACK_NAME)
 ]
 
 const hasPoint = (kind: GarmentKind, name: PointName): boolean => {
@@ -36,6 +36,7 @@ export function measuredEvidence(measures: Told['measures']): Evidence[] {
 export function amountEvidence(told: Told): Evidence[] {
   const points = new Set(told.measures.map(({ point }) => point))
   const likely = evidenceOfKinds({ ...told, measures: told.measures.filter((one) => !isShortSleeve(one)) })
+  if (likely.size === 0) return []
   const most = Math.max(...likely.values())
   // figures that go together on no garment were misread or mistyped
   const trusted = most / points.size < NO_GARMENT ? HARDLY : TRUSTED
@@ -93,21 +94,17 @@ const bothHalves = (points: readonly PointId[]): Evidence[] =>
   points.includes('chest') && points.includes('inseam') ? [{ for: 'jumpsuit', weight: WEIGHT.points.bothHalves, because: 'points' }] : []
 
 /** What a kind has not cannot have been measured on it: a bust rules out a skirt. `lacking`: the kinds that have not a name, each by its place. */
-function missingEvidence<Name extends PointName>(names: Iterable<Name>, lacking: (name: Name) => readonly boolean[]): Evidence[] {
+function missingEvidence<Name extends PointName>(names: readonly Name[], lacking: (name: Name) => readonly boolean[]): Evidence[] {
   const { bust, missing: first, further } = WEIGHT.points
-  const missing = GARMENT_KINDS.map(() => 0)
-  let bustMissing: readonly boolean[] = []
-  for (const name of names) {
-    const kinds = lacking(name)
-    if (name === 'chest') bustMissing = kinds
-    for (let place = 0; place < missing.length; place++) if (kinds[place]) missing[place] = (missing[place] as number) + 1
-  }
   const evidence: Evidence[] = []
-  for (const [place, kind] of GARMENT_KINDS.entries()) {
-    const count = missing[place] as number
+  const lacked = names.map(lacking)
+  const bustMissing = lacked[names.findIndex((name) => name === 'chest')]
+  for (let place = 0; place < GARMENT_KINDS.length; place++) {
+    let count = 0
+    for (let at = 0; at < lacked.length; at++) if (lacked[at]?.[place]) count++
     if (count === 0) continue
-    const weight = (bustMissing[place] ? bust : first) + (count - 1) * further
-    evidence.push({ for: kind, weight: -Math.min(MOST.missing, weight), because: 'points' })
+    const weight = (bustMissing?.[place] ? bust : first) + (count - 1) * further
+    evidence.push({ for: GARMENT_KINDS[place] as GarmentKind, weight: -Math.min(MOST.missing, weight), because: 'points' })
   }
   return evidence
 }

@@ -260,7 +260,7 @@ const partsOf = (path: string): string[] =>
 /** How it is made, styles that name it, cloth that tells. Each group of words once, the title before the text. */
 function signEvidence(title: TextRead | null, text: TextRead): Evidence[] {
   if (text.phrases.signs.length === 0 && !title?.phrases.signs.length) return []
-  const sums = new Map<string, number>()
+  const evidence: Evidence[] = []
   const said = new Map<string, number>()
   for (const one of title === null ? [text] : [title, text])
     for (const term of one.phrases.signs) {
@@ -269,32 +269,41 @@ function signEvidence(title: TextRead | null, text: TextRead): Evidence[] {
       for (const sense of term.meaning.senses) {
         // a style right beside a noun says of what sort that is: “shift dress”, “dungarees wide leg”, “duffle bag”
         if (sense.role !== 'sign' || (sense.as === 'style' && isOfNoun(one, term))) continue
-        const key = `${sense.as} ${sense.kinds.join()}`
+        const because = sense.as
+        if (!tellsKind(because)) continue
+        const key = groupOf(sense)
         const times = said.get(key) ?? 0
         said.set(key, times + 1)
-        if (times >= (sense.as === 'style' ? 1 : TWICE)) continue
-        const weight = signWeight(sense.as, one === title) / (times + 1)
-        for (const kind of sense.kinds) sums.set(`${sense.as} ${kind}`, (sums.get(`${sense.as} ${kind}`) ?? 0) + weight)
+        if (times >= (because === 'style' ? 1 : TWICE)) continue
+        const weight = signWeight(because, one === title) / (times + 1)
+        for (const kind of sense.kinds) {
+          const its = evidence.find((known) => known.for === kind && known.because === because)
+          if (its) its.weight += weight
+          else evidence.push({ for: kind, weight, because })
+        }
       }
     }
-  return [...sums].map(([key, weight]) => {
-    const [because, kind] = key.split(' ') as ['construction' | 'style' | 'cloth', Candidate]
-    return { for: kind, weight: Math.min(weight, MOST.construction), because }
-  })
+  for (const its of evidence) its.weight = Math.min(its.weight, MOST.construction)
+  return evidence
 }
+/** Words that tell the same of the same kinds are one group. */
+function groupOf(sign: Pick<KindSign, 'as' | 'kinds'>): string {
+  const known = groups.get(sign)
+  if (known !== undefined) return known
+  const group = `${sign.as} ${sign.kinds.join()}`
+  groups.set(sign, group)
+  return group
+}
+const groups = new WeakMap<Pick<KindSign, 'as' | 'kinds'>, string>()
+type Telling = Extract<KindSign['as'], Because>
+const tellsKind = (as: KindSign['as']): as is Telling => as === 'construction' || as === 'style' || as === 'cloth'
 const isOfNoun = ({ terms }: TextRead, { from, to }: Term): boolean =>
   means(termAt(terms, to), 'kind', 'thing') || means(termAt(terms, from - 1), 'kind')
 const FURTHEST = 4000
 /** A second word of a group counts half. */
 const TWICE = 2
-const signWeight = (as: KindSign['as'], inTitle: boolean): number =>
-  as === 'style'
-    ? WEIGHT.style[inTitle ? 'title' : 'text']
-    : as === 'cloth'
-      ? WEIGHT.cloth.telling
-      : as === 'construction'
-        ? WEIGHT.construction
-        : 0
+const signWeight = (as: Telling, inTitle: boolean): number =>
+  as === 'style' ? WEIGHT.style[inTitle ? 'title' : 'text'] : as === 'cloth' ? WEIGHT.cloth.telling : WEIGHT.construction
 
 /** A facet that only some kinds have speaks for those: a rise is of legs. */
 function cutEvidence(title: TextRead | null, text: TextRead): Evidence[] {
@@ -303,9 +312,9 @@ function cutEvidence(title: TextRead | null, text: TextRead): Evidence[] {
   for (const one of title === null ? [text] : [title, text])
     for (const term of one.phrases.cuts) {
       if (term.from > FURTHEST) break
-      if (isDenied(one, term) || isOfBeside(one, term)) continue
-      for (const sense of term.meaning.senses)
-        if (sense.role === 'cut' && !weights.has(sense.facet)) weights.set(sense.facet, one === title ? WEIGHT.cut.title : WEIGHT.cut.text)
+      const told = term.meaning.senses.flatMap((sense) => (sense.role === 'cut' && !weights.has(sense.facet) ? [sense.facet] : []))
+      if (told.length === 0 || isDenied(one, term) || isOfBeside(one, term)) continue
+      for (const facet of told) weights.set(facet, one === title ? WEIGHT.cut.title : WEIGHT.cut.text)
     }
   if (weights.size === 0) return []
   const sums = GARMENT_KINDS.map(() => 0)

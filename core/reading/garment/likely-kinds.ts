@@ -8,8 +8,9 @@ import type { Structure } from '../../garment/garment-input.ts'
 import { evidenceOf, type Observed } from '../../garment/model/garment-belief.ts'
 import { shareOfWomens } from '../../garment/model/whose.ts'
 import { GARMENT_KINDS, type GarmentKind, SHAPE } from '../../ids/kinds.ts'
-import { isGirth, POINTS_OF } from '../../ids/points.ts'
+import { isGirth, POINTS_OF, type PointId } from '../../ids/points.ts'
 import type { Reading } from '../reading.ts'
+import { byKind } from './by-kind.ts'
 import { pointOn } from './points-by-kind.ts'
 
 export interface KindShare {
@@ -52,10 +53,13 @@ export function evidenceOfKinds(told: Told): Map<GarmentKind, number> {
   const logs = new Map<GarmentKind, number>()
   const measures = ofOne(told.measures)
   if (measures.length === 0) return logs
-  for (const kind of GARMENT_KINDS) {
-    const observed = observedOn(kind, measures)
+  const observed = measures.map(({ point, mm }): Observed => ({ point, mm, ...AS_TOLD[isGirth(point) ? 'girth' : 'length'] }))
+  const pointsOn = measures.map(({ point }) => POINT_ON(point))
+  for (const [place, kind] of GARMENT_KINDS.entries()) {
     const usual = USUAL[kind]
-    if (usual === undefined || observed === null) continue
+    if (usual === undefined || !isOn(place, pointsOn)) continue
+    // the measures as they are called on this kind
+    for (const [index, one] of observed.entries()) one.point = pointsOn[index]?.[place] as PointId
     const log = evidenceOf(
       { kind, elasticWaist: told.made.elasticWaist ?? false, womens: shareOfWomens(kind, told.whose ?? undefined, undefined) },
       observed
@@ -63,6 +67,21 @@ export function evidenceOfKinds(told: Told): Map<GarmentKind, number> {
     if (log !== undefined) logs.set(kind, log + Math.log(usual * seen(kind, told)))
   }
   return logs
+}
+/** What a seller's figure is good for. */
+const AS_TOLD = {
+  girth: { sdMm: SD_MM.seller.girth, commonShare: COMMON_SHARE },
+  length: { sdMm: SD_MM.seller.length, commonShare: COMMON_SHARE }
+}
+/** What a point is called on each kind; null: it has no such point. */
+const POINT_ON = byKind<PointId, PointId | null>((named, kind) => {
+  const point = pointOn(kind, named)
+  return POINTS_OF[kind].includes(point) ? point : null
+})
+/** Has a kind all of these points? */
+function isOn(place: number, points: readonly (readonly (PointId | null)[])[]): boolean {
+  for (const one of points) if (one[place] === null) return false
+  return true
 }
 
 /** All kinds as they are offered: the likeliest first where no word tells the kind, and else in their usual order. */
@@ -77,17 +96,6 @@ function ofOne(measures: Told['measures']): Told['measures'] {
   const [first] = measures
   const its = measures.filter(({ of, size }) => of === first?.of && size === first?.size)
   return its.filter(({ point }, index) => its.findIndex((one) => one.point === point) === index)
-}
-
-/** The measures as they are called on this kind; null: it has no such point. */
-function observedOn(kind: GarmentKind, measures: Told['measures']): Observed[] | null {
-  const observed: Observed[] = []
-  for (const { point: named, mm } of measures) {
-    const point = pointOn(kind, named)
-    if (!POINTS_OF[kind].includes(point)) return null
-    observed.push({ point, mm, sdMm: SD_MM.seller[isGirth(point) ? 'girth' : 'length'], commonShare: COMMON_SHARE })
-  }
-  return observed
 }
 
 /** How well its cloth and its make suit the kind, 0..1. */

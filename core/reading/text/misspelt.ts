@@ -1,5 +1,6 @@
 /** “Shouder 17"”, “Lenghth: 26”: a name of a point one slip of the pen away, beside its figure. */
 import type { PhraseTrie, Sense } from './phrase-trie.ts'
+import { startsAt } from './terms.ts'
 import type { Token } from './tokens.ts'
 import { type Vocabulary, vocabularyOf } from './vocabulary.ts'
 
@@ -8,13 +9,15 @@ const SHORTEST = 5
 const LONGEST = 14
 const SHORTEST_NAME = 4
 
-/** The same tokens, such words as they are meant. Linear: a word is looked up by what is left without one of its letters. */
-export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie): readonly Token[] {
+/** The same tokens, such words as they are meant. `starts`: where they lead. Linear: a word is compared with the names that begin or end alike. */
+export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie, starts = startsAt(tokens, trie)): readonly Token[] {
   const words = vocabularyOf(trie)
   let spelt: Token[] | null = null
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
     if (token.kind !== 'word' || token.text.length < SHORTEST || token.text.length > LONGEST) continue
+    const its = starts[at]
+    if (its !== undefined && (its.root ?? its.cuts ?? its.whose) !== undefined) continue
     const beside = isBesideFigure(tokens, at, words)
     if (!beside && !isBeforeName(tokens[at + 1], words)) continue
     if (words.has(token.text)) continue

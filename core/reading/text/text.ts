@@ -35,9 +35,11 @@ export function tokenise(original: string): TextTokens {
 export function readTokens(text: TextTokens, language: string): TextRead {
   const trie = phraseTrieOf(language)
   const cut = trie.runs === null ? text.tokens : withRunsCut(text.tokens, text.plain, trie.runs)
-  const tokens = withNamesSpelt(withGluedParted(text.original, cut, trie), trie)
+  const parted = withGluedParted(text.original, cut, trie)
+  const startsParted = startsAt(parted, trie)
+  const tokens = withNamesSpelt(parted, trie, startsParted)
   const { original, markup, plain } = text
-  const starts = startsAt(tokens, trie)
+  const starts = tokens === parted ? startsParted : startsAt(tokens, trie)
   const [terms, phrases, layout] = [termsOf(tokens, trie, starts), phrasesOf(tokens, starts), layoutOf(tokens)]
   return { original, markup, tokens, plain, trie, terms, phrases, layout }
 }

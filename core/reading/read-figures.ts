@@ -8,7 +8,7 @@ import type { Made } from '../garment/garment-input.ts'
 import type { GarmentKind } from '../ids/kinds.ts'
 import { readCharts, readCutFor, withoutCharts } from './chart/read-charts.ts'
 import { spareIn } from './facts/allowances.ts'
-import { clothOf } from './facts/cloth.ts'
+import { type ClothSaid, clothOn } from './facts/cloth.ts'
 import { pocketGap } from './facts/pocket-gap.ts'
 import { readMake } from './facts/read-make.ts'
 import { figureIssues } from './figure-issues.ts'
@@ -56,8 +56,7 @@ export function readFigures(text: TextRead, title: TextRead | null, given: Figur
   const { measures, made } = first
   // cloth and make are looked at only where amounts are asked
   const told = (): Told => {
-    const cloth = clothOf(title ? [title, text] : [text], null)
-    return { garment: { kind: null, sureness: 0 }, measures, cloth, made, whose: null }
+    return { garment: { kind: null, sureness: 0 }, measures, cloth: clothOn(given.cloth(), null), made, whose: null }
   }
   const kind = kindByFigures(words, first.names, { measures, told }, known)
   const settled = kind.thing ? null : effectiveKind(kind.kind, first.names)
@@ -70,6 +69,8 @@ export interface FiguresGiven {
   language: string
   /** What the page tells beside title and text. */
   page: PageWords
+  /** What title and text say of the cloth. */
+  cloth: () => ClothSaid
 }
 interface Pass extends FiguresRead {
   names: readonly PointName[]

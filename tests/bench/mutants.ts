@@ -15,7 +15,10 @@ const SEED = Number(process.env.SEED ?? 20261130)
 const ONLY = process.env.ONLY?.split(',')
 const [, , log = 'mutants.log'] = process.argv
 /** A change that makes the tests of its room run longer, ms, is seen. */
-const HANGS_MS = 300_000
+const HANGS_MS = 150_000
+const HANGS = 'it hangs'
+/** What it ends with then, for the tests of it go on: begun again, it goes on behind that change. */
+const AGAIN = 3
 
 /** Each room with the tests that are asked of it: those that are quick, and where they see nothing the laws, whole answers and what comes from outside. */
 const ROOMS: Readonly<Record<string, { first: RegExp; further: RegExp }>> = {
@@ -176,7 +179,7 @@ async function seenBy({ file, start, end, replacement }: Mutant): Promise<string
     for (const some of [room?.first, room?.further]) {
       const asked = tests.filter(({ moduleId }) => some?.test(moduleId))
       const hung = new Promise<'hung'>((done) => setTimeout(() => done('hung'), HANGS_MS))
-      if ((await Promise.race([vitest.runTestSpecifications(asked), hung])) === 'hung') return 'it hangs'
+      if ((await Promise.race([vitest.runTestSpecifications(asked), hung])) === 'hung') return HANGS
       const failed = vitest.state.getFiles().find(({ result }) => result?.state === 'fail')
       if (failed) return failed.name
       if (vitest.state.getUnhandledErrors().length > 0) return 'an error'
@@ -190,8 +193,8 @@ async function seenBy({ file, start, end, replacement }: Mutant): Promise<string
   }
 }
 
-const nameOf = ({ file, start, kind, replacement }: Mutant): string =>
-  `${file}:${start.line + 1}:${start.column + 1} ${kind} ${JSON.stringify(replacement.slice(0, 90))}`
+const nameOf = ({ file, start, end, kind, replacement }: Mutant): string =>
+  `${file}:${start.line + 1}:${start.column + 1}-${end.line + 1}:${end.column + 1} ${kind} ${JSON.stringify(replacement.slice(0, 90))}`
 const asked = new Map((existsSync(log) ? readFileSync(log, 'utf8') : '').split('\n').map((row) => [row.split('\t')[1], row]))
 const counts = { seen: 0, survived: 0, refused: 0 }
 for (const mutant of mutants) {
@@ -202,6 +205,7 @@ for (const mutant of mutants) {
     const outcome = by === undefined ? 'refused' : by === null ? 'survived' : 'seen'
     row = `${outcome}\t${name}\t${by ?? ''}`
     appendFileSync(log, `${row}\n`)
+    if (by === HANGS) process.exit(AGAIN)
   }
   counts[row.split('\t')[0] as keyof typeof counts]++
 }

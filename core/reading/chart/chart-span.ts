@@ -88,7 +88,7 @@ function listBelow(text: TextRead, head: Term, from: number, { labels, quantitie
   return { ...span, to: end, garmentBehind: false }
 }
 
-function startOfLine(line: Int32Array, at: number): number {
+function startOfLine(line: readonly number[], at: number): number {
   let start = at
   while (start > 0 && line[start - 1] === line[at]) start--
   return start

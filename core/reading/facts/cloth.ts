@@ -12,7 +12,15 @@ import { type FibreAt, sharesOf } from './fibre-shares.ts'
 const PROSE = cue('traitInProse')
 const SKIRTED = new Set<GarmentKind>(['skirt', 'dress'])
 
-export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): Reading['cloth'] {
+/** What words say of the cloth, before it is known of which kind of garment it is. */
+export interface ClothSaid extends Pick<Reading['cloth'], 'structure' | 'stretchPercent' | 'washed'> {
+  fibres: ReadonlyMap<string, number | null>
+  traits: ReadonlySet<Trait>
+  /** How far it gives, in words. */
+  inWords: keyof typeof GIVES | null
+}
+
+export function clothSaid(texts: readonly TextRead[]): ClothSaid {
   const fibres = new Map<string, number | null>()
   const traits = new Set<Trait>()
   let structure: Structure | null = null
@@ -25,7 +33,7 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
       const its = meaning(term, 'structure')
       if (its && structure === null && isCloth(text, term, title)) structure = its.structure
       for (const sense of term.meaning.senses) {
-        if (sense.role === 'trait' && isTrait(text, term, sense.trait, title, kind)) {
+        if (sense.role === 'trait' && isTrait(text, term, sense.trait, title)) {
           traits.add(sense.trait)
           if (sense.trait === 'rigid' && saysNoStretch(text, term)) stretchPercent ??= 0
         }
@@ -34,16 +42,25 @@ export function clothOf(texts: readonly TextRead[], kind: GarmentKind | null): R
     }
     inWords ??= givesInWords(text)
   })
+  const washed = texts.some(({ terms }) => terms.by.has('unwashed')) ? false : null
+  return { fibres, traits, structure, stretchPercent, inWords, washed }
+}
+
+/** The same on a kind of garment: only skirts are pleated, and knits give more than cloth that is woven. */
+export function clothOn(
+  { fibres, traits, structure, stretchPercent, inWords, washed }: ClothSaid,
+  kind: GarmentKind | null
+): Reading['cloth'] {
   const withShare = [...fibres].filter(([, percent]) => percent !== null)
   const kept = withShare.length > 0 ? withShare : [...fibres]
   const isKnit = structure === 'knit' || (structure === null && kind !== null && KNITTED.has(kind))
   const gives = inWords === null ? null : GIVES[inWords][isKnit ? 'knit' : 'woven']
   return {
     fibres: kept.map(([fibre, percent]) => ({ fibre, percent })),
-    traits: [...traits],
+    traits: [...traits].filter((trait) => trait !== 'pleated' || (kind !== null && SKIRTED.has(kind))),
     stretchPercent: stretchPercent ?? (inWords !== null && labelTellsMore(inWords, fibres.get('elastane')) ? null : gives),
     structure,
-    washed: texts.some(({ terms }) => terms.by.has('unwashed')) ? false : null
+    washed
   }
 }
 
@@ -95,8 +112,7 @@ function isCloth(text: TextRead, term: Term, title: boolean): boolean {
 /** “skirt with leather straps”: beside the cloth. */
 const WITH = cue('with')
 
-function isTrait(text: TextRead, term: Term, trait: Trait, title: boolean, kind: GarmentKind | null): boolean {
-  if (trait === 'pleated' && !(kind && SKIRTED.has(kind))) return false
+function isTrait(text: TextRead, term: Term, trait: Trait, title: boolean): boolean {
   if (!isCloth(text, term, title) && trait !== 'rigid') return false
   const word = text.tokens[term.from]?.text ?? ''
   if (!title && term.to === term.from + 1 && PROSE.test(word)) {

@@ -123,7 +123,7 @@ function sentenceOf(text: TextRead, term: Term): string {
     .replace(/[\s.,;!。、！]+$/, '')
 }
 
-function spanOf(text: TextRead, of: Int32Array, at: number): string {
+function spanOf(text: TextRead, of: readonly number[], at: number): string {
   let from = at
   let to = at + 1
   while (from > 0 && of[from - 1] === of[at] && at - from < 200) from--

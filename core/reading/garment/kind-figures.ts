@@ -98,7 +98,7 @@ function missingEvidence<Name extends PointName>(names: readonly Name[], lacking
   const { bust, missing: first, further } = WEIGHT.points
   const evidence: Evidence[] = []
   const lacked = names.map(lacking)
-  const bustMissing = lacked[names.findIndex((name) => name === 'chest')]
+  const bustMissing = lacked[names.indexOf('chest' as Name)]
   for (let place = 0; place < GARMENT_KINDS.length; place++) {
     let count = 0
     for (let at = 0; at < lacked.length; at++) if (lacked[at]?.[place]) count++

@@ -317,14 +317,13 @@ function cutEvidence(title: TextRead | null, text: TextRead): Evidence[] {
       for (const facet of told) weights.set(facet, one === title ? WEIGHT.cut.title : WEIGHT.cut.text)
     }
   if (weights.size === 0) return []
-  const sums = GARMENT_KINDS.map(() => 0)
-  for (const [facet, one] of weights) {
-    const has = HAVE_FACET(facet)
-    for (let place = 0; place < sums.length; place++) if (has[place]) sums[place] = (sums[place] as number) + one
+  const facets = [...weights].map(([facet, weight]) => ({ weight, has: HAVE_FACET(facet) }))
+  const evidence: Evidence[] = []
+  for (const [place, kind] of GARMENT_KINDS.entries()) {
+    let sum = 0
+    for (const { weight, has } of facets) if (has[place]) sum += weight
+    if (sum > 0) evidence.push({ for: kind, weight: Math.min(sum, MOST.cut), because: 'cut' })
   }
-  return GARMENT_KINDS.flatMap((kind, place): Evidence[] => {
-    const weight = sums[place] as number
-    return weight === 0 ? [] : [{ for: kind, weight: Math.min(weight, MOST.cut), because: 'cut' }]
-  })
+  return evidence
 }
 const HAVE_FACET = byKind<Facet>((facet, kind) => facetsOf(kind).includes(facet))

@@ -262,7 +262,7 @@ function closingBracket({ tokens }: TextRead, from: number): number {
 }
 
 /** The first token after the stretch in which `of` stays the same. */
-function endOf(of: Int32Array, at: number): number {
+function endOf(of: readonly number[], at: number): number {
   let end = at
   while (end < of.length && of[end] === of[at]) end++
   return end

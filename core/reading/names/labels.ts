@@ -136,7 +136,7 @@ const TO = cue('leadsOn')
 
 /** Does a figure begin between two tokens? Asked in rising order. */
 function figureStarts(size: number, quantities: readonly Quantity[]) {
-  const before = new Int32Array(size + 2)
+  const before = new Array<number>(size + 2).fill(0)
   for (const one of quantities) before[one.from + 1] = (before[one.from + 1] ?? 0) + 1
   for (let at = 1; at < before.length; at++) before[at] = (before[at] ?? 0) + (before[at - 1] ?? 0)
   return (from: number, to: number) => (before[to] ?? 0) > (before[from] ?? 0)

@@ -17,8 +17,9 @@ const NUMBER_AND_WORD = /\d ?(\p{L}+)/gu
 const INCH_BEGINS = cueStart('inchBegins')
 const INCH_SHORT = cue('inchShort')
 const isMeasured = (title: string): boolean =>
-  SIGNED.test(title) ||
-  [...title.matchAll(NUMBER_AND_WORD)].some(([, unit = '']) => INCH_BEGINS.test(unit) || INCH_SHORT.test(unit.toLowerCase()))
+  /\d/.test(title) &&
+  (SIGNED.test(title) ||
+    [...title.matchAll(NUMBER_AND_WORD)].some(([, unit = '']) => INCH_BEGINS.test(unit) || INCH_SHORT.test(unit.toLowerCase())))
 
 /** The lines to read behind the text; '' where it tells all that they do. `read` reads a text of this listing. */
 export function moreText(

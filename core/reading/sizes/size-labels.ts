@@ -41,7 +41,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     if (around.title && ALSO.test(token.text)) break
     if (token.kind === 'break' || token.kind === 'mark' || token.kind === 'fraction') continue
     const quantity = byFrom.get(at)
-    if (quantity && found.taken.has(quantity)) continue
+    if (quantity ? found.taken.has(quantity) : saysNoSize(around, at)) continue
     const pair = quantity || token.text === 'w' || WAIST_WORD.test(token.text) ? pairAt(around, byFrom, at) : null
     if (pair && (pair.measured || (around.legs && !around.title && isOtherThanLabel(around, pair, found.labels))))
       found.pairs.push([pair.waist, pair.leg])
@@ -72,6 +72,13 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     }
   }
   return found
+}
+
+/** A word that means nothing here, is no letter of a size and stands before none of its words: what most words of a text are. */
+function saysNoSize({ tokens, terms }: Around, at: number): boolean {
+  const { kind, text } = tokens[at] as Token
+  if (kind !== 'word' || termAt(terms, at) !== undefined) return false
+  return text !== 'w' && !WAIST_WORD.test(text) && !isLetterSize(text) && !SIZE_BEHIND.test(tokens[at + 1]?.text ?? '')
 }
 
 interface Size {

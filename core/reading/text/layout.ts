@@ -4,10 +4,10 @@ import { cue } from './cues.ts'
 import type { Token } from './tokens.ts'
 
 export interface Layout {
-  line: Int32Array
-  sentence: Int32Array
-  segment: Int32Array
-  paragraph: Int32Array
+  line: number[]
+  sentence: number[]
+  segment: number[]
+  paragraph: number[]
 }
 
 /** A dot after these ends no sentence. */
@@ -43,23 +43,17 @@ function isNamedLine(tokens: readonly Token[], at: number): boolean {
 }
 
 export function layoutOf(tokens: readonly Token[]): Layout {
-  const size = tokens.length
-  const layout = {
-    line: new Int32Array(size),
-    sentence: new Int32Array(size),
-    segment: new Int32Array(size),
-    paragraph: new Int32Array(size)
-  }
+  const layout: Layout = { line: [], sentence: [], segment: [], paragraph: [] }
   let line = 0
   let sentence = 0
   let segment = 0
   let paragraph = 0
-  for (let at = 0; at < size; at++) {
+  for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
-    layout.line[at] = line
-    layout.sentence[at] = sentence
-    layout.segment[at] = segment
-    layout.paragraph[at] = paragraph
+    layout.line.push(line)
+    layout.sentence.push(sentence)
+    layout.segment.push(segment)
+    layout.paragraph.push(paragraph)
     if (token.kind === 'break') {
       line++
       sentence++

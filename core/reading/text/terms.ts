@@ -26,7 +26,7 @@ export interface Term {
 export interface Terms {
   list: Term[]
   /** For each token the term that covers it, or −1. */
-  at: Int32Array
+  at: number[]
   /** Those that mean something in a role, in order. */
   by: Map<Sense['role'], Term[]>
 }
@@ -112,11 +112,13 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie, starts = sta
     from = found?.to ?? from + 1
   }
   const joined = withLandmarkPairs(tokens, list)
-  const at = new Int32Array(tokens.length).fill(-1)
+  const at: number[] = []
   for (let index = 0; index < joined.length; index++) {
     const { from, to } = joined[index] as Term
-    for (let token = from; token < to; token++) at[token] = index
+    while (at.length < from) at.push(-1)
+    while (at.length < to) at.push(index)
   }
+  while (at.length < tokens.length) at.push(-1)
   const by: Terms['by'] = new Map()
   for (const term of joined) {
     for (const role of term.meaning.roles) {

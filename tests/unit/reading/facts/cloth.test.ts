@@ -1,12 +1,12 @@
 /** What cloth a garment is of, as told. */
 import { describe, expect, test } from 'vitest'
 import type { GarmentKind } from '../../../../core/ids/kinds.ts'
-import { clothOf, wrongSum } from '../../../../core/reading/facts/cloth.ts'
+import { clothOn, clothSaid, wrongSum } from '../../../../core/reading/facts/cloth.ts'
 import { textOf } from '../given.ts'
 
-const cloth = (words: string, kind: GarmentKind | null = 'trousers', language = 'en') => clothOf([textOf(words, language)], kind)
+const cloth = (words: string, kind: GarmentKind | null = 'trousers', language = 'en') => clothOn(clothSaid([textOf(words, language)]), kind)
 /** The first text is the title. */
-const titled = (title: string, words: string, kind: GarmentKind = 'trousers') => clothOf([textOf(title), textOf(words)], kind)
+const titled = (title: string, words: string, kind: GarmentKind = 'trousers') => clothOn(clothSaid([textOf(title), textOf(words)]), kind)
 const fibres = (words: string, language = 'en'): string =>
   cloth(words, 'trousers', language)
     .fibres.map(({ fibre, percent }) => (percent === null ? fibre : `${fibre} ${percent}`))

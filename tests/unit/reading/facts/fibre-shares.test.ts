@@ -1,12 +1,12 @@
 /** Shares of fibres that are told without a sign. */
 import { describe, expect, test } from 'vitest'
-import { clothOf } from '../../../../core/reading/facts/cloth.ts'
+import { clothOn, clothSaid } from '../../../../core/reading/facts/cloth.ts'
 import { sharesOf } from '../../../../core/reading/facts/fibre-shares.ts'
 import { textOf } from '../given.ts'
 
 /** The fibres of a text, each with its share where one is told. */
 const shares = (words: string): string =>
-  clothOf([textOf(words)], 'trousers')
+  clothOn(clothSaid([textOf(words)]), 'trousers')
     .fibres.map(({ fibre, percent }) => (percent === null ? fibre : `${fibre} ${percent}`))
     .join(', ')
 

@@ -56,7 +56,7 @@ export function kindByFigures(
   const several = new Set(measures.map(({ of }) => of)).size > 1
   const measured = [...halfEvidence(names), ...(several ? [] : measuredEvidence(measures))]
   const byPoints = decide(words, measured, known)
-  if (several || known !== undefined || byPoints.lead >= SETTLED) return byPoints
+  if (several || known !== undefined || measures.length === 0 || byPoints.lead >= SETTLED) return byPoints
   return decide(words, [...measured, ...amountEvidence(told())], known)
 }
 /** So far ahead that no amounts change the kind: what they can take from it and give another, and as much as leaves it sure. */

@@ -135,8 +135,6 @@ export type CueRole =
   | 'has'
   /** “11" wide at the opening” */
   | 'opening'
-  /** beginnings of words for a second one */
-  | 'secondPiece'
   /** “I’m giving you what it is”: how a verb of doing ends */
   | 'doingEnds'
   // figures and their words

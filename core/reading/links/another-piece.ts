@@ -1,6 +1,6 @@
 /** Figures of another piece in the same text: the second of a pair, what is worn with it in the picture. */
 import type { GarmentKind } from '../../ids/kinds.ts'
-import { amount, cue, cueInside } from '../text/cues.ts'
+import { amount, cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
@@ -11,14 +11,9 @@ const PLACE = amount('place')
 const THE = cue('the')
 const NUMBERED = cue('numbered')
 
-/** A quick look: most texts speak of no second. */
-const SECOND = cueInside('secondPiece')
-const SECOND_SIGN = /#2|\b\p{L}{1,2}\.? 2\b/u
-
 /** The token where the second of several pieces begins (“First one is …. Second is …”, #1 … #2), or the end of the text. */
 export function secondPieceAt(text: TextRead): number {
-  const { tokens, original } = text
-  if (!SECOND.test(original) && !(original.includes('2') && SECOND_SIGN.test(original))) return tokens.length
+  const { tokens } = text
   let first = false
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token

@@ -21,6 +21,16 @@ const QUALIFIERS: Exclude<Qualifier, 'measured'>[] = [
   'front',
   'back'
 ]
+/** What a phrase tells so, worked out once a phrase: it is asked beside every figure. */
+function qualifiersOf({ meaning: its }: Term): readonly Qualifier[] {
+  const known = qualifiers.get(its)
+  if (known) return known
+  const found = QUALIFIERS.filter((one) => its.roles.has(one))
+  qualifiers.set(its, found)
+  return found
+}
+const qualifiers = new WeakMap<Term['meaning'], readonly Qualifier[]>()
+
 /** Where the words about a figure end, and what they step over. */
 const ENDS: Parameters<typeof meansAny>[1] = ['point', 'detail', 'letDown', 'letOut', 'heading', 'all', 'kind']
 const STEPPED: Parameters<typeof meansAny>[1] = [
@@ -77,7 +87,7 @@ function scan(text: TextRead, from: number, step: 1 | -1, reach: number, see: (t
     // “(stretches to 21)” is of the figure behind it
     if (step === 1 && means(term, 'stretched') && tokens[term.to]?.kind === 'digits' && leadsOn(text, term)) return
     see(term)
-    qualified ||= meansAny(term, QUALIFIERS)
+    qualified ||= qualifiersOf(term).length > 0
     if (!meansAny(term, STEPPED)) return
     at = step === 1 ? term.to : term.from - 1
   }
@@ -129,7 +139,7 @@ export function wordsOf(text: TextRead, links: readonly Link[]): { words: Map<Li
         used.add(term.from)
         if (ACROSS.test(tokens[term.from]?.text ?? '')) across = true
       }
-      if (!means(term, 'point')) for (const one of QUALIFIERS) if (means(term, one)) list.push(one)
+      if (!means(term, 'point')) for (const one of qualifiersOf(term)) list.push(one)
       // “length (front point)”
       if (means(term, 'landmark') && sideInName(tokens[term.from]?.text) === 'front') list.push('front')
     }

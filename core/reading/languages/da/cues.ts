@@ -29,7 +29,6 @@ export const cues: Cues = {
   upright: 'høj',
   actually: 'faktisk',
   fitsFigure: 'passer',
-  secondPiece: 'anden',
   besideFigureOnly: 'rundt',
   frontInName: 'foran',
   backInName: `

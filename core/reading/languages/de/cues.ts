@@ -61,7 +61,6 @@ export const cues: Cues = {
   `,
   nearer: 'eher',
   fitsFigure: 'passt',
-  secondPiece: 'zweit',
   // figures and their words
   besideFigureOnly: `
     halb

@@ -291,7 +291,6 @@ export const cues: Cues = {
   say: 'say',
   has: 'has',
   opening: 'opening',
-  secondPiece: 'second',
   doingEnds: 'ing',
   // figures and their words
   besideFigureOnly: `

@@ -57,7 +57,6 @@ export const cues: Cues = {
     reales
   `,
   atDistance: 'a',
-  secondPiece: 'segund',
   // figures and their words
   besideFigureOnly: `
     medio

@@ -61,7 +61,6 @@ export const cues: Cues = {
   `,
   nearer: 'plutôt',
   atDistance: 'à',
-  secondPiece: 'deuxi',
   // figures and their words
   besideFigureOnly: 'demi',
   girthOrWidth: 'tour',

@@ -202,7 +202,6 @@ export const cues: Cues = {
   inch: 'インチ',
   from: 'から',
   wide: '幅',
-  secondPiece: 'セット',
   anyGarment: 'どんな',
   measureVerb: `
     測りました

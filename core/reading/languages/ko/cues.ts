@@ -221,7 +221,6 @@ export const cues: Cues = {
     부터
   `,
   wide: '너비',
-  secondPiece: '세트',
   anyGarment: '어떤',
   measureVerb: `
     잰

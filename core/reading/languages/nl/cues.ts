@@ -34,7 +34,6 @@ export const cues: Cues = {
   actually: 'werkelijk',
   nearer: 'eerder',
   fitsFigure: 'past',
-  secondPiece: 'tweede',
   // figures and their words
   besideFigureOnly: `
     rond

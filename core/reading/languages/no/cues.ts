@@ -29,7 +29,6 @@ export const cues: Cues = {
   upright: 'høy',
   actually: 'faktisk',
   fitsFigure: 'passer',
-  secondPiece: 'andre',
   besideFigureOnly: 'rundt',
   frontInName: 'foran',
   backInName: `

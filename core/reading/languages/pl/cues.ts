@@ -32,7 +32,6 @@ export const cues: Cues = {
     luźny
   `,
   fitsFigure: 'pasuje',
-  secondPiece: 'drug',
   // figures and their words
   besideFigureOnly: 'wokół',
   frontInName: 'przód',

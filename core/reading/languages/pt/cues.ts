@@ -61,7 +61,6 @@ export const cues: Cues = {
     reais
   `,
   atDistance: 'a',
-  secondPiece: 'segund',
   besideFigureOnly: `
     meio
     total

@@ -36,7 +36,6 @@ export const cues: Cues = {
     faktiskt
   `,
   fitsFigure: 'passar',
-  secondPiece: 'andra',
   // figures and their words
   besideFigureOnly: 'runt',
   frontInName: 'fram',

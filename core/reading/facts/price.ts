@@ -42,7 +42,7 @@ export function priceOf(texts: readonly TextRead[], locale: string): Reading['pr
   for (const text of texts) {
     const elsewhere = new Set(termsAs(text.terms, 'elsewhere').map(({ from }) => text.layout.sentence[from] as number))
     const money: Money = { locale, home, told: once(() => loneCurrency(text)) }
-    for (let at = 0; at < text.tokens.length; at++) {
+    for (let at = home === '' && !speaksOfMoney(text) ? text.tokens.length : 0; at < text.tokens.length; at++) {
       if (text.tokens[at]?.kind !== 'digits') continue
       const found = priceAt(text, at, money, elsewhere)
       if (!found || (best && found.rank <= best.rank)) continue
@@ -57,6 +57,14 @@ export function priceOf(texts: readonly TextRead[], locale: string): Reading['pr
     }
   }
   return best && { amount: best.amount, currency: best.currency }
+}
+
+/** Is there a sign or a word of money anywhere? Without one no figure is a price, where no country tells a currency. */
+function speaksOfMoney({ tokens, terms }: TextRead): boolean {
+  if (terms.by.has('currency')) return true
+  for (const { kind, text } of tokens)
+    if (kind === 'mark' ? CURRENCY_MARKS.has(text) : kind === 'word' && (SAYS_PRICE.test(text) || HAGGLED.test(text))) return true
+  return false
 }
 
 /** What sums without a sign are in. */

@@ -40,13 +40,12 @@ export function amountEvidence(told: Told): Evidence[] {
   const most = Math.max(...likely.values())
   // figures that go together on no garment were misread or mistyped
   const trusted = most / points.size < NO_GARMENT ? HARDLY : TRUSTED
-  return [
-    ...clearFigures(likely, most),
-    ...[...likely].flatMap(([kind, log]): Evidence[] => {
-      const weight = Math.max(-(kind === 'jumpsuit' ? MOST.ofJumpsuit : MOST.figures), (log - most) * trusted)
-      return weight === 0 ? [] : [{ for: kind, weight, because: 'figures' }]
-    })
-  ]
+  const evidence = clearFigures(likely, most)
+  for (const [kind, log] of likely) {
+    const weight = Math.max(-(kind === 'jumpsuit' ? MOST.ofJumpsuit : MOST.figures), (log - most) * trusted)
+    if (weight !== 0) evidence.push({ for: kind, weight, because: 'figures' })
+  }
+  return evidence
 }
 
 /** Any top may have short sleeves: how long they are says nothing of its kind. */
@@ -82,10 +81,12 @@ function withoutBust(measures: Told['measures']): Evidence[] {
 
 /** Figures that only one kind is likely to have tell it by themselves: a bust and a metre of length. */
 function clearFigures(likely: ReadonlyMap<GarmentKind, number>, most: number): Evidence[] {
-  const all = [...likely.values()].reduce((sum, log) => sum + Math.exp(log - most), 0)
-  return [...likely].flatMap(([kind, log]): Evidence[] =>
-    Math.exp(log - most) / all < CLEAR_SHARE ? [] : [{ for: kind, weight: WEIGHT.points.clear, because: 'figures' }]
-  )
+  let all = 0
+  for (const log of likely.values()) all += Math.exp(log - most)
+  const evidence: Evidence[] = []
+  for (const [kind, log] of likely)
+    if (Math.exp(log - most) / all >= CLEAR_SHARE) evidence.push({ for: kind, weight: WEIGHT.points.clear, because: 'figures' })
+  return evidence
 }
 const CLEAR_SHARE = 0.8
 

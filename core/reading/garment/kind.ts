@@ -23,7 +23,7 @@ export interface KindRead {
   /** By how much it leads what comes second. */
   lead: number
   /** What spoke for and against it and others. */
-  evidence: readonly Evidence[]
+  evidence: () => readonly Evidence[]
 }
 
 export interface KindGiven {
@@ -78,7 +78,7 @@ function decide(
   known: GarmentKind | undefined
 ): KindRead {
   const usual = denim && saidOfJeans(evidence.concat(figures)) >= LEGS ? USUAL_IN_DENIM : USUAL
-  const all = evidence.concat(figures, usual)
+  const all = (): readonly Evidence[] => evidence.concat(figures, usual)
   if (known !== undefined) return { kind: known, sureness: 1, made: {}, thing: false, lead: Number.POSITIVE_INFINITY, evidence: all }
   const { of, sums } = addTo(addTo({ of: [...ofWords.of], sums: [...ofWords.sums] }, figures), usual)
   // the first of those that have most, and what comes next

@@ -184,14 +184,14 @@ describe('by its figures', () => {
       ['waist', 700],
       ['skirtLength', 600]
     ])
-    expect(evidence.find(({ because }) => because === 'title')).toMatchObject({ for: 'skirt' })
+    expect(evidence().find(({ because }) => because === 'title')).toMatchObject({ for: 'skirt' })
     // so clearly named that its amounts are not asked; where nothing names it they are
-    expect(evidence.map(({ because }) => because)).not.toContain('figures')
+    expect(evidence().map(({ because }) => because)).not.toContain('figures')
     const unnamed = settled('', '', [
       ['waist', 700],
       ['hip', 960]
     ])
-    expect(unnamed.evidence.map(({ because }) => because)).toContain('figures')
+    expect(unnamed.evidence().map(({ because }) => because)).toContain('figures')
   })
   test('on kinds of one half figures mean the same, but for shorts and jumpsuits', () => {
     expect(isReadAlike('jeans', 'trousers')).toBe(true)

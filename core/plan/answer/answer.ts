@@ -30,7 +30,7 @@ import { conversionsFor } from './conversions.ts'
 import { type Doubt, doubtsOf } from './doubts-said.ts'
 import { type NotTaken, notTaken } from './not-taken.ts'
 import { reasonsFor, staysWrong } from './reasons.ts'
-import { type Judged, judge, misfitAsItIs } from './verdict.ts'
+import { type Judged, judge, misfitAsItIs, mistold } from './verdict.ts'
 import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
 import type { Standing } from './would-change.ts'
 
@@ -195,7 +195,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     notTaken: advised === undefined ? [] : notTaken({ garment, gaps, ...offer(), means, markMm }, advised, wording),
     chance: canJudge ? chanceOf(advised) : null,
     ask: !canJudge
-      ? askMissing(missingFor(garment, gaps) ?? [], keys, suits, wording)
+      ? askMissing(missingFor(garment, gaps) ?? [mistold(judged)].filter((point) => point !== null), keys, suits, wording)
       : outlook === null
         ? []
         : withWhy(asksFrom(outlook, clothAnswers, suits, stakesOf(input.price, worth), wording), mostWrong(gaps), wording),

@@ -13,7 +13,7 @@ import type { Job, Misfit, Plan } from '../plan.ts'
 import { wayOf } from '../way.ts'
 import { type ConditionShown, conditionsTogether } from './conditions-said.ts'
 import { type Doubt, doubtsTogether } from './doubts-said.ts'
-import type { Judged } from './verdict.ts'
+import { type Judged, mistold } from './verdict.ts'
 
 export interface Judgement {
   /** Is money of the question at all? */
@@ -39,7 +39,7 @@ export interface Judgement {
 
 export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
   const { judged, verdict, advised } = judgement
-  if (verdict === 'too-little-told') return [said(missing(judged.garment, judged.gaps), wording)]
+  if (verdict === 'too-little-told') return [said(tooLittle(judged), wording)]
   if (verdict === 'leave-it' && advised === undefined) return [said({ code: `verdict.never.${judged.garment.use}`, values: {} }, wording)]
   const isRescue = advised !== undefined && advised === judged.plans.rescue
   const wrong = [...staysWrong(advised, judged)].sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
@@ -57,6 +57,14 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
     ...(judgement.doubts.length === 0 ? [] : [doubtsTogether(judgement.doubts, wording)]),
     ...howSure(judgement).map((saying) => said(saying, wording))
   ]
+}
+
+/** What is not told, or is likely a slip. */
+function tooLittle(judged: Judged): Saying {
+  const { garment, gaps } = judged
+  const point = missingFor(garment, gaps) === null ? mistold(judged) : null
+  const slip = gaps.find((gap) => gap.point === point)
+  return slip === undefined ? missing(garment, gaps) : { code: 'verdict.may-be-a-slip', values: { mm: slip.garmentMm }, point: slip.point }
 }
 
 /** What a plan leaves wrong by more than a mark; where it is a last resort, what it is the last resort for. */

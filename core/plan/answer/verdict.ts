@@ -1,13 +1,14 @@
 /** The verdict: one table, a case a row, read from the top; nothing else decides one. */
 import { NEVER } from '../../alterations/alterations-for.ts'
 import type { Garment } from '../../garment/garment-as-worn.ts'
-import { isGirth } from '../../ids/points.ts'
+import { isGirth, type PointId } from '../../ids/points.ts'
 import { VERDICTS, type Verdict } from '../../ids/verdicts.ts'
 import type { Wish } from '../../wearer/body.ts'
 import { type Gap, overshoot } from '../../wearer/gaps.ts'
 import { LIKELY, MORE_THAN_LIKELY, missingFor } from '../keys.ts'
 import { HARDEST, type Means } from '../means.ts'
 import { fits, isWrong, totalOf } from '../misfit.ts'
+import { likelySlip } from '../outlook/slips.ts'
 import type { Misfit, Plan } from '../plan.ts'
 import { MOST_RESCUED_MM, type Plans } from '../plan-alterations.ts'
 import { NOTICED_MM, ROUNDING, toThousandths } from '../rounding.ts'
@@ -70,10 +71,20 @@ const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged:
   // it shows, and is said so
   { when: ({ plans }) => isSmall(plans.rescue), verdict: 'comes-close', advised: ({ plans }) => plans.rescue },
   { when: ({ wearsAs }) => wearsAs() !== null, verdict: 'comes-close', advised: bestPlan },
+  // what is likelier a slip than not is as good as not told, where nothing else speaks against it
+  { when: (judged) => mistold(judged) !== null, verdict: 'too-little-told' },
   // past the table's edges, where most people still let it pass: no verdict contradicts its own chance
   { when: ({ chance }) => (chance.tailor ?? chance.own ?? 0) >= MORE_THAN_LIKELY, verdict: 'comes-close', advised: bestPlan },
   { when: () => true, verdict: 'leave-it', advised: bestPlan }
 ]
+
+/** The one point that would stay wrong, where its figure is likelier a slip than not; null: there is none, or more stays wrong. */
+export function mistold(judged: Judged): PointId | null {
+  if (judged.chance.own === null) return null
+  const [wrong, another] = (bestPlan(judged)?.misfit ?? []).filter(({ mm }) => Math.abs(mm) > judged.markMm)
+  if (wrong === undefined || another !== undefined) return null
+  return likelySlip(judged.gaps, judged.garment.belief) === wrong.point ? wrong.point : null
+}
 
 export function judge(judged: Judged): { verdict: Verdict; advised: Plan | undefined } {
   const row = TABLE.find(({ when }) => when(judged))

@@ -21,7 +21,7 @@ import {
   tasteDraws,
   widthDraws
 } from './point-draws.ts'
-import { slipOf } from './slips.ts'
+import { mayBeSlip, slipOf } from './slips.ts'
 
 export interface DrawnPoint {
   gap: Gap & { band: Band }
@@ -173,8 +173,9 @@ function slipsOf(wanted: readonly Wanted[], belief: GarmentBelief | undefined): 
   const found = new Map<PointId, { into(truth: Float64Array): void }>()
   const which = slipDraws()
   let from = 0
-  for (const { point, garmentMm, from: source, sdMm, readings = 1 } of wanted) {
-    if (source !== 'seller' || readings > 1 || belief === undefined) continue
+  for (const gap of wanted) {
+    if (!mayBeSlip(gap) || belief === undefined) continue
+    const { point, garmentMm, sdMm } = gap
     const slip = slipOf(point, garmentMm, sdMm, belief)
     if (slip === undefined) continue
     const [first, last] = [from, from + slip.chance]

@@ -274,6 +274,8 @@ export const plan: Record<string, string> = {
   'verdict.wearer-missing-either':
     'Noch nichts zum Vergleichen ({point|point} oder {other|point}): Trag dein eigenes Maß ein oder ein Stück, das gut passt.',
   'verdict.kind-missing': 'Sag, was für ein Kleidungsstück es ist, dann kommt die Antwort.',
+  'verdict.may-be-a-slip':
+    'Die Angabe {point|point} {mm|length} ist so ungewöhnlich, dass sie ein Versehen sein kann: Frag nach, bevor du dich entscheidest.',
   'verdict.why': '{why}',
   'verdict.never.protective':
     'Schutzkleidung wird nie geändert: Es ist ihr Schnitt, der schützt. Halte dich an die Anleitung des Herstellers und die örtlichen Vorschriften.',

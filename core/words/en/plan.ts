@@ -273,6 +273,7 @@ export const plan: Record<string, string> = {
   'verdict.wearer-missing-either':
     'Nothing to compare the {point|point} or the {other|point} with yet: enter your own measure, or a garment that fits well.',
   'verdict.kind-missing': 'Say what kind of garment it is, and you get an answer.',
+  'verdict.may-be-a-slip': 'The {point|point} is given as {mm|length}. That is odd enough to be a slip: ask about it before you decide.',
   'verdict.why': '{why}',
   'verdict.never.protective':
     'Protective clothing is never altered: its maker’s cut is what protects. Follow the maker’s instructions and local rules.',

@@ -9,17 +9,21 @@ import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
 import { targetFor } from '../../../../../core/wearer/target.ts'
 import { rowan } from '../../../../corpus/plans/wearers.ts'
 
-const trousers = (waist: number, sdMm: number, more: Partial<GarmentInput> = {}): GarmentInput => ({
+const trousers = (waist: number, sdMm: number, more: Partial<GarmentInput> = {}, hip = 1040): GarmentInput => ({
   kind: 'trousers',
   measures: (
     [
       ['waist', waist],
-      ['hip', 1040],
+      ['hip', hip],
       ['thigh', 628],
       ['inseam', 755]
     ] as const
   ).map(([point, mm]): GarmentMeasure => ({ point, mm, sdMm, source: 'seller' })),
   ...more
+})
+const measured = (input: GarmentInput, source: GarmentMeasure['source']): GarmentInput => ({
+  ...input,
+  measures: input.measures.map((one) => ({ ...one, source }))
 })
 const without = (point: string, input: GarmentInput): GarmentInput => ({
   ...input,
@@ -54,6 +58,10 @@ describe('the verdict table', () => {
     ['too hard for oneself and no tailor, far off', 'leave-it', () => ask(trousers(895, 2), 1, false, NO_BUTTONS)],
     ['too hard for oneself and no tailor, 14 off', 'comes-close', () => ask(trousers(859, 2), 1, false, NO_BUTTONS)],
     ['the plan fits but is not likely', 'comes-close', () => ask(trousers(880, 200), 3, false, {}, 'close')],
+    ['a waist so odd beside the hips that it is likelier a slip than not', 'too-little-told', () => ask(trousers(340, 10), 3, false)],
+    ['the same, measured by oneself', 'leave-it', () => ask(measured(trousers(340, 10), 'own'), 3, false)],
+    ['the same, and hips that are too wide too', 'leave-it', () => ask(trousers(340, 10, {}, 1130), 3, false)],
+    ['a small waist, and no odd one', 'leave-it', () => ask(trousers(640, 10), 3, false)],
     ['a remainder of 16 is not close', 'leave-it', () => ask(trousers(861, 2), 1, false, NO_BUTTONS)]
   ]
   it.each(rows)('%s: %s', (_name, verdict, run) => {
@@ -67,6 +75,12 @@ describe('the verdict table', () => {
     expect(reckoning.because.map(({ code }) => code)).toContain('verdict.if')
     expect(reckoning.conditions.map(({ point }) => point)).toContain('waist')
     expect(ask(trousers(820, 2), 3, false).asFarAsTold).toBe(false)
+  })
+  it('says which figure may be a slip, and asks for it first', () => {
+    const { because, ask: asks, plans, chance } = ask(trousers(340, 10), 3, false)
+    expect(because.map(({ code, point, values }) => [code, point, values.mm])).toEqual([['verdict.may-be-a-slip', 'waist', 340]])
+    expect(asks[0]).toMatchObject({ point: 'waist' })
+    expect([plans, chance]).toEqual([[], null])
   })
   it('never a job on what is never altered', () => {
     for (const use of ['protective', 'child-sleepwear', 'medical-compression'] as const)

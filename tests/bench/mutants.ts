@@ -210,7 +210,8 @@ for (const mutant of mutants) {
   counts[row.split('\t')[0] as keyof typeof counts]++
 }
 const { seen, survived, refused } = counts
+const share = Math.round((seen / (seen + survived)) * 100)
 console.log(
-  `${mutants.length} changes, ${refused} refused by the compiler; of the others ${survived} that no test saw: ${Math.round((seen / (seen + survived)) * 100)} in 100 seen`
+  `${mutants.length} changes, ${refused} refused by the compiler; of the others ${survived} that no test saw: ${share} in 100 seen`
 )
 process.exit()

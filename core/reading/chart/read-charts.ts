@@ -142,7 +142,7 @@ export function readCutFor(
   if (advised.length === 0) return []
   const starts: { from: number; to: number; term: Term | null }[] = [
     ...termsAs(terms, 'cutFor').flatMap((term) => (isDenied(text, term) ? [] : [{ from: term.from, to: term.to, term }])),
-    ...advised.flatMap(({ from }) => (FITS.test(tokens[from - 1]?.text ?? '') ? [{ from: from - 1, to: from, term: null }] : []))
+    ...advised.flatMap(({ from }) => (FITS.test(tokens[from - 1]?.text) ? [{ from: from - 1, to: from, term: null }] : []))
   ].sort((a, b) => a.from - b.from)
   return starts.flatMap(({ from, to, term }, index) => {
     const next = starts[index + 1]?.from ?? tokens.length

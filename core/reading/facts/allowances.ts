@@ -11,7 +11,7 @@ import { statedOf } from '../quantities/stated.ts'
 import type { Reading } from '../reading.ts'
 import { cue } from '../text/cues.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import { girthBehind, isHemDepth, KEPT_MM, saysBackSeam, saysHem, saysToLetOut } from './spare-cloth.ts'
 
 export interface AllowancesRead {
@@ -33,7 +33,7 @@ function isBehindPrice({ tokens }: TextRead, { from, unit }: Quantity): boolean 
   for (let at = from - 2; at >= Math.max(0, from - 6); at--) {
     const token = tokens[at] as Token
     if (CURRENCY_MARKS.has(token.text) || MONEY.test(token.text)) return true
-    if (token.kind !== 'digits' && !/^[.,]$/.test(token.text)) return false
+    if (token.kind !== 'digits' && !isOneOf(token, '.,')) return false
   }
   return false
 }

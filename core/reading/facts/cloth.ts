@@ -5,7 +5,7 @@ import type { Reading } from '../reading.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import { type FibreAt, sharesOf } from './fibre-shares.ts'
 
 /** Traits that are words of prose too; they count only beside what they describe. */
@@ -98,14 +98,14 @@ const IMITATING = cue('imitating')
 /** What follows or stands before makes it another thing: leather belt, faux silk, satin lining, wool-look. */
 function isCloth(text: TextRead, term: Term, title: boolean): boolean {
   // “polyester with elastane” is of both
-  if (WITH.test(text.tokens[term.from - 1]?.text ?? '') && !(means(term, 'fibre') && means(termAt(text.terms, term.from - 2), 'fibre')))
+  if (WITH.test(text.tokens[term.from - 1]?.text) && !(means(term, 'fibre') && means(termAt(text.terms, term.from - 2), 'fibre')))
     return false
   const next = termAt(text.terms, term.to)
   const glued = next?.from === term.to
   if (glued && means(next, 'imitation') && !means(next, 'kind')) return false
   if (glued && means(next, 'lining') && !means(next, 'shell')) return false
   if (!title && glued && means(next, 'detail', 'thing')) return false
-  if (means(termAt(text.terms, term.from - 1), 'imitation') && IMITATING.test(text.tokens[term.from - 1]?.text ?? '')) return false
+  if (means(termAt(text.terms, term.from - 1), 'imitation') && IMITATING.test(text.tokens[term.from - 1]?.text)) return false
   return !isDenied(text, term)
 }
 
@@ -114,7 +114,7 @@ const WITH = cue('with')
 
 function isTrait(text: TextRead, term: Term, trait: Trait, title: boolean): boolean {
   if (!isCloth(text, term, title) && trait !== 'rigid') return false
-  const word = text.tokens[term.from]?.text ?? ''
+  const word = text.tokens[term.from]?.text
   if (!title && term.to === term.from + 1 && PROSE.test(word)) {
     const next = termAt(text.terms, term.to)
     return means(next, 'kind', 'structure') || means(termAt(text.terms, term.from - 1), 'colour')
@@ -145,7 +145,7 @@ const isSign = (token: Token | undefined): boolean => token !== undefined && (to
 const decimalAt = ({ tokens }: TextRead, at: number): number => {
   const whole = Number(tokens[at]?.text)
   const point = tokens[at - 1]
-  return point && /^[.,]$/.test(point.text) && !point.spaced && tokens[at - 2]?.kind === 'digits' && !tokens[at]?.spaced
+  return point && isOneOf(point, '.,') && !point.spaced && tokens[at - 2]?.kind === 'digits' && !tokens[at]?.spaced
     ? Number(`${tokens[at - 2]?.text}.${tokens[at]?.text}`)
     : whole
 }
@@ -154,9 +154,9 @@ function percentBefore(text: TextRead, from: number, reach: number): Percent | n
   const { tokens } = text
   for (let at = from - 1; at >= from - reach && at >= 0; at--) {
     const token = tokens[at]
-    if (token === undefined || token.kind === 'break' || /^[,;.:/|+&]$/.test(token.text)) return null
+    if (token === undefined || token.kind === 'break' || isOneOf(token, ',;.:/|+&')) return null
     // “65/35 % poly cotton”: the sign is of both figures (see fibre-shares.ts)
-    if (isSign(token) && /^[/-]$/.test(tokens[at - 2]?.text ?? '') && tokens[at - 3]?.kind === 'digits') return null
+    if (isSign(token) && isOneOf(tokens[at - 2], '/-') && tokens[at - 3]?.kind === 'digits') return null
     if (isSign(token) && tokens[at - 1]?.kind === 'digits') return { value: decimalAt(text, at - 1), at: at - 1 }
     if (token.kind === 'digits') return null
   }
@@ -167,10 +167,10 @@ function percentAfter(text: TextRead, to: number, reach: number): Percent | null
   const { tokens } = text
   for (let at = to; at < to + reach; at++) {
     const token = tokens[at]
-    if (token === undefined || token.kind === 'break' || /^[;|+&]$/.test(token.text)) return null
+    if (token === undefined || token.kind === 'break' || isOneOf(token, ';|+&')) return null
     if (token.text === ',' && !(at === to && closesPart(text, at + 1))) return null
     if (token.kind !== 'digits') continue
-    const decimals = /^[.,]$/.test(tokens[at + 1]?.text ?? '') && !tokens[at + 1]?.spaced && tokens[at + 2]?.kind === 'digits'
+    const decimals = isOneOf(tokens[at + 1], '.,') && !tokens[at + 1]?.spaced && tokens[at + 2]?.kind === 'digits'
     const last = decimals ? at + 2 : at
     return isSign(tokens[last + 1]) ? { value: decimalAt(text, last), at: last } : null
   }
@@ -180,9 +180,7 @@ function percentAfter(text: TextRead, to: number, reach: number): Percent | null
 /** “Silk, 100 %.”: a share by itself between two marks. */
 function closesPart({ tokens }: TextRead, at: number): boolean {
   const after = tokens[at + 2]
-  return (
-    tokens[at]?.kind === 'digits' && isSign(tokens[at + 1]) && (after === undefined || after.kind === 'break' || /^[,;.]$/.test(after.text))
-  )
+  return tokens[at]?.kind === 'digits' && isSign(tokens[at + 1]) && (after === undefined || after.kind === 'break' || isOneOf(after, ',;.'))
 }
 
 /** Shares stand before the name or after it; a lining is not the cloth. */
@@ -230,13 +228,13 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
 const OTHER_PART = cue('otherPart')
 /** A part beside the outer cloth, with its own fibres behind it: “underskirt: …”, “trim 100 %”, “zip polyester”. */
 function opensOtherPart({ tokens, terms }: TextRead, at: number): boolean {
-  if (!OTHER_PART.test(tokens[at]?.text ?? '')) return false
+  if (!OTHER_PART.test(tokens[at]?.text)) return false
   const next = tokens[at + 1]
   if (next === undefined || next.kind === 'break') return false
   if (next.text === ':' || next.text === '=') return true
   // “trim 100 % polyester”
   if (next.kind === 'digits') return isSign(tokens[at + 2])
-  return next.kind === 'word' && next.spaced && means(termAt(terms, at + 1), 'fibre') && /^[,.;:/]$/.test(tokens[at - 1]?.text ?? '')
+  return next.kind === 'word' && next.spaced && means(termAt(terms, at + 1), 'fibre') && isOneOf(tokens[at - 1], ',.;:/')
 }
 function sentenceStart({ layout }: TextRead, at: number): number {
   let from = at
@@ -247,7 +245,7 @@ function sentenceStart({ layout }: TextRead, at: number): number {
 const FARTHEST_PART = 12
 /** “shell/lining: polyester”: what follows is of both. */
 const isJoined = ({ tokens, terms }: TextRead, shell: Term | null, lining: Term): boolean =>
-  shell !== null && shell.to + 1 === lining.from && (/^[/·&+]$/.test(tokens[shell.to]?.text ?? '') || means(termAt(terms, shell.to), 'and'))
+  shell !== null && shell.to + 1 === lining.from && (isOneOf(tokens[shell.to], '/·&+') || means(termAt(terms, shell.to), 'and'))
 
 const LINING = cue('liningName')
 
@@ -260,8 +258,8 @@ function opensPart({ tokens, terms }: TextRead, term: Term): boolean {
     next !== undefined &&
     // a word that is a preposition too heads its part only before a colon
     ((next.kind === 'digits' && !means(term, 'light')) ||
-      /^[:=-]$/.test(next.text) ||
+      isOneOf(next, ':=-') ||
       OF_CLOTH.test(next.text) ||
-      (LINING.test(tokens[term.to - 1]?.text ?? '') && means(termAt(terms, term.to), 'fibre')))
+      (LINING.test(tokens[term.to - 1]?.text) && means(termAt(terms, term.to), 'fibre')))
   )
 }

@@ -4,6 +4,7 @@ import type { GarmentKind } from '../../ids/kinds.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, slice, type TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 const LONGEST_FAULT = 160
 
@@ -39,9 +40,9 @@ const DENIM = cue('denim')
 /** “Faded black tee”, “bleached denim”: how it is meant to look. */
 const isLook = ({ tokens, terms }: TextRead, { from, to }: Term): boolean =>
   to === from + 1 &&
-  PALE.test(tokens[from]?.text ?? '') &&
+  PALE.test(tokens[from]?.text) &&
   tokens[to]?.kind === 'word' &&
-  (means(termAt(terms, to), 'colour', 'kind', 'fibre') || DENIM.test(tokens[to]?.text ?? ''))
+  (means(termAt(terms, to), 'colour', 'kind', 'fibre') || DENIM.test(tokens[to]?.text))
 
 const POCKET: ConditionId[] = ['re-line-pocket']
 const HOLED = new Set<ConditionId>(['patch', 'darn', 'close-seam'])
@@ -58,15 +59,15 @@ function isOfPocket({ tokens, terms, layout }: TextRead, term: Term): boolean {
   const fault = meaning(term, 'fault')
   if (!fault?.mending.some((job) => HOLED.has(job)) || fault.mending.includes('treat-pests')) return false
   const same = (at: number) => layout.segment[at] === layout.segment[term.from]
-  let within = INSIDE.test(tokens[term.to]?.text ?? '')
+  let within = INSIDE.test(tokens[term.to]?.text)
   for (let at = term.to; at < term.to + NEAR && same(at); at++) {
-    const text = tokens[at]?.text ?? ''
+    const text = tokens[at]?.text
     if (BESIDE.test(text)) within = false
-    if (POCKET_WORD.test(text)) return within || LINING.test(tokens[at + 1]?.text ?? '')
+    if (POCKET_WORD.test(text)) return within || LINING.test(tokens[at + 1]?.text)
     if (means(termAt(terms, at), 'fault') && at > term.to) break
   }
   for (let at = term.from - 1; at > term.from - NEAR && at > 0 && same(at); at--)
-    if (LINING.test(tokens[at]?.text ?? '') && POCKET_WORD.test(tokens[at - 1]?.text ?? '')) return true
+    if (LINING.test(tokens[at]?.text) && POCKET_WORD.test(tokens[at - 1]?.text)) return true
   return false
 }
 
@@ -97,7 +98,7 @@ function isMended(text: TextRead, fault: Term): boolean {
 }
 
 const isNotYet = ({ tokens }: TextRead, { from, to }: Term): boolean =>
-  [from - 3, from - 2, from - 1, to].some((at) => NOT_YET.test(tokens[at]?.text ?? ''))
+  [from - 3, from - 2, from - 1, to].some((at) => NOT_YET.test(tokens[at]?.text))
 
 /** Another fault between, or the part of the sentence about something else. */
 function others({ tokens, terms }: TextRead, from: number, to: number): boolean {
@@ -105,7 +106,7 @@ function others({ tokens, terms }: TextRead, from: number, to: number): boolean 
   for (let at = from; at < to; at++) {
     const term = termAt(terms, at)
     if (means(term, 'but', 'kind') || (means(term, 'fault') && !means(term, 'mended'))) return true
-    if (/^[,;]$/.test(tokens[at]?.text ?? '') && ++commas > 1) return true
+    if (isOneOf(tokens[at], ',;') && ++commas > 1) return true
   }
   return false
 }

@@ -5,7 +5,7 @@
 
 import { cue } from '../text/cues.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 
 export interface FibreAt {
   fibre: string
@@ -41,7 +41,7 @@ function isRun({ tokens, layout }: TextRead, a: FibreAt, b: FibreAt): boolean {
     const token = tokens[at] as Token
     // “cotton: 95, elastane: 5”
     if (at === a.to && token.text === ':' && tokens[at + 1]?.kind === 'digits') continue
-    if (token.kind === 'digits' || (token.kind === 'mark' && /^[,/&+-]$/.test(token.text))) continue
+    if (token.kind === 'digits' || (token.kind === 'mark' && isOneOf(token, ',/&+-'))) continue
     if (token.kind !== 'word' || !BETWEEN.test(token.text)) return false
   }
   return true
@@ -60,8 +60,8 @@ function sharesOfRun(text: TextRead, run: readonly FibreAt[]): number[] | null {
   if (after ?? before) return after ?? before
   if (run.length === 1) {
     // 正絹 is one word with its fibre
-    const pure = [first.from, first.from - 1].find((at) => PURE.test(tokens[at]?.text ?? ''))
-    return pure === undefined || FEELS.test(tokens[pure - 1]?.text ?? '') ? null : [100]
+    const pure = [first.from, first.from - 1].find((at) => PURE.test(tokens[at]?.text))
+    return pure === undefined || FEELS.test(tokens[pure - 1]?.text) ? null : [100]
   }
   return whole(ratioBefore(text, first.from, run.length)) ?? whole(ratioAfter(text, last.to, run.length))
 }
@@ -70,13 +70,13 @@ const numberAt = ({ tokens }: TextRead, at: number): number | null => {
   const token = tokens[at]
   return token?.kind === 'digits' && token.text.length <= 3 ? Number(token.text) : null
 }
-const isJoint = (token: Token | undefined): boolean => token !== undefined && /^[/-]$/.test(token.text)
+const isJoint = (token: Token | undefined): boolean => token !== undefined && isOneOf(token, '/-')
 
 /** 65/35 poly cotton */
 function ratioBefore(text: TextRead, from: number, wanted: number): (number | null)[] {
   const { tokens } = text
   let at = from - 1
-  while (from - at < 3 && (tokens[at]?.text === '%' || BESIDE.test(tokens[at]?.text ?? ''))) at--
+  while (from - at < 3 && (tokens[at]?.text === '%' || BESIDE.test(tokens[at]?.text))) at--
   const numbers: (number | null)[] = []
   for (; numbers.length < wanted; at -= 2) {
     numbers.unshift(numberAt(text, at))
@@ -89,7 +89,7 @@ function ratioBefore(text: TextRead, from: number, wanted: number): (number | nu
 function ratioAfter(text: TextRead, to: number, wanted: number): (number | null)[] {
   const { tokens } = text
   let at = to
-  while (at - to < 3 && (/^[(:,-]$/.test(tokens[at]?.text ?? '') || BESIDE.test(tokens[at]?.text ?? ''))) at++
+  while (at - to < 3 && (isOneOf(tokens[at], '(:,-') || BESIDE.test(tokens[at]?.text))) at++
   const numbers: (number | null)[] = []
   for (; numbers.length < wanted; at += 2) {
     numbers.push(numberAt(text, at))

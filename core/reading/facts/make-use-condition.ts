@@ -5,6 +5,7 @@ import type { PointId } from '../../ids/points.ts'
 import { cue, cueInside } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, slice, type TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 /** Where an opening is told for a kind that can have it there. */
 const OPENS: Partial<Record<PointId, Shape[]>> = {
@@ -18,8 +19,7 @@ const ALL_OF_IT = cueInside('allOfIt')
 
 const NONE = cue('noneOfIt')
 /** “Lining: none”. */
-const isNone = ({ tokens }: TextRead, at: number): boolean =>
-  /^[:=-]$/.test(tokens[at]?.text ?? '') && NONE.test(tokens[at + 1]?.text ?? '')
+const isNone = ({ tokens }: TextRead, at: number): boolean => isOneOf(tokens[at], ':=-') && NONE.test(tokens[at + 1]?.text)
 
 /** Construction, the first telling of each fact. */
 export function madeOf(texts: readonly TextRead[], kind: GarmentKind | null): Partial<Made> {
@@ -95,7 +95,7 @@ export function conditionOf(texts: readonly TextRead[]): string | null {
           from = before.from
         if (from < term.from) return slice(text, from, term.to).toLowerCase()
         let to = term.to
-        if (/^[:-]$/.test(text.tokens[to]?.text ?? '')) to++
+        if (isOneOf(text.tokens[to], ':-')) to++
         const start = to
         for (
           let after = termAt(text.terms, to);

@@ -27,7 +27,7 @@ export function pricesInWords(text: TextRead): WordsPrice[] {
   const found: WordsPrice[] = []
   for (const term of termsAs(terms, 'currency')) {
     const currency = meaning(term, 'currency')?.currency
-    const note = NOTES.get(tokens[term.from]?.text ?? '')
+    const note = NOTES.get(tokens[term.from]?.text)
     const sum = note === undefined ? sumBefore(text, term.from) : { value: note, from: term.from }
     if (currency === undefined || sum === null || sum.value < LEAST) continue
     const pence = tensAt(text, term.to)
@@ -42,29 +42,28 @@ function sumBefore({ tokens, terms }: TextRead, end: number): { value: number; f
   if (numeral !== null) return numeral
   let value = 0
   let from = end
-  const last = VALUE.get(tokens[from - 1]?.text ?? '') ?? meaning(termAt(terms, end - 1), 'number')?.value
+  const last = VALUE.get(tokens[from - 1]?.text) ?? meaning(termAt(terms, end - 1), 'number')?.value
   if (last !== undefined) {
     value = last
     from--
     const tens = tokens[from - 1]?.text === '-' ? from - 2 : from - 1
-    const ten = VALUE.get(tokens[tens]?.text ?? '') ?? 0
+    const ten = VALUE.get(tokens[tens]?.text) ?? 0
     if (last < 10 && ten >= 20) {
       value += ten
       from = tens
     }
   }
   // “cento e vinte e cinco”: each greater one before it, joined by a word
-  for (let joined = from - 2; value > 0 && AND.test(tokens[joined + 1]?.text ?? ''); joined = from - 2) {
-    const greater = VALUE.get(tokens[joined]?.text ?? '') ?? 0
+  for (let joined = from - 2; value > 0 && AND.test(tokens[joined + 1]?.text); joined = from - 2) {
+    const greater = VALUE.get(tokens[joined]?.text) ?? 0
     if (greater <= value || greater < 20) break
     value += greater
     from = joined
   }
-  const hundred = AND.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1
-  if (HUNDRED.test(tokens[hundred]?.text ?? '')) {
-    const many = VALUE.get(tokens[hundred - 1]?.text ?? '')
-    if (many !== undefined || ONE_HUNDRED.test(tokens[hundred - 1]?.text ?? ''))
-      return { value: value + (many ?? 1) * 100, from: hundred - 1 }
+  const hundred = AND.test(tokens[from - 1]?.text) ? from - 2 : from - 1
+  if (HUNDRED.test(tokens[hundred]?.text)) {
+    const many = VALUE.get(tokens[hundred - 1]?.text)
+    if (many !== undefined || ONE_HUNDRED.test(tokens[hundred - 1]?.text)) return { value: value + (many ?? 1) * 100, from: hundred - 1 }
   }
   return value > 0 ? { value, from } : null
 }
@@ -105,10 +104,10 @@ function numeralBefore(tokens: readonly Token[], end: number): { value: number; 
 
 /** “pounds fifty”, “euros ninety-five”. */
 function tensAt({ tokens }: TextRead, at: number): { value: number; to: number } {
-  const value = VALUE.get(tokens[at]?.text ?? '') ?? 0
+  const value = VALUE.get(tokens[at]?.text) ?? 0
   if (value < 10) return { value: 0, to: at }
   const next = tokens[at + 1]?.text === '-' ? at + 2 : at + 1
-  const one = VALUE.get(tokens[next]?.text ?? '') ?? 10
+  const one = VALUE.get(tokens[next]?.text) ?? 10
   return value >= 20 && one < 10 ? { value: value + one, to: next + 1 } : { value, to: at + 1 }
 }
 
@@ -116,5 +115,5 @@ const WEIGHT = cue('weight')
 
 /** Is the currency's word a weight here: “weighs five pounds”, “ten pounds in weight”? */
 export const isWeight = ({ tokens, terms }: TextRead, { from, to }: WordsPrice): boolean =>
-  [from - 1, from - 2, from - 3, to, to + 1].some((at) => WEIGHT.test(tokens[at]?.text ?? '')) ||
+  [from - 1, from - 2, from - 3, to, to + 1].some((at) => WEIGHT.test(tokens[at]?.text)) ||
   termAt(terms, to)?.meaning.roles.has('height') === true

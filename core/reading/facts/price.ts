@@ -6,7 +6,7 @@ import type { Reading } from '../reading.ts'
 import { amount, cue } from '../text/cues.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import { isChinese, postedIn } from './posted-in.ts'
 import { isWeight, pricesInWords } from './price-words.ts'
 
@@ -89,7 +89,7 @@ function priceAt(text: TextRead, at: number, money: Money, elsewhere: ReadonlySe
   if (
     isThousand(text, at - 1) ||
     multipleAt(text, at - 1) !== undefined ||
-    (tokens[at - 1]?.kind === 'mark' && /^[.,]$/.test(tokens[at - 1]?.text ?? '') && !token.spaced && tokens[at - 2]?.kind === 'digits')
+    (tokens[at - 1]?.kind === 'mark' && isOneOf(tokens[at - 1], '.,') && !token.spaced && tokens[at - 2]?.kind === 'digits')
   )
     return null
   const sum = inMultiples(text, amountAt(text, at))
@@ -98,7 +98,7 @@ function priceAt(text: TextRead, at: number, money: Money, elsewhere: ReadonlySe
   const sign = currencyAt(text, at, sum.to, money)
   if (sign === null) return null
   // “fees are silly, so £26 here”: what stands before it is about something else
-  const hence = HENCE.test(tokens[sign.from - 1]?.text ?? '')
+  const hence = HENCE.test(tokens[sign.from - 1]?.text)
   let asked = hence
   let another = false
   for (let near = sign.from - 1; near >= Math.max(0, sign.from - REACH); near--) {
@@ -106,10 +106,10 @@ function priceAt(text: TextRead, at: number, money: Money, elsewhere: ReadonlySe
     const term = termAt(terms, near)
     // “£6.50 post. £45”: the word is of the sum before it
     if (means(term, 'retail') && tokens[near - 1]?.kind === 'digits') break
-    if (ANOTHER.test(tokens[near]?.text ?? '')) another = true
-    if (means(term, 'price') || LETS_GO.test(tokens[near]?.text ?? '')) asked = true
+    if (ANOTHER.test(tokens[near]?.text)) another = true
+    if (means(term, 'price') || LETS_GO.test(tokens[near]?.text)) asked = true
     // “cost: £29” asks it, “cost £90” was paid
-    else if (means(term, 'retail') && !(COSTS.test(tokens[near]?.text ?? '') && /^[:-]$/.test(tokens[near + 1]?.text ?? ''))) return null
+    else if (means(term, 'retail') && !(COSTS.test(tokens[near]?.text) && isOneOf(tokens[near + 1], ':-'))) return null
   }
   const next = termAt(terms, sign.to)
   if (means(next, 'price')) asked = true
@@ -119,12 +119,7 @@ function priceAt(text: TextRead, at: number, money: Money, elsewhere: ReadonlySe
   if (elsewhere.has(text.layout.sentence[at] as number)) return { amount: sum.value, currency, rank: ASIDE }
   if (another) return { amount: sum.value, currency, rank: ASIDE }
   if (asked && !isFormer(text, sign.to)) return { amount: sum.value, currency, rank: ASKED }
-  if (
-    isFormer(text, sign.to) ||
-    EXTRA.test(tokens[sign.to]?.text ?? '') ||
-    isOnTop(tokens[sign.from - 1]?.text) ||
-    isTagPrice(text, sign.from)
-  )
+  if (isFormer(text, sign.to) || EXTRA.test(tokens[sign.to]?.text) || isOnTop(tokens[sign.from - 1]?.text) || isTagPrice(text, sign.from))
     return { amount: sum.value, currency, rank: ASIDE }
   return { amount: sum.value, currency, rank: opensPart(text, sign.from) && closesPart(text, sign.to) ? ALONE : PLAIN }
 }
@@ -132,7 +127,7 @@ function priceAt(text: TextRead, at: number, money: Money, elsewhere: ReadonlySe
 /** “£3 postage”, “100円引き”: is what stands behind a sum what the sum is for? Where verbs stand last, only what is glued to it. */
 const isOfRetail = (text: TextRead, at: number): boolean =>
   text.trie.verbLast
-    ? text.tokens[at]?.spaced === false && !POST.test(text.tokens[at]?.text ?? '')
+    ? text.tokens[at]?.spaced === false && !POST.test(text.tokens[at]?.text)
     : !isPostFree(text, at) && !isPostApart(text, at)
 
 const ANOTHER = cue('anotherItem')
@@ -152,37 +147,36 @@ function isFee(text: TextRead, from: number, to: number): boolean {
   const { tokens, terms, layout } = text
   for (let near = from - 1; near >= Math.max(0, from - REACH) && layout.segment[near] === layout.segment[from]; near--)
     if (means(termAt(terms, near), 'retail')) return true
-  if (POST.test(tokens[to]?.text ?? '') && !text.trie.verbLast && !isPostApart(text, to)) return true
-  return EXTRA.test(tokens[to]?.text ?? '') || isOnTop(tokens[from - 1]?.text)
+  if (POST.test(tokens[to]?.text) && !text.trie.verbLast && !isPostApart(text, to)) return true
+  return EXTRA.test(tokens[to]?.text) || isOnTop(tokens[from - 1]?.text)
 }
 
 /** “£20 → £15”: what was asked before. */
 const isFormer = ({ tokens }: TextRead, at: number): boolean =>
-  /^[→⇒➡➔]$/.test(tokens[at]?.text ?? '') || (tokens[at]?.text === '-' && tokens[at + 1]?.text === '>' && tokens[at + 1]?.spaced === false)
+  isOneOf(tokens[at], '→⇒➡➔') || (tokens[at]?.text === '-' && tokens[at + 1]?.text === '>' && tokens[at + 1]?.spaced === false)
 
 /** “£5 more”, “3 € extra”: on top of what is asked. */
 const EXTRA = cue('extra')
 const ON_TOP_WORD = cue('onTop')
-const isOnTop = (text: string | undefined): boolean => text === '+' || ON_TOP_WORD.test(text ?? '')
+const isOnTop = (text: string | undefined): boolean => text === '+' || ON_TOP_WORD.test(text)
 const NEW = cue('whenNew')
 
 /** “NWT $128”: what it was to cost when new. */
-const isTagPrice = ({ tokens }: TextRead, from: number): boolean => NEW.test(tokens[from - 1]?.text ?? '')
+const isTagPrice = ({ tokens }: TextRead, from: number): boolean => NEW.test(tokens[from - 1]?.text)
 
 /** “£45 posted”, “$70 shipped”, “£20 post free”: the postage is in the price. */
 const isPostFree = ({ tokens }: TextRead, at: number): boolean => {
-  const word = tokens[at]?.text ?? ''
-  const next = tokens[at + 1]?.text ?? ''
+  const word = tokens[at]?.text
+  const next = tokens[at + 1]?.text
   return POST_PAID.test(word) || (POST.test(word) && INCLUDED.test(next)) || (INCLUDED.test(word) && POST.test(next))
 }
 /** “£45 postage £3”, “70 euro spedizione esclusa”: the postage is told by itself behind the price. */
 const isPostApart = ({ tokens }: TextRead, at: number): boolean => {
   const next = tokens[at + 1]
-  if (!POST.test(tokens[at]?.text ?? '') || next === undefined || next.kind === 'break') return false
+  if (!POST.test(tokens[at]?.text) || next === undefined || next.kind === 'break') return false
   if (next.kind === 'digits' || CURRENCY_MARKS.has(next.text) || NOT_IN_IT.test(next.text)) return true
   // “frais de port en sus”
-  for (let near = at + 1; near < at + 6 && tokens[near]?.kind === 'word'; near++)
-    if (ON_TOP_OF_IT.test(tokens[near]?.text ?? '')) return true
+  for (let near = at + 1; near < at + 6 && tokens[near]?.kind === 'word'; near++) if (ON_TOP_OF_IT.test(tokens[near]?.text)) return true
   return false
 }
 const ON_TOP_OF_IT = cue('postageApart')
@@ -196,12 +190,12 @@ const POST = cue('postage')
 const INCLUDED = cue('postIncluded')
 
 const opensPart = ({ tokens, layout }: TextRead, from: number): boolean =>
-  from === 0 || layout.segment[from - 1] !== layout.segment[from] || /^[.,;!?•·|*(-]$/.test(tokens[from - 1]?.text ?? '')
+  from === 0 || layout.segment[from - 1] !== layout.segment[from] || isOneOf(tokens[from - 1], '.,;!?•·|*(-')
 const closesPart = ({ tokens, layout }: TextRead, to: number): boolean =>
   tokens[to] === undefined ||
   tokens[to]?.kind === 'break' ||
   layout.segment[to] !== layout.segment[to - 1] ||
-  /^[.,;!+(-]$/.test(tokens[to]?.text ?? '')
+  isOneOf(tokens[to], '.,;!+(-')
 
 /** The currency a word names. */
 function wordOf({ tokens, terms }: TextRead, at: number): string | undefined {
@@ -236,7 +230,7 @@ function currencyAt(
   const behind = wordOf(text, to)
   if (behind !== undefined)
     return {
-      currency: behind === 'USD' && DOLLAR.test(after?.text ?? '') ? currencyOf('$', locale, text.original) : behind,
+      currency: behind === 'USD' && DOLLAR.test(after?.text) ? currencyOf('$', locale, text.original) : behind,
       from: at,
       to: termAt(terms, to)?.to ?? to + 1
     }
@@ -247,13 +241,13 @@ function currencyAt(
   const ahead = before?.kind === 'word' ? meaning(termAt(terms, at - 1), 'currency')?.currency : undefined
   if (ahead !== undefined) return { currency: ahead, from: at - 1, to }
   if (after?.text === '"' || means(termAt(terms, to), 'unit', 'point')) return null
-  const sign = /^[:=]$/.test(before?.text ?? '') ? at - 2 : at - 1
-  const now = (PRICE_NOW.test(tokens[sign]?.text ?? '') || POST_PAID.test(after?.text ?? '')) && told() !== undefined
+  const sign = isOneOf(before, ':=') ? at - 2 : at - 1
+  const now = (PRICE_NOW.test(tokens[sign]?.text) || POST_PAID.test(after?.text)) && told() !== undefined
   const bare =
     now ||
     saysPrice(text, at) ||
     (home !== '' && isDashed(text, to - 2)) ||
-    HAGGLED.test(after?.text ?? '') ||
+    HAGGLED.test(after?.text) ||
     (home !== '' && isRound(text, at, to))
   return bare ? { currency: told() ?? home, from: at, to } : null
 }
@@ -271,13 +265,13 @@ function loneCurrency(text: TextRead): string | undefined {
 /** “price 20”, “price: 20”, “[price] 20”, and the name alone on the line before it. */
 function saysPrice({ tokens }: TextRead, at: number): boolean {
   let name = at - 1
-  for (let steps = 0; steps < 2 && /^[:=\]]$/.test(tokens[name]?.text ?? ''); steps++) name--
+  for (let steps = 0; steps < 2 && isOneOf(tokens[name], ':=]'); steps++) name--
   if (tokens[at - 1]?.kind === 'break' && tokens[at - 3]?.kind !== 'word') name--
-  return SAYS_PRICE.test(tokens[name]?.text ?? '')
+  return SAYS_PRICE.test(tokens[name]?.text)
 }
 /** “100,-”: a sum and no pence. */
 const isDashed = ({ tokens }: TextRead, to: number): boolean =>
-  /^[.,]$/.test(tokens[to]?.text ?? '') &&
+  isOneOf(tokens[to], '.,') &&
   tokens[to]?.spaced === false &&
   tokens[to + 1]?.text === '-' &&
   tokens[to + 1]?.spaced === false &&
@@ -285,7 +279,7 @@ const isDashed = ({ tokens }: TextRead, to: number): boolean =>
 
 /** 3.5만: so many ten thousands are money, whatever else follows. */
 const isRound = ({ tokens }: TextRead, at: number, to: number): boolean =>
-  tokens[at]?.kind === 'digits' && tokens[to - 1]?.kind === 'word' && (MULTIPLE.get(tokens[to - 1]?.text ?? '') ?? 0) >= LEAST_ROUND
+  tokens[at]?.kind === 'digits' && tokens[to - 1]?.kind === 'word' && (MULTIPLE.get(tokens[to - 1]?.text) ?? 0) >= LEAST_ROUND
 const LEAST_ROUND = 1000
 
 const isSized = ({ terms }: TextRead, at: number): boolean => [at - 1, at - 2, at - 3].some((near) => means(termAt(terms, near), 'size'))
@@ -337,7 +331,7 @@ const SOON = 4
 function isPaidBehind({ tokens, layout, trie }: TextRead, to: number): boolean {
   if (!trie.verbLast) return false
   for (let near = to; near < to + SOON && tokens[near]?.kind === 'word' && layout.sentence[near] === layout.sentence[to - 1]; near++)
-    if (PAID.test(tokens[near]?.text ?? '')) return true
+    if (PAID.test(tokens[near]?.text)) return true
   return false
 }
 
@@ -347,7 +341,7 @@ const FAR = 20
 function wasPaid({ tokens, layout, trie }: TextRead, at: number): boolean {
   if (trie.verbLast) return false
   for (let near = at - 1; near >= Math.max(0, at - FAR) && layout.sentence[near] === layout.sentence[at]; near--)
-    if (PAID.test(tokens[near]?.text ?? '')) return true
+    if (PAID.test(tokens[near]?.text)) return true
   return false
 }
 
@@ -362,13 +356,7 @@ function amountAt(text: TextRead, at: number): Amount | null {
   let to = at + 1
   if (isThousand(text, at)) digits += tokens[to++]?.text ?? ''
   if (digits.length > 7) return null
-  while (
-    /^[.,]$/.test(tokens[to]?.text ?? '') &&
-    !tokens[to]?.spaced &&
-    tokens[to + 1]?.kind === 'digits' &&
-    !tokens[to + 1]?.spaced &&
-    to - at < 6
-  ) {
+  while (isOneOf(tokens[to], '.,') && !tokens[to]?.spaced && tokens[to + 1]?.kind === 'digits' && !tokens[to + 1]?.spaced && to - at < 6) {
     const part = tokens[to + 1]?.text ?? ''
     if (part.length === 3) digits += part
     else return part.length <= 2 ? { value: Number(`${digits}.${part}`), to: to + 2 } : null
@@ -397,7 +385,7 @@ function inMultiples(text: TextRead, first: Amount | null): Amount | null {
   return null
 }
 const multipleAt = ({ tokens }: TextRead, at: number): number | undefined =>
-  tokens[at]?.kind === 'word' && !tokens[at]?.spaced ? MULTIPLE.get(tokens[at]?.text ?? '') : undefined
+  tokens[at]?.kind === 'word' && !tokens[at]?.spaced ? MULTIPLE.get(tokens[at]?.text) : undefined
 
 /** 1 250: a narrow or hard space parts thousands; a plain one only behind a single figure (38 250 may be a size and a price). */
 function isThousand({ tokens, original }: TextRead, at: number): boolean {

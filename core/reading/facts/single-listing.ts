@@ -3,6 +3,7 @@ import type { KindSign } from '../languages/lexicon.ts'
 import { CURRENCY_MARKS } from '../quantities/not-a-length.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 /** So many sums that stand by themselves are of several things; fewer where the page says itself that it is a list. */
 const SUMS = 6
@@ -32,7 +33,7 @@ function sumsIn({ tokens, terms }: TextRead, end: number): number {
   const sums = new Set<string>()
   for (let at = 0; at < end && sums.size < MOST; at++) {
     const token = tokens[at]
-    if (token?.kind !== 'digits' || /^[.,]$/.test(tokens[at - 1]?.text ?? '')) continue
+    if (token?.kind !== 'digits' || isOneOf(tokens[at - 1], '.,')) continue
     const behind = termAt(terms, at + 1)
     const marked =
       CURRENCY_MARKS.has(tokens[at - 1]?.text ?? '') ||

@@ -59,7 +59,7 @@ export function isHemDepth({ tokens }: TextRead, { from, to }: Label): boolean {
   let hem = false
   let deep = false
   for (let at = from; at < to; at++) {
-    const word = tokens[at]?.text ?? ''
+    const word = tokens[at]?.text
     hem ||= HEM.test(word) || HEM_DEPTH.test(word)
     deep ||= DEPTH.test(word)
   }

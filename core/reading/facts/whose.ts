@@ -8,6 +8,7 @@ import { isLetterSize } from '../sizes/size-words.ts'
 import { type Cue, cue, cueStart } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 export interface WhoseGiven {
   texts: readonly TextRead[]
@@ -66,14 +67,14 @@ function toldIn(text: TextRead, title: boolean): Told[] {
   for (const term of phrases.whose) {
     const sense = meaning(term, 'whose')
     if (sense === undefined || isDenied(text, term) || isOfWhomItFits(text, term) || isStyle(text, term)) continue
-    if (sense.named && SOMEBODY.test(tokens[term.from - 1]?.text ?? '')) continue
+    if (sense.named && SOMEBODY.test(tokens[term.from - 1]?.text)) continue
     const kind = sense.named ? (kindBehind(text, term) ?? kindAhead(text, term)) : (kindAhead(text, term) ?? kindBehind(text, term))
     if (kind !== undefined || title || sense.whose === 'both' || (!sense.named && headsASize(text, term)))
       told.push({ whose: sense.whose, kind: kind ?? null })
   }
   if (trie.heads.size > 0)
     for (const term of termsAs(terms, 'kind')) {
-      const word = tokens[term.from]?.text ?? ''
+      const word = tokens[term.from]?.text
       if (term.to > term.from + 1 || isDenied(text, term)) continue
       if (WOMENS_BEGINS.test(word)) told.push({ whose: 'women', kind: meaning(term, 'kind')?.kind ?? null })
       else if (MENS_BEGINS.test(word)) told.push({ whose: 'men', kind: meaning(term, 'kind')?.kind ?? null })
@@ -87,15 +88,15 @@ const ALSO = cue('also')
 function isOfWhomItFits({ tokens, terms }: TextRead, { from }: Term): boolean {
   for (let at = from; at > from - NEAR && at >= 0; at--) {
     const its = termAt(terms, at)
-    if ((its && its.from < from && means(its, 'fits', 'model')) || ALSO.test(tokens[at]?.text ?? '')) return true
-    if (at < from && (tokens[at]?.kind !== 'word' || !(means(its, 'light', 'size') || ALSO.test(tokens[at - 1]?.text ?? '')))) return false
+    if ((its && its.from < from && means(its, 'fits', 'model')) || ALSO.test(tokens[at]?.text)) return true
+    if (at < from && (tokens[at]?.kind !== 'word' || !(means(its, 'light', 'size') || ALSO.test(tokens[at - 1]?.text)))) return false
   }
   return false
 }
 /** “men’s department”, “menswear-inspired”. */
 function isStyle({ tokens }: TextRead, { to }: Term): boolean {
   const at = tokens[to]?.text === '-' ? to + 1 : to
-  return BESIDE.test(tokens[at]?.text ?? '')
+  return BESIDE.test(tokens[at]?.text)
 }
 
 const FURTHEST = 6
@@ -104,7 +105,7 @@ function kindAhead({ tokens, terms }: TextRead, { to }: Term): GarmentKind | und
   for (let at = to; at < to + FURTHEST; at++) {
     const token = tokens[at]
     if (token === undefined || token.kind === 'break') return undefined
-    if (token.kind === 'mark' && !/^['/&-]$/.test(token.text)) return undefined
+    if (token.kind === 'mark' && !isOneOf(token, "'/&-")) return undefined
     const its = termAt(terms, at)
     const kind = meaning(its, 'kind')?.kind
     if (kind !== undefined) return kind
@@ -121,7 +122,7 @@ function headsASize({ tokens, terms }: TextRead, { to }: Term): boolean {
     next.kind === 'break' ||
     next.kind === 'digits' ||
     (next.kind === 'mark'
-      ? /^[.,;:!)|/-]$/.test(next.text)
+      ? isOneOf(next, '.,;:!)|/-')
       : isLetterSize(next.text) || means(termAt(terms, to), 'size', 'region', 'letterSize'))
   )
 }
@@ -134,7 +135,7 @@ function kindBehind({ tokens, terms }: TextRead, { from }: Term): GarmentKind | 
     const its = termAt(terms, at)
     const kind = meaning(its, 'kind')?.kind
     if (kind !== undefined) return kind
-    if (!FOR_ONE.test(tokens[at]?.text ?? '') && !means(its, 'colour', 'fibre', 'structure', 'made', 'trait')) return undefined
+    if (!FOR_ONE.test(tokens[at]?.text) && !means(its, 'colour', 'fibre', 'structure', 'made', 'trait')) return undefined
   }
   return undefined
 }

@@ -61,7 +61,7 @@ const JUST = cue('justSo')
 /** “not skinny, not flared”: denied; in “not flared either, just a straight leg” what follows is so instead. */
 function isCutDenied(text: TextRead, term: Term): boolean {
   for (let at = term.from - 1; at >= Math.max(0, term.from - LED_BY) && text.layout.sentence[at] === text.layout.sentence[term.from]; at--)
-    if (JUST.test(text.tokens[at]?.text ?? '')) return false
+    if (JUST.test(text.tokens[at]?.text)) return false
   return isDenied(text, term)
 }
 
@@ -76,6 +76,6 @@ function isOfAFigure({ tokens, terms }: TextRead, { from, to }: Term): boolean {
 function isOfAnother({ tokens, terms }: TextRead, { from, to }: Term, kind: GarmentKind): boolean {
   const named = meaning(termAt(terms, to - 1), 'kind') ?? meaning(termAt(terms, to), 'kind')
   if (named === undefined || named.kind === kind) return false
-  for (let at = from - 1; at >= Math.max(0, from - LED_BY); at--) if (BESIDE.test(tokens[at]?.text ?? '')) return true
+  for (let at = from - 1; at >= Math.max(0, from - LED_BY); at--) if (BESIDE.test(tokens[at]?.text)) return true
   return false
 }

@@ -7,7 +7,7 @@ import type { KindSign } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
 import { means, type Term, termAt } from '../text/terms.ts'
 import { isDenied, readText, type TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import { byKind } from './by-kind.ts'
 import { addTo, type Because, type Evidence, type KindSums, MOST, REPEATED, WEIGHT } from './kind-evidence.ts'
 import { type Candidate, isFirstLeading, isOfBeside, type Noun, nounsOf } from './nouns.ts'
@@ -144,7 +144,7 @@ function isParted({ tokens, terms }: TextRead, from: number, to: number): boolea
   for (let at = from; at < to; at++) {
     const token = tokens[at]
     if (token?.kind === 'break') return true
-    if (token?.kind === 'mark' && (/^[,;|/+&]$/.test(token.text) || (/^[(:.-]$/.test(token.text) && token.spaced !== false))) return true
+    if (token?.kind === 'mark' && (isOneOf(token, ',;|/+&') || (isOneOf(token, '(:.-') && token.spaced !== false))) return true
     if (means(termAt(terms, at), 'and', 'or')) return true
   }
   return false

@@ -5,7 +5,7 @@ import { cue } from '../text/cues.ts'
 import { OF_EVERY } from '../text/lexicons.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import { isDenied, type TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 
 /** What may be for sale. */
 export type Candidate = GarmentKind | 'thing'
@@ -76,7 +76,7 @@ export function nounsOf(text: TextRead, language: string): Noun[] {
   const asides = asidesIn(text)
   const nouns = found.map((term, index): Noun => {
     const sense = meaning(term, 'kind')
-    const word = tokens[term.from]?.text ?? ''
+    const word = tokens[term.from]?.text
     const one = term.to === term.from + 1
     return {
       kind: sense?.kind ?? 'thing',
@@ -87,7 +87,7 @@ export function nounsOf(text: TextRead, language: string): Noun[] {
       passing: one && (sense ? PASSING.test(word) : THING_IN_PASSING.test(word)),
       place: placeOf(text, term, { before: found[index - 1], after: found[index + 1], language, asides }),
       pointedAt: THIS.test(wordBefore(text, term.from)),
-      fielded: /^[:=]$/.test(tokens[term.from - 1]?.text ?? '') && FIELD.test(tokens[term.from - 2]?.text ?? '')
+      fielded: isOneOf(tokens[term.from - 1], ':=') && FIELD.test(tokens[term.from - 2]?.text)
     }
   })
   return nouns.map((noun, index) => (isOfJeans(noun, [nouns[index - 1], nouns[index + 1]]) ? { ...noun, kind: 'jeans' } : noun))
@@ -136,7 +136,7 @@ function placeOf(text: TextRead, term: Term, { before, after, language, asides }
   if (JOINED.has(language) && before && joins(text, before, term) && isVague(text, term)) return 'modifier'
   if (isBesideNoun(text, term.from) || (before && isSecondOfSet(text, before, term))) return 'beside'
   if (isDenied(text, term)) return 'beside'
-  if (NOT_ITSELF.test(tokens[term.to]?.text ?? '')) return 'part'
+  if (NOT_ITSELF.test(tokens[term.to]?.text)) return 'part'
   return isName(text, term.to) ? 'name' : 'head'
 }
 
@@ -162,7 +162,7 @@ function isLedTo({ tokens, terms, trie }: TextRead, { to }: Term): boolean {
   let at = to
   // デニムやスカートにも: so are all that are listed with it
   for (let listed = 0; listed < MOST_LISTED && tokens[at]?.spaced === false; listed++) {
-    if (LED_TO.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'imitation')) return true
+    if (LED_TO.test(tokens[at]?.text) || means(termAt(terms, at), 'imitation')) return true
     const next = termAt(terms, at + 1)
     if (!means(termAt(terms, at), 'and', 'or', 'light') || next?.from !== at + 1 || !means(next, 'kind')) return false
     at = next.to
@@ -171,19 +171,19 @@ function isLedTo({ tokens, terms, trie }: TextRead, { to }: Term): boolean {
 }
 const MOST_LISTED = 4
 
-const isVague = ({ tokens }: TextRead, { from, to }: Term): boolean => to === from + 1 && VAGUE.test(tokens[from]?.text ?? '')
+const isVague = ({ tokens }: TextRead, { from, to }: Term): boolean => to === from + 1 && VAGUE.test(tokens[from]?.text)
 
 /** “shirt dress”, “shirt-dress”: two nouns with nothing between them; where words need no spaces, what one parts is another noun. */
 function joins({ tokens, trie }: TextRead, { to }: Term, { from }: Term): boolean {
   if (to === from) return trie.runs === null || tokens[from]?.spaced !== true
   return from === to + 1 && tokens[to]?.text === '-' && !tokens[to]?.spaced && !tokens[from]?.spaced
 }
-const wordBefore = ({ tokens, terms }: TextRead, from: number): string => {
+const wordBefore = ({ tokens, terms }: TextRead, from: number): string | undefined => {
   // past one word of how it looks: “this blue dress”
   const before = termAt(terms, from - 1)
   const at = before && means(before, 'colour', 'fibre', 'conditionWord', 'light') ? before.from - 1 : from - 1
-  const direct = tokens[from - 1]?.text ?? ''
-  return THIS.test(direct) ? direct : (tokens[at]?.text ?? '')
+  const direct = tokens[from - 1]?.text
+  return THIS.test(direct) ? direct : tokens[at]?.text
 }
 
 /** Is what a phrase says said of a noun that stands beside what is for sale: “with wide trousers”? */
@@ -203,14 +203,14 @@ export function isBesideNoun(text: TextRead, from: number): boolean {
   if (trie.verbLast) {
     const its = termAt(terms, from)
     // トップスとスカート: right behind another noun and its “and”
-    const second = BESIDE.test(tokens[from - 1]?.text ?? '') && tokens[from - 1]?.spaced === false && means(termAt(terms, from - 2), 'kind')
+    const second = BESIDE.test(tokens[from - 1]?.text) && tokens[from - 1]?.spaced === false && means(termAt(terms, from - 2), 'kind')
     return second || (its !== undefined && isLedTo(text, its))
   }
   let unknown = 0
   for (let at = from - 1, steps = 0; steps < REACH && at >= 0; steps++) {
     if (layout.sentence[at] !== layout.sentence[from]) return false
     const token = tokens[at] as Token
-    if (token.kind === 'word' && BESIDE.test(token.text)) return !FOR_SALE.test(tokens[at + 1]?.text ?? '')
+    if (token.kind === 'word' && BESIDE.test(token.text)) return !FOR_SALE.test(tokens[at + 1]?.text)
     if (token.kind === 'word' && MATCHING.test(token.text)) return true
     if (token.kind === 'word' && LIKE.test(token.text)) return at + 1 === from || isArticle(tokens[at + 1])
     const its = termAt(terms, at)
@@ -223,7 +223,7 @@ export function isBesideNoun(text: TextRead, from: number): boolean {
     // “to match a 50s dress”: a decade stands there like any word
     if (token.kind === 'break' || (token.kind === 'digits' && !isDecade(tokens, at))) return false
     if (token.kind === 'mark') {
-      if (!(/^[,/&+]$/.test(token.text) && listed(text, at)) && !(/^['-]$/.test(token.text) && token.spaced === false)) return false
+      if (!(isOneOf(token, ',/&+') && listed(text, at)) && !(isOneOf(token, "'-") && token.spaced === false)) return false
     } else if (!its && !isArticle(token) && ++unknown > UNKNOWN) return false
     at--
   }

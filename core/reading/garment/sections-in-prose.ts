@@ -4,6 +4,7 @@ import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 export interface Section {
   from: number
@@ -31,9 +32,9 @@ export function sectionsInProse(text: TextRead, headed: readonly Section[]): Sec
 
 /** A sentence, a line, or a part of a list. */
 function begins({ tokens }: TextRead, { from }: Term): boolean {
-  const start = BESIDE.test(tokens[from - 1]?.text ?? '') ? from - 1 : from
+  const start = BESIDE.test(tokens[from - 1]?.text) ? from - 1 : from
   const before = tokens[start - 1]
-  return before === undefined || before.kind === 'break' || endsSentence(tokens, start - 1) || /^[,;|/•·*]$/.test(before.text)
+  return before === undefined || before.kind === 'break' || endsSentence(tokens, start - 1) || isOneOf(before, ',;|/•·*')
 }
 
 /** “trousers waist 34”, “the skirt is 14" across”, “the jacket measures 19"”. */
@@ -42,9 +43,9 @@ function isMeasured({ tokens, terms }: TextRead, { from, to }: Term): boolean {
   // “Trousers W34 L32 - waist 17”: its size, then its figures
   if (line && (isWaistSize(tokens, to) || means(termAt(terms, to), 'size', 'region'))) return true
   const next = termAt(terms, to)
-  if (tokens[to]?.kind !== 'word' || next?.from !== to) return VERB.test(tokens[to]?.text ?? '') && tokens[to + 1]?.kind === 'digits'
-  if (means(next, 'point')) return tokens[next.to]?.kind === 'digits' || /^[:=-]$/.test(tokens[next.to]?.text ?? '')
-  return (VERB.test(tokens[to]?.text ?? '') || means(next, 'measures')) && isFigureNear(tokens[next.to]?.kind, tokens[next.to + 1]?.kind)
+  if (tokens[to]?.kind !== 'word' || next?.from !== to) return VERB.test(tokens[to]?.text) && tokens[to + 1]?.kind === 'digits'
+  if (means(next, 'point')) return tokens[next.to]?.kind === 'digits' || isOneOf(tokens[next.to], ':=-')
+  return (VERB.test(tokens[to]?.text) || means(next, 'measures')) && isFigureNear(tokens[next.to]?.kind, tokens[next.to + 1]?.kind)
 }
 const isWaistSize = (tokens: TextRead['tokens'], at: number): boolean =>
   tokens[at + 1]?.kind === 'digits' && !tokens[at + 1]?.spaced && tokens[at]?.text === 'w'

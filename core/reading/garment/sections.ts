@@ -4,6 +4,7 @@ import { cue } from '../text/cues.ts'
 import { lastFrom } from '../text/in-order.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 import type { Section } from './sections-in-prose.ts'
 import { sectionsInProse } from './sections-in-prose.ts'
 
@@ -52,7 +53,7 @@ function sectionsOf(text: TextRead): { from: number; kind: GarmentKind }[] {
     const starts =
       before === undefined ||
       before.kind === 'break' ||
-      /^[.!?;•*|[-]$/.test(before.text) ||
+      isOneOf(before, '.!?;•*|[-') ||
       THE.test(before.text) ||
       (before.kind === 'mark' && before.spaced) ||
       // “top (jacket): chest 52”
@@ -61,7 +62,7 @@ function sectionsOf(text: TextRead): { from: number; kind: GarmentKind }[] {
     if (means(termAt(terms, at), 'heading', 'measures')) at = termAt(terms, at)?.to ?? at
     const measures = at > term.to
     // “[Jacket] chest 36"”
-    const enclosed = /^[[(]$/.test(before?.text ?? '') && /^[\])]$/.test(tokens[at]?.text ?? '')
+    const enclosed = isOneOf(before, '[(') && isOneOf(tokens[at], '])')
     at = pastRemark(text, enclosed ? at + 1 : at)
     const after = tokens[at]
     // “Jacket bust 36", … Skirt waist 26"”

@@ -4,7 +4,7 @@ import { amount, cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import type { Link } from './assign.ts'
 
 const PLACE = amount('place')
@@ -20,8 +20,8 @@ export function secondPieceAt(text: TextRead): number {
     const number = token.kind === 'digits'
     const place = number && token.text.length === 1 ? Number(token.text) : PLACE.get(token.text)
     if (place !== 1 && place !== 2) continue
-    const start = number || THE.test(tokens[at - 1]?.text ?? '') ? at - 1 : at
-    if (!begins(text, start) || (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && !NUMBERED.test(tokens[at - 1]?.text ?? '')))
+    const start = number || THE.test(tokens[at - 1]?.text) ? at - 1 : at
+    if (!begins(text, start) || (number && !(tokens[at - 1]?.text === '#' && !token.spaced) && !NUMBERED.test(tokens[at - 1]?.text)))
       continue
     if (place === 1) first = true
     else if (first) return start
@@ -30,7 +30,7 @@ export function secondPieceAt(text: TextRead): number {
 }
 
 const begins = ({ tokens }: TextRead, at: number): boolean =>
-  at <= 0 || tokens[at - 1]?.kind === 'break' || endsSentence(tokens, at - 1) || /^[;:•·*|)]$/.test(tokens[at - 1]?.text ?? '')
+  at <= 0 || tokens[at - 1]?.kind === 'break' || endsSentence(tokens, at - 1) || isOneOf(tokens[at - 1], ';:•·*|)')
 
 /** The links of the garment itself. */
 export const ofThisPiece = (text: TextRead, links: readonly Link[], kind: GarmentKind | null): Link[] =>

@@ -41,7 +41,7 @@ export function asidesOf(
     while (labels[label + 1] && (labels[label + 1] as Label).from < one.from) label++
     const inside = scopes[scope]
     if (one.height || isHeight(text, one)) asides.set(one, 'model')
-    else if (FITS.test(tokens[one.from - 1]?.text ?? '')) asides.set(one, 'fits-advice')
+    else if (FITS.test(tokens[one.from - 1]?.text)) asides.set(one, 'fits-advice')
     else if (one.from > second || elsewhere(one.from)) asides.set(one, 'detail')
     else if (ofLabel(one.from) || isOfSize(text, labels, label, one)) asides.set(one, 'fits-advice')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
@@ -125,7 +125,7 @@ function isPlace(text: TextRead, label: Label | undefined, one: Quantity): boole
   if (means(after, 'position')) return mm < SMALL_MM ? named > -0.1 : named > 0.15
   if (!means(after, 'from') || one.unit === null) return false
   // “44 cm de cintura” is a waist of 44, “a 20 cm de la axila” a place
-  if (OF.test(tokens[after.from]?.text ?? '') && !AT_DISTANCE.test(tokens[one.from - 1]?.text ?? '')) return false
+  if (OF.test(tokens[after.from]?.text) && !AT_DISTANCE.test(tokens[one.from - 1]?.text)) return false
   let place = after.to
   while (means(termAt(terms, place), 'light') && place < after.to + 3) place++
   const landmark = termAt(terms, place)
@@ -181,16 +181,16 @@ const MEASURE = cue('measureVerb')
 const BUT = cue('butFirst')
 /** “I measure with the garment zipped”: what the seller does, not how large they are. */
 const measuresCloth = ({ tokens }: TextRead, { to }: Term): boolean =>
-  MEASURE.test(tokens[to - 1]?.text ?? '') &&
+  MEASURE.test(tokens[to - 1]?.text) &&
   tokens[to - 2]?.text === 'i' &&
-  (tokens[to]?.kind === 'word' || BUT.test(tokens[to - 3]?.text ?? '') || Number(tokens[to]?.text) < LEAST_BODY)
+  (tokens[to]?.kind === 'word' || BUT.test(tokens[to - 3]?.text) || Number(tokens[to]?.text) < LEAST_BODY)
 /** “but I measure 4.75"”: no height and no girth of a body, in inches or cm. */
 const LEAST_BODY = 20
 
 /** “My measurements for this: pit to pit 53”, “I measure: chest 20, length 24”: a list of names that only a garment has. */
 function measuresIt(text: TextRead, term: Term): boolean {
   const { tokens, terms, layout } = text
-  const last = tokens[term.to - 1]?.text ?? ''
+  const last = tokens[term.to - 1]?.text
   if (!means(term, 'model') || !(MEASUREMENTS.test(last) || MEASURE.test(last))) return false
   for (let at = term.to; at < term.to + AHEAD && layout.paragraph[at] === layout.paragraph[term.from]; at++) {
     const its = termAt(terms, at)
@@ -204,7 +204,7 @@ function measuresIt(text: TextRead, term: Term): boolean {
 /** “bust 40" max, waist 32" tied”: a word of advice right behind its figure leads on to no other. */
 const isBehindFigure = ({ tokens, terms }: TextRead, { from, to }: Term): boolean =>
   to === from + 1 &&
-  LIMIT.test(tokens[from]?.text ?? '') &&
+  LIMIT.test(tokens[from]?.text) &&
   (tokens[from - 1]?.text === '"' ||
     tokens[from - 1]?.kind === 'digits' ||
     (tokens[from - 2]?.kind === 'digits' && means(termAt(terms, from - 1), 'unit')))
@@ -234,16 +234,16 @@ const POSING = cue('posing')
 
 /** “I’m giving you what it is after washing”: what the seller does. */
 const isDoing = ({ tokens }: TextRead, { to }: Term): boolean =>
-  I_AM.test(tokens[to - 1]?.text ?? '') && isVerbOfDoing(tokens[to]?.text ?? '') && !POSING.test(tokens[to]?.text ?? '')
+  I_AM.test(tokens[to - 1]?.text) && isVerbOfDoing(tokens[to]?.text ?? '') && !POSING.test(tokens[to]?.text)
 
 const ME = cue('me')
 const ON = cue('on')
 const AT = cue('atFigure')
 /** “oversized on me”: how it falls on somebody, and no list of a body. */
-const isOnMe = ({ tokens }: TextRead, { to }: Term): boolean => ME.test(tokens[to - 1]?.text ?? '') && ON.test(tokens[to - 2]?.text ?? '')
+const isOnMe = ({ tokens }: TextRead, { to }: Term): boolean => ME.test(tokens[to - 1]?.text) && ON.test(tokens[to - 2]?.text)
 /** “sleeves are long on me at 61 cm”: the figure is of the garment. */
 const isAtOnMe = (text: TextRead, term: Term): boolean =>
-  isOnMe(text, term) && AT.test(text.tokens[term.to]?.text ?? '') && text.tokens[term.to + 1]?.kind === 'digits'
+  isOnMe(text, term) && AT.test(text.tokens[term.to]?.text) && text.tokens[term.to + 1]?.kind === 'digits'
 
 /** Inside brackets a remark ends with them. */
 function closingBracket({ tokens }: TextRead, from: number): number {
@@ -317,7 +317,7 @@ const SAY = cue('say')
 /** Words of advice without a figure and without a name that the colon belongs to. */
 function isSaid({ tokens, terms }: TextRead, from: number, to: number): boolean {
   // “I would say a 10-12: the bust is …”: the figures are a size
-  const sized = SAY.test(tokens[from - 1]?.text ?? '')
+  const sized = SAY.test(tokens[from - 1]?.text)
   for (let at = from; at < to; at++)
     if (sized && /^(?:digits|mark)$/.test(tokens[at]?.kind ?? '')) continue
     else if (tokens[at]?.kind !== 'word' || means(termAt(terms, at), 'point', 'size', 'heading', 'model')) return false

@@ -66,7 +66,7 @@ function costOfSecond(text: TextRead, { from, spanTo }: Quantity, left: number):
   // what stands between tells of the first figure: “5" as per the name but I measure 4.75"”
   if (isMeasured(text, from) && left < ANOTHER) return 0.1 + Math.min(Math.max(left, 0), 1)
   // “43 with collar”, “(29.5 with the two turn ups)”, “without collar 61”
-  const counted = WITH.test(text.tokens[spanTo]?.text ?? '') && isCountedIn(text, spanTo + 1)
+  const counted = WITH.test(text.tokens[spanTo]?.text) && isCountedIn(text, spanTo + 1)
   const isOut = ahead !== undefined && means(ahead, 'point', 'lining') && means(termAt(terms, ahead.from - 1), 'not', 'including')
   const isSaid =
     counted || isOut || (meansAny(ahead, SIDES) && !means(ahead, 'front', 'back')) || (meansAny(behind, SIDES) && !means(behind, 'point'))
@@ -174,7 +174,7 @@ const ADJECTIVES = cue('howItRan')
 
 /** A name that no figure took: little when it only says how a figure ran (long, from the shoulder). */
 function unused({ tokens, terms }: TextRead, label: Label): number {
-  if (label.to - label.from === 1 && ADJECTIVES.test(tokens[label.from]?.text ?? '')) return ADJECTIVE_COST
+  if (label.to - label.from === 1 && ADJECTIVES.test(tokens[label.from]?.text)) return ADJECTIVE_COST
   const start = means(termAt(terms, label.from - 1), 'from') || means(termAt(terms, label.from - 2), 'from')
   return start ? ADJECTIVE_COST : UNUSED_COST[label.role]
 }

@@ -8,7 +8,7 @@ import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 
 export interface Shared {
   quantity: Quantity
@@ -79,7 +79,7 @@ function chainFrom({ tokens, terms, labels }: Around, first: number): Label[] {
       const token = tokens[at] as Token
       const term = termAt(terms, at)
       if (bracketed && token.text === ')') joins = false
-      if (token.kind === 'mark' ? !/^[,/|&+()\][·•~-]$/.test(token.text) : token.text !== 'x' && !means(term, 'and', 'unit')) joins = false
+      if (token.kind === 'mark' ? !isOneOf(token, ',/|&+()][·•~-') : token.text !== 'x' && !means(term, 'and', 'unit')) joins = false
     }
     if (!joins) break
     chain.push(label)
@@ -117,7 +117,7 @@ function figures(
   if (row.length !== names.length) return false
   // a figure that runs straight into the next name is that name's
   const next = labels[nextLabel]
-  if (next && next.from === reached && names.length > 1 && !/^[:=-]$/.test(tokens[last.to]?.text ?? '')) return false
+  if (next && next.from === reached && names.length > 1 && !isOneOf(tokens[last.to], ':=-')) return false
   row.forEach((quantity, index) => {
     if (quantity !== null) share(joint, names[index] as Name, quantity, null)
   })
@@ -143,7 +143,7 @@ function openTo({ tokens }: TextRead, at: number, first: boolean): number | null
   const leads = first && tokens[at]?.kind === 'word'
   const word = leads ? at : at + 1
   const sign = leads ? tokens[at + 1] : tokens[at]
-  const opens = sign?.kind === 'mark' && /^[/,:-]$/.test(sign.text) && tokens[word]?.kind === 'word' && OPEN.test(tokens[word].text)
+  const opens = sign?.kind === 'mark' && isOneOf(sign, '/,:-') && tokens[word]?.kind === 'word' && OPEN.test(tokens[word].text)
   return opens ? word + 1 : null
 }
 

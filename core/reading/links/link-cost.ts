@@ -8,7 +8,7 @@ import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { means, meansAny, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 
 /** Costs from here on are no link at all. */
 export const NEVER = 1e9
@@ -106,10 +106,10 @@ export function linkCost(text: TextRead, label: Label, quantity: Quantity, befor
       ) {
         cost -= 0.15
         joint = true
-      } else if (/^[:=]$/.test(token.text)) {
+      } else if (isOneOf(token, ':=')) {
         cost += before ? (joint ? 0 : -0.3) : 0.8
         joint = true
-      } else if (/^[-~>→⇒.<_"'"]$/.test(token.text)) {
+      } else if (isOneOf(token, `-~>→⇒.<_"'"`)) {
         cost += before ? (joint ? 0 : -0.15) : 0.1
         if (token.text !== "'" && token.text !== '"') joint = true
       } else cost += SOFT[token.text] ?? 0.5
@@ -119,7 +119,7 @@ export function linkCost(text: TextRead, label: Label, quantity: Quantity, befor
     if (token.kind === 'word' && token.text === 'x') cost += 0.3
     else if (!term) cost += 0.5
     else if (means(term, 'and')) cost += before ? 0.45 : 0.3
-    else if (means(term, 'measures') || MEASURE.test(tokens[term.to - 1]?.text ?? '')) cost += before ? 0 : 0.6
+    else if (means(term, 'measures') || MEASURE.test(tokens[term.to - 1]?.text)) cost += before ? 0 : 0.6
     // 18 inches from the shoulder: where it starts, unless both ends are named
     else if (!before && means(term, 'from') && label.to - label.from < 3 && !OF.test(token.text)) cost += 0.8
     else if (!before && at === from && means(term, 'light') && LEADS_TO_NAME.test(token.text)) cost -= 0.1
@@ -130,7 +130,7 @@ export function linkCost(text: TextRead, label: Label, quantity: Quantity, befor
   if (!before) {
     // “27 at the back, sleeves are 18”: a name with its own verb or colon waits for the figure behind it
     const next = tokens[label.to]
-    if (next && (/^[:=]$/.test(next.text) || means(termAt(terms, label.to), 'measures') || VERB.test(next.text))) cost += 0.8
+    if (next && (isOneOf(next, ':=') || means(termAt(terms, label.to), 'measures') || VERB.test(next.text))) cost += 0.8
   }
   // “don't go by the 14 inside”: a name that says little takes no bare figure from before it
   if (label.weak && (cost > 0.4 || (!before && quantity.unit === null))) return NEVER
@@ -163,7 +163,7 @@ function asideEnds({ tokens, terms }: TextRead, at: number, to: number): number 
       if (token.kind !== 'word' || means(termAt(terms, end), 'point')) return at
       continue
     }
-    return VERB.test(tokens[end + 1]?.text ?? '') || means(termAt(terms, end + 1), 'measures') ? end : at
+    return VERB.test(tokens[end + 1]?.text) || means(termAt(terms, end + 1), 'measures') ? end : at
   }
   return at
 }

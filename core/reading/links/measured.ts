@@ -14,8 +14,8 @@ export function isMeasured({ tokens, terms }: TextRead, from: number): boolean {
   for (let at = from - 1; at >= from - FURTHEST; at--) {
     if (tokens[at]?.kind !== 'word') return false
     const term = termAt(terms, at)
-    if (means(term, 'measures', 'ownTape') || ACTUAL.test(tokens[at]?.text ?? '')) return true
-    if (!means(term, 'light', 'basis') && !NEARER.test(tokens[at]?.text ?? '')) return false
+    if (means(term, 'measures', 'ownTape') || ACTUAL.test(tokens[at]?.text)) return true
+    if (!means(term, 'light', 'basis') && !NEARER.test(tokens[at]?.text)) return false
   }
   return false
 }

@@ -27,7 +27,7 @@ export function sameThere(text: TextRead, labels: readonly Label[], links: reado
 /** “the same at the hip”. */
 function isSame({ tokens, terms }: TextRead, from: number): boolean {
   for (let at = from - 1; at >= from - FURTHEST; at--) {
-    if (SAME.test(tokens[at]?.text ?? '')) return at < from - 1 && SAME_AT.test(tokens[at + 1]?.text ?? '')
+    if (SAME.test(tokens[at]?.text)) return at < from - 1 && SAME_AT.test(tokens[at + 1]?.text)
     if (!means(termAt(terms, at), 'light', 'basis')) return false
   }
   return false

@@ -19,13 +19,13 @@ const UPRIGHT = cue('wide', 'upright')
 
 /** “collar 6" wide”, “Kragen 7 cm hoch”: how high a collar stands, not how far it goes around. */
 export const isCollarHeight = ({ tokens }: TextRead, { label, quantity, before }: Link): boolean =>
-  before && label.weak && label.points[0] === 'neck' && UPRIGHT.test(tokens[quantity.spanTo]?.text ?? '')
+  before && label.weak && label.points[0] === 'neck' && UPRIGHT.test(tokens[quantity.spanTo]?.text)
 
 const ADJECTIVE = cue('wide', 'along')
 
 /** “bib 9" wide”: the word before the figure is a thing we don't know (or nothing of ours), and the width is its own. */
 export function isOfUnknown({ tokens, terms }: TextRead, { label, quantity, before }: Link): boolean {
-  if (before || label.to - label.from !== 1 || !ADJECTIVE.test(tokens[label.from]?.text ?? '')) return false
+  if (before || label.to - label.from !== 1 || !ADJECTIVE.test(tokens[label.from]?.text)) return false
   let at = quantity.from - 1
   while (at >= 0 && tokens[at]?.kind === 'word' && means(termAt(terms, at), 'light', 'measures') && quantity.from - at < 5) at--
   const word = tokens[at]
@@ -39,7 +39,7 @@ function sleevesBefore({ tokens }: TextRead, labels: readonly Label[], index: nu
   let place = labels[index] === label ? index - 1 : index - 2
   // “are wide”, “are long”: no name beside the sleeves
   const said = labels[place]
-  if (said && !used.has(said) && said.to - said.from === 1 && ADJECTIVE.test(tokens[said.from]?.text ?? '')) place--
+  if (said && !used.has(said) && said.to - said.from === 1 && ADJECTIVE.test(tokens[said.from]?.text)) place--
   const before = labels[place]
   if (before?.points[0] !== 'sleeveLength' || before.points.length > 1 || used.has(before)) return false
   let from = before.from
@@ -57,10 +57,10 @@ const hasThem = (word: string): boolean => HAS.test(word) || WITH.test(word)
 const OPENING_WORD = cue('opening')
 /** Wide at the cuff, the wrist, the hem, the opening. */
 function isWideAtEnd({ tokens, terms }: TextRead, at: number): boolean {
-  if (!WIDE.test(tokens[at]?.text ?? '')) return false
+  if (!WIDE.test(tokens[at]?.text)) return false
   for (let near = at + 1; near < at + 5 && tokens[near]?.kind === 'word'; near++) {
     const landmark = meaning(termAt(terms, near), 'landmark')?.landmark
-    if (OPENING_WORD.test(tokens[near]?.text ?? '') || landmark === 'cuff' || landmark === 'hem') return true
+    if (OPENING_WORD.test(tokens[near]?.text) || landmark === 'cuff' || landmark === 'hem') return true
     if (!means(termAt(terms, near), 'light')) return false
   }
   return false

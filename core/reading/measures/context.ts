@@ -7,6 +7,7 @@ import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, meansAny, type Term, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 import type { Evidence } from './basis.ts'
 
 export type Qualifier = 'relaxed' | 'stretched' | 'cuffed' | 'uncuffed' | 'closed' | 'opened' | 'front' | 'back' | 'inner' | 'measured'
@@ -75,7 +76,7 @@ function scan(text: TextRead, from: number, step: 1 | -1, reach: number, see: (t
     const token = tokens[at]
     if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return
     if (token.kind === 'mark') {
-      if (endsSentence(tokens, at) || /^[;|•·*/]$/.test(token.text)) return
+      if (endsSentence(tokens, at) || isOneOf(token, ';|•·*/')) return
       if (token.text === ',' && !(comma && step === 1 && onlyBasisFollows(text, at + 1))) return
       // “38 luźno - rozciągnięty 52”: each has its own state
       if (qualified && (step === -1 || isOfNext(text, at + 1))) return
@@ -100,15 +101,14 @@ const isOfNext = ({ tokens, terms }: TextRead, at: number): boolean => {
 }
 
 /** “stretches to 21”, “(stretched 90)”: said of the figure to come. */
-const leadsOn = ({ tokens }: TextRead, { from, to }: Term): boolean =>
-  LEADS_ON.test(tokens[to - 1]?.text ?? '') || tokens[from - 1]?.text === '('
+const leadsOn = ({ tokens }: TextRead, { from, to }: Term): boolean => LEADS_ON.test(tokens[to - 1]?.text) || tokens[from - 1]?.text === '('
 
 /** “…, flat” and “…, laid flat.”: a part of a sentence that is nothing but the word. */
 function onlyBasisFollows({ tokens, terms }: TextRead, at: number): boolean {
   const term = termAt(terms, at)
   if (!term || !meaning(term, 'basis')) return false
   const after = tokens[term.to]
-  return after === undefined || after.kind === 'break' || /^[.,;)!]$/.test(after.text)
+  return after === undefined || after.kind === 'break' || isOneOf(after, '.,;)!')
 }
 
 /** “doubled” beside a figure leaves open whether it is done or to be done; “x2” asks for it. */
@@ -137,7 +137,7 @@ export function wordsOf(text: TextRead, links: readonly Link[]): { words: Map<Li
         const one = asEvidence(basis.basis, tokens[term.from]?.text ?? '')
         if (one) evidence.add(one)
         used.add(term.from)
-        if (ACROSS.test(tokens[term.from]?.text ?? '')) across = true
+        if (ACROSS.test(tokens[term.from]?.text)) across = true
       }
       if (!means(term, 'point')) for (const one of qualifiersOf(term)) list.push(one)
       // “length (front point)”
@@ -165,7 +165,7 @@ export function wordsOf(text: TextRead, links: readonly Link[]): { words: Map<Li
     // “stretches to 21” leads on to its figure, wherever words stand otherwise
     const led = termAt(terms, quantity.from - 1)
     if (led && means(led, 'stretched') && leadsOn(text, led)) inside.push('stretched')
-    if (WIDE.test(tokens[quantity.spanTo]?.text ?? '')) {
+    if (WIDE.test(tokens[quantity.spanTo]?.text)) {
       across = true
       // “leg hem 26" wide”: of the small girths a width is taken across; a wide skirt may be told around
       if (label.points[0] !== undefined && NARROW.has(label.points[0]) && !evidence.has('word-around')) evidence.add('word-flat')
@@ -225,7 +225,7 @@ export function listBasis(text: TextRead, used: (token: number) => boolean): Lis
     if (basis === undefined || used(term.from)) continue
     if (basis === 'doubled') {
       // “taken flat and doubled”: whole girths, whatever was flat before; “measurements x2”: half ones
-      const done = DONE.test(tokens[term.from]?.text ?? '')
+      const done = DONE.test(tokens[term.from]?.text)
       if (!heading(text, index)) continue
       const before = at[at.length - 1]
       if (done && before && layout.sentence[before.token] === layout.sentence[term.from]) at.pop()
@@ -241,7 +241,7 @@ export function listBasis(text: TextRead, used: (token: number) => boolean): Lis
       of.set(name, basis)
       continue
     }
-    const alone = term.to === term.from + 1 && LOCAL_ONLY.test(tokens[term.from]?.text ?? '')
+    const alone = term.to === term.from + 1 && LOCAL_ONLY.test(tokens[term.from]?.text)
     if (heading(text, index) || (!alone && isShortLine(text, term))) at.push({ token: term.from, basis })
   }
   return { at, of }
@@ -253,10 +253,10 @@ function nameNoted({ tokens, terms, layout }: TextRead, lastFigures: ReadonlyMap
   if ((lastFigures.get(sentence) ?? -1) >= from) return null
   let name: PointName | null = null
   // “taken flat” is one phrase
-  let measured = TAKEN.test(tokens[from]?.text ?? '')
+  let measured = TAKEN.test(tokens[from]?.text)
   for (let at = from - 1; layout.sentence[at] === sentence && from - at < NOTE; at--) {
     const its = termAt(terms, at)
-    const taken = TAKEN.test(tokens[at]?.text ?? '')
+    const taken = TAKEN.test(tokens[at]?.text)
     if (tokens[at]?.kind === 'digits' || (means(its, 'heading', 'all') && !taken)) return null
     if (means(its, 'measures') || taken) measured = true
     const point = meaning(its, 'point')?.point

@@ -230,7 +230,7 @@ function pointWith(name: PointName | null, { text, link, kind, qualifiers, acros
   }
   const named =
     (isBottomBand(text, label, kind, beside.links) ? 'hem' : null) ??
-    (name === 'armhole' && beside.sleeved && OPENING.test(text.tokens[label.to - 1]?.text ?? '') ? pointOf('cuff', kind) : null) ??
+    (name === 'armhole' && beside.sleeved && OPENING.test(text.tokens[label.to - 1]?.text) ? pointOf('cuff', kind) : null) ??
     (acrossIs === null ? null : acrossOf(name, sized, kind, acrossIs === 'around')) ??
     resolve(name, kind, qualifiers)
   return bySize(named, sized, kind, label.weak)

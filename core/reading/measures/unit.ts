@@ -7,6 +7,7 @@ import { logLikely } from '../quantities/plausible.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { meaning, means, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 /** Units that stand with no figure of their own: (cm) in a heading, “all in inches” in a note. */
 export interface ToldUnits {
@@ -36,7 +37,7 @@ export function toldUnits(text: TextRead, quantities: readonly Quantity[]): Told
 function isTold({ tokens, terms }: TextRead, from: number, to: number): boolean {
   const before = tokens[from - 1]
   const after = tokens[to]
-  const closed = after === undefined || after.kind === 'break' || /^[):\]=,.;/|-]$/.test(after.text)
+  const closed = after === undefined || after.kind === 'break' || isOneOf(after, '):]=,.;/|-')
   const opened = before?.text === '(' || before?.text === '[' || before?.text === '/' || before?.text === '-'
   if (tokens[from]?.text === 'in') return opened && closed
   if (before?.text === 'in' || opened) return true

@@ -6,6 +6,7 @@ import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 import type { Label } from './label.ts'
 
 /** What `letter` holds for it: it is settled by its figure, as one-letter names are. */
@@ -23,12 +24,12 @@ export function backNames({ tokens, terms }: TextRead, quantities: readonly Quan
   const ends = new Set(quantities.map(({ spanTo }) => spanTo))
   for (const { from, spanTo, unit } of quantities) {
     let at = from - 1
-    for (let marks = 0; marks < 2 && /^[:=/>→⇒-]$/.test(tokens[at]?.text ?? ''); marks++) at--
+    for (let marks = 0; marks < 2 && isOneOf(tokens[at], ':=/>→⇒-'); marks++) at--
     const term = termAt(terms, at)
-    const drop = DROPS.test(tokens[at]?.text ?? '') && term?.from === at
+    const drop = DROPS.test(tokens[at]?.text) && term?.from === at
     if (!term || term.to !== at + 1 || !(drop || (means(term, 'back') && !means(term, 'point', 'detail')))) continue
     const before = tokens[term.from - 1]
-    const begins = before === undefined || before.kind === 'break' || /^[,;/.•·*|)]$/.test(before.text) || ends.has(term.from)
+    const begins = before === undefined || before.kind === 'break' || isOneOf(before, ',;/.•·*|)') || ends.has(term.from)
     // “sleeve 23 · back 45”: bare, but a part of a list
     const listed =
       (before === undefined || before.kind !== 'word') &&

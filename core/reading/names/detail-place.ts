@@ -16,11 +16,11 @@ export function isItsPlace({ tokens, terms }: TextRead, detail: Label, place: La
   if (place.role !== 'point' || place.letter || point === undefined || BODY_GIRTHS.has(point)) return false
   // “apron (length): 58 cm”
   if (tokens[detail.to]?.text === '(' && place.from === detail.to + 1 && tokens[place.to]?.text === ')') return true
-  if (OF_THE_EDGE.test(tokens[detail.from]?.text ?? '')) return false
+  if (OF_THE_EDGE.test(tokens[detail.from]?.text)) return false
   let at = false
   for (let index = detail.to; index < place.from; index++) {
     if (tokens[index]?.kind !== 'word' || !means(termAt(terms, index), 'light')) return false
-    if (AT.test(tokens[index]?.text ?? '')) at = true
+    if (AT.test(tokens[index]?.text)) at = true
   }
   return at
 }

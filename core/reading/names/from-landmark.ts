@@ -4,6 +4,7 @@ import type { Landmark, PointName } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 import type { Label } from './label.ts'
 
 export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, PointName>>>> = {
@@ -62,7 +63,7 @@ export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; 
     if (token === undefined || token.kind === 'break' || token.kind === 'digits' || token.kind === 'fraction') return null
     const term = termAt(terms, at)
     if (token.kind === 'mark') {
-      if (!/^[(,'-]$/.test(token.text)) return null
+      if (!isOneOf(token, "(,'-")) return null
       if (token.text === '(') seen = true
       if (token.text === ',') parted = true
       at++
@@ -91,12 +92,11 @@ export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; 
   return null
 }
 
-const isFigure = (tokens: TextRead['tokens'], at: number): boolean =>
-  tokens[/^[:=-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at]?.kind === 'digits'
+const isFigure = (tokens: TextRead['tokens'], at: number): boolean => tokens[isOneOf(tokens[at], ':=-') ? at + 1 : at]?.kind === 'digits'
 
 /** “longueur dos sous col”, “back length under collar”: right below the neck a length starts, told without a “from”. */
 const isUnderNeck = ({ tokens, terms }: TextRead, at: number): boolean =>
-  UNDER.test(tokens[at]?.text ?? '') &&
+  UNDER.test(tokens[at]?.text) &&
   [at + 1, at + 2].some((next) => tokens[next]?.kind === 'word' && meaning(termAt(terms, next), 'landmark')?.landmark === 'neck')
 
 /** “centre back collar”, “centre back of the neck”: a place told by two landmarks. */

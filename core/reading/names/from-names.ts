@@ -6,6 +6,7 @@ import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 import { STARTS_FROM } from './from-landmark.ts'
 import type { Label } from './label.ts'
 
@@ -17,17 +18,17 @@ export function fromNames({ tokens, terms }: TextRead, quantities: readonly Quan
   const found: Label[] = []
   for (const { from } of quantities) {
     let at = from - 1
-    if (/^[:=-]$/.test(tokens[at]?.text ?? '')) at--
+    if (isOneOf(tokens[at], ':=-')) at--
     for (let steps = 0; steps < 2 && means(termAt(terms, at), 'light') && !means(termAt(terms, at), 'landmark'); steps++) at--
     const place = termAt(terms, at)
     const landmark = tokens[at]?.kind === 'word' ? meaning(place, 'landmark')?.landmark : undefined
     const point = landmark && (landmark === 'armpit' ? underarmOf({ tokens, terms }, at) : STARTS_FROM.length?.[landmark])
     if (!place || point === undefined) continue
     at = place.from - 1
-    if (THE_TOP.test(tokens[at]?.text ?? '')) at--
-    if (!FROM.test(tokens[at]?.text ?? '') && !(landmark === 'armpit' && means(termAt(terms, at), 'from'))) continue
+    if (THE_TOP.test(tokens[at]?.text)) at--
+    if (!FROM.test(tokens[at]?.text) && !(landmark === 'armpit' && means(termAt(terms, at), 'from'))) continue
     const before = tokens[at - 1]
-    if (before === undefined || before.kind === 'break' || /^[,;.•·*|>-]$/.test(before.text))
+    if (before === undefined || before.kind === 'break' || isOneOf(before, ',;.•·*|>-'))
       found.push({ from: at, to: place.to, role: 'point', points: [point], basis: null, weak: false, letter: null })
   }
   return found

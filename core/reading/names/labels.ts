@@ -6,7 +6,7 @@ import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, meansAny, type Term, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import { backNames } from './back-name.ts'
 import { isItsPlace } from './detail-place.ts'
 import { GENERIC, isFamily, moreExact } from './families.ts'
@@ -82,12 +82,12 @@ const OF = cue('whose')
 /** “(from the shoulder)”, “ab Kragen”, “hollow to hem”: where something is measured from or to names nothing by itself. */
 function isStart({ tokens, terms }: TextRead, label: Label): boolean {
   if (label.letter !== null || !means(termAt(terms, label.from), 'landmark') || label.points.length > 1) return false
-  if (/^[:=]$/.test(tokens[label.to]?.text ?? '')) return false
+  if (isOneOf(tokens[label.to], ':=')) return false
   let before = termAt(terms, label.from - 1)
   while (before && means(before, 'light') && !means(before, 'from', 'to') && label.from - before.from < 4)
     before = termAt(terms, before.from - 1)
   if (before === undefined || !means(before, 'from', 'to') || means(before, 'position')) return false
-  return !OF.test(tokens[before.from]?.text ?? '') || tokens[before.from - 1]?.text === '('
+  return !OF.test(tokens[before.from]?.text) || tokens[before.from - 1]?.text === '('
 }
 
 /** “Chest (button to button) 42"”: what stands in brackets behind a name, with no figure of its own, only says how. */
@@ -122,14 +122,14 @@ function closingOf({ tokens }: TextRead, open: number): number | null {
 /** “Thigh (from the crotch to the outside of the leg): 12”: the figure stands right behind the brackets, in the same line. */
 function isFigureBehind({ tokens, layout }: TextRead, open: number, close: number): boolean {
   let behind = close + 1
-  while (behind < close + 3 && /^[:=~-]$/.test(tokens[behind]?.text ?? '')) behind++
+  while (behind < close + 3 && isOneOf(tokens[behind], ':=~-')) behind++
   return layout.line[open] === layout.line[close] && /^(?:digits|fraction)$/.test(tokens[behind]?.kind ?? '')
 }
 
 /** “(sleeve to sleeve)”: from one to the other, and nothing more in the brackets. */
 function isWhole({ tokens, terms }: TextRead, open: number, { from, to }: Label): boolean {
   if (from !== open + 1 || tokens[to]?.text !== ')') return false
-  for (let at = from + 1; at < to - 1; at++) if (TO.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'to')) return true
+  for (let at = from + 1; at < to - 1; at++) if (TO.test(tokens[at]?.text) || means(termAt(terms, at), 'to')) return true
   return false
 }
 const TO = cue('leadsOn')
@@ -182,7 +182,7 @@ function labelOf(text: TextRead, term: Term): Label | null {
 }
 
 const saysAcross = ({ tokens }: TextRead, term: Term): boolean => {
-  for (let at = term.from; at < term.to; at++) if (ACROSS.test(tokens[at]?.text ?? '')) return true
+  for (let at = term.from; at < term.to; at++) if (ACROSS.test(tokens[at]?.text)) return true
   return false
 }
 
@@ -263,7 +263,7 @@ function together(text: TextRead, a: Label, b: Label, ended: boolean): Label | '
 
 /** Is there an “and” or a “with” between two names? */
 function isParted({ tokens, terms }: TextRead, from: number, to: number): boolean {
-  for (let at = from; at < to; at++) if (means(termAt(terms, at), 'and') || WITH.test(tokens[at]?.text ?? '')) return true
+  for (let at = from; at < to; at++) if (means(termAt(terms, at), 'and') || WITH.test(tokens[at]?.text)) return true
   return false
 }
 

@@ -1,10 +1,11 @@
 /** “W / H / R / I” and then as many figures in a row: letters that head what stands in their order. */
 import type { Quantity } from '../quantities/quantities.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 import type { Label } from './label.ts'
 import { LETTERS, letterLabel } from './shorthand.ts'
 
-const PARTS = /^[/|,·•x-]$/
+const PARTS = '/|,·•x-'
 const MOST = 8
 
 /** The letters of each such run. Linear: a run is looked at once. */
@@ -17,7 +18,7 @@ export function letterHeads(text: TextRead, quantities: readonly Quantity[]): La
     const run = [at]
     let end = at + 1
     while (run.length < MOST) {
-      const letter = PARTS.test(tokens[end]?.text ?? '') && !isLetter(text, end) ? end + 1 : end
+      const letter = isOneOf(tokens[end], PARTS) && !isLetter(text, end) ? end + 1 : end
       if (!isLetter(text, letter)) break
       run.push(letter)
       end = letter + 1

@@ -5,6 +5,7 @@ import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, type Term, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 /** Does this name name nothing here? */
 export const namesNothing = (text: TextRead, term: Term): boolean =>
@@ -25,22 +26,21 @@ export const WITH = cue('with', 'withOrOf')
 
 /** “collar not included”. */
 const isIncluded = ({ tokens, terms }: TextRead, at: number): boolean =>
-  COUNTED.test(tokens[at]?.text ?? '') ||
-  (means(termAt(terms, at), 'not') && COUNTED.test(tokens[termAt(terms, at)?.to ?? at + 1]?.text ?? ''))
+  COUNTED.test(tokens[at]?.text) || (means(termAt(terms, at), 'not') && COUNTED.test(tokens[termAt(terms, at)?.to ?? at + 1]?.text))
 const COUNTED = cue('counted')
 
 /** “Außenlänge mit Bund 106”, “rise with waistband 11”: a length, and what is counted into it. */
 function isWithIt({ tokens, terms }: TextRead, { from }: Term): boolean {
   const name = meaning(termAt(terms, from - 2), 'point')?.point
-  return name !== undefined && LENGTHS_WITH.has(name) && WITH.test(tokens[from - 1]?.text ?? '')
+  return name !== undefined && LENGTHS_WITH.has(name) && WITH.test(tokens[from - 1]?.text)
 }
 
 /** “Sleeve with cuff zip closed 24.5”: what was closed while a length was taken. */
 function isFastenedWith({ tokens, terms }: TextRead, { from, to }: Term): boolean {
-  if (!CLOSED.test(tokens[to]?.text ?? '')) return false
+  if (!CLOSED.test(tokens[to]?.text)) return false
   let at = from - 1
-  while (at > from - WORDS_WITH && tokens[at]?.kind === 'word' && !WITH.test(tokens[at]?.text ?? '')) at--
-  const name = WITH.test(tokens[at]?.text ?? '') ? meaning(termAt(terms, at - 1), 'point')?.point : undefined
+  while (at > from - WORDS_WITH && tokens[at]?.kind === 'word' && !WITH.test(tokens[at]?.text)) at--
+  const name = WITH.test(tokens[at]?.text) ? meaning(termAt(terms, at - 1), 'point')?.point : undefined
   return name === 'sleeveLength' || (name !== undefined && LENGTHS_WITH.has(name))
 }
 const WORDS_WITH = 4
@@ -49,18 +49,18 @@ const LENGTHS_WITH = new Set<PointName>(['length', 'outseam', 'inseam', 'rise', 
 /** “43" with collar”, “29.5 with the two turn ups”: behind a figure, and with none of its own, what was counted in. */
 function isCountedIn({ tokens, terms }: TextRead, { from, to }: Term): boolean {
   let at = from - 1
-  while (at > from - 3 && (THE.test(tokens[at]?.text ?? '') || means(termAt(terms, at), 'number'))) at--
-  if (!WITH.test(tokens[at]?.text ?? '')) return false
+  while (at > from - 3 && (THE.test(tokens[at]?.text) || means(termAt(terms, at), 'number'))) at--
+  if (!WITH.test(tokens[at]?.text)) return false
   const before = tokens[at - 1]
   const figure = before?.kind === 'digits' || before?.text === '"' || (before?.kind === 'word' && tokens[at - 2]?.kind === 'digits')
-  return figure && tokens[/^[:=~-]$/.test(tokens[to]?.text ?? '') ? to + 1 : to]?.kind !== 'digits'
+  return figure && tokens[isOneOf(tokens[to], ':=~-') ? to + 1 : to]?.kind !== 'digits'
 }
 
 const THE = cue('the')
 /** “Chest across (1" below armhole): 22"”: in brackets, behind a figure of its own, a name says where. */
 function isPlaceInBracket({ tokens, terms }: TextRead, { from }: Term): boolean {
   let at = from - 1
-  while (at > from - 3 && THE.test(tokens[at]?.text ?? '')) at--
+  while (at > from - 3 && THE.test(tokens[at]?.text)) at--
   if (!means(termAt(terms, at), 'position')) return false
   for (at--; at > from - 7; at--) {
     const token = tokens[at]
@@ -81,7 +81,7 @@ const WHEN = cue('when')
 
 /** “The collar is 14" round when buttoned”: it says how the name before was taken. */
 function isOfNameBefore({ tokens, terms }: TextRead, { from, to }: Term): boolean {
-  if (!CLOSED.test(tokens[to - 1]?.text ?? '') || !WHEN.test(tokens[to - 2]?.text ?? '')) return false
+  if (!CLOSED.test(tokens[to - 1]?.text) || !WHEN.test(tokens[to - 2]?.text)) return false
   for (let at = from - 1; at > from - REACH && tokens[at] && tokens[at]?.kind !== 'break' && !endsSentence(tokens, at); at--) {
     const name = meaning(termAt(terms, at), 'point')?.point
     if (name !== undefined) return name !== 'chest'
@@ -97,7 +97,7 @@ const isWithout = ({ tokens }: TextRead, at: number): boolean =>
 const LONG = cue('longSize')
 /** “M long | 32 | 34”: the size that heads a row. */
 const isLongSize = ({ tokens }: TextRead, { from, to }: Term): boolean =>
-  LONG.test(tokens[from]?.text ?? '') &&
+  LONG.test(tokens[from]?.text) &&
   tokens[to]?.text === '|' &&
   isLetterSize(tokens[from - 1]?.text ?? '') &&
   (from < 2 || tokens[from - 2]?.kind === 'break')

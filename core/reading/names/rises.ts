@@ -2,6 +2,7 @@
 import type { PointName } from '../languages/lexicon.ts'
 import { means, type Term, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 const JOINTS = new Set(['/', '&', '+'])
 export const RISES = new Set<PointName>(['rise', 'frontRise', 'backRise'])
@@ -19,7 +20,7 @@ export function bothRises(
   const first = side(before)
   if (before && first !== null && name !== 'rise' && first !== name) return { from: before.from, to: term.to, points: [first, name] }
   let at = term.to
-  if (/^[([]$/.test(tokens[at]?.text ?? '')) at++
+  if (isOneOf(tokens[at], '([')) at++
   const own = name === 'rise' ? termAt(terms, at) : undefined
   const start = name === 'rise' ? side(own) : name
   if (name === 'rise') at = own?.to ?? at

@@ -5,7 +5,7 @@ import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import type { Label } from './label.ts'
 
 export const LETTERS = cue('letterName')
@@ -52,7 +52,7 @@ const isGlued = ({ tokens }: TextRead, at: number): boolean => tokens[at]?.space
 /** Is it a W, an L or a name of more letters at the start of a line, with a length behind it that fills the line but for brackets and signs? */
 function headsLine({ tokens, terms }: TextRead, { letter, from }: Label, { from: figure, to, unit }: Quantity): boolean {
   if (!(letter === 'w' || letter === 'l' || (letter?.length ?? 0) > 1) || from > figure || unit === null) return false
-  const behind = /^[↔→•]$/.test(tokens[to]?.text ?? '') ? to + 1 : to
+  const behind = isOneOf(tokens[to], '↔→•') ? to + 1 : to
   const after = tokens[behind]
   const fills = after === undefined || after.kind === 'break' || after.text === '(' || meaning(termAt(terms, behind), 'basis') !== undefined
   return fills && startsLine(tokens, from)
@@ -67,7 +67,7 @@ const BEFORE_L = new Set<PointName>(['chest', 'shoulderWidth', 'sleeveLength', '
 function isWidthBefore({ tokens, terms }: TextRead, { from, spanTo }: Quantity, letter: number): boolean {
   for (let at = spanTo; at < letter; at++)
     if (tokens[at]?.kind !== 'mark' && tokens[at]?.kind !== 'break' && !meaning(termAt(terms, at), 'basis')) return false
-  const named = termAt(terms, /^[:=~-]$/.test(tokens[from - 1]?.text ?? '') ? from - 2 : from - 1)
+  const named = termAt(terms, isOneOf(tokens[from - 1], ':=~-') ? from - 2 : from - 1)
   const name = meaning(named, 'point')?.point
   return letter - spanTo <= 4 && name !== undefined && BEFORE_L.has(name)
 }
@@ -89,12 +89,12 @@ export const letterLabel = (at: number, letter: string, name: PointName | undefi
 })
 
 /** What stands between a letter and its figure: W: 16 · W-16 · w;16 · W~16 · W → 16. */
-const BETWEEN = /^[:=./;~>→⇒↔_-]$/
+const BETWEEN = ':=./;~>→⇒↔_-'
 const MOST_MARKS = 2
 
 function letterBefore({ tokens, trie }: TextRead, one: Quantity): Label | null {
   let at = one.from - 1
-  for (let marks = 0; marks < MOST_MARKS && BETWEEN.test(tokens[at]?.text ?? '') && tokens[at]?.kind === 'mark'; marks++) at--
+  for (let marks = 0; marks < MOST_MARKS && isOneOf(tokens[at], BETWEEN); marks++) at--
   const word = tokens[at]
   if (word?.kind !== 'word' || !(LETTERS.test(word.text) || trie.letters[word.text])) return null
   const glued = tokens[at - 1]
@@ -107,6 +107,6 @@ function letterAfter({ tokens, trie }: TextRead, one: Quantity): Label | null {
   if (word?.kind !== 'word' || !(LETTERS.test(word.text) || trie.letters[word.text])) return null
   // 20" W x 28" L: a letter that stands off its figure must end there
   const next = tokens[one.to + 1]
-  if (word.spaced && !(next === undefined || next.kind === 'break' || next.text === 'x' || /^[,;/|]$/.test(next.text))) return null
+  if (word.spaced && !(next === undefined || next.kind === 'break' || next.text === 'x' || isOneOf(next, ',;/|'))) return null
   return letterLabel(one.to, word.text, trie.letters[word.text])
 }

@@ -3,6 +3,7 @@
 import { amount, cue } from '../text/cues.ts'
 import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 const REACH = 7
 
@@ -13,7 +14,7 @@ export function inchWordsAt(text: TextRead, at: number): { value: number; to: nu
   if (found === null) return null
   for (let near = found.to; near < found.to + REACH; near++) {
     const token = tokens[near]
-    if (token === undefined || token.kind === 'break' || token.kind === 'digits' || /^[.;!?]$/.test(token.text)) return null
+    if (token === undefined || token.kind === 'break' || token.kind === 'digits' || isOneOf(token, '.;!?')) return null
     if (means(termAt(terms, near), 'letDown', 'letOut', 'seamAllowance')) return found
   }
   return null

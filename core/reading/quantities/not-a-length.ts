@@ -4,7 +4,7 @@ import { isUnspaced } from '../languages/scripts.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, meansAny, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 
 /** Behind an “in” that is a unit stands one of these, or no word at all. */
 const LENGTHS_BEHIND: Parameters<typeof meansAny>[1] = [
@@ -53,10 +53,10 @@ export function isNoLength(text: TextRead, from: number, to: number, unit: boole
   }
   if (before && CURRENCY_MARKS.has(before.text)) return true
   const sign = before?.text === '.' ? tokens[from - 2] : before
-  if (NUMBERED.test(sign?.text ?? '') || before?.text === '№') return true
+  if (NUMBERED.test(sign?.text) || before?.text === '№') return true
   if (before && BEFORE_YEAR.test(before.text) && value >= 1900 && value <= 2035) return true
   if (unit) return false
-  if (PAID.test(before?.text ?? '')) return true
+  if (PAID.test(before?.text)) return true
   if (value >= 400 || (first.text.length > 1 && first.text.startsWith('0'))) return true
   if (isDate(text, from) || isPhone(text, from)) return true
   // 9/10: the ten of a score
@@ -99,8 +99,7 @@ const isCompound = ({ tokens, terms }: TextRead, at: number): boolean => {
 /** 約52, 着丈70袖丈60: in scripts without spaces any word may stand glued to a figure. */
 const standsGlued = ({ text }: Token): boolean => isUnspaced(text.charCodeAt(0))
 
-const isLetterName = ({ tokens }: TextRead, at: number): boolean =>
-  SHORTHAND.test(tokens[at]?.text ?? '') && /^[:=-]$/.test(tokens[at + 1]?.text ?? '')
+const isLetterName = ({ tokens }: TextRead, at: number): boolean => SHORTHAND.test(tokens[at]?.text) && isOneOf(tokens[at + 1], ':=-')
 
 const isDigits = (token: Token | undefined): boolean => token?.kind === 'digits'
 
@@ -110,7 +109,7 @@ function isDate({ tokens }: TextRead, at: number): boolean {
     const [a, s, b, t, c] = tokens.slice(Math.max(0, first), Math.max(0, first) + 5)
     if (first < 0 || !a || !s || !b || !t || !c) continue
     if (!isDigits(a) || !isDigits(b) || !isDigits(c) || s.text !== t.text || s.spaced || t.spaced || b.spaced || c.spaced) continue
-    if (!/^[/.-]$/.test(s.text)) continue
+    if (!isOneOf(s, '/.-')) continue
     const years = [a.text, c.text].some((text) => /^(?:19|20)\d\d$/.test(text))
     if (
       years ||

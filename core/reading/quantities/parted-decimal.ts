@@ -1,7 +1,7 @@
 /** “17. 5 inches”, “42, 5 cm”, “15 . 5"”: a decimal point or comma with a space behind it, which otherwise parts two numbers. */
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import type { NumberRead } from './numbers.ts'
 
 /** Parts of an inch as a tape has them, in decimals. */
@@ -42,7 +42,7 @@ function unitBehind({ tokens, terms }: TextRead, at: number): { to: number; cm: 
 /** Nothing that could be counted follows: the line or the part of a list ends. */
 const endsThere = (tokens: readonly Token[], at: number): boolean => {
   const next = tokens[at]
-  return next === undefined || next.kind === 'break' || (next.kind === 'mark' && /^[,;/|)]$/.test(next.text) && !isListed(tokens, at))
+  return next === undefined || next.kind === 'break' || (next.kind === 'mark' && isOneOf(next, ',;/|)') && !isListed(tokens, at))
 }
 
 /** 36, 5, 8 · 29. 50/50 */

@@ -2,7 +2,7 @@
 import type { LengthUnit } from '../../length.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import { inchWordsAt, mayBeginInches } from './inch-words.ts'
 import { inIsUnit, isNoLength } from './not-a-length.ts'
 import { type NumberProblem, numberAt, partInWords } from './numbers.ts'
@@ -49,7 +49,7 @@ export function quantitiesOf(text: TextRead): Quantity[] {
 /** A number that is no length: step over its decimals too, that 4.9 leaves no 9 behind. */
 function pastNumber({ tokens }: TextRead, at: number): number {
   const point = tokens[at + 1]
-  const glued = point && !point.spaced && /^[.,]$/.test(point.text) && tokens[at + 2]?.kind === 'digits' && !tokens[at + 2]?.spaced
+  const glued = point && !point.spaced && isOneOf(point, '.,') && tokens[at + 2]?.kind === 'digits' && !tokens[at + 2]?.spaced
   return glued ? at + 3 : at + 1
 }
 

@@ -3,7 +3,7 @@ import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, type Term, termAt } from '../text/terms.ts'
 import { slice, type TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import type { SizeHead } from './size-heads.ts'
 import { type Around, isOtherThanLabel, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
 import { agesFrom, isLetterSize, isMark, isShort40, LETTERS, legAfter, letterSize, pairedWith, suitSize, timesLarge } from './size-words.ts'
@@ -78,7 +78,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
 function saysNoSize({ tokens, terms }: Around, at: number): boolean {
   const { kind, text } = tokens[at] as Token
   if (kind !== 'word' || termAt(terms, at) !== undefined) return false
-  return text !== 'w' && !WAIST_WORD.test(text) && !isLetterSize(text) && !SIZE_BEHIND.test(tokens[at + 1]?.text ?? '')
+  return text !== 'w' && !WAIST_WORD.test(text) && !isLetterSize(text) && !SIZE_BEHIND.test(tokens[at + 1]?.text)
 }
 
 interface Size {
@@ -124,7 +124,7 @@ function namedBehind(around: Around, byFrom: Map<number, Quantity>, at: number):
 
 /** “M: chest 52”, “L - chest 54”: a size in letters at the start of a line of measures. */
 const headsLine = (around: Around, at: number): boolean =>
-  !around.title && startsLine(around, at) && /^[:-]$/.test(around.tokens[at + 1]?.text ?? '') && around.tokens[at + 2]?.kind === 'word'
+  !around.title && startsLine(around, at) && isOneOf(around.tokens[at + 1], ':-') && around.tokens[at + 2]?.kind === 'word'
 
 /** “Wool coat M”, “Mens medium shirt”: a title's letters are a size where they are capitals; “S: 40” is none. */
 function isTitleSize(around: Around, byFrom: ReadonlyMap<number, Quantity>, at: number): boolean {
@@ -136,21 +136,21 @@ function isTitleSize(around: Around, byFrom: ReadonlyMap<number, Quantity>, at: 
 
 /** “…, size 10 measures bust 36”: in the middle of a line a size heads what is measured right behind it. */
 function headsPart({ tokens, terms }: Around, from: number, to: number): boolean {
-  if (!/^[,;.]$/.test(tokens[from - 1]?.text ?? '')) return false
-  let at = /^[:=(-]$/.test(tokens[to]?.text ?? '') ? to + 1 : to
+  if (!isOneOf(tokens[from - 1], ',;.')) return false
+  let at = isOneOf(tokens[to], ':=(-') ? to + 1 : to
   while (at < to + 3 && means(termAt(terms, at), 'measures', 'light', 'heading')) at++
   return means(termAt(terms, at), 'point')
 }
 
 /** “épaules 41, taille 46, hauteur 68”, “taille 38 x2”: between measures, or doubled, the word is the waist. */
 function isListed({ tokens, terms }: Around, byFrom: ReadonlyMap<number, Quantity>, term: Term): boolean {
-  const its = byFrom.get(/^[:=-]$/.test(tokens[term.to]?.text ?? '') ? term.to + 1 : term.to)
+  const its = byFrom.get(isOneOf(tokens[term.to], ':=-') ? term.to + 1 : term.to)
   if (its === undefined) return false
   if (means(termAt(terms, its.to), 'basis')) return true
-  if (!/^[,;/|•-]$/.test(tokens[term.from - 1]?.text ?? '')) return false
+  if (!isOneOf(tokens[term.from - 1], ',;/|•-')) return false
   for (let at = term.from - 2; at >= Math.max(0, term.from - 6); at--) {
     const before = byFrom.get(at)
-    const name = before && termAt(terms, /^[:=-]$/.test(tokens[at - 1]?.text ?? '') ? at - 2 : at - 1)
+    const name = before && termAt(terms, isOneOf(tokens[at - 1], ':=-') ? at - 2 : at - 1)
     if (before) return means(name, 'point') && !means(name, 'size')
   }
   return false
@@ -159,14 +159,14 @@ function isListed({ tokens, terms }: Around, byFrom: ReadonlyMap<number, Quantit
 const FOR_WHOM = cue('forWhom')
 
 const startsLine = ({ tokens }: TextRead, at: number): boolean =>
-  at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && /^[.;•*/)|-]$/.test(tokens[at - 1]?.text ?? ''))
+  at === 0 || tokens[at - 1]?.kind === 'break' || (tokens[at - 1]?.kind === 'mark' && isOneOf(tokens[at - 1], '.;•*/)|-'))
 /** “Wool coat, large”, “Mens medium shirt”: in a title a size in letters stands at an end or beside whom it is for. */
 const standsAlone = ({ tokens, terms }: TextRead, at: number): boolean =>
   tokens[at + 1] === undefined ||
   tokens[at + 1]?.kind === 'mark' ||
   tokens[at - 1]?.kind === 'mark' ||
   means(termAt(terms, at - 1), 'size', 'use') ||
-  FOR_WHOM.test(tokens[at - 1]?.text ?? '')
+  FOR_WHOM.test(tokens[at - 1]?.text)
 const capital = ({ original }: Around, token: Token): boolean =>
   /^\P{Ll}+$/u.test(original.slice(token.start, token.end)) || token.text.length > 4
 
@@ -220,7 +220,7 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
       const letters = timesLarge(around, at + 1) === '' ? null : letterSize(around, at + 1)
       return letters === null ? null : { label: token.text + letters, taken: [] }
     }
-    if (!/^[:\-"'=(.]$/.test(token.text)) return null
+    if (!isOneOf(token, `:-"'=(.`)) return null
   }
   return null
 }
@@ -241,11 +241,7 @@ function regionAt(around: Around, byFrom: Map<number, Quantity>, at: number): (S
   const region = regionNamed(around, at)
   if (region !== null) {
     let next = at + 1
-    while (
-      /^[:.-]$/.test(tokens[next]?.text ?? '') ||
-      (tokens[next]?.kind === 'word' && means(termAt(terms, next), 'size') && next < at + 3)
-    )
-      next++
+    while (isOneOf(tokens[next], ':.-') || (tokens[next]?.kind === 'word' && means(termAt(terms, next), 'size') && next < at + 3)) next++
     const quantity = byFrom.get(next)
     if (quantity && quantity.unit === null && quantity.value <= 64)
       return { label: `${region} ${written(quantity)}`, taken: [quantity], to: quantity.to }

@@ -3,6 +3,7 @@ import type { Quantity } from '../quantities/quantities.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import { isOneOf } from '../text/tokens.ts'
 
 /** The text that size labels are looked for in. */
 export interface Around extends TextRead {
@@ -30,11 +31,11 @@ const wordAt = ({ tokens }: TextRead, index: number): string | undefined =>
 export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number) {
   const { tokens } = around
   // W32 L34, W 32 / L 34, Waist 32 L 34
-  if (wordAt(around, at) === 'w' || (WAIST_WORD.test(wordAt(around, at) ?? '') && around.legs)) {
+  if (wordAt(around, at) === 'w' || (WAIST_WORD.test(wordAt(around, at)) && around.legs)) {
     const waist = byFrom.get(at + 1)
     if (!waist || waist.unit !== null || !within(waist.value, WAIST)) return null
     let next = waist.to
-    if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
+    if (isOneOf(tokens[next], '/,x-')) next++
     const leg = byFrom.get(next + 1)
     if (wordAt(around, next) === 'l' && leg && leg.unit === null && within(leg.value, LEG) && !moreShorthand(around, leg.to))
       return { waist, leg, measured: around.legs && saidBefore(around, at) === 'measures' }
@@ -48,7 +49,7 @@ export function pairAt(around: Around, byFrom: Map<number, Quantity>, at: number
   // 32W 34L; of a top 22W x 28L is how wide and how long
   if (!around.upper && wordAt(around, first.to) === 'w' && !tokens[first.to]?.spaced) {
     let next = first.to + 1
-    if (/^[/,x-]$/.test(tokens[next]?.text ?? '')) next++
+    if (isOneOf(tokens[next], '/,x-')) next++
     const leg = byFrom.get(next)
     if (leg && leg.unit === null && within(leg.value, LEG) && wordAt(around, leg.to) === 'l') return { waist: first, leg, measured: false }
     return null
@@ -87,7 +88,7 @@ const isMeasured = (around: Around, waist: Quantity, leg: Quantity): boolean => 
   const said = saidBefore(around, waist.from)
   if (said === 'measures') return true
   const halved = !Number.isInteger(waist.value) || !Number.isInteger(leg.value)
-  const behind = MEASURES.test(around.tokens[leg.to]?.text ?? '') && !isFigure(around, leg.to + 1)
+  const behind = MEASURES.test(around.tokens[leg.to]?.text) && !isFigure(around, leg.to + 1)
   return said !== 'size' && !isAdvised(around, waist.from) && (halved || behind)
 }
 const isFigure = ({ tokens }: TextRead, at: number): boolean => tokens[at]?.kind === 'digits' || tokens[at + 1]?.kind === 'digits'
@@ -140,6 +141,6 @@ const FURTHER_NAME = cue('furtherName')
 
 /** More one-letter names follow: then W and L are measurements in a list. */
 export const moreShorthand = ({ tokens }: TextRead, at: number): boolean => {
-  const next = /^[,/-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at
-  return FURTHER_NAME.test(tokens[next]?.text ?? '') && tokens[next]?.kind === 'word'
+  const next = isOneOf(tokens[at], ',/-') ? at + 1 : at
+  return FURTHER_NAME.test(tokens[next]?.text) && tokens[next]?.kind === 'word'
 }

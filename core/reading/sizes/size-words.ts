@@ -3,7 +3,7 @@ import { table } from '../../ids/table.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import { type Around, LEG, within } from './size-pair.ts'
 
 export const LETTERS = table<string>({
@@ -33,7 +33,7 @@ export const isMark = (token: Token | undefined, text: string): boolean => token
 export function agesFrom({ tokens }: TextRead, one: Quantity): string {
   if (one.range) return `${one.low}-${one.high}`
   const last = tokens[one.to + 1]
-  return /^[-/]$/.test(tokens[one.to]?.text ?? '') && last?.kind === 'digits' ? `${one.value}-${last.text}` : String(one.value)
+  return isOneOf(tokens[one.to], '-/') && last?.kind === 'digits' ? `${one.value}-${last.text}` : String(one.value)
 }
 
 /** M · S/M · extra large · one size, after the word size. */
@@ -98,6 +98,6 @@ export function isShort40({ tokens, original, legs }: Around, at: number): boole
 
 /** “tag says 13 x 36”: the second figure of a label. */
 export function pairedWith({ tokens }: Around, byFrom: ReadonlyMap<number, Quantity>, one: Quantity): Quantity | null {
-  const second = /^[x/]$/.test(tokens[one.to]?.text ?? '') ? byFrom.get(one.to + 1) : undefined
+  const second = isOneOf(tokens[one.to], 'x/') ? byFrom.get(one.to + 1) : undefined
   return second && second.unit === null && Number.isInteger(second.value) && within(second.value, LEG) ? second : null
 }

@@ -9,8 +9,8 @@ import { OF_EVERY } from './lexicons.ts'
 import { wordsOf } from './phrase-trie.ts'
 
 export interface Cue {
-  /** Is this word, evened out as tokens are, one of them? */
-  test: (word: string) => boolean
+  /** Is this word, evened out as tokens are, one of them? Where no token stands there is none. */
+  test: (word: string | undefined) => boolean
 }
 
 /** The words of these roles in every language; gathered when first asked. */
@@ -23,7 +23,7 @@ export function cue(...roles: CueRole[]): Cue {
         words = new Set(writtenAs(roles).flatMap(wordsOf))
         looks = looksOf(words)
       }
-      return looksLike(word, looks) && words.has(word)
+      return word !== undefined && looksLike(word, looks) && words.has(word)
     }
   }
 }
@@ -56,6 +56,7 @@ function partOf(roles: readonly CueRole[], holds: (text: string, part: string) =
   let parts: readonly string[] | null = null
   return {
     test: (text) => {
+      if (text === undefined) return false
       parts ??= writtenAs(roles)
       const lower = text.toLowerCase()
       return parts.some((part) => holds(lower, part))
@@ -67,7 +68,7 @@ const writtenAs = (roles: readonly CueRole[]): string[] => roles.flatMap((role) 
 
 export interface Amount {
   /** What this word, evened out as tokens are, stands for; undefined where for nothing. */
-  get: (word: string) => number | undefined
+  get: (word: string | undefined) => number | undefined
 }
 
 /** The amounts that words stand for in this role, in every language. */
@@ -84,7 +85,7 @@ export function amount(role: AmountRole): Amount {
         )
         looks = looksOf(known.keys())
       }
-      return looksLike(word, looks) ? known.get(word) : undefined
+      return word !== undefined && looksLike(word, looks) ? known.get(word) : undefined
     }
   }
 }

@@ -1,7 +1,7 @@
 /** “Shouder 17"”, “Lenghth: 26”: a name of a point one slip of the pen away, beside its figure. */
 import type { PhraseTrie, Sense } from './phrase-trie.ts'
 import { startsAt } from './terms.ts'
-import type { Token } from './tokens.ts'
+import { isOneOf, type Token } from './tokens.ts'
 import { type Vocabulary, vocabularyOf } from './vocabulary.ts'
 
 /** Shorter words are too near to too many others. */
@@ -32,7 +32,7 @@ export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie, start
 /** Its figure stands right behind it or right before it. */
 function isBesideFigure(tokens: readonly Token[], at: number, { units }: Vocabulary): boolean {
   let next = at + 1
-  while (next < at + 3 && tokens[next]?.kind === 'mark' && /^[:=~>.-]$/.test(tokens[next]?.text ?? '')) next++
+  while (next < at + 3 && tokens[next]?.kind === 'mark' && isOneOf(tokens[next], ':=~>.-')) next++
   if (isFigure(tokens[next])) return true
   const before = tokens[at - 1]
   const unit = before?.text === '"' || (before?.kind === 'word' && units.has(before.text))

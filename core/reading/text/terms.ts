@@ -15,7 +15,7 @@ import {
   type Sense,
   type Starts
 } from './phrase-trie.ts'
-import type { Token } from './tokens.ts'
+import { isOneOf, type Token } from './tokens.ts'
 
 export interface Term {
   /** Its first token, and the one after its last. */
@@ -198,7 +198,7 @@ function withInner(tokens: readonly Token[], term: Term, trie: PhraseTrie): Term
 }
 
 function innerOf(tokens: readonly Token[], term: Term, trie: PhraseTrie): Meaning {
-  if (IMITATED.test(tokens[term.from]?.text ?? '')) return term.meaning
+  if (IMITATED.test(tokens[term.from]?.text)) return term.meaning
   const senses = [...term.meaning.senses]
   for (let at = term.from; at < term.to; at++) {
     const inner = longest(tokens, at, trie, at === term.from ? term.to - 1 : term.to)
@@ -330,7 +330,7 @@ function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: 
       const further = after && means(after, 'light') ? list[index + 2] : undefined
       const named = meaning(further, 'landmark')
       const glued = further && after && gapless(tokens, term.to, after.from) && gapless(tokens, after.to, further.from)
-      if (named && glued && OF.test(tokens[after.from]?.text ?? '')) return { landmark: named.landmark, index: index + 2 }
+      if (named && glued && OF.test(tokens[after.from]?.text)) return { landmark: named.landmark, index: index + 2 }
       return { landmark, index }
     }
     if (!STEPPED.some((role) => means(term, role)) && !(!seenTo && landmark)) return null
@@ -342,8 +342,7 @@ const isNamedPair = (a: Term | undefined, b: Term): boolean => {
   const [from, to] = [meaning(a, 'landmark'), meaning(b, 'landmark')]
   return from !== undefined && to !== undefined && from.landmark !== to.landmark && pairOf(from.landmark, to.landmark) !== null
 }
-const isFigure = (tokens: readonly Token[], at: number): boolean =>
-  tokens[/^[:=-]$/.test(tokens[at]?.text ?? '') ? at + 1 : at]?.kind === 'digits'
+const isFigure = (tokens: readonly Token[], at: number): boolean => tokens[isOneOf(tokens[at], ':=-') ? at + 1 : at]?.kind === 'digits'
 
 function gapless(tokens: readonly Token[], from: number, to: number): boolean {
   for (let at = from; at < to; at++) if (tokens[at]?.kind !== 'word') return false

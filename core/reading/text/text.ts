@@ -6,7 +6,7 @@ import { normalise } from './normalise.ts'
 import { type PhraseTrie, phraseTrieOf } from './phrase-trie.ts'
 import { withRunsCut } from './runs.ts'
 import { means, type Phrases, phrasesOf, startsAt, type Term, type Terms, termAt, termsOf } from './terms.ts'
-import { type Token, tokensOf } from './tokens.ts'
+import { isOneOf, type Token, tokensOf } from './tokens.ts'
 
 /** A text as tokens, before its language is known. */
 export interface TextTokens {
@@ -61,8 +61,8 @@ export function isDenied(text: TextRead, term: Term): boolean {
     if (its && means(its, 'but')) return false
     // past a comma only in a list of things denied: “no holes, stains or tears”
     if (token.text === ',' && !listed(tokens, terms, at + 1, term.from)) return false
-    if (token.kind === 'mark' && /^[:;()|-]$/.test(token.text) && token.spaced) return false
-    if (token.kind === 'mark' && /^[:;(]$/.test(token.text)) return false
+    if (token.kind === 'mark' && isOneOf(token, ':;()|-') && token.spaced) return false
+    if (token.kind === 'mark' && isOneOf(token, ':;(')) return false
     if (token.kind === 'word' && !its) unknown++
     if (unknown > 2 || token.kind === 'digits') return false
     at = its ? its.from - 1 : at - 1
@@ -80,7 +80,7 @@ function isDeniedBehind({ tokens, terms, layout }: TextRead, term: Term): boolea
     const its = termAt(terms, at)
     if (its && means(its, 'not')) return true
     if (its && means(its, 'but', 'point', 'kind', 'heading', 'size', 'price')) return false
-    if (token.kind === 'digits' || token.kind === 'break' || (token.kind === 'mark' && !/^[,/·&~]$/.test(token.text))) return false
+    if (token.kind === 'digits' || token.kind === 'break' || (token.kind === 'mark' && !isOneOf(token, ',/·&~'))) return false
     // past a comma only to what is denied with it
     if (token.kind === 'mark' && !means(termAt(terms, at + 1), 'fault', 'light', 'not', 'conditionWord', 'and', 'or')) return false
     if (token.kind === 'word' && !its) unknown++

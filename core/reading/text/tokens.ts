@@ -13,6 +13,10 @@ export interface Token {
   spaced: boolean
 }
 
+/** Is it one of these marks (or letters, each a token of its own)? */
+export const isOneOf = (token: Token | undefined, marks: string): boolean =>
+  token !== undefined && token.text.length === 1 && marks.includes(token.text)
+
 const LETTER = /\p{L}/u
 const DIGIT = /\d/
 const FRACTION = /[¼-¾⅐-⅞↉]/

@@ -1,7 +1,7 @@
 /**
  * Changes lines of the logic, drawn by chance, one change at a time, and tells which changes no test sees. It runs in a copy (tests/bench/mutants.md), for it
  * writes into the sources, and what makes the changes is none of our packages. `npx tsx tests/bench/mutants.ts LOG`; LINES=80, SEED=7; what stands
- * in the log is not asked again. ONLY=plan,records draws from these rooms alone.
+ * in the log is not asked again. ONLY=plan,records draws from these rooms alone, FILES=price.ts from this file, with the quick tests alone.
  */
 import { spawnSync } from 'node:child_process'
 import { appendFileSync, existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs'
@@ -13,6 +13,7 @@ import { randomFrom } from './simulated/chance.ts'
 const LINES = Number(process.env.LINES ?? 80)
 const SEED = Number(process.env.SEED ?? 20261130)
 const ONLY = process.env.ONLY?.split(',')
+const FILES = process.env.FILES?.split(',')
 const [, , log = 'mutants.log'] = process.argv
 /** A change that makes the tests of its room run longer, ms, is seen. */
 const HANGS_MS = 150_000
@@ -74,6 +75,7 @@ function chosenLines(): Map<string, number[]> {
     .filter((room) => ONLY?.includes(room) ?? true)
     .flatMap((room) => readdirSync(`core/${room}`, { recursive: true, encoding: 'utf8' }).map((name) => join('core', room, name)))
     .filter((path) => path.endsWith('.ts') && !TABLES.some((table) => table.test(path)))
+    .filter((path) => FILES?.some((name) => path.endsWith(name)) ?? true)
     .sort()
   const places = files.flatMap((path) =>
     readFileSync(path, 'utf8')
@@ -176,7 +178,7 @@ async function seenBy({ file, start, end, replacement }: Mutant): Promise<string
   const room = ROOMS[file.split('/')[1] ?? '']
   try {
     if (!compiles()) return undefined
-    for (const some of [room?.first, room?.further]) {
+    for (const some of FILES === undefined ? [room?.first, room?.further] : [room?.first]) {
       const asked = tests.filter(({ moduleId }) => some?.test(moduleId))
       const hung = new Promise<'hung'>((done) => setTimeout(() => done('hung'), HANGS_MS))
       if ((await Promise.race([vitest.runTestSpecifications(asked), hung])) === 'hung') return HANGS

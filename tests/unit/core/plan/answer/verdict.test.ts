@@ -5,7 +5,7 @@ import type { GarmentInput, GarmentMeasure } from '../../../../../core/garment/g
 import { judge } from '../../../../../core/plan/answer/verdict.ts'
 import type { Plan } from '../../../../../core/plan/plan.ts'
 import { type ReckonRequest, reckon, type Verdict } from '../../../../../core/reckon.ts'
-import { gapsBetween } from '../../../../../core/wearer/gaps.ts'
+import { type Gap, gapsBetween } from '../../../../../core/wearer/gaps.ts'
 import { targetFor } from '../../../../../core/wearer/target.ts'
 import { rowan } from '../../../../corpus/plans/wearers.ts'
 
@@ -106,9 +106,9 @@ describe('the best of one’s own plans', () => {
     minutes: 30,
     cost: null
   })
-  const judged = (own: Plan[], tailor?: Plan) => {
+  const judged = (own: Plan[], tailor?: Plan, change: (gap: Gap) => Gap = (same) => same) => {
     const garment = garmentAsWorn(trousers(895, 2))
-    const gaps = gapsBetween(garment, targetFor(garment, rowan))
+    const gaps = gapsBetween(garment, targetFor(garment, rowan)).map(change)
     return judge({
       garment,
       gaps,
@@ -133,6 +133,40 @@ describe('the best of one’s own plans', () => {
   it('is the closest where it leaves less by more than a mark', () => {
     const far = [plan('least-work', 10), plan('closest-fit', 7)]
     expect(judged(far)).toEqual({ verdict: 'comes-close', advised: far[1] })
+  })
+  it.each([
+    ['a girth 15 off', [{ point: 'waist', mm: -15 }], {}, 'comes-close'],
+    ['a girth 16 off', [{ point: 'waist', mm: -16 }], {}, 'leave-it'],
+    ['a length 25 off', [{ point: 'inseam', mm: 25 }], {}, 'comes-close'],
+    ['a length 26 off', [{ point: 'inseam', mm: 26 }], {}, 'leave-it'],
+    [
+      'a girth and a length, each close enough',
+      [
+        { point: 'waist', mm: 15 },
+        { point: 'inseam', mm: -25 }
+      ],
+      {},
+      'comes-close'
+    ],
+    [
+      'one close and one too far',
+      [
+        { point: 'waist', mm: 15 },
+        { point: 'hip', mm: -16 }
+      ],
+      {},
+      'leave-it'
+    ],
+    // pulled-up shoulders show, however little
+    ['shoulders 8 off', [{ point: 'shoulderWidth', mm: 8 }], {}, 'leave-it'],
+    ['work for the best hands', [{ point: 'waist', mm: -15 }], { level: 5 }, 'leave-it'],
+    ['work a level below that', [{ point: 'waist', mm: -15 }], { level: 4 }, 'comes-close'],
+    ['smaller than the body passes', [{ point: 'waist', mm: -10 }], { after: [{ point: 'waist', mm: 789 }] }, 'leave-it'],
+    ['as small as the body passes', [{ point: 'waist', mm: -10 }], { after: [{ point: 'waist', mm: 790 }] }, 'comes-close'],
+    ['another point, smaller than that', [{ point: 'waist', mm: -10 }], { after: [{ point: 'hip', mm: 700 }] }, 'comes-close']
+  ] as [string, Plan['misfit'], Partial<Plan>, Verdict][])('what is left comes close: %s', (_, misfit, more, verdict) => {
+    const left = { ...plan('least-work'), misfit, ...more }
+    expect(judged([left], undefined, (gap) => (gap.point === 'waist' ? { ...gap, bound: 790 } : gap)).verdict).toBe(verdict)
   })
   it('stands before a tailor’s that leaves as little', () => {
     const [least, closest] = [plan('least-work', 9), plan('closest-fit', 1)]

@@ -239,6 +239,14 @@ describe('choosing', () => {
     const records = await freshRecords()
     expect(await pasteNew(records, 'Chest 52 cm', 1, clock()())).toMatchObject({ tabId: null, windowId: 1, page: 'none', readBy: 'pasted' })
   })
+
+  test('pasted text is all that such a look has', async () => {
+    const stamp = clock()()
+    expect(await pasteNew(await freshRecords(), 'Chest 52 cm', null, stamp)).toMatchObject({
+      ...{ text: 'Chest 52 cm', textCutFrom: null, pageAddress: '', address: '', title: '', structured: [], price: null, images: [] },
+      ...{ problem: null, capturedAt: stamp.now, drafts: {}, undo: [], keptId: null, windowId: null }
+    })
+  })
 })
 
 describe('where the pages are', () => {

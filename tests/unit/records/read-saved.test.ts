@@ -20,3 +20,11 @@ test('what is taken for no garment is measured once its kind is chosen', () => {
   expect(chosen.measures.map(({ point }) => point)).toEqual(['waist', 'inseam'])
   expect(chosen.issues.map(({ code }) => code)).not.toContain('reading.no-garment')
 })
+
+test('a garment that is one stays as it was read, whatever kind is chosen', () => {
+  // an inside leg is read of a shirt too, where the text says so: the text is not read anew for the kind that is chosen
+  const shirt = { ...saved(), text: 'Cotton shirt. Chest 52 cm flat, length 74 cm.', title: 'Cotton shirt' }
+  const asRead = readSaved(shirt, 'cm').reading
+  expect(asRead.measures.map(({ point }) => point)).toEqual(['chest', 'bodyLength'])
+  expect(readSaved({ ...shirt, corrections: [{ kind: 'trousers' }] }, 'cm').reading).toEqual(asRead)
+})

@@ -326,6 +326,33 @@ export const garments: Pick<Lexicon, 'kinds' | 'made' | 'uses' | 'whose' | 'faul
         echte knopflöcher
         aufknöpfbare ärmel
         durchgeknöpfte ärmel
+        echte ärmelknöpfe
+        echten ärmelknöpfen
+        echten ärmelknöpfe
+        funktionierende ärmelknöpfe
+        funktionierenden ärmelknöpfen
+        ärmelknöpfe zum öffnen
+        ärmelknöpfe lassen sich öffnen
+        ärmel knöpfbar
+        ärmel aufknöpfbar
+        echte ärmelschlitze
+        echten ärmelschlitzen
+        offene ärmelschlitze
+      `
+    },
+    {
+      fact: { fact: 'workingCuffButtons', value: false },
+      phrases: `
+        falsche ärmelknöpfe
+        falschen ärmelknöpfen
+        blinde ärmelknöpfe
+        ärmelknöpfe nur zierde
+        ärmelknöpfe nicht zu öffnen
+        ärmelknöpfe lassen sich nicht öffnen
+        zierknöpfe am ärmel
+        zierknöpfe an den ärmeln
+        ärmel nicht knöpfbar
+        blinde ärmelschlitze
       `
     },
     {

@@ -6,6 +6,19 @@ import { textOf } from '../given.ts'
 
 const made = (words: string, kind: GarmentKind | null = 'trousers') => madeOf([textOf(words)], kind)
 
+describe('how it is made, in German', () => {
+  test.each<[string, GarmentKind, object]>([
+    ['Sakko mit echten Ärmelknöpfen', 'jacket', { workingCuffButtons: true }],
+    ['Die Ärmelknöpfe lassen sich öffnen.', 'jacket', { workingCuffButtons: true }],
+    ['Ärmelknöpfe lassen sich nicht öffnen', 'jacket', { workingCuffButtons: false }],
+    ['keine echten Ärmelknöpfe', 'jacket', { workingCuffButtons: false }],
+    ['falsche Ärmelknöpfe', 'jacket', { workingCuffButtons: false }],
+    ['Zierknöpfe am Ärmel', 'jacket', { workingCuffButtons: false }],
+    ['echte Hornknöpfe', 'jacket', {}],
+    ['ein Ärmelknopf fehlt', 'jacket', {}]
+  ])('%s', (words, kind, its) => expect(madeOf([textOf(words, 'de')], kind)).toEqual(its))
+})
+
 describe('how it is made', () => {
   test.each<[string, GarmentKind | null, object]>([
     ['fully lined', 'jacket', { lined: true }],

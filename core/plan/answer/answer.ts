@@ -195,7 +195,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     notTaken: advised === undefined ? [] : notTaken({ garment, gaps, ...offer(), means, markMm }, advised, wording),
     chance: canJudge ? chanceOf(advised) : null,
     ask: !canJudge
-      ? askMissing(missingFor(garment, gaps) ?? [mistold(judged)].filter((point) => point !== null), keys, suits, wording)
+      ? askFirst(judged, keys, suits, wording)
       : outlook === null
         ? []
         : withWhy(asksFrom(outlook, clothAnswers, suits, stakesOf(input.price, worth), wording), mostWrong(gaps), wording),
@@ -249,9 +249,21 @@ const untold = (garment: Garment, target: Target): Reckoning['untold'] =>
       : [{ point, band: bandShown(want, { least: want.least, ideal: want.ideal, most: want.most }) }]
   )
 
-/** What nothing can be judged without is asked first, then what else decides for this kind, whatever it is worth. */
-const askMissing = (missing: readonly PointId[], keys: readonly PointId[], suits: Suits, wording: Wording): Ask[] =>
-  [...new Set([...missing.slice(0, 1), ...keys])].map((point): Ask => {
+/** What nothing can be judged without is asked first, or what may be a slip; then what else decides for this kind, whatever it is worth. */
+function askFirst(judged: Judged, keys: readonly PointId[], suits: Suits, wording: Wording): Ask[] {
+  const missing = missingFor(judged.garment, judged.gaps)
+  const slip = missing === null ? mistold(judged) : null
+  const [first = slip] = missing ?? []
+  const points = first === null ? keys : [...new Set([first, ...keys])]
+  return points.map((point): Ask => {
     const good = suits.find((one) => one.point === point)?.suits
-    return { point, worth: 1, unit: 'score', question: questionFor(point, wording), ...(good === undefined ? {} : { suits: good }) }
+    return {
+      point,
+      worth: 1,
+      unit: 'score',
+      question: questionFor(point, wording),
+      ...(good === undefined ? {} : { suits: good }),
+      ...(point === slip ? { why: say({ code: 'ask.why-slip', values: {}, point }, wording) } : {})
+    }
   })
+}

@@ -275,7 +275,7 @@ export const plan: Record<string, string> = {
     'Noch nichts zum Vergleichen ({point|point} oder {other|point}): Trag dein eigenes Maß ein oder ein Stück, das gut passt.',
   'verdict.kind-missing': 'Sag, was für ein Kleidungsstück es ist, dann kommt die Antwort.',
   'verdict.may-be-a-slip':
-    'Die Angabe {point|point} {mm|length} ist so ungewöhnlich, dass sie ein Versehen sein kann: Frag nach, bevor du dich entscheidest.',
+    'Laut Angebot: {point|point} {mm|length}. Das ist so ungewöhnlich, dass es ein Versehen sein kann: Frag nach, bevor du dich entscheidest.',
   'verdict.why': '{why}',
   'verdict.never.protective':
     'Schutzkleidung wird nie geändert: Es ist ihr Schnitt, der schützt. Halte dich an die Anleitung des Herstellers und die örtlichen Vorschriften.',
@@ -380,6 +380,7 @@ export const plan: Record<string, string> = {
     'ohne Kraft ziehen lässt?',
   'ask.about.fibre': 'Woraus ist es? Das sollte innen auf dem Etikett stehen.',
   'ask.body': 'Miss an dir selbst nach ({body|body}): Bisher ist das aus deinen anderen Maßen geschätzt.',
+  'ask.why-slip': 'Stimmt die Angabe ({point|point})? Sie allein steht im Weg.',
   'ask.why-not-wrong': 'Bekannt ist: {wrong|point} zu {way|way}. Von dem, was das Angebot offenlässt, zählt am meisten: {point|point}.',
   'ask.again': '{question} Du hast es schon angegeben; könntest du noch einmal nachmessen? Davon hängt es für mich ab.',
   'message.hello': 'Hallo, ich interessiere mich für „{title}“.',

@@ -273,7 +273,8 @@ export const plan: Record<string, string> = {
   'verdict.wearer-missing-either':
     'Nothing to compare the {point|point} or the {other|point} with yet: enter your own measure, or a garment that fits well.',
   'verdict.kind-missing': 'Say what kind of garment it is, and you get an answer.',
-  'verdict.may-be-a-slip': 'The {point|point} is given as {mm|length}. That is odd enough to be a slip: ask about it before you decide.',
+  'verdict.may-be-a-slip':
+    'As stated, the {point|point} comes to {mm|length}. That is odd enough to be a slip: ask about it before you decide.',
   'verdict.why': '{why}',
   'verdict.never.protective':
     'Protective clothing is never altered: its maker’s cut is what protects. Follow the maker’s instructions and local rules.',
@@ -373,6 +374,7 @@ export const plan: Record<string, string> = {
     'Does it stretch? Could you fold it across, hold {span|length} between finger and thumb beside a ruler, and say how far it pulls without being forced?',
   'ask.about.fibre': 'What is it made of? The label inside should say.',
   'ask.body': 'Measure your own {body|body}: so far it is guessed from your other measures.',
+  'ask.why-slip': 'Is the {point|point} right as it is stated? It is all that stands in the way.',
   'ask.why-not-wrong': 'The {wrong|point} is known to be too {way|way}; of what the listing leaves out, the {point|point} matters most.',
   'ask.again': '{question} You have given it already; could you check it once more? It would settle it for me.',
   'message.hello': 'Hello, I am interested in “{title}”.',

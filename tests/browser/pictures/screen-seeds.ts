@@ -172,6 +172,13 @@ export const LISTINGS: Record<string, Record<Language, Listing>> = {
     en: { title: 'Wool trousers', text: 'Wool. Waist 41 cm flat. Please ask for more. £9.' },
     de: { title: 'Wollhose', text: 'Wolle. Bundweite 41 cm flach. Weitere Maße auf Anfrage. 9 €.' }
   },
+  'slip': {
+    en: { title: 'Moss moleskin trousers', text: 'Laid flat: waist 27 cm, hip 53 cm, thigh 32 cm. Inside leg 80 cm. £14.' },
+    de: {
+      title: 'Moleskinhose in Moos',
+      text: 'Flach gemessen: Bundweite 27 cm, Hüfte 53 cm, Oberschenkel 32 cm. Innenbeinlänge 80 cm. 14 €.'
+    }
+  },
   'kind': {
     en: { title: 'Lovely thing from a drawer', text: 'Worn twice. Width 40 cm, height 60 cm. £5.' },
     de: { title: 'Schönes Stück aus der Schublade', text: 'Zweimal getragen. Breite 40 cm, Höhe 60 cm. 5 €.' }

@@ -235,6 +235,8 @@ export const STATES: readonly State[] = [
   ...panel('untold'),
   popup('ask', keep),
   ...panel('ask'),
+  popup('slip', keep),
+  ...panel('slip'),
   popup('dress', keep),
   ...panel('dress'),
   popup('kind'),

@@ -79,7 +79,7 @@ describe('the verdict table', () => {
   it('says which figure may be a slip, and asks for it first', () => {
     const { because, ask: asks, plans, chance } = ask(trousers(340, 10), 3, false)
     expect(because.map(({ code, point, values }) => [code, point, values.mm])).toEqual([['verdict.may-be-a-slip', 'waist', 340]])
-    expect(asks[0]).toMatchObject({ point: 'waist' })
+    expect(asks[0]).toMatchObject({ point: 'waist', why: 'Is the waist right as it is stated? It is all that stands in the way.' })
     expect([plans, chance]).toEqual([[], null])
   })
   it('never a job on what is never altered', () => {

@@ -1,5 +1,6 @@
 /** Figures that are about something else: the model's body, who it would fit, the parcel, a place on the garment. */
 
+import type { PointName } from '../languages/lexicon.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { quantityMm } from '../quantities/quantity-mm.ts'
@@ -211,7 +212,7 @@ const isBehindFigure = ({ tokens, terms }: TextRead, { from, to }: Term): boolea
 const LIMIT = cue('limit')
 const MEASUREMENTS = cue('measurements')
 const AHEAD = 30
-const GARMENT_ONLY = new Set([
+const GARMENT_ONLY = new Set<PointName>([
   'length',
   'bodyLength',
   'skirtLength',
@@ -221,7 +222,9 @@ const GARMENT_ONLY = new Set([
   'legOpening',
   'rise',
   'frontRise',
+  'backRise',
   'cuff',
+  'cuffEdge',
   'width'
 ])
 

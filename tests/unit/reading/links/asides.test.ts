@@ -203,3 +203,65 @@ describe('where verbs stand last', () => {
     ['ja', '着丈160cm、私でくるぶしが見えます', '160 -']
   ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
 })
+
+describe('a list of the seller’s that names what only a garment has is the garment’s', () => {
+  test.each([
+    ['en', 'My measurements: waist 30", length 26"', '30 -, 26 -'],
+    ['en', 'My measurements: waist 30", skirt length 26"', '30 -, 26 -'],
+    ['en', 'My measurements: bust 36", body length 26"', '36 -, 26 -'],
+    ['en', 'My measurements: waist 30", hem 20"', '30 -, 20 -'],
+    ['en', 'My measurements: bust 36", bottom edge 40"', '36 -, 40 -'],
+    ['en', 'My measurements: waist 30", sweep 60"', '30 -, 60 -'],
+    ['en', 'My measurements: waist 30", leg opening 14"', '30 -, 14 -'],
+    ['en', 'My measurements: waist 30", rise 11"', '30 -, 11 -'],
+    ['en', 'My measurements: waist 30", front rise 11"', '30 -, 11 -'],
+    ['en', 'My measurements: waist 30", back rise 14"', '30 -, 14 -'],
+    ['en', 'My measurements: bust 36", cuff 8"', '36 -, 8 -'],
+    ['en', 'My measurements: bust 36", sleeve cuff 8"', '36 -, 8 -'],
+    ['en', 'My measurements: bust 36", width 20"', '36 -, 20 -'],
+    // a leg and a body both have an inside length
+    ['en', 'My measurements: waist 30", inseam 31"', '30 model, 31 model'],
+    // what is named below a blank line says nothing of them
+    ['en', 'My measurements: bust 34".\n\nLength 26"', '34 model, 26 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('one stretch after another, each with its end', () => {
+  test.each([
+    ['en', '5\'8" tall, waist 30"', '68 model, 30 -'],
+    ['en', 'Model is 5\'8". Length 28". Would fit a 34" bust.', '68 model, 28 -, 34 fits-advice'],
+    ['en', 'Would fit a 34" bust. Length 28". Parcel 30 cm wide.', '34 fits-advice, 28 -, 30 parcel'],
+    ['en', 'Would fit a 34" bust, as our model shows, length 28"', '34 fits-advice, 28 -'],
+    ['en', 'chest 36" (lovely) would fit a 34" bust', '36 -, 34 fits-advice'],
+    ['en', 'chest 36" (would fit a 34" bust', '36 -, 34 fits-advice'],
+    ['en', 'Skirt (the model has a 26" waist) length 28"', '26 model, 28 -'],
+    ['en', 'Model (34" bust)\nbust 36"', '34 model, 36 -'],
+    ['en', '[Model] 34" bust\nbust 36"', '34 model, 36 -'],
+    ['en', 'Model wears a size 10, measurements: bust 36"', '10 model, 36 -'],
+    ['en', 'Model is 175 cm, bust 86 cm, measurements: bust 92 cm', '175 model, 86 model, 92 -'],
+    ['en', 'The model’s measurements are 34" bust', '34 model'],
+    ['en', 'Model:\nbust 34"\n170 cm\nShirt measurements:\nbust 36"', '34 model, 170 model, 36 -'],
+    ['en', 'Best for a 26" waist, inseam 30"', '26 fits-advice, 30 -'],
+    ['en', 'Best for a 26" waist, hips 36", inseam 30"', '26 fits-advice, 36 fits-advice, 30 -'],
+    ['en', 'It runs small: bust 34"', '34 -'],
+    ['en', 'I’m posting a 20" belt', '20 -'],
+    ['en', 'I’m wearing heels of 4"', '4 model'],
+    ['en', 'The parcel is 30 cm wide and 40 cm long. Sleeve 60 cm', '30 parcel, 40 parcel, 60 -'],
+    ['ja', '首回り39の表記です。着丈70', '39 fits-advice, 70 -'],
+    ['ja', '私は160cmです。着丈70cm', '160 model, 70 -'],
+    ['ja', '70cm 私は普段Mです', '70 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('a place, a fault, a pattern’s size', () => {
+  test.each([
+    ['en', 'mark 7 inches below the waist', '7 detail'],
+    ['en', 'slit starts 9" below the knee', '9 detail'],
+    ['en', 'taken 2" up from the hem', '2 detail'],
+    ['en', 'waist 30" below the bust', '30 -'],
+    ['en', 'Stain 2 cm wide, chest 90 cm', '2 detail, 90 -'],
+    ['en', 'Hole of 5 mm. Cuff 9 cm', '5 detail, 9 -'],
+    ['en', 'size 10 (waist 28"), waist 30"', '10 -, 28 fits-advice, 30 -'],
+    ['en', 'size 10 (a waist 28"), waist 30"', '10 -, 28 fits-advice, 30 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})

@@ -1,5 +1,6 @@
 /** What the words of a text mean: lengths that two landmarks make, phrases as they are spelt elsewhere, terms by their roles. */
 import { describe, expect, test } from 'vitest'
+import { type Node, phraseTrieOf } from '../../../../core/reading/text/phrase-trie.ts'
 import { endAt, endsOf, meaning, means, meansAny, type Term, termAt, termsAs } from '../../../../core/reading/text/terms.ts'
 import { readText } from '../../../../core/reading/text/text.ts'
 
@@ -109,5 +110,64 @@ describe('terms by their roles', () => {
     expect(words(termsAs(terms, 'otherUnit', 'detail')).filter((word) => word === 'back')).toHaveLength(1)
     expect(termsAs(terms, 'parcel')).toEqual([])
     expect(words(termsAs(terms, 'parcel', 'unit'))).toEqual(['cm', 'cm'])
+  })
+})
+
+describe('two languages beside each other', () => {
+  test.each([
+    // what sellers write in English stands in any language, but for words that mean something else there
+    ['de', 'pit to pit 50, Länge 70', 'chest flat, length'],
+    ['en', 'hem 40', 'bottomEdge'],
+    ['nl', 'hem 40', ''],
+    ['sv', 'hem 40', ''],
+    // a name of the language itself leads over the same word in English
+    ['en', 'overarm 40', 'sleeveLength'],
+    ['da', 'overarm 40', 'bicep'],
+    ['no', 'overarm 40', 'bicep']
+  ])('%s %s: %s', (language, words, expected) => expect(named(words, language)).toBe(expected))
+})
+
+describe('what a phrase means', () => {
+  /** All that each term says of a garment. */
+  const said = (words: string, language = 'en') =>
+    readText(words, language).terms.list.map(({ meaning: { senses } }) =>
+      senses.flatMap((sense) => {
+        if (sense.role === 'kind') return sense.kind
+        if (sense.role === 'fibre') return sense.fibre
+        if (sense.role === 'trait') return sense.trait
+        if (sense.role === 'structure') return sense.structure
+        return sense.role === 'point' ? sense.point : []
+      })
+    )
+  test.each([
+    // the words of a garment’s name tell each for itself too, but not those of what it only looks like
+    ['denim jacket', [['jacket', 'woven', 'denim']]],
+    ['leather jacket', [['jacket', 'leather']]],
+    ['faux leather jacket', [['vinyl'], ['jacket']]],
+    // an elastic waist is still the waist
+    ['elastic waist', [['waist']]]
+  ])('%s: %j', (words, expected) => {
+    expect(said(words)).toEqual(expected)
+    // the second time as the first
+    expect(said(`${words}, ${words}`)).toEqual([...expected, ...expected])
+  })
+  test('pockets at the back are told apart, and are pockets like others', () => {
+    const [term] = readText('back pockets', 'en').terms.list
+    expect([means(term, 'backPockets'), means(term, 'detail'), means(term, 'otherUnit')]).toEqual([true, true, true])
+  })
+  test.each(['en', 'de', 'da', 'ja'])('no phrase says one thing twice: %s', (language) => {
+    const { from, everyWord } = phraseTrieOf(language)
+    let phrases = 0
+    const walk = ({ next, meaning: its }: Node): string[] => {
+      phrases += its ? 1 : 0
+      const told = (its?.senses ?? []).map((sense) => JSON.stringify({ ...sense, rank: 0 }))
+      return [...told.filter((one, at) => told.indexOf(one) !== at), ...[...next.values()].flatMap(walk)]
+    }
+    const twice = [...everyWord(() => true)].flatMap((word) => {
+      const root = from(word)?.root
+      return root ? walk(root) : []
+    })
+    expect(phrases).toBeGreaterThan(3000)
+    expect(twice).toEqual([])
   })
 })

@@ -1,0 +1,59 @@
+/** Whole lines of a listing: which point each figure is of, and whether flat or around. */
+import { describe, expect, test } from 'vitest'
+import { readListing } from '../../../../core/reading/read-listing.ts'
+
+/** Each measure: its point, the figure as it stands in the text, flat or around where it is a girth. */
+const measured = (title: string, text: string) =>
+  readListing({ title, text })
+    .measures.map(({ point, stated, basis }) => `${point} ${stated.value}${basis === 'length' ? '' : ` ${basis}`}`)
+    .join(', ')
+
+describe('as a careful buyer reads it', () => {
+  test.each([
+    ['Jeans', 'Waist 15" flat, 38" stretched all round', 'waist 15 flat'],
+    ['Skirt', 'Waist 28" relaxed, stretches to 36"', 'waist 28 around'],
+    ['Skirt', 'Elastic waist 24" to 40", length 26"', 'waist 24 around, skirtLength 26'],
+    ['Trousers', 'Inseam 27" cuffed, 30" uncuffed', 'inseam 30'],
+    ['Trousers', 'Inseam 30" uncuffed, 27" cuffed', 'inseam 30'],
+    ['Trousers', 'Inseam 27" as cuffed (30" uncuffed)', 'inseam 27'],
+    ['Wrap dress', 'Waist 40" laid open, 28" tied', 'waist 28 around'],
+    ['Wrap dress', 'Waist 40" laid open', 'waist 40 around'],
+    ['Shirt', 'Sleeve 25" from the shoulder, 18" underarm', 'sleeveLength 25, sleeveUnderarm 18'],
+    ['Shirt', 'Underarm sleeve 18"', 'sleeveUnderarm 18'],
+    ['Shirt', 'Sleeve 34"', 'sleeveFromCentreBack 34'],
+    ['Shirt', 'Arm 7" across, chest 21" across', 'bicep 7 flat, chest 21 flat'],
+    ['Jeans', 'Leg 9" across at the hem, waist 16" flat', 'legOpening 9 flat, waist 16 flat'],
+    ['Jeans', 'Rise 11" front, 15" back', 'frontRise 11, backRise 15'],
+    ['Jeans', 'Front rise 11", back rise 15"', 'frontRise 11, backRise 15'],
+    ['Jeans', 'Rise: front 11", back 15"', 'frontRise 11, backRise 15'],
+    ['Jeans', 'Waist 32" (measures 34")', 'waist 34 around'],
+    ['Jeans', 'Waist 16" flat (32" all around)', 'waist 16 flat'],
+    ['Jeans', 'W 16 H 20 R 11 L 31 inches', 'waist 16 flat, hip 20 flat, frontRise 11, inseam 31'],
+    ['Jacket', 'Shoulders 17", back 28"', 'shoulderWidth 17, bodyLength 28'],
+    ['Jacket', 'Shoulders 17", back 18"', 'shoulderWidth 17, backWidth 18'],
+    ['Dress', 'Measurements laid flat: bust 18", waist 14", hips 20"', 'chest 18 flat, waist 14 flat, hip 20 flat'],
+    ['Dress', 'Bust 18", waist 14", hips 20". All measured flat.', 'chest 18 flat, waist 14 flat, hip 20 flat'],
+    ['Dress', 'Bust 18", waist 14", please double', 'chest 18 flat, waist 14 flat'],
+    ['Dress', 'All measurements taken flat and doubled: bust 36", waist 28"', 'chest 36 around, waist 28 around'],
+    ['Dress', 'Bust 36" (doubled), waist 28"', 'chest 36 around, waist 28 around'],
+    ['Dress', 'Half bust 18", half waist 14"', 'chest 18 flat, waist 14 flat'],
+    ['Skirt', 'Hem 60" wide, waist 28"', 'sweep 60 around, waist 28 around'],
+    ['Trousers', 'Thigh 12" wide, waist 32"', 'thigh 12 flat, waist 32 around'],
+    ['Trousers', 'Thigh is measured flat. Waist 32", thigh 12"', 'waist 32 around, thigh 12 flat'],
+    ['Trousers', 'Waist 80 cm around, hips 50 cm flat', 'waist 80 around, hip 50 flat'],
+    ['Trousers', 'Waist 40 cm across the top, inside leg 78 cm', 'waist 40 flat, inseam 78'],
+    ['Coat', 'Chest 22" pit to pit, 44" around', 'chest 22 flat'],
+    ['Coat', 'Length 40" with collar, 38" without', 'bodyLength 40'],
+    ['Shirt', 'Neck 16", chest 44", sleeve 34"', 'neck 16 around, chest 44 around, sleeveFromCentreBack 34'],
+    ['Skirt', 'Waist (relaxed) 26", (stretched) 34", length 25"', 'waist 26 around, skirtLength 25'],
+    ['Top', 'B 18 L 25 S 15 inches', 'chest 18 flat, bodyLength 25, shoulderWidth 15'],
+    ['Dress', 'W 14 inches flat, B 17 inches flat', 'waist 14 flat, chest 17 flat'],
+    ['Shorts', 'Leg 9", waist 32"', 'inseam 9, waist 32 around'],
+    ['Trousers', 'Leg 9", waist 32"', 'legOpening 9 flat, waist 32 around'],
+    ['Jumper', 'Sleeve opening 4", sleeve 24"', 'cuff 4 flat, sleeveLength 24'],
+    ['Jumper', 'Armhole 9", sleeve 24"', 'armhole 9 flat, sleeveLength 24'],
+    ['Jumper', 'Inner arm 18", outer arm 24"', 'sleeveUnderarm 18, sleeveLength 24'],
+    ['Coat', 'Waist 20"; flat front. Chest 44"', 'waist 20 flat, chest 44 around'],
+    ['Trousers', 'Measured flat:\nWaist 16"\nThigh 12"\n\nMeasured around:\nHips 40"', 'waist 16 flat, thigh 12 flat, hip 40 around']
+  ])('%s, %j: %s', (title, text, expected) => expect(measured(title, text)).toBe(expected))
+})

@@ -54,6 +54,10 @@ describe('as a careful buyer reads it', () => {
     ['Jumper', 'Armhole 9", sleeve 24"', 'armhole 9 flat, sleeveLength 24'],
     ['Jumper', 'Inner arm 18", outer arm 24"', 'sleeveUnderarm 18, sleeveLength 24'],
     ['Coat', 'Waist 20"; flat front. Chest 44"', 'waist 20 flat, chest 44 around'],
-    ['Trousers', 'Measured flat:\nWaist 16"\nThigh 12"\n\nMeasured around:\nHips 40"', 'waist 16 flat, thigh 12 flat, hip 40 around']
+    ['Trousers', 'Measured flat:\nWaist 16"\nThigh 12"\n\nMeasured around:\nHips 40"', 'waist 16 flat, thigh 12 flat, hip 40 around'],
+    // what the seller's own tape says counts before what a shop says
+    ['Coat', 'The website says bust 96 cm, but my tape says 100 cm', 'chest 100 around'],
+    ['Coat', 'The website says bust 96 cm, my tape measure reads 100 cm', 'chest 100 around'],
+    ['Coat', 'The website says bust 96 cm, but I make it 100 cm', 'chest 100 around']
   ])('%s, %j: %s', (title, text, expected) => expect(measured(title, text)).toBe(expected))
 })

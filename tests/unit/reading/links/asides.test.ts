@@ -219,6 +219,12 @@ describe('a list of the seller’s that names what only a garment has is the gar
     ['en', 'My measurements: bust 36", cuff 8"', '36 -, 8 -'],
     ['en', 'My measurements: bust 36", sleeve cuff 8"', '36 -, 8 -'],
     ['en', 'My measurements: bust 36", width 20"', '36 -, 20 -'],
+    // far behind it is another list
+    [
+      'en',
+      'My measurements: bust 34", waist 26", hips 36", I usually wear a size S or XS and this is a little loose on me in the shoulders and arms. Length 26"',
+      '34 model, 26 model, 36 model, 26 -'
+    ],
     // a leg and a body both have an inside length
     ['en', 'My measurements: waist 30", inseam 31"', '30 model, 31 model'],
     // what is named below a blank line says nothing of them

@@ -61,3 +61,45 @@ describe('as a careful buyer reads it', () => {
     ['Coat', 'The website says bust 96 cm, but I make it 100 cm', 'chest 100 around']
   ])('%s, %j: %s', (title, text, expected) => expect(measured(title, text)).toBe(expected))
 })
+
+describe('how it lay, for one figure or for a whole list', () => {
+  test.each([
+    ['Dress', 'Measurements (laid flat):\nBust 18"\nWaist 14"', 'chest 18 flat, waist 14 flat'],
+    ['Dress', 'Bust 18"\nWaist 14"\n\nLaid flat', 'chest 18 flat, waist 14 flat'],
+    ['Dress', 'Waist 20" flat, hips 40"', 'waist 20 flat, hip 40 around'],
+    ['Trousers', 'Waist 36 cm; measured across', 'waist 36 flat'],
+    ['Dress', 'bust/waist/hips 36/28/38 inches', 'chest 36 around, waist 28 around, hip 38 around'],
+    ['Dress', 'Bust, waist and hips: 36, 28 and 38 inches', 'chest 36 around, waist 28 around, hip 38 around'],
+    ['Dress', '36/28/38 inches (bust/waist/hips)', 'chest 36 around, waist 28 around, hip 38 around'],
+    ['Top', '20 x 27 inches (width x length)', 'chest 20 flat, bodyLength 27'],
+    ['Top', 'Pit to pit/length: 20/27 inches', 'chest 20 flat, bodyLength 27'],
+    ['Jeans', 'Waist 16" (32")', 'waist 16 flat'],
+    ['Jeans', 'Waist 16" x 2', 'waist 16 flat'],
+    ['Jeans', 'Waist 32" doubled', 'waist 32 around'],
+    ['Jeans', 'Waist across 16", thigh across 12"', 'waist 16 flat, thigh 12 flat'],
+    ['Jeans', 'Rise | front 11" | back 15"', 'frontRise 11, backRise 15'],
+    ['Jeans', 'Rise (front) | 11"\nRise (back) | 15"', 'frontRise 11, backRise 15'],
+    ['Jeans', '11" front rise, 15" back rise, 31" inseam', 'frontRise 11, backRise 15, inseam 31'],
+    ['Shirt', 'Back length 30", front length 28"', 'bodyLength 30'],
+    ['Shirt', 'Length 30" (back), 28" (front)', 'bodyLength 30'],
+    ['Skirt', 'Waist: relaxed 26" - stretched 34"', 'waist 26 around'],
+    ['Skirt', 'Waist 26" unstretched - 34" stretched', 'waist 26 around'],
+    ['Skirt', 'Waist 26", stretched 34"', 'waist 26 around'],
+    ['Skirt', 'Waist stretched 34", relaxed 26"', 'waist 26 around'],
+    ['Skirt', 'Waist 13" flat unstretched, 17" flat stretched', 'waist 13 flat'],
+    ['Wrap skirt', 'Waist tied 28", length 30"', 'waist 28 around, skirtLength 30'],
+    ['Shirt', 'Sleeves are long on me at 61 cm', 'sleeveLength 61'],
+    ['Shirt', 'Chest 104 cm buttoned', 'chest 104 around'],
+    ['Coat', 'Pit to pit 22 inches buttoned up, shoulders 18', 'chest 22 flat, shoulderWidth 18'],
+    ['Coat', 'Chest 44" all the way around when buttoned', 'chest 44 around'],
+    ['Coat', '44" around the chest, 19" across the shoulders', 'chest 44 around, shoulderWidth 19'],
+    ['Trousers', 'Hems are 8" across, knee 9" across', 'legOpening 8 flat, knee 9 flat'],
+    ['Trousers', 'Leg opening 16" circumference', 'legOpening 16 around'],
+    ['Dress', 'All measurements are taken flat. Bust 18". Length 40".', 'chest 18 flat, bodyLength 40'],
+    ['Dress', 'Please note all measurements are of the garment laid flat and not doubled: bust 18"', 'chest 18 flat'],
+    ['Dress', 'Double where needed: bust 18", waist 14"', 'chest 18 flat, waist 14 flat'],
+    ['Dress', 'Bust (x2) 18", waist (x2) 14"', 'chest 18 flat, waist 14 flat'],
+    ['Dress', 'Circumference measurements: bust 36", waist 28"', 'chest 36 around, waist 28 around'],
+    ['Dress', 'Bust 18" flat; 36" total', 'chest 18 flat']
+  ])('%s, %j: %s', (title, text, expected) => expect(measured(title, text)).toBe(expected))
+})

@@ -143,6 +143,8 @@ describe('where the words of a figure end', () => {
     // before the figure a comma ends it
     ['waist laid flat 15"', ['word-flat']],
     ['waist laid flat, and 15"', []],
+    ['waist laid flat - approx 15"', ['word-flat']],
+    ['waist laid flat (approx) 15"', ['word-flat']],
     // a name, a detail, a heading and all are others'
     ['waist 15" lining flat', []],
     ['waist 15" measurements flat', []],

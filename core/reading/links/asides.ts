@@ -299,11 +299,13 @@ function endOfModel(text: TextRead, term: Term): number {
   const line = layout.line[term.from]
   let sentence = layout.sentence[term.from]
   let begins = term.to
+  let part = term.to
   for (let at = term.to; at < tokens.length && layout.line[at] === line; at++) {
     if (layout.sentence[at] !== sentence) {
       sentence = layout.sentence[at]
       begins = at
     }
+    if (layout.segment[at] !== layout.segment[at - 1]) part = at
     const its = termAt(terms, at)
     if (!its || its.from !== at) continue
     const point = meaning(its, 'point')
@@ -311,6 +313,9 @@ function endOfModel(text: TextRead, term: Term): number {
     const later = layout.sentence[at] !== layout.sentence[term.from]
     if (later && (garment || means(its, 'heading', 'measures') || meaning(its, 'basis')?.basis === 'flat' || means(its, 'kind')))
       return begins
+    // “Model is 5'9", length 40"”: a part of the sentence of its own
+    const only = point && (point.basis === 'flat' || GARMENT_ONLY.has(point.point))
+    if (only && layout.segment[at] !== layout.segment[term.from]) return part
     if (!later && means(its, 'heading') && !means(its, 'model') && its.from > term.to + 2) return its.from
   }
   return endOf(layout.line, term.from)

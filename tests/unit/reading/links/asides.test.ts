@@ -108,7 +108,7 @@ describe('the model’s, until the garment is measured again', () => {
 describe('of whoever sells it, or what they did', () => {
   test.each([
     ['en', 'My measurements: bust 34", waist 26"', '34 model, 26 model'],
-    ['en', 'My measurements: height 170 cm, pit to pit 20"', '170 model, 20 model'],
+    ['en', 'My measurements: height 170 cm, bust 34", pit to pit 20"', '170 model, 34 model, 20 -'],
     ['en', 'I measure 34" bust', '34 model'],
     ['en', 'I measure 20"', '20 model'],
     ['en', 'I measure 19"', '19 -'],
@@ -269,5 +269,41 @@ describe('a place, a fault, a pattern’s size', () => {
     ['en', 'Hole of 5 mm. Cuff 9 cm', '5 detail, 9 -'],
     ['en', 'size 10 (waist 28"), waist 30"', '10 -, 28 fits-advice, 30 -'],
     ['en', 'size 10 (a waist 28"), waist 30"', '10 -, 28 fits-advice, 30 -']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('as sellers tell of people, parcels and places', () => {
+  test.each([
+    ['en', 'Fits a size 10, 34" bust and 28" waist. Measures 36" across the bust', '10 fits-advice, 34 fits-advice, 28 fits-advice, 36 -'],
+    ['en', 'I would say it fits a 34" bust', '34 fits-advice'],
+    ['en', 'I\'d say best for a 34" bust', '34 fits-advice'],
+    ['en', 'Would suit someone 5\'4" or under, waist 28"', '64 model, 28 fits-advice'],
+    ['en', 'Our model is 5\'9" and wears a size 8', '69 model, 8 model'],
+    ['en', 'Our model is 5\'9" with a 25" waist and 35" hips', '69 model, 25 model, 35 model'],
+    ['en', 'Mannequin is 34" bust', '34 model'],
+    ['en', 'I am 5\'4" and 130 lbs, it hits me at the knee. Length 38"', '64 model, 38 -'],
+    ['en', 'I\'m a 34" bust and it fits well', '34 model'],
+    ['en', 'It was too small on me (36" bust)', '36 model'],
+    ['en', 'Box 40 x 30 x 10 cm. Chest 50 cm', '40 parcel, 30 parcel, 10 parcel, 50 -'],
+    ['en', 'Sold separately: skirt, waist 28". Jacket chest 36"', '28 detail, 36 -'],
+    ['en', 'chest 36" (skirt sold separately, waist 28")', '36 detail, 28 detail'],
+    ['en', 'small hole 1/2" from hem', '0.5 detail'],
+    ['en', 'Two inch slit at the side, length 40"', '2 -, 40 -'],
+    ['en', 'thigh (taken 1" below the crotch) 12"', '1 detail, 12 -'],
+    ['en', 'knee, 13" down from the crotch, 9"', '13 detail, 9 -'],
+    ['en', 'hips measured 8" below the waist: 40"', '8 -, 40 -'],
+    ['en', 'hips (8 inches below waist) 40"', '8 -, 40 -'],
+    ['en', '7" from the top of the waistband the hips are 40"', '7 detail, 40 -'],
+    ['en', 'A tear of 9 cm at the back', '9 detail'],
+    ['en', 'A tear of 11 cm at the back', '11 -'],
+    ['fr', 'Taille mannequin 1m75, longueur 100 cm', '175 model, 100 -'],
+    ['de', 'Das Model ist 175 cm groß. Länge 100 cm', '175 model, 100 -'],
+    ['es', 'La modelo mide 1,75 m. Largo 100 cm', '175 model, 100 -'],
+    ['it', 'La modella è alta 175 cm. Lunghezza 100 cm', '175 model, 100 -'],
+    // only a garment has a length or lies flat: a model told in the same sentence has no more to say
+    ['en', 'Model is 5\'9", length 40"', '69 model, 40 -'],
+    ['en', 'Model is 5\'9", pit to pit 18", length 40"', '69 model, 18 -, 40 -'],
+    ['en', 'Model is 5\'9", bust 34", waist 25"', '69 model, 34 model, 25 model'],
+    ['en', 'Model wears the 30" length', '30 model']
   ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
 })

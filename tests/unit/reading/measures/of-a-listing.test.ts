@@ -103,3 +103,23 @@ describe('how it lay, for one figure or for a whole list', () => {
     ['Dress', 'Bust 18" flat; 36" total', 'chest 18 flat']
   ])('%s, %j: %s', (title, text, expected) => expect(measured(title, text)).toBe(expected))
 })
+
+describe('in other languages', () => {
+  test.each([
+    ['Kleid', 'Brustweite 45 cm, Taille 38 cm, Länge 100 cm (einfach gemessen)', 'chest 45 flat, waist 38 flat, bodyLength 100'],
+    ['Hose', 'Bundweite 40 cm, Innenbeinlänge 78 cm, Fußweite 20 cm', 'waist 40 flat, inseam 78, legOpening 20 flat'],
+    ['Robe', 'Aisselle à aisselle 45 cm, taille 38 cm à plat, longueur 100 cm', 'chest 45 flat, waist 38 flat, bodyLength 100'],
+    ['Pantalon', 'Tour de taille 80 cm, entrejambe 78 cm', 'waist 80 around, inseam 78'],
+    ['Vestido', 'Pecho 45 cm, cintura 38 cm (en plano), largo 100 cm', 'chest 45 flat, waist 38 flat, bodyLength 100'],
+    [
+      'Camicia',
+      'Spalle 45 cm, petto 52 cm, manica 62 cm, lunghezza 75 cm',
+      'shoulderWidth 45, chest 52 flat, sleeveLength 62, bodyLength 75'
+    ],
+    ['Jurk', 'Borst 45 cm, taille 38 cm, lengte 100 cm (plat gemeten)', 'chest 45 flat, waist 38 flat, bodyLength 100'],
+    ['Skjorta', 'Axelbredd 45 cm, bröstvidd 52 cm, ärmlängd 62 cm', 'shoulderWidth 45, chest 52 flat, sleeveLength 62'],
+    ['Bluse', 'Overarm 18 cm, ærmelængde 60 cm, brystvidde 50 cm', 'bicep 18 flat, sleeveLength 60, chest 50 flat'],
+    ['シャツ', '肩幅45 身幅52 袖丈60 着丈70', 'shoulderWidth 45, chest 52 flat, sleeveLength 60, bodyLength 70'],
+    ['셔츠', '어깨 45 가슴단면 52 소매 60 총장 70', 'shoulderWidth 45, chest 52 flat, sleeveLength 60, bodyLength 70']
+  ])('%s, %j: %s', (title, text, expected) => expect(measured(title, text)).toBe(expected))
+})

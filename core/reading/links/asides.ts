@@ -8,7 +8,7 @@ import type { AsideReason } from '../reading.ts'
 import { cue, cueEnd } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import { secondPieceAt } from './another-piece.ts'
 import { linkCost, OF } from './link-cost.ts'
 
@@ -28,7 +28,7 @@ export function asidesOf(
   quantities: readonly Quantity[],
   pocketGap?: Quantity
 ): Map<Quantity, AsideReason> {
-  const { tokens, terms, layout } = text
+  const { terms, layout } = text
   const asides = new Map<Quantity, AsideReason>()
   const scopes = scopesOf(text)
   const faulty = new Set(termsAs(terms, 'fault').map(({ from }) => layout.sentence[from] as number))
@@ -42,7 +42,7 @@ export function asidesOf(
     while (labels[label + 1] && (labels[label + 1] as Label).from < one.from) label++
     const inside = scopes[scope]
     if (one.height || isHeight(text, one)) asides.set(one, 'model')
-    else if (FITS.test(tokens[one.from - 1]?.text)) asides.set(one, 'fits-advice')
+    else if (isWhomItFits(text, one)) asides.set(one, 'fits-advice')
     else if (one.from > second || elsewhere(one.from)) asides.set(one, 'detail')
     else if (ofLabel(one.from) || isOfSize(text, labels, label, one)) asides.set(one, 'fits-advice')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
@@ -94,7 +94,9 @@ function isOfSize({ tokens, terms }: TextRead, labels: readonly Label[], index: 
   return sized && labels.some((other, at) => at > index && other.points[0] === point)
 }
 
-/** “fits 28-29" waist”. */
+/** “fits 28-29" waist”, “fits: 28-29"”. */
+const isWhomItFits = ({ tokens }: TextRead, { from }: Quantity): boolean =>
+  FITS.test(tokens[isOneOf(tokens[from - 1], ':-') ? from - 2 : from - 1]?.text)
 const FITS = cue('fitsFigure')
 
 /** “170 cm tall”. */

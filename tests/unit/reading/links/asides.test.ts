@@ -239,6 +239,8 @@ describe('one stretch after another, each with its end', () => {
     ['en', 'Would fit a 34" bust. Length 28". Parcel 30 cm wide.', '34 fits-advice, 28 -, 30 parcel'],
     ['en', 'Would fit a 34" bust, as our model shows, length 28"', '34 fits-advice, 28 -'],
     ['en', 'chest 36" (lovely) would fit a 34" bust', '36 -, 34 fits-advice'],
+    ['en', 'This would fit a 34" bust, waist 28" (stretchy) and 36" hips', '34 fits-advice, 28 fits-advice, 36 fits-advice'],
+    ['en', 'Lovely, it would fit a 34" bust (I think) and 28" waist', '34 fits-advice, 28 fits-advice'],
     ['en', 'chest 36" (would fit a 34" bust', '36 -, 34 fits-advice'],
     ['en', 'Skirt (the model has a 26" waist) length 28"', '26 model, 28 -'],
     ['en', 'Model (34" bust)\nbust 36"', '34 model, 36 -'],
@@ -305,5 +307,23 @@ describe('as sellers tell of people, parcels and places', () => {
     ['en', 'Model is 5\'9", pit to pit 18", length 40"', '69 model, 18 -, 40 -'],
     ['en', 'Model is 5\'9", bust 34", waist 25"', '69 model, 34 model, 25 model'],
     ['en', 'Model wears the 30" length', '30 model']
+  ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
+})
+
+describe('a word of fit with no body told', () => {
+  test.each([
+    // what follows is the garment’s
+    ['en', 'Fits true to size, bust 36", waist 28"', '36 -, 28 -'],
+    ['en', 'It fits true to size: bust 36"', '36 -'],
+    ['en', 'True to size, bust 36"', '36 -'],
+    ['en', 'Runs small, bust 36"', '36 -'],
+    ['en', 'Fits like a glove. Bust 36"', '36 -'],
+    // a colon or a dash leads on to whom it fits
+    ['en', 'Fits: 34-36" bust. Length 40"', '35 fits-advice, 40 -'],
+    ['en', 'Fits - 34" bust', '34 fits-advice'],
+    ['en', 'Fits approx 34" bust', '34 fits-advice'],
+    ['en', 'To fit: bust 34"', '34 fits-advice'],
+    ['en', 'Would fit: 34" bust', '34 fits-advice'],
+    ['en', 'Well it fits. - 34" bust', '34 -']
   ])('%s %j: %s', (language, words, expected) => expect(asidesIn(words, language)).toBe(expected))
 })

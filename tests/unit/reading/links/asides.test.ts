@@ -265,6 +265,7 @@ describe('a place, a fault, a pattern’s size', () => {
   test.each([
     ['en', 'mark 7 inches below the waist', '7 detail'],
     ['en', 'slit starts 9" below the knee', '9 detail'],
+    ['en', 'pocket 9" below the waist', '9 detail'],
     ['en', 'taken 2" up from the hem', '2 detail'],
     ['en', 'waist 30" below the bust', '30 -'],
     ['en', 'Stain 2 cm wide, chest 90 cm', '2 detail, 90 -'],

@@ -214,7 +214,9 @@ describe('a second figure', () => {
     ['width 11" front, back 15"', 'front', 'back'],
     ['width front 11", back 15"', 'front', 'back'],
     ['width 11" front, 15" back', 'front', 'back'],
-    ['width 11", back 15"', '', 'back']
+    ['width 11", back 15"', '', 'back'],
+    // a state on each side of the dash: each figure has its own
+    ['width 11" relaxed - stretched 15"', 'relaxed', 'stretched']
   ])('%s', (words, first, second) => {
     expect(both(words, 'width', '11"', '15"')).toEqual([first, second])
   })

@@ -11,6 +11,7 @@ import { isLetterSize, LETTERS } from '../sizes/size-words.ts'
 import { lastBefore, nextFrom } from '../text/in-order.ts'
 import { means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
+import type { Token } from '../text/tokens.ts'
 import { bodyNamed } from './body-names.ts'
 
 export interface RowsGiven {
@@ -85,7 +86,7 @@ function sizeBefore({ tokens, layout }: TextRead, { from }: Quantity, places: re
 }
 
 /** “bust 92-97, hips 98-103”, or “28-29 waist”: whichever comes first leads. A name takes one figure. */
-function namesAndFigures({ terms }: TextRead, { labels, quantities, places, first }: RowsGiven): Found[] {
+function namesAndFigures(text: TextRead, { labels, quantities, places, first }: RowsGiven): Found[] {
   const found: Found[] = []
   const named = labels.filter((label) => bodyNamed(label) !== null)
   const firstFigure = quantities[0]
@@ -94,11 +95,25 @@ function namesAndFigures({ terms }: TextRead, { labels, quantities, places, firs
   for (const quantity of quantities) {
     const label = (figureFirst ? nextFrom(named, quantity.to) : lastBefore(named, quantity.from)) ?? null
     const body = label === null ? first.body : bodyNamed(label)
-    if (body === null || taken.has(label) || (label !== null && !stands(terms, label, quantity))) continue
+    if (body === null || taken.has(label) || (label !== null && !stands(text.terms, label, quantity))) continue
     taken.add(label)
-    found.push({ quantity, body, size: lastBefore(places, quantity.from)?.label ?? first.size })
+    const place = lastBefore(places, quantity.from)
+    const opening = letterOpening(text, quantity.from, place)
+    found.push({ quantity, body, size: opening ?? place?.label ?? first.size })
   }
   return found
+}
+
+const LONGEST_ROW = 60
+/** “S | bust 34 | waist 26”: a letter that opens the line, where no size stands nearer. */
+function letterOpening({ tokens, layout }: TextRead, figure: number, place: SizeHead | undefined): string | null {
+  const line = layout.line[figure]
+  if (place !== undefined && layout.line[place.from] === line) return null
+  let at = figure
+  while (at > 0 && layout.line[at - 1] === line) if (figure - --at > LONGEST_ROW) return null
+  while (tokens[at]?.kind === 'mark') at++
+  const { kind, text: word } = tokens[at] as Token
+  return kind === 'word' && isLetterSize(word) ? (LETTERS[word] ?? word.toUpperCase()) : null
 }
 
 const APART = 6

@@ -1,5 +1,6 @@
 /** Figures that are about something else: the model's body, who it would fit, the parcel, a place on the garment. */
 
+import type { PointName } from '../languages/lexicon.ts'
 import type { Label } from '../names/label.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { quantityMm } from '../quantities/quantity-mm.ts'
@@ -7,7 +8,7 @@ import type { AsideReason } from '../reading.ts'
 import { cue, cueEnd } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 import { secondPieceAt } from './another-piece.ts'
 import { linkCost, OF } from './link-cost.ts'
 
@@ -27,7 +28,7 @@ export function asidesOf(
   quantities: readonly Quantity[],
   pocketGap?: Quantity
 ): Map<Quantity, AsideReason> {
-  const { tokens, terms, layout } = text
+  const { terms, layout } = text
   const asides = new Map<Quantity, AsideReason>()
   const scopes = scopesOf(text)
   const faulty = new Set(termsAs(terms, 'fault').map(({ from }) => layout.sentence[from] as number))
@@ -41,7 +42,7 @@ export function asidesOf(
     while (labels[label + 1] && (labels[label + 1] as Label).from < one.from) label++
     const inside = scopes[scope]
     if (one.height || isHeight(text, one)) asides.set(one, 'model')
-    else if (FITS.test(tokens[one.from - 1]?.text)) asides.set(one, 'fits-advice')
+    else if (isWhomItFits(text, one)) asides.set(one, 'fits-advice')
     else if (one.from > second || elsewhere(one.from)) asides.set(one, 'detail')
     else if (ofLabel(one.from) || isOfSize(text, labels, label, one)) asides.set(one, 'fits-advice')
     else if (inside && inside.from <= one.from) asides.set(one, inside.because)
@@ -93,7 +94,9 @@ function isOfSize({ tokens, terms }: TextRead, labels: readonly Label[], index: 
   return sized && labels.some((other, at) => at > index && other.points[0] === point)
 }
 
-/** “fits 28-29" waist”. */
+/** “fits 28-29" waist”, “fits: 28-29"”. */
+const isWhomItFits = ({ tokens }: TextRead, { from }: Quantity): boolean =>
+  FITS.test(tokens[isOneOf(tokens[from - 1], ':-') ? from - 2 : from - 1]?.text)
 const FITS = cue('fitsFigure')
 
 /** “170 cm tall”. */
@@ -211,7 +214,7 @@ const isBehindFigure = ({ tokens, terms }: TextRead, { from, to }: Term): boolea
 const LIMIT = cue('limit')
 const MEASUREMENTS = cue('measurements')
 const AHEAD = 30
-const GARMENT_ONLY = new Set([
+const GARMENT_ONLY = new Set<PointName>([
   'length',
   'bodyLength',
   'skirtLength',
@@ -221,7 +224,9 @@ const GARMENT_ONLY = new Set([
   'legOpening',
   'rise',
   'frontRise',
+  'backRise',
   'cuff',
+  'cuffEdge',
   'width'
 ])
 
@@ -296,11 +301,13 @@ function endOfModel(text: TextRead, term: Term): number {
   const line = layout.line[term.from]
   let sentence = layout.sentence[term.from]
   let begins = term.to
+  let part = term.to
   for (let at = term.to; at < tokens.length && layout.line[at] === line; at++) {
     if (layout.sentence[at] !== sentence) {
       sentence = layout.sentence[at]
       begins = at
     }
+    if (layout.segment[at] !== layout.segment[at - 1]) part = at
     const its = termAt(terms, at)
     if (!its || its.from !== at) continue
     const point = meaning(its, 'point')
@@ -308,6 +315,9 @@ function endOfModel(text: TextRead, term: Term): number {
     const later = layout.sentence[at] !== layout.sentence[term.from]
     if (later && (garment || means(its, 'heading', 'measures') || meaning(its, 'basis')?.basis === 'flat' || means(its, 'kind')))
       return begins
+    // “Model is 5'9", length 40"”: a part of the sentence of its own
+    const only = point && (point.basis === 'flat' || GARMENT_ONLY.has(point.point))
+    if (only && layout.segment[at] !== layout.segment[term.from]) return part
     if (!later && means(its, 'heading') && !means(its, 'model') && its.from > term.to + 2) return its.from
   }
   return endOf(layout.line, term.from)

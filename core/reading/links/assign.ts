@@ -92,7 +92,7 @@ type Row = Record<State, Step | null>
 function reach(next: Row, from: Step, state: State, cost: number, made: Link | null): void {
   const total = from.cost + cost
   const known = next[state]
-  if (total < NEVER && (known === null || total < known.cost)) next[state] = { cost: total, state, back: from, link: made }
+  if (known === null || total < known.cost) next[state] = { cost: total, state, back: from, link: made }
 }
 function reachWithLink(
   next: Row,

@@ -109,6 +109,8 @@ function inWords({ tokens, terms, trie }: TextRead, at: number): Quantity | null
     value += part.value
     to = part.next
   }
+  // two-inch hem
+  if (tokens[to]?.text === '-' && !tokens[to]?.spaced && tokens[to + 1]?.spaced === false) to++
   const next = termAt(terms, to)
   const unit = meaning(next, 'unit')
   if (!next || next.from !== to || !unit || unit.unit === 'm' || unit.unit === 'ft' || tokens[next.from]?.text === 'in') return null
@@ -241,7 +243,8 @@ function rangeFrom(text: TextRead, low: Quantity): Quantity | null {
   const third = tokens[unit.to]
   const goesOn = third && (third.text === join.text || (third.kind === 'mark' && JOINTS.has(third.text) && JOINTS.has(join.text)))
   if (goesOn && tokens[unit.to + 1]?.kind === 'digits' && (JOINTS.has(join.text) || slash)) return null
-  if (tokens[low.from - 1]?.text === join.text && tokens[low.from - 2]?.kind === 'digits' && !tokens[low.from]?.spaced) return null
+  const joinedBefore = tokens[low.from - 1]?.text === join.text && tokens[low.from - 2]?.kind === 'digits'
+  if (joinedBefore && (join.spaced || !tokens[low.from]?.spaced)) return null
   return {
     ...low,
     to: unit.to,

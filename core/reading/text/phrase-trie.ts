@@ -344,9 +344,9 @@ function put(start: Node, words: readonly string[], { sense, rank, alone }: Entr
     node.meaning = alone ?? meaningOf([sense])
     return
   }
-  let { senses } = node.meaning
-  // the language of the text comes after English (rank) and replaces an English point of the same words
-  if (rank > 0 && sense.role === 'point') senses = senses.filter((one) => one.role !== 'point' || one.rank === rank)
+  const { senses } = node.meaning
+  // English comes behind the language of the text: where both name a point with the same words, it is the text's own
+  if (rank > 0 && sense.role === 'point' && senses.some((one) => one.role === 'point' && one.rank !== rank)) return
   if (!senses.some((one) => same(one, sense))) node.meaning = meaningOf([...senses, sense])
 }
 const same = (a: Sense, b: Sense): boolean => a.role === b.role && JSON.stringify({ ...a, rank: 0 }) === JSON.stringify({ ...b, rank: 0 })

@@ -256,3 +256,114 @@ describe('a chart of bodies', () => {
     expect(hipOf('Skirt', [], 'To fit hips 97-103 cm. Hips 52 cm flat.')).toMatchObject({ mm: 1040, source: 'seller' })
   })
 })
+
+describe('what is set right, and what is left as it was', () => {
+  /** Each measure, whole millimetres, and where it is from. */
+  const got = (title: string, text: string, corrections: Correction[] = []) =>
+    garmentFrom(readListing({ title, text }), corrections).measures.map(
+      (one) => `${one.point} ${Math.round(one.mm)}${one.source === 'seller' ? '' : ` ${one.source}`}`
+    )
+  const standing = (text: string, quote: string) => ({ quote, start: text.indexOf(quote), end: text.indexOf(quote) + quote.length })
+  test('the words as they were typed, whatever quotes, letters and spaces', () => {
+    expect(got('Trousers', 'Waist 16” flat', [{ quote: '16"', start: 6, end: 9, mm: 900 }])).toEqual(['waist 900'])
+    expect(got('Trousers', 'Waist 40 CM flat', [{ quote: ' 40  cm', start: 6, end: 13, mm: 900 }])).toEqual(['waist 900'])
+    expect(got('Trousers', 'Waist 40 cm flat', [{ quote: '41 cm', start: 6, end: 11, mm: 900 }])).toEqual(['waist 800'])
+  })
+  test('one figure of two names: off for both, a new name for one of them', () => {
+    const text = 'Bust and waist 34" around'
+    const figure = standing(text, '34"')
+    expect(got('Dress', text)).toEqual(['chest 864', 'waist 864'])
+    expect(got('Dress', text, [{ ...figure, point: null }])).toEqual([])
+    expect(got('Dress', text, [{ ...figure, point: 'hip' }])).toEqual(['hip 864', 'waist 864'])
+    expect(got('Dress', text, [{ ...figure, point: 'waist', basis: 'flat' }])).toEqual(['chest 864', 'waist 1727'])
+    expect(got('Dress', text, [{ ...figure, basis: 'flat' }])).toEqual(['chest 1727', 'waist 1727'])
+  })
+  test('a girth taken for a length and back is doubled once at the most', () => {
+    const text = 'Waist 16" flat, inseam 30"'
+    expect(got('Trousers', text, [{ ...standing(text, '30"'), point: 'hip' }])).toEqual(['waist 813', 'hip 762'])
+    expect(got('Trousers', text, [{ ...standing(text, '16"'), point: 'hip' }])).toEqual(['hip 813', 'inseam 762'])
+    expect(got('Trousers', text, [{ ...standing(text, '16"'), unit: 'cm' }])).toEqual(['waist 320', 'inseam 762'])
+    expect(got('Trousers', text, [{ ...standing(text, '16"'), unit: 'cm', basis: 'around' }])).toEqual(['waist 160', 'inseam 762'])
+  })
+  test('what is typed stands over what is read, and the later over the earlier', () => {
+    const text = 'Waist 16" flat'
+    const figure = standing(text, '16"')
+    const typed: Correction[] = [
+      { add: 'waist', mm: 900, source: 'own' },
+      { ...figure, basis: 'around' }
+    ]
+    expect(got('Trousers', text, typed)).toEqual(['waist 900 own'])
+    expect(
+      got('Trousers', text, [
+        { add: 'hip', mm: 1000, source: 'own' },
+        { add: 'hip', mm: 1010, source: 'seller' }
+      ])
+    ).toEqual(['waist 813', 'hip 1010'])
+  })
+  test('a figure of somebody’s body that is the garment’s after all: whole or half by what can be, in its own unit', () => {
+    const whole = 'Model is 34" bust.'
+    expect(got('Dress', whole)).toEqual([])
+    expect(got('Dress', whole, [{ ...standing(whole, '34"'), point: 'chest' }])).toEqual(['chest 864'])
+    expect(got('Dress', whole, [{ ...standing(whole, '34"'), point: 'chest', basis: 'flat' }])).toEqual(['chest 1727'])
+    expect(got('Dress', whole, [{ ...standing(whole, '34"'), point: 'chest', basis: 'flat', mm: 880 }])).toEqual(['chest 880'])
+    expect(got('Dress', whole, [{ ...standing(whole, '34"'), point: 'bodyLength' }])).toEqual(['bodyLength 864'])
+    expect(got('Dress', whole, [{ ...standing(whole, '34"'), point: 'bodyLength', unit: 'cm' }])).toEqual(['bodyLength 340'])
+    const half = 'Model is 17" bust.'
+    expect(got('Dress', half, [{ ...standing(half, '17"'), point: 'chest' }])).toEqual(['chest 864'])
+  })
+})
+
+describe('how sure a figure is', () => {
+  const sdOf = (text: string, corrections: Correction[] = []) =>
+    garmentFrom(readListing({ title: 'Skirt', text }), corrections).measures[0]?.sdMm
+  test('flat or around is a close call: less, until the person says which', () => {
+    expect(sdOf('Waist 52 cm')).toBeCloseTo(Math.hypot(12, 40), 6)
+    expect(sdOf('Waist 52 cm', [{ quote: '52 cm', start: 6, end: 11, basis: 'flat' }])).toBe(12)
+    expect(sdOf('Waist 56 cm')).toBe(12)
+  })
+  test('two units that disagree: less by how far apart they are', () => {
+    expect(sdOf('Waist 28" (80 cm) around')).toBeCloseTo(Math.hypot(12, (800 - 711.2) / Math.sqrt(12)), 6)
+    expect(sdOf('Waist 28" (71 cm) around')).toBe(12)
+  })
+  test('a doubt about another point is no doubt about this one', () => {
+    expect(garmentFrom(readListing({ title: 'Skirt', text: 'Waist 52 cm, length 60 cm' }), []).measures.map(({ sdMm }) => sdMm)[1]).toBe(8)
+  })
+})
+
+describe('cut, make and cloth as they are set', () => {
+  const made = (title: string, corrections: Correction[] = []) => {
+    const {
+      cut,
+      made: make,
+      cloth
+    } = garmentFrom(readListing({ title, text: 'Waist 14" flat, 95% cotton 5% elastane, unworn' }), corrections)
+    return { cut, make, structure: cloth?.structure, fibres: cloth?.fibres?.length }
+  }
+  test('a silhouette that is set takes the place of the shape that its words told', () => {
+    expect(made('A-line skirt')).toMatchObject({ cut: { silhouette: 'a-line' }, make: { skirtShape: 'flared' } })
+    expect(made('A-line skirt', [{ cut: { silhouette: 'pencil' } }])).toMatchObject({ cut: { silhouette: 'pencil' }, make: {} })
+    expect(made('A-line skirt', [{ cut: { silhouette: 'pencil' } }]).make).not.toHaveProperty('skirtShape')
+  })
+  test('a sleeve that is set leaves the skirt as it was', () => {
+    const dress = made('Short sleeve A-line dress', [{ cut: { sleeve: 'long' } }])
+    expect(dress.cut).toMatchObject({ sleeve: 'long', silhouette: 'a-line' })
+    expect(dress.make).toEqual({ skirtShape: 'flared' })
+  })
+  test('no cut and no cloth told: none is said', () => {
+    const plain = garmentFrom(readListing({ title: 'Skirt', text: 'Waist 14" flat' }), [])
+    expect(plain).toEqual({ kind: 'skirt', measures: plain.measures, cloth: {}, made: {} })
+  })
+  test('of the cloth only what is set changes', () => {
+    expect(made('Skirt', [{ cloth: { structure: 'knit' } }])).toMatchObject({ structure: 'knit', fibres: 2 })
+    expect(made('Skirt').structure).toBeUndefined()
+  })
+})
+
+test('a price with no currency told is taken in the person’s own', () => {
+  expect(priceFor({ price: { amount: 20, currency: '' } }, 'EUR')).toBe(20)
+  expect(priceFor({ price: { amount: 20, currency: 'GBP' } }, '')).toBe(20)
+  expect(priceFor({ price: { amount: 20, currency: 'GBP' } }, undefined)).toBe(20)
+  expect(priceFor({ price: { amount: 20, currency: 'GBP' } }, 'GBP')).toBe(20)
+  expect(priceFor({ price: { amount: 20, currency: 'GBP' } }, 'EUR')).toBeNull()
+  expect(priceFor({ price: null }, 'EUR')).toBeNull()
+})

@@ -968,6 +968,9 @@ export const asides: Partial<Record<AsideRole, Phrases>> = {
     size up
     size down
     true to size
+    fits true to size
+    fit true to size
+    fits true to its size
     chest size label
     // sayings with a word of measure in them
     long time

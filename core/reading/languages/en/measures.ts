@@ -1132,9 +1132,16 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
       top of the straps
       strap seam
       shoulder line
+      // a length by itself, and where one starts: “shoulder down to the cuff”
+      shoulder down
     `,
     neck: `
       collar
+      nape down
+      collar down
+      back collar down
+      collar seam down
+      neck seam down
       neck
       nape
       neckline
@@ -1199,6 +1206,7 @@ export const measures: Pick<Lexicon, 'points' | 'landmarks' | 'basis' | 'units' 
     `,
     waist: `
       waist
+      waist down
       waistband
       waist band
       top of waistband

@@ -49,7 +49,14 @@ export const words: Partial<Record<Exclude<WordRole, AsideRole>, Phrases>> = {
     measured at home
     // my own figures
     my tape
+    my tape says
+    my tape reads
+    my tape measure
+    my tape measure says
+    my tape measure reads
     my own tape
+    my own tape says
+    my own tape reads
     by my tape
     with my own tape
     my own measurements

@@ -102,3 +102,61 @@ describe('a body in a line of its own', () => {
     expect(cutFor(words)).toEqual([])
   )
 })
+
+describe('where a chart begins and ends, and whose rows they are', () => {
+  test.each<[string, string[]]>([
+    ['Size guide in the pictures. Size guide: bust 92 cm', ['- bustGirth 920-920']],
+    ['Size guide: bust 92 cm. Size guide: hips 98 cm', ['- bustGirth 920-920', '- hipGirth 980-980']],
+    ['UK size guide\nM: waist 82-87 cm', ['M waistGirth 820-870']],
+    ['Our own size guide\nM: waist 82-87 cm', []],
+    ['Size guide.\nM: waist 82-87 cm', []],
+    ['Size guide.\nS: waist 76-81 cm\nM: waist 82-87 cm', ['S waistGirth 760-810', 'M waistGirth 820-870']],
+    ['Size guide\n\nA lovely skirt\n\nM: waist 82-87 cm', []],
+    ['Size guide\nM: waist 82-87 cm\nMeasurements\nwaist 88 cm', ['M waistGirth 820-870']],
+    ['Size guide\nS: waist 76-81 cm\nM: waist 82-87 cm\nPit to pit 50 cm', ['S waistGirth 760-810', 'M waistGirth 820-870']],
+    ['Size guide\nMeasurements\nwaist 88 cm, bust 92 cm', []],
+    ['Size guide M: bust 92 cm. The dress has a waist of 88 cm', ['M bustGirth 920-920']],
+    ['Size guide M: bust 92 cm. Measures: waist 88 cm', ['M bustGirth 920-920']],
+    ['Size guide M: bust 92 cm. Hips 98 cm', ['M bustGirth 920-920', 'M hipGirth 980-980']],
+    ['Size guide XL: waist 94-99 cm', ['XL waistGirth 940-990']],
+    ['Size guide for s/he: waist 94-99 cm', ['- waistGirth 940-990']],
+    ['Size guide 24: bust 132 cm', ['24 bustGirth 1320-1320']],
+    ['Size guide for this lovely brand of winter coats and other clothes: bust 92-97 cm', []],
+    ['Size guide: waist 30-32 in, hips 40-42 in', ['- waistGirth 762-813', '- hipGirth 1016-1067']],
+    ['Size guide: waist 19-20 in, hips 26-28 in', []],
+    ['Size guide: waist 20-21 in, hips 26-28 in', ['- waistGirth 508-533', '- hipGirth 660-711']],
+    ['Size guide: hips 190 cm, waist 180 cm', ['- hipGirth 1900-1900', '- waistGirth 1800-1800']],
+    ['Size guide: hips 191 cm, waist 180 cm', []],
+    ['Body measurements: bust 92-97 cm', ['- bustGirth 920-970']],
+    ['Body measurements M: bust 92 cm', ['M bustGirth 920-920']],
+    [
+      'Size chart (inches)\nS | bust 34 | waist 26\nM | bust 36 | waist 28',
+      ['S bustGirth 864-864', 'S waistGirth 660-660', 'M bustGirth 914-914', 'M waistGirth 711-711']
+    ],
+    ['Size chart\nSize | Bust | Waist | Length\nS | 84 | 66 | 100\nM | 88 | 70 | 101', []],
+    ['Size guide: height 170 cm, chest 96 cm', []],
+    ['Size guide age 8: height 128 cm, chest 64 cm', ['age 8 stature 1280-1280', 'age 8 bustGirth 640-640']],
+    ['Size guide: height 122-128 cm, chest 64 cm', ['- stature 1220-1280', '- bustGirth 640-640']],
+    ['Size guide: inside leg 76-81 cm, waist 76-81 cm', ['- insideLegLength 760-810', '- waistGirth 760-810']],
+    ['Bust 50 cm flat. Size guide: bust 92-97 cm', ['- bustGirth 920-970']],
+    ['Size guide:\nbust 92 cm\nlength 60 cm', []],
+    ['Size guide:\nS: bust 88 cm\nM: bust 92 cm\nlength 60 cm', ['S bustGirth 880-880', 'M bustGirth 920-920']],
+    [
+      'Size chart (inches)\nS - bust 34, waist 26\nM - bust 36, waist 28',
+      ['S bustGirth 864-864', 'S waistGirth 660-660', 'M bustGirth 914-914', 'M waistGirth 711-711']
+    ],
+    [
+      'Size chart (inches)\nS bust 34 waist 26\nM bust 36 waist 28',
+      ['S bustGirth 864-864', 'S waistGirth 660-660', 'M bustGirth 914-914', 'M waistGirth 711-711']
+    ],
+    [
+      'Size chart (inches)\nS (bust 34, waist 26)\nM (bust 36, waist 28)',
+      ['S bustGirth 864-864', 'S waistGirth 660-660', 'M bustGirth 914-914', 'M waistGirth 711-711']
+    ],
+    [
+      'Size chart (inches)\nS = bust 34, waist 26\nM = bust 36, waist 28',
+      ['S bustGirth 864-864', 'S waistGirth 660-660', 'M bustGirth 914-914', 'M waistGirth 711-711']
+    ],
+    ['Size chart (inches)\nS bust 34 size M waist 28', ['S bustGirth 864-864', 'M waistGirth 711-711']]
+  ])('%j', (words, rows) => expect(chart(words)).toEqual(rows))
+})

@@ -95,3 +95,59 @@ test('a list that is number-first is so throughout, and one colon does not turn 
   expect(links('30" waist\n40" hips\n30" inseam')).toEqual(['waist 30', 'hip 40', 'inseam 30'])
   expect(links('waist: 30"\nhips: 40"\ninseam: 30"')).toEqual(['waist 30', 'hip 40', 'inseam 30'])
 })
+
+/** Each link: the name, its figure, whether the name stands behind it, whether it is a second one. */
+const linked = (words: string) => {
+  const read = readText(words, 'en')
+  const found = quantitiesOf(read)
+  return linksOf(read, labelsOf(read, found), found)
+    .map(
+      ({ quantity, label, before, again }) => `${label.points[0] ?? label.role} ${quantity.value}${again ? ' again' : before ? '' : ' <'}`
+    )
+    .join(', ')
+}
+
+describe('a second figure that is said of the same name', () => {
+  test.each([
+    ['rise 11" front, 14.5" back', 'rise 11, rise 14.5 again'],
+    ['waist 28" (stretches to 36")', 'waist 28, waist 36 again'],
+    ['waist 28" relaxed, 36" stretched', 'waist 28, waist 36 again'],
+    ['waist 28" unstretched and 38" fully stretched, hip 44"', 'waist 28, waist 38 again, hip 44'],
+    ['waist 30" stretched 40" hips 42"', 'waist 30, waist 40 again, hip 42'],
+    ['inseam 27" cuffed, 30" uncuffed', 'inseam 27, inseam 30 again'],
+    ['inseam 30" and 27" with the turn ups', 'inseam 30, inseam 27 again'],
+    ['length 66 cm, without collar 61 cm', 'length 66, length 61 again'],
+    ['sleeve 24", with cuff 26"', 'sleeveLength 24, sleeveLength 26 again'],
+    ['sleeve 24", 26" with cuff', 'sleeveLength 24, sleeveLength 26 again'],
+    ['sleeve 24", cuff 4"', 'sleeveLength 24, cuffEdge 4'],
+    ['waist 30" on the label but it measures 31"', 'waist 30, waist 31 again'],
+    ['waist 30", a second look at it gave 31"', 'waist 30']
+  ])('%s: %s', (words, expected) => expect(linked(words)).toBe(expected))
+})
+
+describe('names before and behind their figures in one list', () => {
+  test.each([
+    ['30" waist, 31" inseam, 12" rise', 'waist 30 <, inseam 31 <, rise 12 <'],
+    ['waist 30", inseam 31", 12" rise', 'waist 30, inseam 31, rise 12 <'],
+    ['30"\nwaist\n40"\nhips', 'waist 30 <, hip 40 <'],
+    ['waist\n30"\nhips\n40"', 'waist 30, hip 40'],
+    ['waist 30" hips', 'waist 30'],
+    ['waist, hips, inseam 31"', 'inseam 31'],
+    ['waist 30"\nhips 40"\n\nThigh', 'waist 30, hip 40'],
+    ['bust 36" front length 24" back length 26"', 'chest 36, length 24, length 26'],
+    // a word that only says along what, or from where
+    ['chest 23" pit to pit, and 27" long', 'chest 23, length 27 <'],
+    ['23" pit to pit, 27" long, 24" sleeves', 'chest 23 <, length 27 <, sleeveLength 24 <'],
+    ['lovely skirt 26" long, waist 28"', 'length 26 <, waist 28'],
+    ['waist 30" long line cut, hips 40"', 'waist 30, hip 40'],
+    ['sleeve 24" from the shoulder, chest 42"', 'sleeveLength 24, chest 42'],
+    ['24" sleeves from shoulder, 42" chest, 28" length', 'sleeveLength 24 <, chest 42 <, length 28 <'],
+    // what is no point of a garment takes its own
+    ['pocket 6", waist 30"', 'detail 6, waist 30'],
+    ['bag 12", waist 30"', 'thing 12, waist 30'],
+    ['hem allowance 2", inseam 31"', 'letDown 2, inseam 31'],
+    ['length 40", 2" hem allowance', 'length 40, letDown 2 <'],
+    ['height 170 cm, waist 30"', 'height 170, waist 30'],
+    ['waist 30", hips 40", 170 cm tall', 'waist 30, hip 40, height 170 <']
+  ])('%j: %s', (words, expected) => expect(linked(words)).toBe(expected))
+})

@@ -103,7 +103,11 @@ describe('a comma', () => {
     ['waist, 30" lovely', 0.7],
     ['waist, the 30"', 0.75],
     // an aside before the name's own verb
-    ['waist, tied as usual, is 30"', 0.35]
+    ['waist, tied as usual, is 30"', 0.35],
+    // it stands right behind the name, holds words alone, and the verb comes behind it
+    ['waist tied, lovely, is 30"', 0.05 + 0.7 + 0.5 + 0.7 + 0.05],
+    ['waist, tied as usual, lovely 30"', 0.7 + 0.05 + 0.05 + 0.5 + 0.7 + 0.5],
+    ['waist, tied (as usual), is 30"', 0.7 + 0.05 + 0.2 + 0.7 + 0.05]
   ])
 })
 

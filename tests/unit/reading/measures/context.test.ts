@@ -143,6 +143,8 @@ describe('where the words of a figure end', () => {
     // before the figure a comma ends it
     ['waist laid flat 15"', ['word-flat']],
     ['waist laid flat, and 15"', []],
+    ['waist laid flat - approx 15"', ['word-flat']],
+    ['waist laid flat (approx) 15"', ['word-flat']],
     // a name, a detail, a heading and all are others'
     ['waist 15" lining flat', []],
     ['waist 15" measurements flat', []],
@@ -212,7 +214,9 @@ describe('a second figure', () => {
     ['width 11" front, back 15"', 'front', 'back'],
     ['width front 11", back 15"', 'front', 'back'],
     ['width 11" front, 15" back', 'front', 'back'],
-    ['width 11", back 15"', '', 'back']
+    ['width 11", back 15"', '', 'back'],
+    // a state on each side of the dash: each figure has its own
+    ['width 11" relaxed - stretched 15"', 'relaxed', 'stretched']
   ])('%s', (words, first, second) => {
     expect(both(words, 'width', '11"', '15"')).toEqual([first, second])
   })

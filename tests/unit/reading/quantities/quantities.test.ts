@@ -109,8 +109,8 @@ test('three figures parted by other dashes are a row, no range', () => {
 })
 
 /** Each figure: its ends, its unit, what is the matter with it. */
-const told = (words: string) =>
-  quantitiesOf(readText(words, 'en'))
+const told = (words: string, language = 'en') =>
+  quantitiesOf(readText(words, language))
     .map(({ low, high, unit, problem, height }) => {
       const ends = low === high ? low : `${low}-${high}`
       return `${ends}${unit ?? ''}${problem ? ` ${problem}` : ''}${height ? ' tall' : ''}`
@@ -249,4 +249,81 @@ test('of a number that is no length nothing is left behind', () => {
   expect(told('£4,99 waist')).toBe('')
   expect(told('£4-99 waist')).toBe('99')
   expect(told('1234567.5 waist')).toBe('')
+})
+
+describe('as sellers write them', () => {
+  test.each([
+    ['en', '30 "vintage" waist 30"', '30, 30in'],
+    ['en', 'size "8" waist 30"', '8, 30in'],
+    ['en', '12" "vintage" tag', '12in'],
+    ['en', 'tag says "waist 30"', '30'],
+    ['en', '"waist 30" flat', '30'],
+    ['en', 'waist 14"" hips 20""', '14in, 20in'],
+    ['en', 'waist 14 " hips 20 "', '14in, 20in'],
+    ['en', "waist 30'", '30in'],
+    ['en', 'the 90\'s look, waist 30"', '30in'],
+    ['en', "waist 7'", '84in tall'],
+    ['en', '1.5m long', '150cm'],
+    ['en', '2 m chest', '200cm'],
+    ['en', '2 m, 30 cm', '200cm, 30cm'],
+    ['en', 'size 8 m lovely', '8'],
+    ['en', 'model 5\'8" wears size 8', '68in tall, 8'],
+    ['en', 'model 5\'10.5" wears', '70.5in tall'],
+    ['en', "5'8 1/2", '68.5in tall'],
+    ['en', 'she is 5 ft 4 in tall', '64in tall'],
+    ['en', 'she is 5 ft 4in, waist 30in', '64in tall, 30in'],
+    ['en', 'she is 5ft, waist 30', '60in tall, 30'],
+    ['en', '5 feet 11 inches', '71in tall'],
+    ['en', '6\' 0"', '72in tall'],
+    ['en', 'height 1m68', '168cm tall'],
+    ['en', '28"-30"', '28-30in'],
+    ['en', '28"–30"', '28-30in'],
+    ['en', '28in to 30in', '28-30in'],
+    ['en', '28in/30in', '28in, 30in'],
+    ['en', '70cm-75cm', '70-75cm'],
+    ['en', 'between 70cm and 75cm', '70-75cm'],
+    ['en', '28-30-32', '28, 30, 32'],
+    ['en', '28/30/32"', '28, 30, 32in'],
+    ['en', 'waist 28 - 30 - 32"', '28, 30, 32in'],
+    ['en', '36-28', '36, 28'],
+    ['en', '36 - 28 - 38', '36, 28, 38'],
+    // a dash that parts a heading from a range makes no row
+    ['en', 'Size 12 - 28-30"', '12, 28-30in'],
+    ['en', '34/32', '34, 32'],
+    ['en', '32/34 jeans', '32, 34'],
+    ['en', '28 to 30cm', '28-30cm'],
+    ['en', '1m to 1.2m', '100-120cm'],
+    ['en', 'Waist: -30"', '-30in negative'],
+    ['en', 'Waist: 30" - 4', '30in, 4'],
+    ['en', 'waist-30"', '30in'],
+    ['en', 'waist - 30"', '30in'],
+    ['en', 'thirty inches', '30in'],
+    ['en', 'thirty-two and three quarter inches', '32.75in'],
+    ['en', 'twenty three cm', '23cm'],
+    ['en', 'forty two inch chest', '42in'],
+    ['en', 'a two inch hem', '2in'],
+    ['en', 'two-inch hem', '2in'],
+    ['en', 'two and a half inches of hem', '2.5in'],
+    ['en', 'twenty-inch waist', '20in'],
+    ['en', '3/4 sleeve, 20"', '20in'],
+    ['en', '½" seam', '0.5in'],
+    ['en', '3/8" seam', '0.375in'],
+    ['en', '14 1/2"', '14.5in'],
+    ['en', '15"1/2', '15in, 0.5'],
+    ['en', '100% wool, 30"', '30in'],
+    ['en', '30x32', '30, 32'],
+    ['en', '30" x 32"', '30in, 32in'],
+    ['en', '0.5" hem', '0.5in'],
+    ['de', 'Länge 1,20 m', '120cm'],
+    ['fr', 'longueur 1m20', '120cm tall'],
+    ['en', '60cms', '60cm'],
+    ['en', '60 centimetres', '60cm'],
+    ['en', '600mm', '600mm'],
+    ['en', '600 millimetres', '600mm'],
+    ['en', '30 ins', '30in'],
+    ['en', '30in.', '30in'],
+    ['en', '30 in.', '30in'],
+    ['en', '30 in wide', '30in'],
+    ['en', 'two in the back, 30 in front', '30']
+  ])('%s %s: %s', (language, words, expected) => expect(told(words, language)).toBe(expected))
 })

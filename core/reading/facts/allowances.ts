@@ -101,7 +101,7 @@ export function gatherAllowances(around: Around): AllowancesRead {
     const point = girthAt(place) ?? (named?.sentence === sentence ? named.point : usual(role, kind, inHem))
     read.allowances.push({ point, mm, stated: statedOf(around, quantity) })
     // what can be let down from the hem is turned up there: at least so deep is the hem
-    if (mine && role === 'letDown' && (inHem || HEMMED.has(point)) && point !== 'sleeveLength') read.hemDepthMm ??= mm
+    if (mine && (inHem || HEMMED.has(point)) && point !== 'sleeveLength') read.hemDepthMm ??= mm
     if (mine && role === 'letOut' && saysBackSeam(around, link)) read.outletMm ??= saysToLetOut(around, link) ? mm / 2 + KEPT_MM : mm
   }
   spareUntil(Number.POSITIVE_INFINITY)

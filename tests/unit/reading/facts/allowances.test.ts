@@ -139,6 +139,8 @@ describe('how deep a hem is', () => {
     // a deeper fold is no hem, and a pocket is none either
     ['Wool skirt', 'hem is 6" deep', []],
     ['Wool skirt', 'pocket 2" deep', []],
+    ['Wool skirt', 'pocket depth 2"', []],
+    ['Wool skirt', 'pocket flap depth 2"', []],
     ['Wool skirt', 'a deep hem of 3", 2" to let down', ['skirtLength 50.8', 'hem 76.2']],
     ['Hose aus Wolle', 'Saumhöhe 4 cm', ['hem 40'], 'de']
   ])

@@ -149,6 +149,9 @@ describe('a title: its head, what stands beside it, what comes in a later part',
       ]
     ],
     ['Pinafore Lane', [['dress', head]]],
+    // what stands beside heads a title only where nothing else could
+    ['With wool coat', [['coat', WEIGHT.title.beside]]],
+    ['Lovely brown old gift with wool coat', []],
     ['Lovely', []]
   ])('%j', (title, expected) => expect(pieces({ title }, 'title')).toEqual(rounded(expected)))
   test('in French the head of a compound stands first', () => {
@@ -252,6 +255,23 @@ describe('a text without a title: what it opens with is told like one', () => {
         ['shorts', mention / 2]
       ]
     ],
+    // nor does a thing in passing open it
+    [
+      'Watch the length. A skirt',
+      [
+        ['skirt', head * opening],
+        ['thing', (FIRST * WEIGHT.text.thing) / 2],
+        ['skirt', mention]
+      ]
+    ],
+    [
+      'A handbag. A skirt',
+      [
+        ['thing', thing * opening],
+        ['thing', FIRST * WEIGHT.text.thing],
+        ['skirt', mention]
+      ]
+    ],
     ['Worn with a jacket', []],
     ['Lovely', []]
   ])('%j', (text, expected) => expect(pieces({ text }, 'title', 'text')).toEqual(rounded(expected)))
@@ -352,6 +372,8 @@ test('denim told early, in the title or in the text, is of the garment', () => {
 
 test('what the word of a kind tells beside it is kept of the first that tells it, and of none that stands beside', () => {
   expect(said({ title: 'Wool suit jacket', text: 'A jacket' }).made.get('jacket')).toEqual({ tailored: true })
+  expect(said({ title: 'Pinafore Lane' }).made.has('dress')).toBe(true)
+  expect(said({ title: 'With wool coat' }).made.has('coat')).toBe(false)
   expect(said({ title: 'Wool skirt', text: 'goes with a suit jacket' }).made.has('jacket')).toBe(false)
 })
 

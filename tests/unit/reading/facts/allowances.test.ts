@@ -153,6 +153,10 @@ describe('of a set, what hems and seams have is told of the piece the text is ab
       'Jacket: sleeve 24", 1" seam allowance\nTrousers: waist 34", 2" left in the centre back, 2" to let down, a deep hem of 2"',
       ['waist 50.8', 'inseam 50.8', 'seam 25.4']
     ],
-    ['Wool suit', 'Jacket: chest 40", 1" to let out\nTrousers: waist 34", 2" to let out', ['chest 25.4', 'waist 50.8']]
+    ['Wool suit', 'Jacket: chest 40", 1" to let out\nTrousers: waist 34", 2" to let out', ['chest 25.4', 'waist 50.8']],
+    // a hem that is told by its depth alone
+    ['Wool suit', 'Jacket: chest 40"\nTrousers: waist 34", hem 2" deep', []],
+    ['Wool suit', 'Jacket: chest 40", hem 2" deep\nTrousers: waist 34"', ['hem 50.8']],
+    ['Wool trousers', 'waist 34", hem 2" deep', ['hem 50.8']]
   ])
 })

@@ -243,6 +243,9 @@ describe('taille is a size, and between measures a waist', () => {
   rows([
     ['taille 38', ['38'], ['38'], ['38'], french],
     ['taille M', [], ['M'], ['M'], french],
+    // so is what is told to be taken flat
+    ['taille 46 à plat', ['46'], [], [], french],
+    ['Lin. Taille: 46 à plat', ['46'], [], [], french],
     ['coton, taille 46', ['46'], ['46'], [], french],
     ['épaules 41, taille 46', ['41', '46'], [], [], french],
     ['épaules: 41, taille: 46', ['41', '46'], [], [], french],

@@ -249,6 +249,8 @@ describe('taille is a size, and between measures a waist', () => {
     ['coton, taille 46', ['46'], ['46'], [], french],
     ['épaules 41, taille 46', ['41', '46'], [], [], french],
     ['épaules: 41, taille: 46', ['41', '46'], [], [], french],
+    ['taille 38, taille 40', ['38', '40'], ['38', '40'], ['38'], french],
+    ['3 poches, taille 46', ['3', '46'], ['46'], [], french],
     ['épaules 41 taille 46', ['41', '46'], ['46'], [], french]
   ])
 })

@@ -12,7 +12,7 @@ import type { Reading } from '../reading.ts'
 import { cue } from '../text/cues.ts'
 import type { TextRead } from '../text/text.ts'
 import { isOneOf, type Token } from '../text/tokens.ts'
-import { girthBehind, isHemDepth, KEPT_MM, saysBackSeam, saysHem, saysToLetOut } from './spare-cloth.ts'
+import { girthAt, isHemDepth, isOffGirths, KEPT_MM, letsOutHem, placeBehind, saysBackSeam, saysHem, saysToLetOut } from './spare-cloth.ts'
 
 export interface AllowancesRead {
   allowances: Reading['allowances']
@@ -92,15 +92,17 @@ export function gatherAllowances(around: Around): AllowancesRead {
       else read.seamAllowanceMm ??= mm
       continue
     }
-    const named = lastNamed[label.role === 'letDown' ? 'along' : 'around']
-    const inHem = label.role === 'letDown' && saysHem(around, link)
-    const point =
-      (label.role === 'letOut' ? girthBehind(around, link) : null) ??
-      (named?.sentence === sentence ? named.point : usual(label.role, kind, inHem))
+    const place = label.role === 'letOut' ? placeBehind(around, link) : null
+    if (isOffGirths(place)) continue
+    const outOfHem = label.role === 'letOut' && letsOutHem(around, link, place)
+    const role = outOfHem ? 'letDown' : label.role
+    const named = lastNamed[role === 'letDown' ? 'along' : 'around']
+    const inHem = role === 'letDown' && (outOfHem || saysHem(around, link))
+    const point = girthAt(place) ?? (named?.sentence === sentence ? named.point : usual(role, kind, inHem))
     read.allowances.push({ point, mm, stated: statedOf(around, quantity) })
     // what can be let down from the hem is turned up there: at least so deep is the hem
-    if (mine && label.role === 'letDown' && (inHem || HEMMED.has(point)) && point !== 'sleeveLength') read.hemDepthMm ??= mm
-    if (mine && label.role === 'letOut' && saysBackSeam(around, link)) read.outletMm ??= saysToLetOut(around, link) ? mm / 2 + KEPT_MM : mm
+    if (mine && (inHem || HEMMED.has(point)) && point !== 'sleeveLength') read.hemDepthMm ??= mm
+    if (mine && role === 'letOut' && saysBackSeam(around, link)) read.outletMm ??= saysToLetOut(around, link) ? mm / 2 + KEPT_MM : mm
   }
   spareUntil(Number.POSITIVE_INFINITY)
   return read

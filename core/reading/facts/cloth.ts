@@ -103,10 +103,19 @@ function isCloth(text: TextRead, term: Term, title: boolean): boolean {
   const next = termAt(text.terms, term.to)
   const glued = next?.from === term.to
   if (glued && means(next, 'imitation') && !means(next, 'kind')) return false
-  if (glued && means(next, 'lining') && !means(next, 'shell')) return false
+  if (isOfLining(text, term)) return false
   if (!title && glued && means(next, 'detail', 'thing')) return false
   if (means(termAt(text.terms, term.from - 1), 'imitation') && IMITATING.test(text.tokens[term.from - 1]?.text)) return false
   return !isDenied(text, term)
+}
+
+/** “viscose lining”, “silk-lined”, and a lining that has its cloth in its name. */
+function isOfLining({ tokens, terms }: TextRead, term: Term): boolean {
+  if (meaning(term, 'made')?.fact.fact === 'lined') return true
+  const hyphen = tokens[term.to]?.text === '-' && !tokens[term.to]?.spaced && tokens[term.to + 1]?.spaced === false
+  const behind = hyphen ? term.to + 1 : term.to
+  const next = termAt(terms, behind)
+  return next?.from === behind && means(next, 'lining') && !means(next, 'shell')
 }
 
 /** “skirt with leather straps”: beside the cloth. */
@@ -192,7 +201,9 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
   let lining = false
   let seen = 0
   let shell: Term | null = null
-  for (const term of termsAs(terms, 'fibre', 'shell', 'lining')) {
+  for (const term of termsAs(terms, 'fibre', 'shell', 'lining', 'made', 'partLined')) {
+    const linedIn = isLinedIn(text, term)
+    if (!linedIn && !means(term, 'fibre', 'shell', 'lining')) continue
     if (layout.sentence[term.from] !== sentence) {
       sentence = layout.sentence[term.from] as number
       lining = false
@@ -205,10 +216,10 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
       lining = false
       shell = term
     } else if (means(term, 'lining') && opensPart(text, term)) lining = !isJoined(text, shell, term)
+    else if (linedIn) lining = true
     const fibre = meaning(term, 'fibre')?.fibre
     if (fibre === undefined) continue
-    const next = termAt(terms, term.to)
-    if (lining || !isCloth(text, term, true) || (next?.from === term.to && means(next, 'lining') && !means(next, 'shell'))) continue
+    if (lining || !isCloth(text, term, true)) continue
     found.push({ fibre, from: term.from, to: term.to })
     const before = percentBefore(text, term.from, 4)
     const after = percentAfter(text, term.to, 4)
@@ -246,6 +257,15 @@ const FARTHEST_PART = 12
 /** “shell/lining: polyester”: what follows is of both. */
 const isJoined = ({ tokens, terms }: TextRead, shell: Term | null, lining: Term): boolean =>
   shell !== null && shell.to + 1 === lining.from && (isOneOf(tokens[shell.to], '/·&+') || means(termAt(terms, shell.to), 'and'))
+
+/** “fully lined in viscose”, “half lined with 100 % silk”; “fully lined in great condition” says nothing of a cloth. */
+function isLinedIn({ tokens, terms }: TextRead, term: Term): boolean {
+  const made = meaning(term, 'made')?.fact
+  if (!(made?.fact === 'lined' && made.value) && !means(term, 'partLined')) return false
+  if (!OF_CLOTH.test(tokens[term.to]?.text)) return false
+  const first = means(termAt(terms, term.to + 1), 'light') ? term.to + 2 : term.to + 1
+  return tokens[first]?.kind === 'digits' || means(termAt(terms, first), 'fibre')
+}
 
 const LINING = cue('liningName')
 

@@ -151,9 +151,15 @@ function isFee(text: TextRead, from: number, to: number): boolean {
   return EXTRA.test(tokens[to]?.text) || isOnTop(tokens[from - 1]?.text)
 }
 
-/** “£20 → £15”: what was asked before. */
-const isFormer = ({ tokens }: TextRead, at: number): boolean =>
-  isOneOf(tokens[at], '→⇒➡➔') || (tokens[at]?.text === '-' && tokens[at + 1]?.text === '>' && tokens[at + 1]?.spaced === false)
+/** “£20 → £15”, “£20 => £15”: what was asked before. */
+function isFormer({ tokens }: TextRead, at: number): boolean {
+  if (isOneOf(tokens[at], '→⇒➡➔')) return true
+  let tip = at
+  while (tip < at + SHAFT && isOneOf(tokens[tip], '-=') && tokens[tip + 1]?.spaced === false) tip++
+  return tip > at && tokens[tip]?.text === '>'
+}
+/** So many marks an arrow has before its tip: “-->”. */
+const SHAFT = 3
 
 /** “£5 more”, “3 € extra”: on top of what is asked. */
 const EXTRA = cue('extra')

@@ -1,6 +1,6 @@
 /** Where cloth to spare lies: in the hem, in the back seam, at the waist. */
 import type { PointId } from '../../ids/points.ts'
-import type { Landmark } from '../languages/lexicon.ts'
+import type { Landmark, PointName } from '../languages/lexicon.ts'
 import type { Link } from '../links/assign.ts'
 import type { Label } from '../names/label.ts'
 import { cue } from '../text/cues.ts'
@@ -66,19 +66,37 @@ export function isHemDepth({ tokens }: TextRead, { from, to }: Label): boolean {
   return hem && deep
 }
 
-const GIRTHS: Partial<Record<Landmark, PointId>> = { waist: 'waist', hip: 'hip', bust: 'chest' }
+type Place = Landmark | PointName
+const GIRTHS: Partial<Record<Place, PointId>> = { waist: 'waist', hip: 'hip', bust: 'chest', thigh: 'thigh', knee: 'knee', bicep: 'bicep' }
+/** The girth that is let out at a place. */
+export const girthAt = (place: Place | null): PointId | null => (place === null ? null : (GIRTHS[place] ?? null))
 
-/** “2" to let out at the waist seam”: the girth that is named behind. */
-export function girthBehind({ tokens, terms, layout }: TextRead, { label, quantity }: Link): PointId | null {
+const OFF_ITS_GIRTHS: ReadonlySet<Place> = new Set<Place>(['cuff', 'elbow', 'shoulder'])
+/** “1" to let out at the cuff”: what is let out there makes no waist or chest wider. */
+export const isOffGirths = (place: Place | null): boolean => place !== null && OFF_ITS_GIRTHS.has(place)
+
+/** “2" to let out at the waist seam”: the place that is named behind. */
+export function placeBehind({ tokens, terms, layout }: TextRead, { label, quantity }: Link): Place | null {
   let at = Math.max(label.to, quantity.spanTo)
   for (let steps = 0; steps < 4 && layout.sentence[at] === layout.sentence[quantity.from]; steps++) {
     const token = tokens[at]
     const term = termAt(terms, at)
     if (token === undefined || token.kind !== 'word') return null
-    const landmark = meaning(term, 'landmark')?.landmark
-    if (landmark !== undefined) return GIRTHS[landmark] ?? null
+    const place = meaning(term, 'landmark')?.landmark ?? meaning(term, 'point')?.point
+    if (place !== undefined) return place
     if (!term || !means(term, 'light', 'all')) return null
     at = term.to
   }
   return null
+}
+
+/** “3" to let out in the hem”, “hem has 3" to let out”: that is let down. */
+export function letsOutHem({ tokens }: TextRead, { label, quantity }: Link, place: Place | null): boolean {
+  if (place === 'hem') return true
+  const first = Math.min(label.from, quantity.from)
+  for (let at = Math.max(label.from, quantity.from); at >= first - 2; at--) {
+    if (at < first && tokens[at]?.kind !== 'word') return false
+    if (HEM.test(tokens[at]?.text)) return true
+  }
+  return false
 }

@@ -30,7 +30,7 @@ export function measuresOf(figures: readonly Figure[], list: ListContext, beside
   const read: MeasuresRead = { measures: [], asides: [], issues: [], repeats: [], hemDepthMm: null }
   const sound = figures.filter((one) => isSound(one, list, read))
   const settled = withUnits(sound, list, read)
-  const worn = settled.filter((one) => isWorn(one, list, read))
+  const worn = settled.filter((one) => isWorn(one, list, beside, read))
   const groups = new Map<string, WithUnit[]>()
   for (const one of worn) {
     const key = `${one.of ?? ''}/${one.size ?? ''}`
@@ -73,12 +73,13 @@ const DEPTHS = new Set([
 const DEPTH_MM = 115
 
 /** Can it be worn at all? If not it is a depth, or an issue. */
-function isWorn(one: WithUnit, list: ListContext, read: MeasuresRead): boolean {
+function isWorn(one: WithUnit, list: ListContext, { main }: BesideFigures, read: MeasuresRead): boolean {
   const { point, quantity, name } = one
   const mm = toMm(quantity.value, one.unit)
   if (fits(one, one.unit)) return true
   if (mm < DEPTH_MM && (name === null || DEPTHS.has(name))) {
-    if (name === 'bottomEdge' || name === 'hem' || name === 'sweep') read.hemDepthMm ??= mm
+    const mine = one.of === null || one.of === main
+    if (mine && (name === 'bottomEdge' || name === 'hem' || name === 'sweep')) read.hemDepthMm ??= mm
     read.asides.push({ quantity, because: 'detail' })
     return false
   }
@@ -100,6 +101,8 @@ export interface BesideFigures {
   stretchedOf: (one: Figure) => Quantity | null
   /** The figure of advice that stands right behind a figure in its line, where one does. */
   adviceOn: (one: Figure) => Quantity | null
+  /** Of several pieces the one that the text is about: of the hem of another nothing is kept. */
+  main?: GarmentKind | null
 }
 const NOTHING_BESIDE: BesideFigures = { stretchedOf: () => null, adviceOn: () => null }
 

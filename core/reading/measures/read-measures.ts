@@ -61,7 +61,11 @@ export function readMeasures(text: TextRead, given: MeasuresGiven): FiguresMeasu
     unitOf: ({ label, quantity }) => quantity.unit ?? listUnit(list.units, label, quantity) ?? common,
     sourceOf: sourcesIn(text)
   })
-  const read = measuresOf(linked.figures, list, { stretchedOf: stretchedBy(linked.stretched), adviceOn: adviceBehind(text, asides) })
+  const read = measuresOf(linked.figures, list, {
+    stretchedOf: stretchedBy(linked.stretched),
+    adviceOn: adviceBehind(text, asides),
+    main: garments.kindRead.kind
+  })
   const seconds = secondsOf(text, linked.seconds, read.measures, list.common)
   const { measures, issues, repeats, hemDepthMm } = read
   const left = [...linked.asides, ...read.asides]

@@ -48,6 +48,7 @@ export function sizeLabelsOf(around: Around): SizeLabels {
     else if (pair) add({ label: `W${pair.waist.value} L${pair.leg.value}`, taken: [pair.waist, pair.leg] }, at)
     const whole = pair ? null : sizeAt(around, byFrom, at)
     if (whole) add(whole, at)
+    if (whole && startsLine(around, at) && leadsToPoint(around, whole.to)) found.heads.push({ from: at, label: whole.label })
     if (pair || whole) {
       at = (pair ? Math.max(pair.waist.to, pair.leg.to) : (whole?.to ?? at + 1)) - 1
       continue
@@ -135,8 +136,11 @@ function isTitleSize(around: Around, byFrom: ReadonlyMap<number, Quantity>, at: 
 }
 
 /** “…, size 10 measures bust 36”: in the middle of a line a size heads what is measured right behind it. */
-function headsPart({ tokens, terms }: Around, from: number, to: number): boolean {
-  if (!isOneOf(tokens[from - 1], ',;.')) return false
+function headsPart(around: Around, from: number, to: number): boolean {
+  return isOneOf(around.tokens[from - 1], ',;.') && leadsToPoint(around, to)
+}
+/** “UK 12: chest 36”: is it the name of a measure that follows? */
+function leadsToPoint({ tokens, terms }: Around, to: number): boolean {
   let at = isOneOf(tokens[to], ':=(-') ? to + 1 : to
   while (at < to + 3 && means(termAt(terms, at), 'measures', 'light', 'heading')) at++
   return means(termAt(terms, at), 'point')
@@ -191,6 +195,9 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
       if (quantity.unit !== null && means(next, 'point') && !waist) return null
       const suit = suitSize(around, quantity)
       if (suit) return { label: suit, taken: [quantity] }
+      // “size 12 UK”
+      const region = regionAt(around, byFrom, at)
+      if (region) return region
       // “size 34 waist, 32 length”: the waist and the leg of a label
       const named = quantity.unit === null && meaning(next, 'point')?.point === 'waist' && next?.from === quantity.to ? next : null
       const inside = named ? legAfter(around, byFrom, named.to) : null
@@ -212,7 +219,8 @@ function sizeAfter(around: Around, byFrom: Map<number, Quantity>, from: number, 
         at = term.to - 1
         continue
       }
-      if (regionAt(around, byFrom, at)) return null // found on its own
+      const region = regionAt(around, byFrom, at)
+      if (region) return region.taken.length > 0 ? region : null // EU38 and UK M are found on their own
       // a language's own: P, G, GG
       return means(term, 'letterSize') && term?.from === at ? { label: slice(around, at, term.to).toUpperCase(), taken: [] } : null
     }

@@ -81,8 +81,19 @@ describe('a lining, a trim', () => {
     ['wool, lining of viscose', 'wool'],
     ['wool, lining viscose', 'wool'],
     ['wool, lining 100% viscose', 'wool'],
+    ['wool, fully lined in viscose', 'wool'],
+    ['wool, fully lined with a viscose', 'wool'],
+    ['wool, half lined in 100% viscose', 'wool'],
+    ['fully lined in great condition, wool', 'wool'],
+    ['fully lined wool', 'wool'],
+    ['wool, fully lined', 'wool'],
     // its name behind the fibre
     ['wool, viscose lining', 'wool'],
+    ['wool, silk lining', 'wool'],
+    ['silk-lined wool', 'wool'],
+    ['wool, silk-lined', 'wool'],
+    ['silk lined wool', 'wool'],
+    ['wool - lined', 'wool'],
     ['wool, viscose', 'wool, viscose'],
     // a new sentence is of the garment again, and so is what is said to be
     ['Lining: viscose. Wool', 'wool'],
@@ -193,6 +204,12 @@ describe('traits', () => {
     ['red check', 'trousers', ['check']],
     ['please check', 'trousers', []]
   ])('%s on %s: %j', (words, kind, expected) => expect(cloth(words, kind).traits).toEqual(expected))
+})
+
+test('a silk lining is no silk', () => {
+  expect(cloth('wool, silk lining').traits).toEqual([])
+  expect(cloth('silk-lined').traits).toEqual([])
+  expect(cloth('silk, lined').traits).toEqual(['silk'])
 })
 
 test('rigid says no stretch where stretch is in its name', () => {

@@ -45,6 +45,9 @@ test('the page tells whose ¥ and whose bare sum it is', () => {
   expect(price('¥200', 'en', 'en')).toBe('200 JPY')
   expect(price('Valor: 80', 'pt', 'pt-BR')).toBe('80 BRL')
   expect(price('Valor: 80', 'pt', 'pt-PT')).toBe('80 EUR')
+  expect(price('Valor: 80', 'pt', 'PT-br')).toBe('80 BRL')
+  expect(price('Preis 20', 'de', 'de-DE')).toBe('20 EUR')
+  expect(price('Preis 20', 'de', 'DE')).toBe('20 EUR')
 })
 
 describe('whose sign it is', () => {
@@ -96,6 +99,20 @@ describe('a dollar of a country', () => {
     ['fits US $35', '35 USD'],
     ['size C $40', '40 USD']
   ])
+  test.each([
+    ['US$35', '35 USD'],
+    ['A$35', '35 AUD'],
+    ['NZ$35', '35 NZD'],
+    ['S$35', '35 SGD'],
+    ['SG$35', '35 SGD'],
+    ['HK$35', '35 HKD'],
+    ['CA$35', '35 CAD'],
+    ['$35 USD', '35 USD'],
+    ['$35 NZD', '35 NZD'],
+    // and it counts as asked by the word before its sign
+    ['was $9 CAD then. Asking $35 CAD', '35 CAD'],
+    ['was $9 CAD then. Asking C$35', '35 CAD']
+  ])('%s on a page of another country', (words, expected) => expect(price(words, 'en', 'en-AU')).toBe(expected))
   test('dollars in a word are those of the page', () => {
     expect(price('35 dollars', 'en', 'en-CA')).toBe('35 CAD')
     expect(price('35 us dollars', 'en', 'en-US')).toBe('35 USD')
@@ -121,6 +138,7 @@ describe('how a sum is written', () => {
     // a narrow or hard space parts thousands; a plain one only behind a single figure
     ['38\u00a0250 €', '38250 EUR'],
     ['38\u202f250 €', '38250 EUR'],
+    ['100\u202f250 €', '100250 EUR'],
     ['38 250 €', '250 EUR'],
     ['0 250 €', '250 EUR'],
     ['1 25 €', '25 EUR'],
@@ -221,6 +239,9 @@ describe('a sum that stands aside gives way to another', () => {
     ['£20 → £15', '15 GBP'],
     ['£20 -> £15', '15 GBP'],
     ['£20 - > £15', '20 GBP'],
+    ['£20 => £15', '15 GBP'],
+    ['£20 --> £15', '15 GBP'],
+    ['£20 -lovely. Belt £15 here', '20 GBP'],
     // what comes on top
     ['£5 more for the belt. £20', '20 GBP'],
     ['£5 for the belt. £20', '20 GBP'],
@@ -255,6 +276,8 @@ describe('a sum alone in its part of the text', () => {
     ['weighs five pounds', null],
     ['postage is five pounds', null],
     ['five pounds postage', null],
+    ['belt plus five pounds', null],
+    ['five pounds extra', null],
     ['five pounds postage extra', '5 GBP']
   ])
 })
@@ -282,6 +305,7 @@ describe('a bare sum', () => {
   ])
   test('in a currency that is told by itself', () => {
     expect(price('Prices in euros. Now 20', 'en')).toBe('20 EUR')
+    expect(price('Prices in euros. Now: 20', 'en')).toBe('20 EUR')
     expect(price('Prices in crates. Now 20', 'en')).toBeNull()
     // a currency beside a sum is that sum's
     expect(price('was 90 euros. Now 20', 'en')).toBeNull()

@@ -1,6 +1,6 @@
 /** Kinds by the points that were told and their sizes; nothing but an order hangs on it. */
 import { describe, expect, test } from 'vitest'
-import { GARMENT_KINDS } from '../../../../core/ids/kinds.ts'
+import { GARMENT_KINDS, type GarmentKind } from '../../../../core/ids/kinds.ts'
 import type { PointId } from '../../../../core/ids/points.ts'
 import { kindsOffered, likelyKinds } from '../../../../core/reading/garment/likely-kinds.ts'
 import { readListing } from '../../../../core/reading/read-listing.ts'
@@ -55,6 +55,42 @@ describe('what was seen besides', () => {
     expect(first('knit')).toBe('knit-top')
     expect(first('woven')).not.toBe('knit-top')
   })
+  /** How many times likelier a kind is beside another where that was seen: ten where the other is seldom so. */
+  const times = (a: GarmentKind, b: GarmentKind, measures: MeasureReading[], more: Partial<Reading>) => {
+    const ratio = (reading: Reading) => {
+      const share = new Map(likelyKinds(reading).map((one) => [one.kind, one.share]))
+      return (share.get(a) ?? Number.NaN) / (share.get(b) ?? Number.NaN)
+    }
+    return Math.round(ratio(told(measures, more)) / ratio(told(measures)))
+  }
+  const of = (cloth: Partial<Reading['cloth']>): Partial<Reading> => ({ cloth: { ...nothing.cloth, ...cloth } })
+  const top = [measure('chest', 1040), measure('bodyLength', 900)]
+  const lower = [measure('waist', 760), measure('hip', 1000)]
+  test.each<[string, GarmentKind, GarmentKind, MeasureReading[], Partial<Reading>, number]>([
+    ['denim is of jeans', 'jeans', 'trousers', legs, of({ traits: ['denim'] }), 10],
+    ['and of shorts', 'shorts', 'trousers', legs, of({ traits: ['denim'] }), 10],
+    ['and of skirts, not of dresses', 'skirt', 'dress', lower, of({ traits: ['denim'] }), 10],
+    ['and of jackets, not of coats', 'jacket', 'coat', top, of({ traits: ['denim'] }), 10],
+    ['a check is of any', 'jeans', 'trousers', legs, of({ traits: ['check'] }), 1],
+    ['knit is of jumpers, not of shirts', 'jumper', 'shirt', top, of({ structure: 'knit' }), 10],
+    ['and of knit tops, not of jackets', 'knit-top', 'jacket', top, of({ structure: 'knit' }), 10],
+    ['and of dresses as of jumpers', 'jumper', 'dress', top, of({ structure: 'knit' }), 1],
+    ['woven is of shirts, not of jumpers', 'shirt', 'jumper', top, of({ structure: 'woven' }), 10],
+    ['and of dresses as of shirts', 'shirt', 'dress', top, of({ structure: 'woven' }), 1],
+    ['leather is of jackets, not of shirts', 'jacket', 'shirt', top, of({ structure: 'leather' }), 10],
+    ['nor of jumpers', 'jacket', 'jumper', top, of({ structure: 'leather' }), 10],
+    ['and of coats as of jackets', 'jacket', 'coat', top, of({ structure: 'leather' }), 1],
+    ['short sleeves are of dresses, not of skirts', 'dress', 'skirt', lower, { made: { shortSleeves: true } }, 10],
+    ['and of shirts as of dresses', 'shirt', 'dress', top, { made: { shortSleeves: true } }, 1],
+    ['a shape of skirt is of skirts, not of trousers', 'skirt', 'trousers', lower, { made: { skirtShape: 'flared' } }, 10],
+    ['and of dresses as of skirts', 'skirt', 'dress', lower, { made: { skirtShape: 'flared' } }, 1]
+  ])('%s', (_, a, b, measures, more, expected) => expect(times(a, b, measures, more)).toBe(expected))
+  test('an elastic waist may be of any size', () => {
+    const narrow = [measure('waist', 560), measure('hip', 1000), measure('skirtLength', 600)]
+    const first = (elasticWaist: boolean) => likelyKinds(told(narrow, { made: { elasticWaist } }))
+    expect(first(true)).not.toEqual(first(false))
+    expect(first(false)).toEqual(likelyKinds(told(narrow)))
+  })
   test('whose it is: a man’s chest of 1,230 is usual for a shirt, a woman’s is wide', () => {
     const share = (whose: 'women' | 'men') =>
       likelyKinds(told([measure('chest', 1230), measure('bodyLength', 800)], { whose })).find(({ kind }) => kind === 'shirt')?.share ?? 0
@@ -65,6 +101,9 @@ describe('what was seen besides', () => {
 test('of several garments or sizes, the first; a point once', () => {
   const other = measure('inseam', 700, { of: 'trousers' })
   expect(likelyKinds(told([...shirt, other, measure('chest', 500)]))).toEqual(likelyKinds(told(shirt)))
+  const small = shirt.map((one) => ({ ...one, size: 'S' }))
+  const large = [measure('bodyLength', 900, { size: 'L' })]
+  expect(likelyKinds(told([...small, ...large]))).toEqual(likelyKinds(told(shirt)))
 })
 
 describe('in which order kinds are offered', () => {

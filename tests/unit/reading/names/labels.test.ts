@@ -1,7 +1,7 @@
 /** What a figure can be of. */
 import { describe, expect, test } from 'vitest'
 import { labelsOf } from '../../../../core/reading/names/labels.ts'
-import { figureAt, textOf } from '../given.ts'
+import { figureAt, namesIn, textOf } from '../given.ts'
 
 const names = (words: string, ...figures: string[]) => {
   const text = textOf(words)
@@ -193,4 +193,44 @@ describe('a remark in brackets only says how', () => {
     ['back width at its narrowest (sleeve to sleeve) 17"', ['backWidth flat']],
     ['thigh (from the crotch to the outside of the leg): 12"', ['thigh']]
   ])
+})
+
+describe('each name with the words it stands in', () => {
+  test.each([
+    // where a length begins
+    ['length from bib top 30"', ['length: length from bib']],
+    ['length bib top 30"', ['length: length', 'detail: bib']],
+    ['chest from bib top 30"', ['chest: chest', 'detail: bib']],
+    ['length from the shoulder seam 28"', ['bodyLength: length from the shoulder seam']],
+    ['length from the waist 28"', ['skirtLength: length from the waist']],
+    ['length (from neck) 28"', ['bodyLength: length (from neck']],
+    ['sleeve from neck 33"', ['sleeveFromCentreBack: sleeve from neck']],
+    ['sleeve from the shoulder 24"', ['sleeveLength: sleeve from the shoulder']],
+    ['width from armpit to armpit 20"', ['chest flat: width from armpit to armpit']],
+    ['28" long from the shoulder', ['bodyLength: long from the shoulder']],
+    ['28" long and 20" wide', ['length: long', 'width: wide']],
+    ['length and width 20"', ['length+width: length and width']],
+    // the inside and the outside of a sleeve
+    ['sleeve inside seam 19"', ['sleeveUnderarm: sleeve inside']],
+    ['sleeve outside 25"', ['sleeveLength: sleeve outside']],
+    ['sleeve outseam 25"', ['sleeveLength: sleeve outseam']],
+    ['waist inside 30"', ['waist: waist', 'inseam: inside']],
+    // what is counted in, left out or denied
+    ['including belt 28"', []],
+    ['with belt 28", waist 30"', ['detail: belt', 'waist: waist']],
+    ['no lining, chest 40"', ['chest: chest']],
+    ['cuffs not included, 9"', []],
+    // brackets that only say how
+    ['chest (side to side) 40"', ['chest: chest']],
+    ['chest (pit to pit) 20"', ['chest flat: chest (pit to pit']],
+    ['chest at the widest (armpit to armpit) 20"', ['chest flat: chest at the widest (armpit to armpit']],
+    ['waist (unstretched, hips 40") 30"', ['waist: waist', 'hip: hips']],
+    ['thigh (hip side) 12"', ['thigh: thigh']],
+    ['thigh (hip side): 12"', ['thigh: thigh']],
+    ['thigh (hip side) - 12"', ['thigh: thigh']],
+    // the figure stands on the next line, or elsewhere: the name in the brackets may be its own
+    ['thigh (hip side)\n12"', ['thigh: thigh', 'hip: hip']],
+    ['thigh (hip side) about 12"', ['thigh: thigh', 'hip: hip']],
+    ['front/back rise from crotch 11"', ['frontRise+backRise: front/back rise']]
+  ])('%j', (words, expected) => expect(namesIn(words)).toEqual(expected))
 })

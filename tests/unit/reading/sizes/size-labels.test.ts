@@ -122,3 +122,135 @@ describe('a pair beside the pair of the label', () => {
     expect(sizeLabels).toEqual([])
   })
 })
+
+/** Its labels, what they take, and what heads a line. */
+const rows = (given: [string, string[], string[], string[], Told?][]) =>
+  test.each(given)('%j', (words, figures, labels, heads, more = {}) => {
+    const found = sizes(words, figures, more)
+    expect([found.labels, found.heads]).toEqual([labels, heads])
+  })
+
+describe('the region of a size tells which of several it is, before it and behind it', () => {
+  rows([
+    ['size UK 12', ['12'], ['UK 12'], ['UK 12']],
+    ['size 12 UK', ['12'], ['UK 12'], ['UK 12']],
+    ['Size 12 UK chest 36\nSize 14 UK chest 38', ['12', '36', '14', '38'], ['UK 12', 'UK 14'], ['UK 12', 'UK 14']],
+    // at the start of a line it heads what is measured behind it, and nothing else
+    ['UK 12: chest 36\nUK 14: chest 38', ['12', '36', '14', '38'], ['UK 12', 'UK 14'], ['UK 12', 'UK 14']],
+    ['42R chest 45\n44R chest 47', ['42', '45', '44', '47'], ['42R', '44R'], ['42R', '44R']],
+    ['UK 12 - US 8 - EU 40', ['12', '8', '40'], ['UK 12', 'US 8', 'EU 40'], []],
+    ['Lovely UK 12 chest 36', ['12', '36'], ['UK 12'], []],
+    ['Lovely size 12 UK coat', ['12'], ['UK 12'], []],
+    ['size 8 (UK 12)', ['8', '12'], ['8', 'UK 12'], ['8']],
+    ['size 12 UK 40', ['12', '40'], ['12', 'UK 40'], ['12']]
+  ])
+})
+
+describe('the word of a size', () => {
+  rows([
+    ['size: 12', ['12'], ['12'], ['12']],
+    ['size - 12', ['12'], ['12'], ['12']],
+    ['size (12)', ['12'], ['12'], ['12']],
+    ['size "12"', ['12'], ['12'], ['12']],
+    ['size is about 12', ['12'], ['12'], ['12']],
+    ['size 64', ['64'], ['64'], ['64']],
+    ['size small', [], ['S'], ['S']],
+    ['size 2XL', [], ['2XL'], ['2XL']],
+    ['size 42R', ['42'], ['42R'], ['42R']],
+    // another part of the text, or denied
+    ['size, 12', ['12'], [], []],
+    ['size / 12', ['12'], [], []],
+    ['size\n12', ['12'], [], []],
+    ['size not 12', ['12'], [], []],
+    ['size 65', ['65'], [], []],
+    // the waist of a label, and its leg
+    ['waist size 34', ['34'], ['W34'], ['W34'], { legs: true }],
+    ['waist size 34, leg 32', ['34', '32'], ['W34 L32'], ['W34 L32'], { legs: true }],
+    ['size 34 waist, 32 length', ['34', '32'], ['W34 L32'], ['W34 L32'], { legs: true }],
+    ['size 34 waist', ['34'], ['34'], ['34'], { legs: true }],
+    ['tag says 34" x 32"', ['34"', '32"'], ['W34 L32'], []],
+    ['tagged 32" waist', ['32"'], [], []]
+  ])
+})
+
+describe('a size with no word beside it', () => {
+  rows([
+    ['W34', ['34'], ['W34'], [], { legs: true }],
+    ['W34', ['34'], [], []],
+    ['W 34', ['34'], [], [], { legs: true }],
+    ['W34"', ['34"'], [], [], { legs: true }],
+    ['W70', ['70'], [], [], { legs: true }],
+    ['40S jacket', [], ['40S'], []],
+    ['EU38', [], ['EU 38'], []],
+    ['EU99', [], [], []],
+    ['EU M', [], ['EU M'], []],
+    ['uk m', [], [], []],
+    ['us 8', ['8'], [], []],
+    ['UK-12', ['12'], ['UK 12'], []],
+    ['UK size 12', ['12'], ['UK 12'], []],
+    ['Italian 42', ['42'], ['Italian 42'], []],
+    ['36 EU', ['36'], ['EU 36'], []],
+    ['UK 12 EU 40', ['12', '40'], ['UK 12', 'EU 40'], []],
+    ['UK 70', ['70'], [], []],
+    ['70 UK', ['70'], [], []],
+    ['UK 12"', ['12"'], [], []],
+    ['12" UK', ['12"'], [], []],
+    ['age 8"', ['8"'], [], []]
+  ])
+})
+
+describe('letters that head a line of measures', () => {
+  rows([
+    ['M: chest 52', ['52'], [], ['M']],
+    ['L - chest 54', ['54'], [], ['L']],
+    ['• M: chest 52', ['52'], [], ['M']],
+    ['Colour M: chest 52', ['52'], [], []],
+    ['M: 52', ['52'], [], []],
+    ['M 54', ['54'], [], []],
+    ['M: chest 52', ['52'], [], [], { title: true }]
+  ])
+})
+
+describe('letters of a title', () => {
+  const title = { title: true }
+  rows([
+    ['Wool coat M', [], ['M'], [], title],
+    ['Wool coat M 52', ['52'], [], [], title],
+    ['Wool coat M: 52', ['52'], [], [], title],
+    ['Coat XL lovely', [], ['XL'], [], title],
+    ['Coat xl lovely', [], [], [], title],
+    ['Wool coat, large', [], ['L'], [], title],
+    ['Mens medium shirt', [], ['M'], [], title],
+    ['Coat medium, lovely', [], ['M'], [], title],
+    ['Coat, medium lovely', [], ['M'], [], title],
+    ['Wool medium coat', [], [], [], title],
+    ['Coat also M', [], [], [], title]
+  ])
+})
+
+describe('a size in the middle of a line heads what is measured right behind it', () => {
+  rows([
+    ['coat, size 10 measures bust 36', ['10', '36'], ['10'], ['10']],
+    ['coat, size 10: bust 36', ['10', '36'], ['10'], ['10']],
+    ['coat, size 10 lovely bust 36', ['10', '36'], ['10'], []],
+    ['coat size 10 measures bust 36', ['10', '36'], ['10'], []],
+    ['coat, size 10. Bust 36', ['10', '36'], ['10'], []]
+  ])
+})
+
+describe('taille is a size, and between measures a waist', () => {
+  const french = { language: 'fr' }
+  rows([
+    ['taille 38', ['38'], ['38'], ['38'], french],
+    ['taille M', [], ['M'], ['M'], french],
+    // so is what is told to be taken flat
+    ['taille 46 à plat', ['46'], [], [], french],
+    ['Lin. Taille: 46 à plat', ['46'], [], [], french],
+    ['coton, taille 46', ['46'], ['46'], [], french],
+    ['épaules 41, taille 46', ['41', '46'], [], [], french],
+    ['épaules: 41, taille: 46', ['41', '46'], [], [], french],
+    ['taille 38, taille 40', ['38', '40'], ['38', '40'], ['38'], french],
+    ['3 poches, taille 46', ['3', '46'], ['46'], [], french],
+    ['épaules 41 taille 46', ['41', '46'], ['46'], [], french]
+  ])
+})

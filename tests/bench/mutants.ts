@@ -202,7 +202,10 @@ const counts = { seen: 0, survived: 0, refused: 0 }
 for (const mutant of mutants) {
   const name = nameOf(mutant)
   let row = asked.get(name)
+  // it ended the whole run when it was asked: nobody overlooks that
+  if (row?.startsWith('begun')) row = `seen\t${name}\tit ends the run`
   if (row === undefined) {
+    appendFileSync(log, `begun\t${name}\t\n`)
     const by = await seenBy(mutant)
     const outcome = by === undefined ? 'refused' : by === null ? 'survived' : 'seen'
     row = `${outcome}\t${name}\t${by ?? ''}`

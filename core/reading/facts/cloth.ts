@@ -199,6 +199,8 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
   const found: FibreAt[] = []
   let sentence = -1
   let lining = false
+  // of what a garment is lined in, the shares told so far
+  let linedShares: number | null = null
   let seen = 0
   let shell: Term | null = null
   for (const term of termsAs(terms, 'fibre', 'shell', 'lining', 'made', 'partLined')) {
@@ -207,6 +209,7 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
     if (layout.sentence[term.from] !== sentence) {
       sentence = layout.sentence[term.from] as number
       lining = false
+      linedShares = null
       seen = Math.max(seen, sentenceStart(text, term.from))
     }
     // “100 % silk, trim: polyester”
@@ -217,11 +220,15 @@ function readFibres(text: TextRead, fibres: Map<string, number | null>): void {
       shell = term
     } else if (means(term, 'lining') && opensPart(text, term)) lining = !isJoined(text, shell, term)
     else if (linedIn) lining = true
+    if (linedIn || (means(term, 'lining') && OF_CLOTH.test(text.tokens[term.to - 1]?.text))) linedShares = 0
     const fibre = meaning(term, 'fibre')?.fibre
     if (fibre === undefined) continue
+    const before = percentBefore(text, term.from, 4)
+    // “fully lined in silk, 100 % wool”: more than the lining can be made of is of the garment
+    if (linedShares !== null && before !== null && linedShares + before.value > 100) lining = false
+    if (linedShares !== null) linedShares += before?.value ?? 100
     if (lining || !isCloth(text, term, true)) continue
     found.push({ fibre, from: term.from, to: term.to })
-    const before = percentBefore(text, term.from, 4)
     const after = percentAfter(text, term.to, 4)
     // “linen mix (52% linen 48% cotton)”: a fibre that has its share takes no other's
     const known = (fibres.get(fibre) ?? null) !== null

@@ -185,6 +185,9 @@ export type CueRole =
   | 'elasticity'
   /** the sign of a share, in words */
   | 'percent'
+  /** “95 per cent”: where that sign is two words */
+  | 'perCentFirst'
+  | 'perCentSecond'
   /** “underskirt: 100 % polyester”: another part than its outer cloth */
   | 'otherPart'
   /** “lining: none” */

@@ -164,7 +164,7 @@ function scopesOf(text: TextRead): Scope[] {
           : endOfModel(text, term)
         : because === 'fits-advice'
           ? endOfAdvice(text, term)
-          : endOf(layout.sentence, term.from)
+          : endOfParcel(text, term)
     const end = Math.min(to, closingBracket(text, term.from))
     scopes.push({ because, from: because === 'model' ? modelFrom(text, term) : term.from, to: end })
     reached = end
@@ -322,6 +322,19 @@ function endOfModel(text: TextRead, term: Term): number {
   }
   return endOf(layout.line, term.from)
 }
+
+/** “Sent in a 30 cm parcel; waist 70”: a parcel ends with its sentence, at a semicolon, or where something is named that it has not. */
+function endOfParcel({ tokens, terms, layout }: TextRead, term: Term): number {
+  const end = endOf(layout.sentence, term.from)
+  for (let at = term.to; at < end; at++) {
+    if (tokens[at]?.text === ';') return at
+    const its = termAt(terms, at)
+    const point = its?.from === at ? meaning(its, 'point') : undefined
+    if (point !== undefined && !OF_PARCELS.has(point.point)) return at
+  }
+  return end
+}
+const OF_PARCELS = new Set<PointName>(['length', 'width'])
 
 const SAY = cue('say')
 /** Words of advice without a figure and without a name that the colon belongs to. */

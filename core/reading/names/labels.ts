@@ -225,8 +225,9 @@ function together(text: TextRead, a: Label, b: Label, ended: boolean): Label | '
   // “length from bib top”: where a length starts
   if (b.role === 'detail' && isFamily(first ?? 'width', 'length') && means(termAt(terms, b.from - 1), 'from')) return { ...a, to: b.to }
   if (b.role !== 'point' || first === undefined || second === undefined || last === undefined) return null
-  // “sleeve outside 25, inside 19”
-  if (first === 'sleeveLength' && a.points.length === 1 && between === 'close' && (second === 'inseam' || second === 'outseam'))
+  // “sleeve outside 25, inside 19”, “sleeve (inside seam) 19”
+  const said = between === 'close' || (between === 'refine' && insideBracket(text, b.from))
+  if (first === 'sleeveLength' && a.points.length === 1 && said && (second === 'inseam' || second === 'outseam'))
     return { ...a, to: b.to, points: [second === 'inseam' ? 'sleeveUnderarm' : first] }
   // “back shoulder width (armhole to armhole)”
   if (first === 'shoulderWidth' && second === 'chest' && a.points.length === 1 && text.tokens[a.to]?.text === '(')

@@ -29,11 +29,18 @@ const isIncluded = ({ tokens, terms }: TextRead, at: number): boolean =>
   COUNTED.test(tokens[at]?.text) || (means(termAt(terms, at), 'not') && COUNTED.test(tokens[termAt(terms, at)?.to ?? at + 1]?.text))
 const COUNTED = cue('counted')
 
-/** “Außenlänge mit Bund 106”, “rise with waistband 11”: a length, and what is counted into it. */
-function isWithIt({ tokens, terms }: TextRead, { from }: Term): boolean {
-  const name = meaning(termAt(terms, from - 2), 'point')?.point
-  return name !== undefined && LENGTHS_WITH.has(name) && WITH.test(tokens[from - 1]?.text)
+/** “Außenlänge mit Bund 106”, “rise with waistband 11”: a length, and what is counted into it; “28" long with sleeves 24"” has its figure. */
+function isWithIt(text: TextRead, { from }: Term): boolean {
+  const { tokens, terms } = text
+  const length = termAt(terms, from - 2)
+  const name = meaning(length, 'point')?.point
+  if (length === undefined || name === undefined || !LENGTHS_WITH.has(name) || !WITH.test(tokens[from - 1]?.text)) return false
+  return !endsFigure(text, length.from - 1)
 }
+
+/** Does a figure end here, with its unit or without? */
+const endsFigure = ({ tokens, terms }: TextRead, at: number): boolean =>
+  tokens[at]?.kind === 'digits' || tokens[at]?.text === '"' || (means(termAt(terms, at), 'unit') && tokens[at - 1]?.kind === 'digits')
 
 /** “Sleeve with cuff zip closed 24.5”: what was closed while a length was taken. */
 function isFastenedWith({ tokens, terms }: TextRead, { from, to }: Term): boolean {
@@ -53,8 +60,11 @@ function isCountedIn({ tokens, terms }: TextRead, { from, to }: Term): boolean {
   if (!WITH.test(tokens[at]?.text)) return false
   const before = tokens[at - 1]
   const figure = before?.kind === 'digits' || before?.text === '"' || (before?.kind === 'word' && tokens[at - 2]?.kind === 'digits')
-  return figure && tokens[isOneOf(tokens[to], ':=~-') ? to + 1 : to]?.kind !== 'digits'
+  // “with sleeves of 24"”: it has a figure of its own
+  const own = isOneOf(tokens[to], ':=~-') || OF.test(tokens[to]?.text) ? to + 1 : to
+  return figure && tokens[own]?.kind !== 'digits'
 }
+const OF = cue('of')
 
 const THE = cue('the')
 /** “Chest across (1" below armhole): 22"”: in brackets, behind a figure of its own, a name says where. */

@@ -97,13 +97,11 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie, starts = sta
   for (let from = 0; from < tokens.length; ) {
     const token = tokens[from] as Token
     const start = starts[from]?.root
+    const behindFigure = tokens[from - 1]?.kind === 'digits' && start?.meaning?.roles.has('unit') === true
     // 12in leg: glued to its figure, “in” is the unit and begins no phrase
-    const unit =
-      !token.spaced &&
-      tokens[from - 1]?.kind === 'digits' &&
-      !isUnspaced(token.text.charCodeAt(0)) &&
-      start?.meaning?.roles.has('unit') === true
-    const found = start === undefined ? null : longestFrom(tokens, from, start, unit ? from + 1 : undefined)
+    const unit = behindFigure && !token.spaced && !isUnspaced(token.text.charCodeAt(0))
+    const longest = start === undefined ? null : longestFrom(tokens, from, start, unit ? from + 1 : undefined)
+    const found = longest && behindFigure ? asUnit(tokens, longest, starts) : longest
     if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie) : found)
     else if (trie.heads.size > 0) {
       const its = compoundWord(token, trie)
@@ -128,6 +126,14 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie, starts = sta
     }
   }
   return { list: joined, at, by }
+}
+
+/** “2 in seam allowance”: where the words behind a unit mean more without it than with it, it is the unit. */
+function asUnit(tokens: readonly Token[], found: Term, starts: StartsAt): Term {
+  const next = found.to > found.from + 1 ? starts[found.from + 1]?.root : undefined
+  const behind = next === undefined ? null : longestFrom(tokens, found.from + 1, next)
+  const alone = starts[found.from]?.root?.meaning
+  return behind && alone && behind.to > found.to ? { from: found.from, to: found.from + 1, meaning: alone } : found
 }
 
 /** The phrases that stand apart from the terms of a text, in order: of the cut, of whose sizes, of what tells a kind. */

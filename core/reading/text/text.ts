@@ -1,4 +1,5 @@
 /** A text taken apart once: what every reader of it works on. */
+import { cue } from './cues.ts'
 import { withGluedParted } from './glued-words.ts'
 import { type Layout, layoutOf } from './layout.ts'
 import { withNamesSpelt } from './misspelt.ts'
@@ -27,9 +28,27 @@ export interface TextRead extends TextTokens {
   trie: PhraseTrie
 }
 
+const FIRST = cue('perCentFirst')
+const SECOND = cue('perCentSecond')
+/** “95 per cent wool”: behind a figure the two words are the sign. */
+function withPercentSigns(tokens: readonly Token[]): readonly Token[] {
+  let signed: Token[] | null = null
+  for (let at = 0; at < tokens.length; at++) {
+    const token = tokens[at] as Token
+    const second = tokens[at + 1]
+    const isSign = tokens[at - 1]?.kind === 'digits' && token.kind === 'word' && FIRST.test(token.text) && SECOND.test(second?.text)
+    if (isSign && second !== undefined) {
+      signed ??= tokens.slice(0, at)
+      signed.push({ kind: 'mark', text: '%', start: token.start, end: second.end, spaced: token.spaced })
+      at++
+    } else signed?.push(token)
+  }
+  return signed ?? tokens
+}
+
 export function tokenise(original: string): TextTokens {
   const plain = normalise(original)
-  return { original, markup: plain.markup, tokens: tokensOf(plain.text), plain: plain.text }
+  return { original, markup: plain.markup, tokens: withPercentSigns(tokensOf(plain.text)), plain: plain.text }
 }
 
 export function readTokens(text: TextTokens, language: string): TextRead {

@@ -3,6 +3,8 @@ import type { Amounts, Cues } from '../cue-roles.ts'
 import { measures } from './measures.ts'
 
 export const cues: Cues = {
+  perCentFirst: 'per',
+  perCentSecond: 'cent',
   // text and figures
   shortForm: `
     approx

@@ -2,6 +2,8 @@
 import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
+  perCentFirst: 'por',
+  perCentSecond: 'ciento',
   under: 'bajo',
   // text and figures
   paid: `

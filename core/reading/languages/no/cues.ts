@@ -2,6 +2,7 @@
 import type { Amounts, Cues } from '../cue-roles.ts'
 
 export const cues: Cues = {
+  percent: 'prosent',
   paid: `
     kjøpt
     kjøpte

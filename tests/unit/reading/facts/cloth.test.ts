@@ -12,11 +12,31 @@ const fibres = (words: string, language = 'en'): string =>
     .fibres.map(({ fibre, percent }) => (percent === null ? fibre : `${fibre} ${percent}`))
     .join(', ')
 
+describe('per cent in two words', () => {
+  test.each([
+    ['fr', '95 pour cent coton', 'cotton 95'],
+    ['es', '95 por ciento algodón', 'cotton 95'],
+    ['it', '95 per cento cotone', 'cotton 95'],
+    ['pt', '95 por cento algodão', 'cotton 95'],
+    ['nl', '95 procent katoen', 'cotton 95'],
+    ['sv', '95 procent bomull', 'cotton 95']
+  ])('%s: %s', (language, words, told) => expect(fibres(words, language)).toBe(told))
+})
+
 describe('fibres with their shares', () => {
   test.each([
     ['95% cotton 5% elastane', 'cotton 95, elastane 5'],
     ['cotton 95%, elastane 5%', 'cotton 95, elastane 5'],
     ['95 percent cotton, 5 percent elastane', 'cotton 95, elastane 5'],
+    ['95 per cent cotton, 5 per cent elastane', 'cotton 95, elastane 5'],
+    ['95 Per Cent cotton', 'cotton 95'],
+    ['cotton, 5 cent a yard', 'cotton'],
+    ['wool per cent', 'wool'],
+    ['fully lined in silk, 100% wool', 'wool 100'],
+    ['lined in 100% silk, 100% wool', 'wool 100'],
+    ['lined in 60% viscose, 40% polyester, 100% wool', 'wool 100'],
+    ['lined in 60% viscose, 40% polyester', ''],
+    ['lining: viscose, cotton', ''],
     ['97.5% cotton, 2,5% elastane', 'cotton 97.5, elastane 2.5'],
     ['cotton 97.5%, elastane 2.5%', 'cotton 97.5, elastane 2.5'],
     ['cotton 97,5%, elastane 2,5%', 'cotton 97.5, elastane 2.5'],

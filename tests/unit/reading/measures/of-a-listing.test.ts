@@ -11,6 +11,22 @@ const measured = (title: string, text: string) =>
 describe('as a careful buyer reads it', () => {
   test.each([
     ['Jeans', 'Waist 15" flat, 38" stretched all round', 'waist 15 flat'],
+    // “with” counts in what has no figure of its own
+    ['Wool coat', '28" long with sleeves 24". Chest 40"', 'bodyLength 28, sleeveLength 24, chest 40 around'],
+    ['Wool coat', '28" long with 24" sleeves, chest 40"', 'bodyLength 28, sleeveLength 24, chest 40 around'],
+    ['Wool coat', 'Length 28" with sleeves of 24", chest 40"', 'bodyLength 28, sleeveLength 24, chest 40 around'],
+    ['Shirt', 'Length 31" with collar, chest 42"', 'bodyLength 31, chest 42 around'],
+    ['Trousers', 'Rise with waistband 11", waist 16" flat', 'frontRise 11, waist 16 flat'],
+    ['Jacket', 'Sleeve (inside seam) 19", chest 21" flat', 'sleeveUnderarm 19, chest 21 flat'],
+    ['Jacket', 'Sleeve, inside seam 19", chest 21" flat', 'sleeveUnderarm 19, chest 21 flat'],
+    ['Jacket', 'Sleeve (outside seam) 25", chest 21" flat', 'sleeveLength 25, chest 21 flat'],
+    // how much stands on the other side of the stitching is no leg
+    ['Trousers', '2 in seam allowance. Waist 16" flat', 'waist 16 flat'],
+    ['Trousers', '30 in seam. Waist 16" flat', 'inseam 30, waist 16 flat'],
+    // the parcel’s part of a sentence ends where a measure of the garment is named
+    ['Skirt', 'Sent in a 30 cm parcel; waist 70 cm, length 100 cm', 'waist 70 around, skirtLength 100'],
+    ['Skirt', 'Parcel of 30 x 20 x 10 cm, waist 70 cm', 'waist 70 around'],
+    ['Skirt', 'Shipped in a box, length 40 cm, width 30 cm', ''],
     ['Skirt', 'Waist 28" relaxed, stretches to 36"', 'waist 28 around'],
     ['Skirt', 'Elastic waist 24" to 40", length 26"', 'waist 24 around, skirtLength 26'],
     ['Trousers', 'Inseam 27" cuffed, 30" uncuffed', 'inseam 30'],

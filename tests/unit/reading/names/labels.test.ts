@@ -100,7 +100,7 @@ describe('where a length starts, in brackets behind it', () => {
     // seven words inside it at the most
     ['length [of the of the of the of waist] 28"', ['length']],
     ['length [of the of the of the of the waist] 28"', ['length', 'waist']],
-    ['sleeve (inseam side) 18"', ['sleeveLength']],
+    ['sleeve (inseam side) 18"', ['sleeveUnderarm']],
     // the bracket has closed, or never opened
     ['length (new) waist 28"', ['length', 'waist']],
     ['length [new] waist 28"', ['length', 'waist']],

@@ -25,7 +25,8 @@ const AGAIN = 3
 const ROOMS: Readonly<Record<string, { first: RegExp; further: RegExp }>> = {
   plan: {
     first: /unit\/core\/plan\/(?!.*brute)|corpus\/plans\/|corpus\/cut\/words/,
-    further: /corpus\/(?:told|tailor)|law\/(?:reckon|conditions|verdict|would|doubts|total)|reference\/solver\/(?:second|feas)|brute/
+    further:
+      /corpus\/(?:told|tailor)|law\/(?:reckon|conditions|verdict|would|doubts|total|brief|odd|worksheet|sheet)|reference\/solver\/(?:second|feas)|brute/
   },
   alterations: {
     first: /unit\/core\/(?!plan\/solve|worksheet)|corpus\/plans\//,

@@ -206,6 +206,17 @@ describe('a name behind that has its own figure, or is none', () => {
   ])('%s of %j, with %j behind: %j', (words, name, behind, used, expected) => expect(first(words, name, behind, used)).toEqual(expected))
 })
 
+test('a name of a sleeve and more is no cuff, however wide at its opening', () => {
+  const text = textOf('sleeves 11" wide at the opening')
+  const of = (points: PointName[], before = true) => {
+    const label = nameAt(text, 'sleeves', points)
+    return withTrailingNames(text, [linkOf(label, figureAt(text, '11"'), { before })], [label])[0]?.label.points
+  }
+  expect(of(['sleeveLength'])).toEqual(['cuff'])
+  expect(of(['sleeveLength', 'bicep'])).toEqual(['sleeveLength', 'bicep'])
+  expect(of(['sleeveLength'], false)).toEqual(['sleeveLength'])
+})
+
 describe('a back with its seams', () => {
   const back = (words: string, point: PointName) => {
     const text = textOf(words)

@@ -32,6 +32,10 @@ describe('a title', () => {
     ['Jacket, chest 40"', 'jacket', false],
     ['Trousers, waist 34" inseam 32"', 'trousers', false],
     ['Trousers, outseam 42" rise 11"', 'trousers', false],
+    // one without a unit, and figures of two garments
+    ['Dress length 100 cm, pit to pit 20', 'dress', false],
+    ['Dress length 100 cm, pit to pit 20"', 'dress', true],
+    ['Jacket chest 20" pit to pit, trousers waist 16" flat', 'jacket', false],
     // no unit, no figure
     ['Blouse pit to pit 20', 'shirt', false],
     ['Blouse, lovely', 'shirt', false]

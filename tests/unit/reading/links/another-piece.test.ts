@@ -95,6 +95,19 @@ describe('told of a second name without being written again', () => {
   ])('%j: %j', (words, expected) => expect(again(words)).toEqual(expected))
 })
 
+test('a second name that has its own figure, or is of two points, is told nothing again', () => {
+  const text = textOf('chest 21", the same at the waist 25"')
+  const [chest, waist] = [nameAt(text, 'chest', ['chest'], { basis: 'flat' }), nameAt(text, 'waist', ['waist'])]
+  const first = linkOf(chest, figureAt(text, '21"'))
+  const again = (name: typeof waist, ...links: Link[]) => sameThere(text, [chest, name], [first, ...links])
+  expect(again(waist)).toMatchObject([{ label: { points: ['waist'], basis: 'flat' }, again: false, before: true }])
+  expect(again({ ...waist, basis: 'around' })).toMatchObject([{ label: { basis: 'around' } }])
+  expect(again(waist, linkOf(waist, figureAt(text, '25"')))).toEqual([])
+  expect(again({ ...waist, points: ['waist', 'hip'] })).toEqual([])
+  expect(again({ ...waist, role: 'detail' })).toEqual([])
+  expect(sameThere(text, [waist], [{ ...first, label: { ...chest, role: 'detail' } }])).toEqual([])
+})
+
 describe('22.5 x 29 on a top that names nothing', () => {
   const pair = (words: string, kind: GarmentKind | null = 'shirt') => {
     const text = textOf(words)

@@ -75,7 +75,9 @@ describe('lines of measurements', () => {
     expect(more('Waist 72 cm.', { lines: ['waist: 72 cm', 'hips: 98 cm'] })).toBe('\n\nhips: 98 cm')
     expect(more('Waist 72 cm.', { lines: ['waist: 72 cm'] })).toBe('')
     expect(more('Lovely.', { lines: sized })).toBe(`\n\n${sized.join('\n')}`)
-    expect(more('Lovely.', { lines: ['waist: 72 cm', 'a lovely line', 'For Size:', 'not To fit waist'] })).toBe('\n\nwaist: 72 cm')
+    expect(more('Lovely.', { lines: ['waist: 72 cm', 'a lovely line', 'Size guide: see below', 'For Size:', 'not To fit waist'] })).toBe(
+      '\n\nwaist: 72 cm'
+    )
   })
   test('of whom it fits where the text names nobody, or beside a line of the garment', () => {
     const lines = ['To fit hips 97-103 cm']

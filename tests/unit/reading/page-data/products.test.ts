@@ -43,6 +43,9 @@ describe('nodes that are pointed at by their address', () => {
   const offer = { '@id': '#offer', price: 9 }
   const graph = graphOf([product('Kilt', { offers: { '@id': '#offer' } }), offer, { '@id': '#offer', price: 8 }])
   test('the first that tells more than its address', () => expect(graph.byId.get('#offer')).toBe(offer))
+  test('what only points is not what it points at, though it stands before it', () => {
+    expect(graphOf([{ '@id': '#offer' }, offer]).byId.get('#offer')).toBe(offer)
+  })
   test.each<[string, unknown, unknown]>([
     ['an address', { '@id': '#offer' }, offer],
     ['an address with its type', { '@id': '#offer', '@type': 'Offer' }, offer],

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import { amountOf } from '../../../../core/reading/page-data/amount.ts'
 import { jsonBlock } from '../../../../core/reading/page-data/json-block.ts'
-import { lastName, listed, typesOf, wordsIn } from '../../../../core/reading/page-data/json-node.ts'
+import { lastName, listed, propertyOf, typesOf, wordsIn } from '../../../../core/reading/page-data/json-node.ts'
 import { measureLines } from '../../../../core/reading/page-data/schema-measures.ts'
 
 const line = (measure: unknown, body = false) => measureLines([measure], body)[0] ?? null
@@ -201,6 +201,13 @@ describe('nodes', () => {
   ])('the words of %j: %j', (value, expected) => expect(wordsIn(value)).toBe(expected))
   test('lists, in whatever form', () => {
     expect([undefined, 'a', ['a', ['b']], { '@list': ['a'] }].map(listed)).toEqual([[], ['a'], ['a', 'b'], ['a']])
+  })
+  test('a name of the vocabulary with its address, and without', () => {
+    for (const prefix of ['', 'schema:', 'https://schema.org/', 'http://schema.org/'])
+      expect(propertyOf({ [`${prefix}color`]: 'red' }, 'color')).toBe('red')
+    expect(propertyOf({ color: null, 'schema:color': 'red' }, 'color')).toBe('red')
+    expect(propertyOf({ 'other:color': 'red' }, 'color')).toBeUndefined()
+    expect(lastName('https://schema.org/Product//')).toBe('Product')
   })
   test('types in small letters, without their address', () => {
     expect(typesOf({ '@type': ['https://schema.org/Product', 'schema:Coat'] })).toEqual(['product', 'coat'])

@@ -116,6 +116,11 @@ describe('its condition', () => {
     ['Like new', 'like new'],
     ['Used: twice', 'used: twice'],
     ['Renewed', 'renewed'],
+    ['Refurbished', 'refurbished'],
+    ['Refurbished twice', 'refurbished twice'],
+    ['Not refurbished', 'not refurbished'],
+    ['Damaged seam', 'damaged seam'],
+    ['Undamaged', 'undamaged'],
     ['News', 'news']
   ])('%s: %s', (itemCondition, expected) => expect(of({ itemCondition }).condition).toBe(expected))
   test('of its first offer that tells one', () => {

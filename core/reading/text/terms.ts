@@ -2,7 +2,7 @@
 
 import type { Landmark, PointName, WordRole } from '../languages/lexicon.ts'
 import { isUnspaced } from '../languages/scripts.ts'
-import { compoundWord, INNER } from './compound-word.ts'
+import { compoundWord, INNER, withFirstPart } from './compound-word.ts'
 import { cue } from './cues.ts'
 import {
   APART,
@@ -102,7 +102,8 @@ export function termsOf(tokens: readonly Token[], trie: PhraseTrie, starts = sta
     const unit = behindFigure && !token.spaced && !isUnspaced(token.text.charCodeAt(0))
     const longest = start === undefined ? null : longestFrom(tokens, from, start, unit ? from + 1 : undefined)
     const found = longest && behindFigure ? asUnit(tokens, longest, starts) : longest
-    if (found) list.push(found.to - found.from > 1 ? withInner(tokens, found, trie) : found)
+    if (found && found.to - found.from > 1) list.push(withInner(tokens, found, trie))
+    else if (found) list.push(trie.heads.size > 0 ? { ...found, meaning: withFirstPart(found.meaning, token, trie) } : found)
     else if (trie.heads.size > 0) {
       const its = compoundWord(token, trie)
       if (its) list.push({ from, to: from + 1, meaning: its })

@@ -40,6 +40,7 @@ export const german: Case[] = [
   ),
   de('Dezimalkomma', '41,5 is one number', 'Wollrock', 'Taille 35,5 cm flach, Länge 61,5 cm', {
     kind: 'skirt',
+    fibres: [['wool', null]],
     measures: [m('waist', '35,5 cm', 'cm flat', { value: 35.5 }), m('skirtLength', '61,5 cm', 'cm length', { value: 61.5 })]
   }),
   de(
@@ -71,7 +72,7 @@ export const german: Case[] = [
   }),
   de('keine Flecken', 'what is denied is no fault, what is admitted is', 'Leinenhemd', 'Keine Flecken. Ein Knopf fehlt.', {
     kind: 'shirt',
-    fibres: [],
+    fibres: [['linen', null]],
     faults: ['Ein Knopf fehlt'],
     mending: ['replace-button']
   }),

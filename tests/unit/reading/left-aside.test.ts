@@ -78,6 +78,61 @@ describe('left aside', () => {
   })
 })
 
+describe('a figure about something else', () => {
+  const one = (its: typeof loose, more: Partial<LeftAsideGiven> = {}) => left({ sizes: { lengths: [its], taken: new Set() }, ...more })
+  const named = (its: typeof loose, role: 'thing' | 'detail' | 'height' | 'letDown', cost = 0) => ({
+    ...NOTHING.links,
+    single: [linkOf(nameAt(text, 'pocket', [], { role }), its, { cost })]
+  })
+  const point = (its: typeof loose) => ({ ...NOTHING.links, single: [linkOf(nameAt(text, 'pocket', ['waist']), its)] })
+  test('of a size, of a chart, of a row of sizes', () => {
+    expect(left({ sizes: { lengths: [], taken: new Set([label]) } })).toEqual(['32 size-label'])
+    expect(left({ links: { ...NOTHING.links, joint: { ...NOTHING.links.joint, sizeFigures: [label] } } })).toEqual(['32 size-label'])
+    expect(left({ charts: { quantities: new Set([label]) } })).toEqual(['32 size-chart'])
+    expect(left({ sizes: { lengths: [], taken: new Set([label]) }, charts: { quantities: new Set([label]) } })).toEqual(['32 size-label'])
+  })
+  test('advice of whom it fits, but beside the name of a thing or a detail', () => {
+    const asides = new Map([[loose, 'fits-advice' as const]])
+    expect(one(loose, { asides })).toEqual(['7" fits-advice'])
+    expect(one(loose, { asides, links: named(loose, 'thing') })).toEqual(['7" detail'])
+    expect(one(loose, { asides, links: named(loose, 'detail') })).toEqual(['7" detail'])
+    expect(one(loose, { asides, links: named(loose, 'letDown') })).toEqual(['7" fits-advice'])
+    expect(one(loose, { asides: new Map([[loose, 'parcel']]), links: named(loose, 'detail') })).toEqual(['7" parcel'])
+  })
+  test('a bare one only with a name, or in a row with others', () => {
+    const asides = new Map([[bare, 'model' as const]])
+    expect(one(bare, { asides })).toEqual([])
+    expect(one(bare, { asides, thing: true })).toEqual([])
+    expect(one(bare, { asides, links: point(bare) })).toEqual(['8 model'])
+    const row = textOf('parcel 30 x 20 x 10')
+    const [first, second, third] = [figureAt(row, '30'), figureAt(row, '20'), figureAt(row, '10')]
+    const parcels = new Map([first, second, third].map((its) => [its, 'parcel' as const]))
+    const lengths = [first, second, third]
+    const read = leftAsideOf(row, { ...NOTHING, sizes: { lengths, taken: new Set() }, asides: parcels })
+    expect(read.map(({ because }) => because)).toEqual(['parcel', 'parcel', 'parcel'])
+  })
+  test('of a thing: with a unit or a name', () => {
+    expect(one(bare, { thing: true })).toEqual([])
+    expect(one(bare, { thing: true, links: point(bare) })).toEqual(['8 detail'])
+    expect(one(loose, { thing: true, links: point(loose) })).toEqual(['7" detail'])
+  })
+  test('of a detail: with a unit, or a bare one close to its name', () => {
+    expect(one(bare, { links: named(bare, 'detail', 0.49) })).toEqual(['8 detail'])
+    expect(one(bare, { links: named(bare, 'detail', 0.5) })).toEqual([])
+    expect(one(loose, { links: named(loose, 'detail', 2) })).toEqual(['7" detail'])
+    expect(one(bare, { links: named(bare, 'height') })).toEqual(['8 model'])
+  })
+  test('with the name of a point and no measure it is unknown, a bare one is nothing', () => {
+    expect(one(loose, { links: point(loose) })).toEqual(['7" unknown'])
+    expect(one(bare, { links: point(bare) })).toEqual([])
+  })
+  test('cloth to spare is a measure of its own', () => {
+    const allowance = { point: 'waist' as const, mm: 177.8, from: 'told' as const, stated: statedOf(text, loose) }
+    expect(one(loose, { make: { allowances: [allowance as never], pulledOut: null } })).toEqual([])
+    expect(one(loose, { make: { allowances: [], pulledOut: { mm: 900, aside: null } } })).toEqual(['7" unknown'])
+  })
+})
+
 describe('doubts about the whole', () => {
   const about = (words: string, measures: MeasureReading[] = [], figure?: string) => {
     const its = textOf(words)
@@ -103,6 +158,61 @@ describe('doubts about the whole', () => {
   test('a text that is little more than a figure needs a name', () => {
     expect(about('15.5 inches', [], '15.5 inches')).toEqual([['reading.no-name'], ['15.5 inches unknown']])
     expect(about('15', [], '15')).toEqual([['reading.no-name'], ['15 unknown']])
+  })
+  test('beside it stand an end mark and quotes at the most', () => {
+    expect(about('“15”.', [], '15')[0]).toEqual(['reading.no-name'])
+    expect(about('“15”..', [], '15')[0]).toEqual([])
+    expect(about('  15 in  ', [], '15 in')[0]).toEqual(['reading.no-name'])
+  })
+  test('not one that is broken, a height, left aside for a reason, or beside a measure', () => {
+    const its = textOf('15 inches')
+    const figure = figureAt(its, '15 inches', { unit: 'in' })
+    const of = (more: Partial<typeof figure>, given: Partial<Parameters<typeof figureIssues>[1]> = {}) =>
+      figureIssues(its, {
+        found: [{ ...figure, ...more }],
+        measures: [],
+        issues: [],
+        leftAside: [],
+        kind: null,
+        words: 'cm',
+        ...given
+      })
+    const codes = (...args: Parameters<typeof of>) => of(...args).issues.map(({ code }) => code)
+    expect(codes({})).toEqual(['reading.no-name'])
+    expect(codes({ problem: 'negative' })).toEqual([])
+    expect(codes({ height: true })).toEqual([])
+    expect(codes({}, { measures: [measure(waist)] })).toEqual([])
+    const stated = statedOf(its, figure)
+    expect(codes({}, { leftAside: [{ stated, because: 'model' }] })).toEqual([])
+    const known = of({}, { leftAside: [{ stated, because: 'unknown' }] })
+    expect([known.issues.length, known.leftAside.length]).toEqual([1, 1])
+    // a doubt that is told already is enough
+    const [doubt] = known.issues
+    if (doubt === undefined) throw new Error('no doubt')
+    expect(of({}, { issues: [{ ...doubt, code: 'reading.no-unit' }] }).issues.map(({ code }) => code)).toEqual(['reading.no-unit'])
+  })
+  test('forty letters at the most', () => {
+    const long = `${'x'.repeat(31)} 15 inches`
+    const stated = (words: string) => {
+      const its = textOf(words)
+      const one = figureAt(its, '15 inches', { unit: 'in' })
+      const leftAside = [{ stated: statedOf(its, one), because: 'unknown' as const }]
+      return figureIssues(its, { found: [one], measures: [], issues: [], leftAside, kind: null, words: 'cm' }).issues.length
+    }
+    expect([stated(long.slice(1)), stated(long)]).toEqual([1, 0])
+  })
+  test('which sizes and which garment, in their sentences', () => {
+    const sized = (size?: string) => ({ ...measure(waist), ...(size === undefined ? {} : { size }) })
+    const read = (measures: MeasureReading[], kind: 'jacket' | null) =>
+      figureIssues(text, { found: [], measures, issues: [], leftAside: [], kind, words: 'cm' }).issues.map(({ values }) => values)
+    expect(read([sized('M'), sized('L'), sized('M')], null)).toEqual([{ sizes: 'M, L' }])
+    expect(read([sized('M'), sized()], null)).toEqual([])
+    const two: MeasureReading[] = [
+      { ...measure(waist), of: 'jacket' },
+      { ...measure(waist), of: 'skirt' }
+    ]
+    expect(read(two, 'jacket')).toEqual([{ n: 2, kind: 'jacket' }])
+    expect(read(two, null)).toEqual([{ n: 2, kind: 'other' }])
   })
   test('a longer one is about something else', () => {
     expect(about('Postcode 15, near the station', [], '15')).toEqual([[], []])

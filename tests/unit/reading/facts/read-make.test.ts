@@ -103,6 +103,68 @@ describe('an elastic waist', () => {
     expect(waistPulledOut(pulled('18"'), [], null)?.mm).toBeCloseTo(914.4, 9)
     expect(waistPulledOut(pulled('36"'), [], null)?.mm).toBeCloseTo(914.4, 9)
   })
+  test.each<[string, Figure['evidence'], 'flat' | 'around' | null, number | null]>([
+    // told flat or around, whatever it lies at
+    ['18"', ['word-flat'], 'around', 914.4],
+    ['18"', ['name-flat'], 'around', 914.4],
+    ['36"', ['word-around'], 'flat', 914.4],
+    ['18"', ['word-around'], 'around', null],
+    ['36"', ['word-flat'], 'flat', null],
+    // untold it is as the waist lies, else the other way
+    ['18"', [], 'around', 914.4],
+    ['36"', [], 'flat', 914.4],
+    // with nothing to lie at
+    ['18"', ['word-around'], null, 457.2],
+    ['36"', ['word-flat'], null, 1828.8],
+    ['480 mm', [], null, 480],
+    ['479 mm', [], null, 958],
+    // the ends of how far it goes: 1.01 and 2.4 times 711.2 mm
+    ['718 mm', ['word-around'], 'around', null],
+    ['719 mm', ['word-around'], 'around', 719],
+    ['1706 mm', ['word-around'], 'around', 1706],
+    ['1707 mm', ['word-around'], 'around', null]
+  ])('%s told %j beside a waist that lies %s: %j', (figure, evidence, basis, expected) => {
+    const mm = waistPulledOut(pulled(figure, evidence), basis === null ? [] : [lying(711.2, basis)], null)?.mm ?? null
+    if (expected === null) expect(mm).toBeNull()
+    else expect(mm).toBeCloseTo(expected, 6)
+  })
+  test('without a unit of its own it has that of the waist, else the common one, else none', () => {
+    const bare = pulled('36')
+    expect(waistPulledOut(bare, [lying(711.2, 'around')], 'cm')?.mm).toBeCloseTo(914.4, 9)
+    expect(waistPulledOut(bare, [], 'in')?.mm).toBeCloseTo(914.4, 9)
+    expect(waistPulledOut(bare, [], null)).toBeNull()
+  })
+  test('beside the waist of the same garment and size, and of no other point', () => {
+    const figure = pulled('36"', ['word-around'])
+    const far = lying(1000, 'around')
+    expect(waistPulledOut(figure, [far], null)).toBeNull()
+    expect(waistPulledOut(figure, [{ ...far, of: 'trousers' }], null)?.mm).toBeCloseTo(914.4, 9)
+    expect(waistPulledOut(figure, [{ ...far, size: 'M' }], null)?.mm).toBeCloseTo(914.4, 9)
+    expect(waistPulledOut(figure, [{ ...far, point: 'hip' }], null)?.mm).toBeCloseTo(914.4, 9)
+    expect(
+      waistPulledOut(
+        figure.map((one) => ({ ...one, size: 'M' })),
+        [{ ...far, size: 'M' }],
+        null
+      )
+    ).toBeNull()
+    expect(
+      waistPulledOut(
+        figure.map((one) => ({ ...one, point: 'hip' as const })),
+        [],
+        null
+      )
+    ).toBeNull()
+  })
+  test('its figure is left aside, but for a range, which tells too what the waist lies at', () => {
+    const [one] = pulled('36"')
+    if (one === undefined) throw new Error('no figure')
+    expect(waistPulledOut([one], [], null)?.aside).toBe(one.quantity)
+    expect(waistPulledOut([one], [lying(711.2, 'around')], null)?.aside).toBe(one.quantity)
+    const range = { ...one, quantity: { ...one.quantity, range: true } }
+    expect(waistPulledOut([range], [], null)?.aside).toBeNull()
+    expect(waistPulledOut([range], [lying(711.2, 'around')], null)?.aside).toBeNull()
+  })
   test('on legs and skirts it is elastic, on a dress it may be the cloth', () => {
     expect([isElastic('jeans'), isElastic('skirt'), isElastic('dress'), isElastic(null)]).toEqual([true, true, false, false])
   })

@@ -13,7 +13,7 @@ const inTitle = (words: string, more: Partial<WhoseGiven> = {}) => {
 }
 
 describe('in a text', () => {
-  test.each([
+  test.each<[string, string | null]>([
     ['Mens wool jacket', 'men'],
     ['A lovely women’s vintage brown wool jacket', 'women'],
     ['ladies’ skirt', 'women'],
@@ -22,7 +22,29 @@ describe('in a text', () => {
     ['Jacket for men, worn twice', 'men'],
     ['Mens. Hardly worn.', 'men'],
     ['Men’s M', 'men'],
-    ['Womens UK 12', 'women']
+    ['Womens UK 12', 'women'],
+    ['Womens 12', 'women'],
+    ['Womens size 12', 'women'],
+    ['Mens - hardly worn', 'men'],
+    ['Mens / hardly worn', 'men'],
+    ['Mens\nhardly worn', 'men'],
+    ['Mens', 'men'],
+    ['Mens & boys’ wool jacket', 'men'],
+    ['Mens lovely old brown wool heavy jacket', 'men'],
+    ['Jacket in wool for men', 'men'],
+    ['Wool jacket brown for men', 'men'],
+    ['Unisex', null],
+    ['Mens shirt, mens jacket', 'men'],
+    ['Mens collection, would look good', null],
+    // the garment is farther off, or of another line or part
+    ['Mens lovely old brown wool heavy warm jacket', null],
+    ['Mens\njacket', 'men'],
+    ['Mens lovely\njacket', null],
+    ['Mens lovely, jacket', null],
+    ['Mens to wear with jacket', null],
+    ['Mens “jacket”', null],
+    ['Jacket lovely for men and more', null],
+    ['Jacket, men', null]
   ])('%s', (words, whose) => expect(inText(words)).toBe(whose))
   test.each([
     'My husband’s old shirt',
@@ -91,12 +113,50 @@ describe('where no word tells', () => {
     ['US 8', 'jacket', 'women'],
     ['EU 38', 'dress', 'women'],
     ['EU 38', 'shirt', null],
+    ['EU 38', 'skirt', 'women'],
+    ['AU 12', 'shirt', 'women'],
+    ['NZ 12', 'shirt', 'women'],
+    ['UK 26', 'shirt', 'women'],
+    ['UK 27', 'shirt', null],
+    ['UK 0', 'shirt', 'women'],
+    ['UK 120', 'shirt', null],
+    ['EU UK 12', 'shirt', null],
+    ['42S', 'coat', 'men'],
+    ['42L', 'jacket', 'men'],
+    ['42X', 'jacket', 'men'],
+    ['42T', 'jacket', 'men'],
+    ['42M', 'jacket', null],
+    ['142R', 'jacket', null],
+    ['42RX', 'jacket', null],
+    ['42R', 'trousers', null],
+    ['42R', 'dress', 'women'],
     ['42R', 'jacket', 'men'],
     ['M', 'dress', null],
     ['W32 L34', 'jeans', null]
   ])('a label that one of the two has alone: %s on %s', (label, kind, whose) =>
     expect(inText('', { kind, sizeLabels: [label] })).toBe(whose)
   )
+  test('labels that agree', () => {
+    const of = (...sizeLabels: string[]) => inText('', { kind: 'jacket', sizeLabels })
+    expect([of('UK 12', 'US 8'), of('UK 12', 'M'), of('UK 12', '42R'), of()]).toEqual(['women', 'women', null, null])
+    expect(inText('', { kind: null, sizeLabels: ['42R'] })).toBe('men')
+  })
+  test.each<[string, GarmentKind | null, string | null]>([
+    ['Collar size 14', 'shirt', 'men'],
+    ['Collar size 13', 'shirt', null],
+    ['Collar size 20', 'shirt', 'men'],
+    ['Collar size 21', 'shirt', null],
+    ['Collar size 35', 'shirt', 'men'],
+    ['Collar size 34', 'shirt', null],
+    ['Collar size 50', 'shirt', 'men'],
+    ['Collar size 51', 'shirt', null],
+    ['Collar size 16', null, 'men'],
+    ['Collar size: 16', 'shirt', 'men'],
+    ['Size 16 collar', 'shirt', 'men'],
+    ['Collar 16', 'shirt', null],
+    ['Size 16', 'shirt', null],
+    ['Collar size lovely', 'shirt', null]
+  ])('%s of %s: %s', (words, kind, expected) => expect(inText(words, { kind })).toBe(expected))
   test('a shirt sized by its collar', () => {
     expect(inText('Collar size 16', { kind: 'shirt' })).toBe('men')
     expect(inText('Collar size 16', { kind: 'dress' })).toBeNull()
@@ -104,4 +164,8 @@ describe('where no word tells', () => {
   })
 })
 
-test('what children wear is nobody’s else', () => expect(inText('Mens jacket', { use: 'child' })).toBeNull())
+test('what children wear is nobody’s else', () => {
+  expect(inText('Mens jacket', { use: 'child' })).toBeNull()
+  expect(inText('Mens jacket', { use: 'child-sleepwear' })).toBeNull()
+  expect(inText('Mens jacket', { use: 'protective' })).toBe('men')
+})

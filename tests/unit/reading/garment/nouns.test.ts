@@ -29,7 +29,15 @@ describe('what its noun phrase is, and what only says of what sort', () => {
     ['jacket Lovely', 'jacket head'],
     ['jacket 4', 'jacket head'],
     ['stretch jeans', 'jeans head'],
-    ['no jacket', 'jacket beside']
+    ['no jacket', 'jacket beside'],
+    // a phrase that means something else and ends with the garment; not one that is of it
+    ['waist length jacket', 'jacket head'],
+    ['jacket-style', 'jacket head'],
+    ['jacket Xq', 'jacket name'],
+    ['jacket xQ', 'jacket head'],
+    // a cut of several words is no thing
+    ['boot cut jeans', 'jeans head'],
+    ['boots', 'thing head']
   ])('%s: %s', (words, expected) => expect(nouns(words)).toBe(expected))
   test.each([
     // in French the first leads
@@ -80,6 +88,17 @@ describe('set beside what is for sale', () => {
     ['with jeans & skirt', 'jeans beside, skirt beside'],
     ['with jeans; skirt', 'jeans beside, skirt head'],
     ['with (a skirt', 'skirt head'],
+    ['with jeans/skirt', 'jeans beside, skirt beside'],
+    ['with jeans + skirt', 'jeans beside, skirt beside'],
+    ['with jeans - skirt', 'jeans beside, skirt head'],
+    ['with mum\u2019s skirt', 'skirt beside'],
+    ['with T-shirt, skirt', 'knit-top beside, skirt beside'],
+    ['with a 70s skirt', 'skirt beside'],
+    ['with a 1970 s skirt', 'skirt head'],
+    ['goes with the skirt', 'skirt beside'],
+    ['as a dress', 'dress beside'],
+    ['with a bag, a skirt', 'thing beside, skirt beside'],
+    ['with\nskirt', 'skirt head'],
     // words that nobody knows, two at most
     ['with xq xq skirt', 'skirt beside'],
     ['with xq xq xq skirt', 'skirt head']
@@ -119,6 +138,10 @@ describe('another item, a tag', () => {
     // behind the first of three in a line
     ['#a #b #c skirt', 'skirt tag'],
     ['#a #b skirt', 'skirt head'],
+    ['skirt, #a #b #c dress', 'skirt head, dress tag'],
+    ['Coat, skirt not included', 'coat head, skirt aside'],
+    ['Also selling: skirt, coat. Dress', 'skirt aside, coat aside, dress head'],
+    ['Also selling:\nlovely\nskirt\n\ncoat', 'skirt aside, coat head'],
     ['skirt #a #b #c', 'skirt head'],
     ['#a #b #c\nskirt', 'skirt head']
   ])('%j: %s', (words, expected) => expect(nouns(words)).toBe(expected))
@@ -131,6 +154,8 @@ describe('how it is named', () => {
     ['selling skirt', true],
     ['this blue skirt', true],
     ['this wool skirt', true],
+    ['this lovely skirt', true],
+    ['this used skirt', true],
     ['that skirt', false],
     ['this lovely long skirt', false],
     ['skirt', false]
@@ -138,6 +163,8 @@ describe('how it is named', () => {
   test.each([
     ['category: skirt', true],
     ['item: skirt', true],
+    ['category = skirt', true],
+    ['category - skirt', false],
     ['category skirt', false],
     ['category, skirt', false],
     ['colour: skirt', false]

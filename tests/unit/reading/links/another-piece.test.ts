@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import type { GarmentKind } from '../../../../core/ids/kinds.ts'
 import { ofThisPiece, secondPieceAt } from '../../../../core/reading/links/another-piece.ts'
+import type { Link } from '../../../../core/reading/links/assign.ts'
 import { isBottomBand } from '../../../../core/reading/links/bottom-band.ts'
 import { isMeasured, isNear } from '../../../../core/reading/links/measured.ts'
 import { sameThere } from '../../../../core/reading/links/same-there.ts'
@@ -43,9 +44,28 @@ describe('a figure of what its name describes', () => {
     ['a 25" waist skirt', null, true],
     ['a 25" waist petticoat', 'dress', false],
     ['a 25" waist lovely', 'dress', true],
-    ['a 25" waist, skirt', 'dress', true]
+    ['a 25" waist, skirt', 'dress', true],
+    // a thing beside what one wears, and words that are part of the name itself
+    ['a 25" waist handbag', 'skirt', false],
+    ['a 25" waist pocket', 'skirt', true],
+    ['a 25" waist 2 piece', 'skirt', true],
+    ['a 25" waist', 'skirt', true]
   ])('%s on %s: %s', (words, kind, expected) => expect(kept(words, 'waist', '25"', kind)).toBe(expected))
   test('a name before its figure describes nothing', () => expect(kept('waist skirt 25"', 'waist', '25"', 'dress')).toBe(true))
+  test('nor does one that the figure holds for too, one that stands within it, or no name of a point', () => {
+    const text = textOf('a 25" waist skirt')
+    const [name, figure] = [nameAt(text, 'waist', ['waist']), figureAt(text, '25"')]
+    const count = (link: Link) => ofThisPiece(text, [link], 'dress').length
+    expect(count(linkOf(name, figure))).toBe(0)
+    expect(count(linkOf(name, figure, { before: true }))).toBe(1)
+    expect(count(linkOf(name, { ...figure, spanTo: name.to }))).toBe(1)
+    expect(count(linkOf({ ...name, role: 'detail', points: [] }, figure))).toBe(1)
+  })
+  test('a garment whose name begins with the name of the point is the one described', () => {
+    const text = textOf('a 25" mini skirt')
+    // the name ends within the words of the garment
+    expect(ofThisPiece(text, [linkOf(nameAt(text, 'mini', ['length']), figureAt(text, '25"'))], 'dress')).toHaveLength(1)
+  })
 })
 
 describe('told of a second name without being written again', () => {
@@ -66,9 +86,26 @@ describe('told of a second name without being written again', () => {
     ['chest 21"\nthe same at the waist', []],
     ['chest 21", 22", the same at the waist', []],
     ['hole 21", the same at the waist', []],
+    ['chest 21", the same just about at the waist', []],
+    ['chest 21", the same waist', []],
+    ['chest 21", the same at the very lovely waist', []],
+    ['chest 21", the same at the flat waist', ['waist 21']],
     ['chest 21" a b c d e f g h i, the same at the waist', ['waist 21']],
     ['chest 21" a b c d e f g h i j k l m, the same at the waist', []]
   ])('%j: %j', (words, expected) => expect(again(words)).toEqual(expected))
+})
+
+test('a second name that has its own figure, or is of two points, is told nothing again', () => {
+  const text = textOf('chest 21", the same at the waist 25"')
+  const [chest, waist] = [nameAt(text, 'chest', ['chest'], { basis: 'flat' }), nameAt(text, 'waist', ['waist'])]
+  const first = linkOf(chest, figureAt(text, '21"'))
+  const again = (name: typeof waist, ...links: Link[]) => sameThere(text, [chest, name], [first, ...links])
+  expect(again(waist)).toMatchObject([{ label: { points: ['waist'], basis: 'flat' }, again: false, before: true }])
+  expect(again({ ...waist, basis: 'around' })).toMatchObject([{ label: { basis: 'around' } }])
+  expect(again(waist, linkOf(waist, figureAt(text, '25"')))).toEqual([])
+  expect(again({ ...waist, points: ['waist', 'hip'] })).toEqual([])
+  expect(again({ ...waist, role: 'detail' })).toEqual([])
+  expect(sameThere(text, [waist], [{ ...first, label: { ...chest, role: 'detail' } }])).toEqual([])
 })
 
 describe('22.5 x 29 on a top that names nothing', () => {
@@ -96,6 +133,17 @@ describe('22.5 x 29 on a top that names nothing', () => {
     ['220 mm x 290 mm', null],
     // a name tells a chest or a length, or the pair is of something else
     ['22 x 29, length 30', null],
+    ['22 x 29, chest 44', null],
+    ['22 x 29, sleeve 24', null],
+    ['10 x 22 x 29', null],
+    ['22" x 740 mm', null],
+    ['22-23 x 29', null],
+    ['22 x 29-30', null],
+    ['The model is tall. 22 x 29', [22, 29]],
+    ['pocket\n22 x 29', [22, 29]],
+    ['model wears 22 x 29', null],
+    ['22 x 29 of the pocket', [22, 29]],
+    ['22 x 29 lovely pocket', null],
     ['22 x 29, cuff 9', [22, 29]],
     ['pocket 22 x 29', null],
     ['22 x 29 pocket', null],
@@ -120,6 +168,9 @@ describe('the band that a jacket ends in', () => {
   test('is not the waist, where the bottom edge has no other name', () => {
     expect(band('17" at the waistband', 'waistband', 'jacket')).toBe(true)
     expect(band('17" at the waist', 'waist', 'jacket')).toBe(false)
+    for (const kind of ['coat', 'jumper', 'knit-top'] as const) expect(band('17" at the waistband', 'waistband', kind)).toBe(true)
+    expect(band('17" at the waistband', 'waistband', 'shirt')).toBe(false)
+    expect(band('17" at the waist band', 'waist band', 'jacket')).toBe(true)
     expect(band('17" at the waistband', 'waistband', 'skirt')).toBe(false)
     expect(band('17" at the waistband', 'waistband', null)).toBe(false)
     expect(band('17" at the waistband', 'waistband', 'jacket', 'hip')).toBe(false)
@@ -136,6 +187,10 @@ describe('a figure that was taken', () => {
     ['measures 38', true],
     ['actual 38', true],
     ['measures closer to 38', true],
+    ['measured 38', true],
+    ['measures at about 38', true],
+    ['measures at just about 38', true],
+    ['measures at just about exactly 38', false],
     ['measures lovely 38', false],
     ['measures: 38', false],
     ['tag 38', false],

@@ -89,6 +89,8 @@ test.each<[string, PointName, string]>([
   ['sleeves 11" wide at the hem', 'sleeveLength', 'cuff'],
   // somewhere else, of something else, or long
   ['sleeves 11" wide at the shoulder', 'sleeveLength', 'sleeveLength'],
+  ['sleeves 11" wide at the cuff', 'sleeveLength', 'cuff'],
+  ['sleeves 11" wide at the lovely cuff', 'sleeveLength', 'sleeveLength'],
   ['sleeves 11" wide, lovely cuff', 'sleeveLength', 'sleeveLength'],
   ['sleeves 11" long at the opening', 'sleeveLength', 'sleeveLength'],
   ['sleeves 11" wide at the opening', 'bicep', 'bicep']
@@ -106,15 +108,113 @@ describe('“Balloon sleeves, 52 cm long”: what the sentence speaks of is so l
     ['The balloon sleeves, 52 cm long', 'sleeveLength'],
     ['Lovely. Balloon sleeves, 52 cm long', 'sleeveLength'],
     ['Lovely\nBalloon sleeves, 52 cm long', 'sleeveLength'],
+    ['Lovely, balloon sleeves, 52 cm long', 'length'],
+    ['sleeves, 52 cm long', 'sleeveLength'],
     // two words before the name at the most
     ['The lovely balloon sleeves, 52 cm long', 'length'],
     // the sentence speaks of what has them
     ['With balloon sleeves, 52 cm long', 'length'],
     ['Has balloon sleeves, 52 cm long', 'length'],
+    ['It has lovely sleeves, 52 cm long', 'length'],
+    ['Dress with sleeves, 52 cm long', 'length'],
     // another sentence, another line
     ['Balloon sleeves. It is 52 cm long', 'length'],
     ['Balloon sleeves\n52 cm long', 'length']
   ])('%s', (words, expected) => expect(long(words)).toBe(expected))
+})
+
+describe('the sentence speaks of sleeves, and of nothing else between', () => {
+  /** The names of a text in their order; the one in the last place has the figure. */
+  const long = (words: string, names: [string, PointName[]][], used: number[] = []) => {
+    const text = textOf(words)
+    const labels = names.map(([name, points]) => nameAt(text, name, points))
+    const own = labels[labels.length - 1] as Label
+    const others = used.map((at) => linkOf(labels[at] as Label, figureAt(text, '40 cm')))
+    const links = [...others, linkOf(own, figureAt(text, '52 cm'))]
+    return withTrailingNames(text, links, labels).at(-1)?.label.points[0]
+  }
+  test('“The sleeves are wide, 52 cm long”: a word that tells along what, and no figure of its own', () => {
+    const wide: [string, PointName[]][] = [
+      ['sleeves', ['sleeveLength']],
+      ['wide', ['width']],
+      ['long', ['length']]
+    ]
+    expect(long('The sleeves are wide, 52 cm long', wide)).toBe('sleeveLength')
+    expect(long('The sleeves are 40 cm wide, 52 cm long', wide, [1])).toBe('length')
+    expect(
+      long('Sleeves, chest, 52 cm long', [
+        ['Sleeves', ['sleeveLength']],
+        ['chest', ['chest']],
+        ['long', ['length']]
+      ])
+    ).toBe('length')
+  })
+  test('sleeves that have a figure, that may be something else, or another name', () => {
+    expect(
+      long(
+        'Sleeves 40 cm, 52 cm long',
+        [
+          ['Sleeves', ['sleeveLength']],
+          ['long', ['length']]
+        ],
+        [0]
+      )
+    ).toBe('length')
+    expect(
+      long('Sleeves, 52 cm long', [
+        ['Sleeves', ['sleeveLength', 'cuff']],
+        ['long', ['length']]
+      ])
+    ).toBe('length')
+    expect(
+      long('Waist, 52 cm long', [
+        ['Waist', ['waist']],
+        ['long', ['length']]
+      ])
+    ).toBe('length')
+    expect(
+      long('Sleeves, 52 cm wide', [
+        ['Sleeves', ['sleeveLength']],
+        ['wide', ['width']]
+      ])
+    ).toBe('width')
+    // a longer name tells by itself of what it is
+    expect(
+      long('Sleeves, 52 cm total length', [
+        ['Sleeves', ['sleeveLength']],
+        ['total length', ['length']]
+      ])
+    ).toBe('length')
+  })
+})
+
+describe('a name behind that has its own figure, or is none', () => {
+  const first = (words: string, name: [string, PointName[]], behind: [string, PointName[], Partial<Label>?], used = false) => {
+    const text = textOf(words)
+    const labels = [nameAt(text, name[0], name[1]), nameAt(text, behind[0], behind[1], behind[2])]
+    const links = [linkOf(labels[0] as Label, figureAt(text, '20"'))]
+    if (used) links.push(linkOf(labels[1] as Label, figureAt(text, '30"')))
+    return withTrailingNames(text, links, labels)[0]?.label.points
+  }
+  test.each<[string, [string, PointName[]], [string, PointName[], Partial<Label>?], boolean, PointName[]]>([
+    ['width 20" hem', ['width', ['width']], ['hem', ['hem']], false, ['hem']],
+    ['width 20" hem 30"', ['width', ['width']], ['hem', ['hem']], true, ['width']],
+    ['width 20" hem', ['width', ['width']], ['hem', ['hem'], { letter: 'back' }], false, ['width']],
+    ['width 20" hem', ['width', ['width', 'chest']], ['hem', ['hem']], false, ['width', 'chest']],
+    // what is more exact already stays
+    ['hem 20" width', ['hem', ['hem']], ['width', ['width']], false, ['hem']]
+  ])('%s of %j, with %j behind: %j', (words, name, behind, used, expected) => expect(first(words, name, behind, used)).toEqual(expected))
+})
+
+test('a name of a sleeve and more is no cuff, however wide at its opening', () => {
+  const text = textOf('sleeves 11" wide at the opening')
+  const of = (points: PointName[], before = true) => {
+    const label = nameAt(text, 'sleeves', points)
+    return withTrailingNames(text, [linkOf(label, figureAt(text, '11"'), { before })], [label])[0]?.label.points
+  }
+  expect(of(['sleeveLength'])).toEqual(['cuff'])
+  expect(of(['sleeveLength', 'bicep'])).toEqual(['sleeveLength', 'bicep'])
+  expect(of(['sleeveLength'], false)).toEqual(['sleeveLength'])
 })
 
 describe('a back with its seams', () => {
@@ -142,6 +242,10 @@ describe('a width of something unknown, at its distance', () => {
     ['gizmo is about 9" wide', true],
     // farther off, parted by a mark, or of two letters
     ['gizmo, 9" wide', false],
+    ['gizmo measures 9" wide', true],
+    ['gizmo measures about 9" wide', true],
+    ['gizmo is just at about 9" wide', false],
+    ['zzz 9" wide', true],
     ['zz 9" wide', false],
     ['9" wide', false],
     ['gizmo. It is 9" wide', false]

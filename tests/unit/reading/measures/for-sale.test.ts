@@ -37,3 +37,23 @@ test('with one garment and one size nothing needs to say which', () => {
   const two = forSale([chest(1000, { of: 'jacket' }), chest(950, { of: 'skirt' })], { labels: [], titleLabels: [] }, []).measures
   expect(two.map(({ of }) => of)).toEqual(['jacket', 'skirt'])
 })
+
+test.each<[string[], string[], (string | undefined)[]]>([
+  [['UK 12', 'UK 14'], ['12'], ['UK 12', 'UK 14']],
+  [['12', '14'], ['UK 12'], ['12']],
+  [['M tall', 'L'], ['M'], ['M tall']],
+  [['M', 'L'], ['XM'], ['M', 'L']],
+  [['M', 'L'], ['M', 'XS'], ['M']],
+  [['M'], ['L'], [undefined]]
+])('of the sizes %j a title with %j offers %j', (sizes, titleLabels, expected) => {
+  const measured = sizes.map((size, at) => chest(900 + at, { size }))
+  expect([...new Set(forSale(measured, { labels: [], titleLabels }, []).measures.map(({ size }) => size))]).toEqual(
+    expected.length === 1 ? [undefined] : expected
+  )
+})
+test('what has no size is for sale whatever is offered, and no label is told twice', () => {
+  const sale = forSale([...SIZES, chest(1100)], { labels: ['M', 'M'], titleLabels: ['M'] }, ['M', 'L'])
+  expect(sale.measures.map(({ mm }) => mm)).toEqual([1000, 1100])
+  expect(sale.sizeLabels).toEqual(['M', 'L'])
+  expect(forSale([chest(1000)], { labels: [], titleLabels: [] }, []).measures).toEqual([chest(1000)])
+})

@@ -1,9 +1,11 @@
 /** A chart of bodies as evidence of the garment, and as a sentence. */
 import { describe, expect, test } from 'vitest'
+import type { GarmentKind } from '../../../../core/ids/kinds.ts'
 import type { ChartRow } from '../../../../core/reading/reading.ts'
 import { chartNotes } from '../../../../core/reading/request/chart-notes.ts'
 import { chartForSale } from '../../../../core/reading/request/garment-from.ts'
 import { chartEvidence, rowsForSale } from '../../../../core/reading/sizes/chart-evidence.ts'
+import { usualRoom } from '../../../../core/wearer/usual-room.ts'
 import { say } from '../../../../core/words/say.ts'
 
 const stated = { text: '', start: 0, end: 0, value: 0, unit: null }
@@ -21,6 +23,9 @@ describe('of the size for sale', () => {
   test('by its label', () => {
     expect(rowsForSale([S, M], ['M'])).toEqual([M])
     expect(rowsForSale([S, M], ['UK M'])).toEqual([M])
+    expect(rowsForSale([row('UK 12', 'hipGirth', 970), S], ['12'])).toHaveLength(1)
+    expect(rowsForSale([row('UK 12', 'hipGirth', 970), S], ['2'])).toEqual([])
+    expect(rowsForSale([S, M], ['XM', 'S/M'])).toEqual([])
   })
   test('none where nobody says which', () => {
     expect(rowsForSale([S, M], [])).toEqual([])
@@ -50,6 +55,25 @@ describe('evidence', () => {
     expect(chartEvidence([M, row(null, 'stature', 1700)], 'shirt')).toEqual([])
     expect(chartEvidence([row(null, 'insideLegLength', 780)], 'skirt')).toEqual([])
     expect(chartEvidence([row(null, 'insideLegLength', 780)], 'jeans')).toEqual([{ point: 'inseam', mm: 780, sdMm: 40 }])
+  })
+  test.each<[GarmentKind, string[]]>([
+    ['trousers', ['waist 825', 'hip 1070', 'inseam 780']],
+    ['jeans', ['waist 830', 'hip 1040', 'inseam 780']],
+    ['skirt', ['waist 820', 'hip 1060']],
+    ['dress', ['waist 870', 'hip 1100']],
+    ['jumpsuit', ['waist 880', 'hip 1090', 'inseam 760']],
+    ['shirt', ['waist 970']],
+    ['waistcoat', ['waist 910']]
+  ])('the room of %s at waist, hip and leg', (kind, expected) => {
+    const rows = [row(null, 'waistGirth', 800), row(null, 'hipGirth', 1000), row(null, 'insideLegLength', 780)]
+    expect(chartEvidence(rows, kind).map(({ point, mm }) => `${point} ${mm}`)).toEqual(expected)
+  })
+  test('a bust is a chest, with the room that is usual there', () => {
+    const room = usualRoom('chest', 'coat')
+    expect(chartEvidence([row(null, 'bustGirth', 900, 960)], 'coat')).toEqual([
+      { point: 'chest', mm: 930 + (room?.mm ?? Number.NaN), sdMm: Math.hypot(60 / Math.sqrt(12), room?.sd ?? Number.NaN) }
+    ])
+    expect(chartEvidence([row(null, 'bustGirth', 900)], 'skirt')).toEqual([])
   })
   test('a point once, never surer than 30', () => {
     const found = chartEvidence([row(null, 'waistGirth', 800), row(null, 'waistGirth', 850)], 'skirt')

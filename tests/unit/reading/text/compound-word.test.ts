@@ -33,3 +33,29 @@ test('a longer word is none', () => {
   expect(senses(`${'x'.repeat(35)}kleid`, 'de')).toEqual(['dress'])
   expect(senses(`${'x'.repeat(36)}kleid`, 'de')).toEqual([])
 })
+
+test.each([
+  // a first part of three letters at least, a head of four, and of fourteen at the most
+  ['de', 'Umkleid', []],
+  ['de', 'Abkkleid', ['dress']],
+  // known as one word it keeps its cloth all the same
+  ['de', 'Wollrock', ['skirt', 'wool']],
+  ['de', 'Wollmantel', ['wool']],
+  ['de', 'Leinenhose', ['trousers', 'linen']],
+  ['de', 'Seidenbluse', ['silk']],
+  // of several heads the one before which something is told: cotton, not the wool of a tree
+  ['de', 'Baumwollrock', ['skirt', 'cotton']],
+  // a colour or a cloth is told once, and no second garment
+  ['de', 'Hosenrock', ['skirt']],
+  ['de', 'Jeansrock', ['skirt']],
+  ['de', 'Jeanskleid', ['dress']]
+])('%s: %s is %j', (language, word, expected) => {
+  const kinds = new Set(['dress', 'skirt', 'trousers', 'jeans', 'shorts'])
+  const found = senses(word, language)
+  expect(found.filter((one) => kinds.has(one))).toEqual(expected.filter((one) => kinds.has(one)))
+  expect(found).toEqual(expect.arrayContaining(expected))
+})
+test('the wool in cotton is none, nor is what a garment’s own name says told twice', () => {
+  expect(senses('Baumwollrock', 'de')).not.toContain('wool')
+  expect(senses('Sommerkleid', 'de').filter((one) => one === 'dress')).toHaveLength(1)
+})

@@ -53,6 +53,22 @@ describe('names one slip of the pen away', () => {
     for (let n = 0; n < 120; n++) words(`qu${String.fromCharCode(97 + (n % 26))}xo${String.fromCharCode(97 + Math.floor(n / 26))}zz 20"`)
     expect(ask()).toEqual(first)
   })
+  test.each([
+    ['17 shouder', '17 shoulder'],
+    ['17" shouder', '17 " shoulder'],
+    ['17 in shouder', '17 in shoulder'],
+    ['shouder: 17', 'shoulder : 17'],
+    ['shouder := 17', 'shoulder : = 17'],
+    ['shouder ½', 'shoulder ½'],
+    ['shouder seam 17', 'shoulder seam 17'],
+    // farther off, behind another sign, before no name
+    ['shouder :=~ 17', 'shouder : = ~ 17'],
+    ['shouder, 17', 'shouder , 17'],
+    ['shouder lovely 17', 'shouder lovely 17'],
+    ['lovely " shouder', 'lovely " shouder'],
+    ['17 lovely shouder', '17 lovely shouder'],
+    ['shouder zip 17', 'shouder zip 17']
+  ])('%s: %s', (text, expected) => expect(words(text).join(' ')).toBe(expected))
   test('only beside a figure', () => expect(words('he waits for the post')).toContain('waits'))
   test('short words are near to too much', () => expect(words('hop 20"')).toContain('hop'))
   test('not where another word of the trade is as near', () => expect(words('beast 20"')).toContain('beast'))
@@ -63,6 +79,20 @@ describe('names one slip of the pen away', () => {
     ['shouder', 'shoulder', 2],
     ['chest', 'chest', null],
     ['chiist', 'chest', null],
+    // doubled behind or before, at the ends, and one letter at the most
+    ['waistt', 'waist', 1],
+    ['wwaist', 'waist', 1],
+    ['colar', 'collar', 1],
+    ['waistx', 'waist', 2],
+    ['xwaist', 'waist', 2],
+    ['aist', 'waist', 2],
+    ['awist', 'waist', 1],
+    ['waits', 'waist', 1],
+    ['wiast', 'waist', 1],
+    ['tsiaw', 'waist', null],
+    ['waistxx', 'waist', null],
+    ['wst', 'waist', null],
+    ['xaisx', 'waist', null],
     ['tiger', 'waist', null]
   ])('%s to %s is a slip of %s', (a, b, slip) => expect(slipOf(a, b)).toBe(slip))
 })

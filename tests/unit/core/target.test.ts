@@ -104,6 +104,21 @@ describe('where the band sits', () => {
   it('where it is worn: the waistband’s own girth', () => {
     expect(ideal(275, 390)?.ideal).toBe(819)
   })
+  it('nearer than 6 to it is the same place, higher or lower, and nothing is said of it', () => {
+    for (const [front, back] of [
+      [280, 395],
+      [270, 385]
+    ] as const) {
+      expect(ideal(front, back)?.ideal).toBe(819)
+      expect(
+        ideal(front, back)
+          ?.because.map(({ code }) => code)
+          .filter((code) => code.startsWith('target.band'))
+      ).toEqual([])
+    }
+    expect(ideal(282, 397)?.ideal).toBeLessThan(819)
+    expect(ideal(268, 383)?.ideal).toBeGreaterThan(819)
+  })
   // from the natural waist down share(d) = 1 − (1 − d/D)^1.6 of the way is reached; the own band lies (720 − 640) / 2 = 40 below it
   it('20 higher: half of the depth, two thirds of the girths', () => {
     expect(1 - 0.5 ** 1.6).toBeCloseTo(0.67, 2)

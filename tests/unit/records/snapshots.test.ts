@@ -187,6 +187,53 @@ describe('going back', () => {
     expect(await one(records, 'looks', other.id)).not.toBeNull()
   })
 
+  test('where the page of a look is now is no change of it, each part of that alone; what is typed into it is', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const look = await storeLook(records, seen(), stamp())
+    const made = await makeSnapshot(records, 'day', stamp())
+    const nothing = { back: 0, changed: 0, removed: 0 }
+    for (const place of [{ windowId: 9 }, { tabId: 77 }, { page: 'behind' }] as const) {
+      await patch(records, 'looks', look.id, place, stamp())
+      expect(await previewRestore(records, made.key), JSON.stringify(place)).toEqual(nothing)
+    }
+    await patch(records, 'looks', look.id, { drafts: { hip: '5' } }, stamp())
+    expect(await previewRestore(records, made.key)).toEqual({ ...nothing, changed: 1 })
+    await restore(records, made.key, stamp())
+    expect(await one(records, 'looks', look.id)).toMatchObject({ windowId: 9, tabId: 77, page: 'behind', drafts: {} })
+  })
+
+  test('a look that came since goes where its page is not open any more, and one that was forgotten since stays so', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    const forgotten = await storeLook(records, seen(), stamp())
+    const made = await makeSnapshot(records, 'day', stamp())
+    await records.rows('looks').delete(forgotten.id)
+    const at = (tabId: number | null, windowId: number | null) =>
+      storeLook(records, seen({ tabId, windowId, pageAddress: `https://a.example/${tabId}${windowId}`, address: '' }), stamp())
+    const [closed, ofTab, ofWindow] = [await at(null, null), await at(3, null), await at(null, 4)]
+    expect(await previewRestore(records, made.key)).toEqual({ back: 0, changed: 0, removed: 1 })
+    await restore(records, made.key, stamp())
+    expect((await all(records, 'looks')).map(({ id }) => id)).toEqual([ofTab.id, ofWindow.id])
+    expect(await one(records, 'looks', closed.id)).toBeNull()
+  })
+
+  test('what could not be read then stays as it is now; what can’t be read now gives way and is set aside', async () => {
+    const records = await freshRecords()
+    const stamp = clock()
+    await records.rows('people').put({ id: 'odd', name: 7 })
+    const { after } = await put(records, 'people', WREN, stamp())
+    const made = await makeSnapshot(records, 'day', stamp())
+    await records.rows('people').put({ ...after, id: 'odd' })
+    const torn = { ...after, name: 7 }
+    await records.rows('people').put(torn)
+    expect(await previewRestore(records, made.key)).toEqual({ back: 1, changed: 0, removed: 0 })
+    await restore(records, made.key, stamp())
+    expect(await one(records, 'people', 'odd')).toMatchObject({ name: 'Wren' })
+    expect(await one(records, 'people', after.id)).toEqual(after)
+    expect(await records.rows('setAside').toArray()).toEqual([{ id: expect.any(String), from: 'people', row: torn }])
+  })
+
   test('a whole import is gone back on: what it brought is removed', async () => {
     const from = await freshRecords()
     const elsewhere = clock('elsewhere')

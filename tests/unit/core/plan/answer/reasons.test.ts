@@ -85,6 +85,58 @@ describe('why', () => {
     const onlyTall: Wearer = { fit: 'regular', body: { stature: { mm: 1740 } } }
     expect(of(garment('trousers', { waist: 850, inseam: 780 }), onlyTall)).toBe('verdict.wearer-missing-either waist hip')
   })
+  it('one point that is missing, and none of a kind that is not known', () => {
+    const gaps = [] as const
+    const of = (input: ReturnType<typeof garment>) => missing(garmentAsWorn(input), gaps)
+    expect(of(garment('other', { chest: 1080 }))).toEqual({ code: 'verdict.kind-missing', values: {} })
+    // neither the hip nor the thigh is told, the waist is: it is the wearer's own that is not
+    expect(of(garment('trousers', { waist: 820 })).code).toBe('verdict.wearer-missing-either')
+    expect(of(garment('trousers', { thigh: 620 })).code).toBe('verdict.wearer-missing-either')
+    expect(of(garment('trousers', {})).code).toBe('verdict.missing-either')
+  })
+  it('that only a tailor could, or how hard it is for oneself', () => {
+    expect(codes({ tailorCould: true })).toContain('verdict.tailor-could')
+    expect(codes({})).not.toContain('verdict.tailor-could')
+    const tailors = said({ verdict: 'needs-a-tailor', advised: plan([], { aim: 'tailor', level: 4 }) })
+    expect(tailors.find(({ code }) => code === 'verdict.tailor')?.values).toEqual({ level: 4, own: 3 })
+    expect(codes({ verdict: 'alters-to-fit' })).toEqual([])
+  })
+  it('the fit that it wears as', () => {
+    expect(said({ wearsAs: 'loose' })[0]).toMatchObject({ code: 'verdict.wears-as', values: { fit: 'loose' } })
+  })
+  it('a chance of doing nothing is not said of another verdict, nor beside what lowers it', () => {
+    const doubts = [
+      {
+        point: 'hip' as const,
+        share: 1,
+        because: { code: 'doubt.untold', values: {}, point: 'hip' as const, text: 'the hip is not stated' }
+      }
+    ]
+    expect(codes({ verdict: 'comes-close', chanceAsItIs: 0.4 }, 0.9)).not.toContain('verdict.untold')
+    expect(codes({ verdict: 'wears-as-is', advised: undefined, chanceAsItIs: 0.4, doubts })).toEqual(['verdict.inside', 'verdict.doubts'])
+    expect(codes({ verdict: 'wears-as-is', advised: undefined, chanceAsItIs: null })).toEqual(['verdict.inside'])
+  })
+  it('that it is unlikely, by the hands that would do it, and only where nothing stays wrong', () => {
+    const sure = (aim: Plan['aim']) => said({ advised: plan([], { aim }) }).find(({ code }) => code === 'verdict.unlikely')?.values.chance
+    expect(sure('least-work')).toBe(0.8)
+    expect(sure('closest-fit')).toBe(0.8)
+    // of the tailor's hands nothing was drawn here
+    expect(sure('tailor')).toBeUndefined()
+    expect(codes({ advised: plan([['waist', 12]]) })).toEqual(['verdict.why waist'])
+    expect(codes({ advised: undefined })).toEqual([])
+  })
+  it('a price that is missing: an hour’s of one’s own, the first job’s of a tailor, none where the work has its cost', () => {
+    const job = (id: Plan['alterations'][number]['id']) =>
+      ({ id, amountMm: 20, direction: 'less', amounts: { waist: -20 }, lines: [], withoutIt: [] }) as unknown as Plan['alterations'][number]
+    const priced = (more: Partial<Plan>) =>
+      said({ priced: true, verdict: 'needs-a-tailor', advised: plan([], { alterations: [job('leg-taper')], ...more }) })
+        .filter(({ code }) => code.startsWith('worth.'))
+        .map(({ code, alteration }) => [code, alteration])
+    expect(priced({ cost: 8 })).toEqual([])
+    expect(priced({ cost: null })).toEqual([['worth.hour-missing', undefined]])
+    expect(priced({ cost: null, aim: 'tailor' })).toEqual([['worth.tailor-price-missing', 'leg-taper']])
+    expect(codes({ priced: true, advised: undefined })).toEqual([])
+  })
   it('that nothing was drawn: provisional', () => expect(codes({}, null)).toContain('verdict.provisional'))
   it('what is never altered says so and nothing else', () => {
     expect(codes({ verdict: 'leave-it', advised: undefined }, null, 'protective')).toEqual(['verdict.never.protective'])

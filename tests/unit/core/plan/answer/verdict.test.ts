@@ -4,6 +4,7 @@ import { garmentAsWorn } from '../../../../../core/garment/garment-as-worn.ts'
 import type { GarmentInput, GarmentMeasure } from '../../../../../core/garment/garment-input.ts'
 import { judge } from '../../../../../core/plan/answer/verdict.ts'
 import type { Plan } from '../../../../../core/plan/plan.ts'
+import { MOST_RESCUED_MM, type Plans } from '../../../../../core/plan/plan-alterations.ts'
 import { type ReckonRequest, reckon, type Verdict } from '../../../../../core/reckon.ts'
 import { type Gap, gapsBetween } from '../../../../../core/wearer/gaps.ts'
 import { targetFor } from '../../../../../core/wearer/target.ts'
@@ -106,6 +107,9 @@ describe('the best of one’s own plans', () => {
     minutes: 30,
     cost: null
   })
+  const rescued = (mm: number) => ({ rescue: true, withoutIt: [{ point: 'waist', mm }] }) as unknown as Plan['alterations'][number]
+  const rescueOf = (...alterations: Plan['alterations']): Plan => ({ ...plan('closest-fit'), alterations })
+  const plans = (rescue?: Plan, tailor?: Plan): Plans => ({ own: [plan('least-work', 70)], rescue, tailor })
   const judged = (own: Plan[], tailor?: Plan, change: (gap: Gap) => Gap = (same) => same) => {
     const garment = garmentAsWorn(trousers(895, 2))
     const gaps = gapsBetween(garment, targetFor(garment, rowan)).map(change)
@@ -167,6 +171,54 @@ describe('the best of one’s own plans', () => {
   ] as [string, Plan['misfit'], Partial<Plan>, Verdict][])('what is left comes close: %s', (_, misfit, more, verdict) => {
     const left = { ...plan('least-work'), misfit, ...more }
     expect(judged([left], undefined, (gap) => (gap.point === 'waist' ? { ...gap, bound: 790 } : gap)).verdict).toBe(verdict)
+  })
+  it.each<[string, Partial<Parameters<typeof judge>[0]>, Verdict, 'own' | 'tailor' | 'rescue' | 'none']>([
+    ['one small rescue', { plans: plans(rescueOf(rescued(20))) }, 'comes-close', 'rescue'],
+    ['a rescue as large as may be', { plans: plans(rescueOf(rescued(-MOST_RESCUED_MM))) }, 'comes-close', 'rescue'],
+    ['a rescue that brings more', { plans: plans(rescueOf(rescued(MOST_RESCUED_MM + 1))) }, 'leave-it', 'own'],
+    ['two rescues', { plans: plans(rescueOf(rescued(10), rescued(10))) }, 'leave-it', 'own'],
+    ['a plan of last resort with no rescue', { plans: plans(rescueOf({ ...rescued(10), rescue: false })) }, 'leave-it', 'own'],
+    ['another fit in which it lies whole', { wearsAs: () => 'loose' }, 'comes-close', 'own'],
+    ['more likely than not, all the same', { chance: { own: 0.55, tailor: null } }, 'comes-close', 'own'],
+    ['as likely as not', { chance: { own: 0.54, tailor: null } }, 'leave-it', 'own'],
+    ['a tailor at hand, whose chance it is', { chance: { own: 0.9, tailor: 0.1 } }, 'leave-it', 'own'],
+    ['a tailor at hand, likely', { chance: { own: 0.1, tailor: 0.6 } }, 'comes-close', 'own'],
+    ['a tailor whose plan fits', { plans: plans(undefined, plan('tailor', 1)) }, 'needs-a-tailor', 'tailor'],
+    [
+      'a tailor whose plan fits, and no tailor at hand',
+      { plans: plans(undefined, plan('tailor', 1)), means: { level: 3, tailor: false } },
+      'leave-it',
+      'own'
+    ],
+    [
+      'a tailor whose plan fits and is not likely',
+      { plans: plans(undefined, plan('tailor', 1)), chance: { own: 0.1, tailor: 0.4 }, chanceIf: () => ({ own: 0.1, tailor: 0.44 }) },
+      'comes-close',
+      'tailor'
+    ],
+    [
+      'a tailor whose plan is likely if what is not told suits',
+      { plans: plans(undefined, plan('tailor', 1)), chance: { own: 0.1, tailor: 0.4 }, chanceIf: () => ({ own: 0.1, tailor: 0.45 }) },
+      'needs-a-tailor',
+      'tailor'
+    ]
+  ])('what is left is far off: %s', (_, more, verdict, advised) => {
+    const garment = garmentAsWorn(trousers(895, 2))
+    const given = {
+      garment,
+      gaps: gapsBetween(garment, targetFor(garment, rowan)),
+      plans: plans(),
+      wearsAs: () => null,
+      chanceIf: () => ({ own: null, tailor: null }),
+      means: { level: 3 as const, tailor: true },
+      markMm: 2,
+      chance: { own: 0.1, tailor: null },
+      ...more
+    }
+    const found = judge(given)
+    const { own, tailor, rescue } = given.plans
+    expect(found.verdict).toBe(verdict)
+    expect(found.advised).toBe({ own: own[0], tailor, rescue, none: undefined }[advised])
   })
   it('stands before a tailor’s that leaves as little', () => {
     const [least, closest] = [plan('least-work', 9), plan('closest-fit', 1)]

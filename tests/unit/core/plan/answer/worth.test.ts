@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest'
 import type { GarmentInput } from '../../../../../core/garment/garment-input.ts'
+import { mendingCost, payingAt, stakesOf, worthOf } from '../../../../../core/plan/answer/worth.ts'
 import type { Means } from '../../../../../core/plan/means.ts'
 import { reckon } from '../../../../../core/reckon.ts'
 import type { Wearer } from '../../../../../core/wearer/wearer.ts'
@@ -65,5 +66,58 @@ describe('worth', () => {
     expect(others).toEqual([])
     expect(reckoning.plans[0]?.cost).toBe(15)
     expect(reckoning.worth?.spend).toBe(39)
+  })
+})
+
+describe('in figures alone', () => {
+  const [plain, rich] = [{ level: 3, tailor: false } as Means, means]
+  it.each<[string, Parameters<typeof worthOf>, ReturnType<typeof worthOf>]>([
+    ['no price', [undefined, 8, rich, 0.5], null],
+    ['work without a price', [{ amount: 20 }, null, rich, 0.5], null],
+    ['nothing told of its worth', [{ amount: 20, postage: 4 }, 8, plain, 0.5], { spend: 32, against: null, upTo: null, risk: null }],
+    // 60 − 8 − 4 to break even; of 52 half, less the postage
+    ['at one chance in two', [{ amount: 20, postage: 4 }, 8, rich, 0.5], { spend: 32, against: 60, upTo: 48, risk: 22 }],
+    ['without a chance', [{ amount: 20 }, 8, rich, null], { spend: 28, against: 60, upTo: 52, risk: null }],
+    ['work that costs more than it is worth', [{ amount: 20, postage: 4 }, 70, rich, 0.5], { spend: 94, against: 60, upTo: 0, risk: 0 }],
+    // nothing to be done, 0.5, or an hour's work at 12, 0.75: 30 + 0.25 × 48 − 4
+    [
+      'or altered where it turns out not to be right',
+      [{ amount: 20, postage: 4 }, 0, rich, 0.5, 0.75],
+      { spend: 24, against: 60, upTo: 56, risk: 38, riskOrAltered: true }
+    ],
+    ['altering that makes it no likelier', [{ amount: 20 }, 0, rich, 0.5, 0.5], { spend: 20, against: 60, upTo: 60, risk: 30 }],
+    ['altering less likely than nothing', [{ amount: 20 }, 0, rich, 0.5, 0.25], { spend: 20, against: 60, upTo: 60, risk: 30 }],
+    [
+      'an hour of no known worth',
+      [{ amount: 20 }, 0, { ...plain, garmentWorth: 60 }, 0.5, 0.75],
+      { spend: 20, against: 60, upTo: 60, risk: 30 }
+    ],
+    ['an hour worth more than it', [{ amount: 1 }, 0, { ...rich, hourWorth: 80 }, 0.5, 0.75], { spend: 1, against: 60, upTo: 60, risk: 30 }]
+  ])('%s', (_, given, worth) => expect(worthOf(...given)).toEqual(worth))
+
+  it('what would pay at another chance', () => {
+    const worth = { spend: 32, against: 60, upTo: 48, risk: null }
+    expect(payingAt(worth, 4, 0.5)).toBe(22)
+    expect(payingAt(worth, 4, 0.05)).toBe(0)
+    expect(payingAt({ ...worth, upTo: null }, 4, 0.5)).toBeNull()
+  })
+
+  it('what is at stake: what is gained where it works out, price and postage where not; a plain score where money is not known', () => {
+    const worth = { spend: 32, against: 60, upTo: 48, risk: null }
+    const score = { gain: 1, loss: 1, unit: 'score' }
+    expect(stakesOf({ amount: 20, postage: 4 }, worth)).toEqual({ gain: 28, loss: 24, unit: 'money' })
+    expect(stakesOf({ amount: 20 }, { ...worth, spend: 90 })).toEqual({ gain: 0, loss: 20, unit: 'money' })
+    expect(stakesOf(undefined, worth)).toEqual(score)
+    expect(stakesOf({ amount: 20 }, null)).toEqual(score)
+    expect(stakesOf({ amount: 20 }, { ...worth, against: null })).toEqual(score)
+  })
+
+  it('mending: what is bought and the hours; without an hour’s worth only where it takes no time', () => {
+    const mended = (minutes: number, cost: number, its: Means) =>
+      mendingCost(trousers(895, { condition: [{ job: 'replace-button', minutes, cost }] }), its)
+    expect(mended(30, 2, rich)).toBe(8)
+    expect(mended(30, 2, plain)).toBeNull()
+    expect(mended(0, 2, plain)).toBe(2)
+    expect(mendingCost(trousers(895), plain)).toBe(0)
   })
 })

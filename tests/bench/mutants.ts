@@ -41,7 +41,7 @@ const ROOMS: Readonly<Record<string, { first: RegExp; further: RegExp }>> = {
     first: /unit\/reading\/|corpus\/corpus|corpus\/written/,
     further: /corpus\/(?:told|tailor)|law\/(?:reading\.|contra)|reference\/reading-(?:units|numbers|vocabulary)/
   },
-  records: { first: /unit\/records\//, further: /law\/mutated|unit\/(?:view|workroom|capture)\// }
+  records: { first: /unit\/records\//, further: /law\/(?:mutated|yes|rows)|unit\/(?:view|workroom|capture)\// }
 }
 /** Tables: their rows are held by cases and sources, and a change of a figure in one is no change of logic. */
 const TABLES = [

@@ -35,13 +35,13 @@ function withPercentSigns(tokens: readonly Token[]): readonly Token[] {
   let signed: Token[] | null = null
   for (let at = 0; at < tokens.length; at++) {
     const token = tokens[at] as Token
-    const second = tokens[at + 1]
-    const isSign = tokens[at - 1]?.kind === 'digits' && token.kind === 'word' && FIRST.test(token.text) && SECOND.test(second?.text)
-    if (isSign && second !== undefined) {
-      signed ??= tokens.slice(0, at)
-      signed.push({ kind: 'mark', text: '%', start: token.start, end: second.end, spaced: token.spaced })
-      at++
-    } else signed?.push(token)
+    signed?.push(token)
+    if (token.kind !== 'digits') continue
+    const [first, second] = [tokens[at + 1], tokens[at + 2]]
+    if (first?.kind !== 'word' || second === undefined || !FIRST.test(first.text) || !SECOND.test(second.text)) continue
+    signed ??= tokens.slice(0, at + 1)
+    signed.push({ kind: 'mark', text: '%', start: first.start, end: second.end, spaced: first.spaced })
+    at += 2
   }
   return signed ?? tokens
 }

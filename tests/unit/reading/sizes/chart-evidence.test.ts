@@ -23,6 +23,8 @@ describe('of the size for sale', () => {
   test('by its label', () => {
     expect(rowsForSale([S, M], ['M'])).toEqual([M])
     expect(rowsForSale([S, M], ['UK M'])).toEqual([M])
+    // one of its labels is in the chart
+    expect(rowsForSale([S, M], ['M', 'W32'])).toEqual([M])
     expect(rowsForSale([row('UK 12', 'hipGirth', 970), S], ['12'])).toHaveLength(1)
     expect(rowsForSale([row('UK 12', 'hipGirth', 970), S], ['2'])).toEqual([])
     expect(rowsForSale([S, M], ['XM', 'S/M'])).toEqual([])

@@ -4,11 +4,11 @@
  */
 import { alterationsFor } from './alterations/alterations-for.ts'
 import { garmentAsWorn } from './garment/garment-as-worn.ts'
+import { once } from './once.ts'
 import { answerFrom, type Reckoning, type ReckoningInProgress, standingFrom } from './plan/answer/answer.ts'
 import { wouldChange } from './plan/answer/would-change.ts'
 import { clothAnswers, type Ways } from './plan/ask/cloth-answers.ts'
 import { conditionsOf } from './plan/conditions/conditions-of.ts'
-import { once } from './plan/once.ts'
 import { outlookOf } from './plan/outlook/outlook.ts'
 import { MARK_MM, planAlterations } from './plan/plan-alterations.ts'
 import type { ReckonRequest } from './plan/request.ts'

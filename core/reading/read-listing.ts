@@ -2,7 +2,8 @@
  * A listing's text and structured data, read: text → terms → quantities → names and figures → measures, and what else is told.
  * Never throws, whatever the text; time grows with its length. All places are in `listing.text` as given, and go on into `added`.
  */
-import { type ClothSaid, clothOn, clothSaid, wrongSum } from './facts/cloth.ts'
+import { once } from '../once.ts'
+import { clothOn, clothSaid, wrongSum } from './facts/cloth.ts'
 import { faultsOf } from './facts/faults.ts'
 import { colourOf, conditionOf, madeOf, useOf } from './facts/make-use-condition.ts'
 import { currencyOf, priceOf } from './facts/price.ts'
@@ -42,11 +43,7 @@ function readWith(listing: ListingText, structured: StructuredRead): Reading {
   const text = readTokens(textTokens, language)
   const page = { name: structured.name === name ? null : structured.name, category: structured.category, path: listing.address ?? null }
   const texts = title ? [title, text] : [text]
-  let said: ClothSaid | null = null
-  const ofCloth = (): ClothSaid => {
-    said ??= clothSaid(texts)
-    return said
-  }
+  const ofCloth = once(() => clothSaid(texts))
   const read = readFigures(text, title, { listing, language, page, cloth: ofCloth })
   // where the page's data prices one product, or the kind came with the text, it is of one
   const many = structured.price === null && listing.kind === undefined && isManyListings(text, read.measures.length)

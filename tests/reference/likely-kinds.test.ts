@@ -11,7 +11,7 @@ import type { GarmentKind } from '../../core/ids/kinds.ts'
 import type { PointId } from '../../core/ids/points.ts'
 import { likelyKinds } from '../../core/reading/garment/likely-kinds.ts'
 import { readListing } from '../../core/reading/read-listing.ts'
-import type { MeasureReading } from '../../core/reading/reading.ts'
+import { measureOf } from '../unit/reading/given.ts'
 
 interface Row {
   table: string
@@ -52,16 +52,7 @@ const MEDIANS: Row[] = [
 ]
 
 const nothing = readListing({ text: '' })
-const measure = ([point, mm]: [string, number]): MeasureReading => ({
-  point: point as PointId,
-  mm,
-  lowMm: mm,
-  highMm: mm,
-  basis: 'length',
-  basisFrom: 'stated',
-  unitFrom: 'stated',
-  stated: { text: '', start: 0, end: 0, value: mm, unit: 'mm' }
-})
+const measure = ([point, mm]: [string, number]) => measureOf(point as PointId, mm)
 const guessed = ({ told }: Row) => likelyKinds({ ...nothing, measures: Object.entries(told).map(measure) })
 const missed = (rows: readonly Row[]) =>
   rows.flatMap((row) => {

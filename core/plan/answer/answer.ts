@@ -9,6 +9,7 @@ import type { GarmentInput } from '../../garment/garment-input.ts'
 import type { Issue } from '../../garment/issue.ts'
 import type { PointId } from '../../ids/points.ts'
 import type { Verdict } from '../../ids/verdicts.ts'
+import { once } from '../../once.ts'
 import type { Wish } from '../../wearer/body.ts'
 import type { Band, Gap } from '../../wearer/gaps.ts'
 import type { Target, Want } from '../../wearer/want.ts'
@@ -19,7 +20,6 @@ import type { ClothAnswers } from '../ask/cloth-answers.ts'
 import type { Condition } from '../conditions/conditions-of.ts'
 import { LIKELY, missingFor, untoldKeys } from '../keys.ts'
 import type { Means } from '../means.ts'
-import { once } from '../once.ts'
 import type { Outlook } from '../outlook/outlook.ts'
 import type { Misfit, Plan } from '../plan.ts'
 import { distinct, type Plans } from '../plan-alterations.ts'
@@ -29,8 +29,8 @@ import { type ConditionShown, conditionShown, suitsText } from './conditions-sai
 import { conversionsFor } from './conversions.ts'
 import { type Doubt, doubtsOf } from './doubts-said.ts'
 import { type NotTaken, notTaken } from './not-taken.ts'
-import { reasonsFor, staysWrong } from './reasons.ts'
-import { type Judged, judge, misfitAsItIs, mistold } from './verdict.ts'
+import { reasonsFor } from './reasons.ts'
+import { type Judged, judge, misfitAsItIs, mistold, staysWrong } from './verdict.ts'
 import { mendingCost, stakesOf, type Worth, worthOf } from './worth.ts'
 import type { Standing } from './would-change.ts'
 
@@ -136,6 +136,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
   const { chance } = judged
   const { verdict, advised } = judge(judged)
   const canJudge = verdict !== 'too-little-told'
+  const slip = canJudge ? null : mistold(judged)
   const chanceOf = (plan: Plan | undefined): number | null =>
     plan === undefined ? (outlook?.asItIs ?? null) : plan.aim === 'tailor' ? chance.tailor : chance.own
   const shown = advised === undefined ? [] : worthShowing(advised, plans(), means)
@@ -173,6 +174,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
         judged,
         verdict,
         advised,
+        slip,
         tailorCould: couldTailor(judged, verdict, advised),
         priced: input.price !== undefined,
         mendingMinutes: mendingOf(input).minutes,
@@ -195,7 +197,7 @@ export function answerFrom(computed: ReckoningInProgress, wording: Wording): Rec
     notTaken: advised === undefined ? [] : notTaken({ garment, gaps, ...offer(), means, markMm }, advised, wording),
     chance: canJudge ? chanceOf(advised) : null,
     ask: !canJudge
-      ? askFirst(judged, keys, suits, wording)
+      ? askFirst(slip ?? missingFor(garment, gaps)?.[0], slip, keys, suits, wording)
       : outlook === null
         ? []
         : withWhy(asksFrom(outlook, clothAnswers, suits, stakesOf(input.price, worth), wording), mostWrong(gaps), wording),
@@ -250,12 +252,8 @@ const untold = (garment: Garment, target: Target): Reckoning['untold'] =>
   )
 
 /** What nothing can be judged without is asked first, or what may be a slip; then what else decides for this kind, whatever it is worth. */
-function askFirst(judged: Judged, keys: readonly PointId[], suits: Suits, wording: Wording): Ask[] {
-  const missing = missingFor(judged.garment, judged.gaps)
-  const slip = missing === null ? mistold(judged) : null
-  const [first = slip] = missing ?? []
-  const points = first === null ? keys : [...new Set([first, ...keys])]
-  return points.map((point): Ask => {
+const askFirst = (first: PointId | undefined, slip: PointId | null, keys: readonly PointId[], suits: Suits, wording: Wording): Ask[] =>
+  [...new Set([...(first === undefined ? [] : [first]), ...keys])].map((point): Ask => {
     const good = suits.find((one) => one.point === point)?.suits
     return {
       point,
@@ -266,4 +264,3 @@ function askFirst(judged: Judged, keys: readonly PointId[], suits: Suits, wordin
       ...(point === slip ? { why: say({ code: 'ask.why-slip', values: {}, point }, wording) } : {})
     }
   })
-}

@@ -9,11 +9,11 @@ import type { Reason, Saying } from '../../words/reason.ts'
 import { listed, said, say, sayInside, sayTogether, sayTogetherInside, type Wording } from '../../words/say.ts'
 import { LIKELY, missingFor } from '../keys.ts'
 import type { Means } from '../means.ts'
-import type { Job, Misfit, Plan } from '../plan.ts'
+import type { Job, Plan } from '../plan.ts'
 import { wayOf } from '../way.ts'
 import { type ConditionShown, conditionsTogether } from './conditions-said.ts'
 import { type Doubt, doubtsTogether } from './doubts-said.ts'
-import { type Judged, mistold } from './verdict.ts'
+import { type Judged, staysWrong } from './verdict.ts'
 
 export interface Judgement {
   /** Is money of the question at all? */
@@ -25,6 +25,8 @@ export interface Judgement {
   judged: Judged
   verdict: Verdict
   advised: Plan | undefined
+  /** Where too little is told because a figure is likely a slip: its point. */
+  slip: PointId | null
   /** A tailor is not at hand, and only one could do it. */
   tailorCould: boolean
   /** The fit it wears as, where that is another than the one asked. */
@@ -39,7 +41,7 @@ export interface Judgement {
 
 export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
   const { judged, verdict, advised } = judgement
-  if (verdict === 'too-little-told') return [said(tooLittle(judged), wording)]
+  if (verdict === 'too-little-told') return [said(tooLittle(judgement), wording)]
   if (verdict === 'leave-it' && advised === undefined) return [said({ code: `verdict.never.${judged.garment.use}`, values: {} }, wording)]
   const isRescue = advised !== undefined && advised === judged.plans.rescue
   const wrong = [...staysWrong(advised, judged)].sort((one, other) => Math.abs(other.mm) - Math.abs(one.mm))
@@ -60,16 +62,10 @@ export function reasonsFor(judgement: Judgement, wording: Wording): Reason[] {
 }
 
 /** What is not told, or is likely a slip. */
-function tooLittle(judged: Judged): Saying {
-  const { garment, gaps } = judged
-  const point = missingFor(garment, gaps) === null ? mistold(judged) : null
-  const slip = gaps.find((gap) => gap.point === point)
-  return slip === undefined ? missing(garment, gaps) : { code: 'verdict.may-be-a-slip', values: { mm: slip.garmentMm }, point: slip.point }
+function tooLittle({ judged: { garment, gaps }, slip }: Judgement): Saying {
+  const told = gaps.find(({ point }) => point === slip)
+  return told === undefined ? missing(garment, gaps) : { code: 'verdict.may-be-a-slip', values: { mm: told.garmentMm }, point: told.point }
 }
-
-/** What a plan leaves wrong by more than a mark; where it is a last resort, what it is the last resort for. */
-export const staysWrong = (advised: Plan | undefined, { plans, markMm }: Judged): readonly Misfit[] =>
-  ((advised !== undefined && advised === plans.rescue ? plans.own[0] : advised)?.misfit ?? []).filter(({ mm }) => Math.abs(mm) > markMm)
 
 /** What the verdict does not know, and what that must be. */
 function asFarAsTold({ untoldKey, conditions }: Judgement, wording: Wording): Reason[] {

@@ -78,10 +78,14 @@ const TABLE: { when(judged: Judged): boolean; verdict: Verdict; advised?(judged:
   { when: () => true, verdict: 'leave-it', advised: bestPlan }
 ]
 
-/** The one point that would stay wrong, where its figure is likelier a slip than not; null: there is none, or more stays wrong. */
+/** What a plan leaves wrong by more than a mark; where it is a last resort, what it is the last resort for. */
+export const staysWrong = (advised: Plan | undefined, { plans, markMm }: Judged): readonly Misfit[] =>
+  ((advised !== undefined && advised === plans.rescue ? plans.own[0] : advised)?.misfit ?? []).filter(({ mm }) => Math.abs(mm) > markMm)
+
+/** The one point that would stay wrong, where its figure is likelier a slip than not; null: there is none, more stays wrong, or too little is told. */
 export function mistold(judged: Judged): PointId | null {
-  if (judged.chance.own === null) return null
-  const [wrong, another] = (bestPlan(judged)?.misfit ?? []).filter(({ mm }) => Math.abs(mm) > judged.markMm)
+  if (judged.chance.own === null || missingFor(judged.garment, judged.gaps) !== null) return null
+  const [wrong, another] = staysWrong(bestPlan(judged), judged)
   if (wrong === undefined || another !== undefined) return null
   return likelySlip(judged.gaps, judged.garment.belief) === wrong.point ? wrong.point : null
 }

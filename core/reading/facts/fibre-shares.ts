@@ -70,7 +70,7 @@ const numberAt = ({ tokens }: TextRead, at: number): number | null => {
   const token = tokens[at]
   return token?.kind === 'digits' && token.text.length <= 3 ? Number(token.text) : null
 }
-const isJoint = (token: Token | undefined): boolean => token !== undefined && isOneOf(token, '/-')
+const isJoint = (token: Token | undefined): boolean => isOneOf(token, '/-')
 
 /** 65/35 poly cotton */
 function ratioBefore(text: TextRead, from: number, wanted: number): (number | null)[] {

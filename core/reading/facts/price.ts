@@ -1,6 +1,7 @@
 /** The asking price: not the price when new, not the postage. */
 
 import { table } from '../../ids/table.ts'
+import { once } from '../../once.ts'
 import { CURRENCY_MARKS, PAID } from '../quantities/not-a-length.ts'
 import type { Reading } from '../reading.ts'
 import { amount, cue } from '../text/cues.ts'
@@ -75,14 +76,6 @@ interface Money {
   /** “(euro)”, “in euros”, “we only take USD”: a currency told by itself, where sums stand bare. */
   told: () => string | undefined
 }
-function once<T>(find: () => T): () => T {
-  let found: { value: T } | null = null
-  return () => {
-    found ??= { value: find() }
-    return found.value
-  }
-}
-
 function priceAt(text: TextRead, at: number, money: Money, elsewhere: ReadonlySet<number>): Found | null {
   const { tokens, terms } = text
   const token = tokens[at] as Token

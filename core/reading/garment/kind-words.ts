@@ -2,6 +2,7 @@
 import type { Made } from '../../garment/garment-input.ts'
 import type { Facet } from '../../ids/cut.ts'
 import { GARMENT_KINDS, SHAPE } from '../../ids/kinds.ts'
+import { oncePer } from '../../once.ts'
 import { facetsOf } from '../../wearer/cut/cut-table.ts'
 import type { KindSign } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
@@ -287,14 +288,7 @@ function signEvidence(title: TextRead | null, text: TextRead): Evidence[] {
   return evidence
 }
 /** Words that tell the same of the same kinds are one group. */
-function groupOf(sign: Pick<KindSign, 'as' | 'kinds'>): string {
-  const known = groups.get(sign)
-  if (known !== undefined) return known
-  const group = `${sign.as} ${sign.kinds.join()}`
-  groups.set(sign, group)
-  return group
-}
-const groups = new WeakMap<Pick<KindSign, 'as' | 'kinds'>, string>()
+const groupOf = oncePer(({ as, kinds }: Pick<KindSign, 'as' | 'kinds'>) => `${as} ${kinds.join()}`)
 type Telling = Extract<KindSign['as'], Because>
 const tellsKind = (as: KindSign['as']): as is Telling => as === 'construction' || as === 'style' || as === 'cloth'
 const isOfNoun = ({ terms }: TextRead, { from, to }: Term): boolean =>

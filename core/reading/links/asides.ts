@@ -7,7 +7,7 @@ import { quantityMm } from '../quantities/quantity-mm.ts'
 import type { AsideReason } from '../reading.ts'
 import { cue, cueEnd } from '../text/cues.ts'
 import { meaning, means, type Term, termAt, termsAs } from '../text/terms.ts'
-import type { TextRead } from '../text/text.ts'
+import { endsFigure, type TextRead } from '../text/text.ts'
 import { isOneOf, type Token } from '../text/tokens.ts'
 import { secondPieceAt } from './another-piece.ts'
 import { linkCost, OF } from './link-cost.ts'
@@ -205,12 +205,8 @@ function measuresIt(text: TextRead, term: Term): boolean {
   return false
 }
 /** “bust 40" max, waist 32" tied”: a word of advice right behind its figure leads on to no other. */
-const isBehindFigure = ({ tokens, terms }: TextRead, { from, to }: Term): boolean =>
-  to === from + 1 &&
-  LIMIT.test(tokens[from]?.text) &&
-  (tokens[from - 1]?.text === '"' ||
-    tokens[from - 1]?.kind === 'digits' ||
-    (tokens[from - 2]?.kind === 'digits' && means(termAt(terms, from - 1), 'unit')))
+const isBehindFigure = (text: TextRead, { from, to }: Term): boolean =>
+  to === from + 1 && LIMIT.test(text.tokens[from]?.text) && endsFigure(text, from - 1)
 const LIMIT = cue('limit')
 const MEASUREMENTS = cue('measurements')
 const AHEAD = 30

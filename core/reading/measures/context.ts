@@ -1,5 +1,6 @@
 /** Words around a figure that change what it says: flat and around, relaxed and stretched, cuffed, front and back, inner. */
 
+import { oncePer } from '../../once.ts'
 import type { PointName } from '../languages/lexicon.ts'
 import type { Link } from '../links/assign.ts'
 import { isMeasured } from '../links/measured.ts'
@@ -23,14 +24,8 @@ const QUALIFIERS: Exclude<Qualifier, 'measured'>[] = [
   'back'
 ]
 /** What a phrase tells so, worked out once a phrase: it is asked beside every figure. */
-function qualifiersOf({ meaning: its }: Term): readonly Qualifier[] {
-  const known = qualifiers.get(its)
-  if (known) return known
-  const found = QUALIFIERS.filter((one) => its.roles.has(one))
-  qualifiers.set(its, found)
-  return found
-}
-const qualifiers = new WeakMap<Term['meaning'], readonly Qualifier[]>()
+const qualifiersIn = oncePer(({ roles }: Term['meaning']): readonly Qualifier[] => QUALIFIERS.filter((one) => roles.has(one)))
+const qualifiersOf = (term: Term): readonly Qualifier[] => qualifiersIn(term.meaning)
 
 /** Where the words about a figure end, and what they step over. */
 const ENDS: Parameters<typeof meansAny>[1] = ['point', 'detail', 'letDown', 'letOut', 'heading', 'all', 'kind']

@@ -4,7 +4,7 @@ import type { Landmark, PointName } from '../languages/lexicon.ts'
 import { cue } from '../text/cues.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import { isOneOf } from '../text/tokens.ts'
+import { isOneOf, leadsToFigure } from '../text/tokens.ts'
 import type { Label } from './label.ts'
 
 export const STARTS_FROM: Partial<Record<PointName, Partial<Record<Landmark, PointName>>>> = {
@@ -80,7 +80,7 @@ export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; 
     if (!term || (parted && !seen && means(term, 'point'))) return null
     const landmark = meaning(term, 'landmark')
     // “sleeve from the shoulder 60, from the armpit 46”: the start of the figure behind it
-    if (seen && landmark && parted && isFigure(tokens, term.to)) return null
+    if (seen && landmark && parted && leadsToFigure(tokens, term.to)) return null
     // 総丈(脇から): where verbs stand last, “from” stands behind the place
     const from = text.trie.verbLast && landmark ? termAt(terms, term.to) : undefined
     if (from && means(from, 'to') && landmark) return { landmark: landmark.landmark, to: from.to }
@@ -91,8 +91,6 @@ export function landmarkFrom(text: TextRead, at: number): { landmark: Landmark; 
   }
   return null
 }
-
-const isFigure = (tokens: TextRead['tokens'], at: number): boolean => tokens[isOneOf(tokens[at], ':=-') ? at + 1 : at]?.kind === 'digits'
 
 /** “longueur dos sous col”, “back length under collar”: right below the neck a length starts, told without a “from”. */
 const isUnderNeck = ({ tokens, terms }: TextRead, at: number): boolean =>

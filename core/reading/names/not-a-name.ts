@@ -4,7 +4,7 @@ import { isLetterSize } from '../sizes/size-words.ts'
 import { cue } from '../text/cues.ts'
 import { endsSentence } from '../text/layout.ts'
 import { meaning, means, type Term, termAt } from '../text/terms.ts'
-import type { TextRead } from '../text/text.ts'
+import { endsFigure, type TextRead } from '../text/text.ts'
 import { isOneOf } from '../text/tokens.ts'
 
 /** Does this name name nothing here? */
@@ -37,10 +37,6 @@ function isWithIt(text: TextRead, { from }: Term): boolean {
   if (length === undefined || name === undefined || !LENGTHS_WITH.has(name) || !WITH.test(tokens[from - 1]?.text)) return false
   return !endsFigure(text, length.from - 1)
 }
-
-/** Does a figure end here, with its unit or without? */
-const endsFigure = ({ tokens, terms }: TextRead, at: number): boolean =>
-  tokens[at]?.kind === 'digits' || tokens[at]?.text === '"' || (means(termAt(terms, at), 'unit') && tokens[at - 1]?.kind === 'digits')
 
 /** “Sleeve with cuff zip closed 24.5”: what was closed while a length was taken. */
 function isFastenedWith({ tokens, terms }: TextRead, { from, to }: Term): boolean {

@@ -1,7 +1,7 @@
 /** One number in a run of tokens: plain, decimal (point or comma), mixed (30 1/2, 30-1/2, 30½, 30 and a half). */
 import { FRACTION_GLYPHS } from '../../length.ts'
 import { amount, cue } from '../text/cues.ts'
-import type { Token } from '../text/tokens.ts'
+import { isOneOf, type Token } from '../text/tokens.ts'
 
 export type NumberProblem = 'divided-by-zero' | 'unclear-number'
 export interface NumberRead {
@@ -15,7 +15,6 @@ export interface NumberRead {
 const PARTS = new Set([2, 3, 4, 5, 8, 16, 32])
 const LONGEST_DIGITS = 6
 
-const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
 const isDigits = (token: Token | undefined): boolean => token?.kind === 'digits'
 
 /** The number that begins at token `at`, or null. `halves`: words for one half (“and a half”). */
@@ -48,7 +47,7 @@ function decimal(tokens: readonly Token[], at: number): NumberRead {
   if (point === undefined || point.spaced || (point.text !== '.' && point.text !== ',')) return plain
   const after = tokens[at + 2]
   if (after === undefined || after.spaced) return plain
-  if (isMark(after, '.') && isDigits(tokens[at + 3]) && !tokens[at + 3]?.spaced) {
+  if (isOneOf(after, '.') && isDigits(tokens[at + 3]) && !tokens[at + 3]?.spaced) {
     // 3..5: two dots between digits
     return { value, next: at + 4, problem: 'unclear-number' }
   }
@@ -65,12 +64,12 @@ function decimal(tokens: readonly Token[], at: number): NumberRead {
 function simpleFraction(tokens: readonly Token[], at: number): NumberRead | null {
   const above = tokens[at]
   const below = tokens[at + 2]
-  if (!above || !below || !isDigits(above) || !isMark(tokens[at + 1], '/') || !isDigits(below)) return null
+  if (!above || !below || !isDigits(above) || !isOneOf(tokens[at + 1], '/') || !isDigits(below)) return null
   if (above.text.length > 2 || below.text.length > 2) return null
   if (Number(below.text) === 0) return { value: 0, next: at + 3, problem: 'divided-by-zero' }
   // 12/05/2023, 1/2/3
-  if (isMark(tokens[at + 3], '/') && isDigits(tokens[at + 4])) return null
-  if (isMark(tokens[at - 1], '/') && isDigits(tokens[at - 2])) return null
+  if (isOneOf(tokens[at + 3], '/') && isDigits(tokens[at + 4])) return null
+  if (isOneOf(tokens[at - 1], '/') && isDigits(tokens[at - 2])) return null
   if (!PARTS.has(Number(below.text)) || Number(above.text) >= Number(below.text) || Number(above.text) === 0) return null
   return { value: Number(above.text) / Number(below.text), next: at + 3 }
 }
@@ -86,7 +85,7 @@ function fractionAfter(tokens: readonly Token[], at: number, halves: ReadonlySet
   const next = tokens[at]
   if (next === undefined) return null
   // 30 - 1/2 in two halves of a list is rare: a spaced hyphen before a fraction still joins them
-  const isJoint = isMark(next, '-') || isMark(next, '&') || isMark(next, '+')
+  const isJoint = isOneOf(next, '-&+')
   const joined = isJoint || JOINS.test(next.text) ? at + 1 : at
   const first = tokens[joined]
   if (first?.kind === 'fraction') return { value: FRACTION_GLYPHS[first.text] ?? 0, next: joined + 1 }

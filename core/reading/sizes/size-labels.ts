@@ -6,7 +6,7 @@ import { slice, type TextRead } from '../text/text.ts'
 import { isOneOf, type Token } from '../text/tokens.ts'
 import type { SizeHead } from './size-heads.ts'
 import { type Around, isOtherThanLabel, moreShorthand, pairAt, WAIST, within } from './size-pair.ts'
-import { agesFrom, isLetterSize, isMark, isShort40, LETTERS, legAfter, letterSize, pairedWith, suitSize, timesLarge } from './size-words.ts'
+import { agesFrom, isLetterSize, isShort40, LETTERS, legAfter, letterSize, pairedWith, suitSize, timesLarge } from './size-words.ts'
 
 export interface SizeLabels {
   labels: string[]
@@ -132,7 +132,7 @@ function isTitleSize(around: Around, byFrom: ReadonlyMap<number, Quantity>, at: 
   const token = around.tokens[at] as Token
   if (!around.title || token.kind !== 'word' || !capital(around, token)) return false
   if (token.text.length > 3) return around.language === 'en' && standsAlone(around, at)
-  return token.text.length > 1 || !(isMark(around.tokens[at + 1], ':') || byFrom.has(at + 1))
+  return token.text.length > 1 || !(isOneOf(around.tokens[at + 1], ':') || byFrom.has(at + 1))
 }
 
 /** “…, size 10 measures bust 36”: in the middle of a line a size heads what is measured right behind it. */

@@ -3,7 +3,7 @@ import { table } from '../../ids/table.ts'
 import type { Quantity } from '../quantities/quantities.ts'
 import { meaning, means, termAt } from '../text/terms.ts'
 import type { TextRead } from '../text/text.ts'
-import { isOneOf, type Token } from '../text/tokens.ts'
+import { isOneOf } from '../text/tokens.ts'
 import { type Around, LEG, within } from './size-pair.ts'
 
 export const LETTERS = table<string>({
@@ -27,8 +27,6 @@ const LETTER_BEGINS = new Set('xslmo23456')
 export const SIZE_WORD = /^(?:x{0,4}[sl]|m|[2-6]xl|small|medium|large)$/
 export const LONG_OR_SHORT = /^(?:regular|long|short|tall|petite|reg)$/
 
-export const isMark = (token: Token | undefined, text: string): boolean => token?.kind === 'mark' && token.text === text
-
 /** 8 · 8-9 (years) */
 export function agesFrom({ tokens }: TextRead, one: Quantity): string {
   if (one.range) return `${one.low}-${one.high}`
@@ -43,10 +41,10 @@ export function letterSize({ tokens }: Around, at: number): string | null {
   if (word === 'one' && next === 'size') return 'one size'
   if (/^(?:extra|x)$/.test(word) && /^(?:large|small)$/.test(next)) return next === 'large' ? 'XL' : 'XS'
   // the tag's 32: no size S
-  if (!isLetterSize(word) || isMark(tokens[at + 1], "'") || (isMark(tokens[at - 1], "'") && !tokens[at]?.spaced)) return null
+  if (!isLetterSize(word) || isOneOf(tokens[at + 1], "'") || (isOneOf(tokens[at - 1], "'") && !tokens[at]?.spaced)) return null
   const first = LETTERS[word] ?? word.toUpperCase()
   const second = tokens[at + 2]
-  if (isMark(tokens[at + 1], '/') && second?.kind === 'word' && isLetterSize(second.text))
+  if (isOneOf(tokens[at + 1], '/') && second?.kind === 'word' && isLetterSize(second.text))
     return `${first}/${LETTERS[second.text] ?? second.text.toUpperCase()}`
   return first
 }

@@ -1,6 +1,7 @@
 /** “Shouder 17"”, “Lenghth: 26”: a name of a point one slip of the pen away, beside its figure. */
+import { oncePer } from '../../once.ts'
 import type { PhraseTrie, Sense } from './phrase-trie.ts'
-import { startsAt } from './terms.ts'
+import type { StartsAt } from './terms.ts'
 import { isOneOf, type Token } from './tokens.ts'
 import { type Vocabulary, vocabularyOf } from './vocabulary.ts'
 
@@ -10,7 +11,7 @@ const LONGEST = 14
 const SHORTEST_NAME = 4
 
 /** The same tokens, such words as they are meant. `starts`: where they lead. Linear: a word is compared with the names that begin or end alike. */
-export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie, starts = startsAt(tokens, trie)): readonly Token[] {
+export function withNamesSpelt(tokens: readonly Token[], trie: PhraseTrie, starts: StartsAt): readonly Token[] {
   const words = vocabularyOf(trie)
   let spelt: Token[] | null = null
   for (let at = 0; at < tokens.length; at++) {
@@ -47,13 +48,10 @@ interface Lookup {
   words: readonly string[]
   namesBy: ReadonlyMap<string, readonly string[]>
 }
-const known = new WeakMap<PhraseTrie, Lookup>()
 /** One slip leaves the first letters or the last ones of a word as they are: so many of each. */
 const END = 2
 
-function lookupOf(trie: PhraseTrie): Lookup {
-  const before = known.get(trie)
-  if (before) return before
+const lookupOf = oncePer((trie: PhraseTrie): Lookup => {
   const { names, all } = vocabularyOf(trie)
   const words = [...all()].filter((one) => one.length >= SHORTEST_NAME && one.length <= LONGEST + 1 && !/\d/.test(one))
   const namesBy = new Map<string, string[]>()
@@ -64,10 +62,8 @@ function lookupOf(trie: PhraseTrie): Lookup {
         if (its) its.push(word)
         else namesBy.set(end, [word])
       }
-  const its = { words, namesBy }
-  known.set(trie, its)
-  return its
-}
+  return { words, namesBy }
+})
 const endsOf = (word: string): [string, string] => [`${word.slice(0, END)}-`, `-${word.slice(-END)}`]
 
 /** Is a word in a name of a point one slip away? Asked first: of most words that nobody knows none is. */

@@ -15,7 +15,7 @@ import {
   type Sense,
   type Starts
 } from './phrase-trie.ts'
-import { isOneOf, type Token } from './tokens.ts'
+import { leadsToFigure, type Token } from './tokens.ts'
 
 export interface Term {
   /** Its first token, and the one after its last. */
@@ -323,7 +323,7 @@ function secondLandmark(tokens: readonly Token[], list: readonly Term[], first: 
       if (text !== '-' || at !== reached || at + 1 !== term.from || index !== first + 1) continue
       if (!tokens[at]?.spaced && !tokens[at + 1]?.spaced) seenTo = true
       // “collar - hem 25"” too, where the two name a length and the figure follows
-      else if (isNamedPair(list[first], term) && isFigure(tokens, term.to)) seenTo = true
+      else if (isNamedPair(list[first], term) && leadsToFigure(tokens, term.to)) seenTo = true
     }
     reached = term.to
     if (!seenTo && means(term, 'to')) {
@@ -349,7 +349,6 @@ const isNamedPair = (a: Term | undefined, b: Term): boolean => {
   const [from, to] = [meaning(a, 'landmark'), meaning(b, 'landmark')]
   return from !== undefined && to !== undefined && from.landmark !== to.landmark && pairOf(from.landmark, to.landmark) !== null
 }
-const isFigure = (tokens: readonly Token[], at: number): boolean => tokens[isOneOf(tokens[at], ':=-') ? at + 1 : at]?.kind === 'digits'
 
 function gapless(tokens: readonly Token[], from: number, to: number): boolean {
   for (let at = from; at < to; at++) if (tokens[at]?.kind !== 'word') return false

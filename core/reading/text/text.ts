@@ -121,3 +121,7 @@ function listed(tokens: readonly Token[], terms: Terms, from: number, to: number
 /** The original text of some tokens. */
 export const slice = ({ original, tokens }: TextRead, from: number, to: number): string =>
   from < to ? original.slice((tokens[from] as Token).start, (tokens[to - 1] as Token).end) : ''
+
+/** Does a figure end here, with its unit or without? */
+export const endsFigure = ({ tokens, terms }: TextRead, at: number): boolean =>
+  tokens[at]?.kind === 'digits' || tokens[at]?.text === '"' || (means(termAt(terms, at), 'unit') && tokens[at - 1]?.kind === 'digits')

@@ -17,6 +17,10 @@ export interface Token {
 export const isOneOf = (token: Token | undefined, marks: string): boolean =>
   token !== undefined && token.text.length === 1 && marks.includes(token.text)
 
+/** Does a figure stand here, or behind the one mark that leads to it? */
+export const leadsToFigure = (tokens: readonly Token[], at: number): boolean =>
+  tokens[isOneOf(tokens[at], ':=-') ? at + 1 : at]?.kind === 'digits'
+
 const LETTER = /\p{L}/u
 const DIGIT = /\d/
 const FRACTION = /[¼-¾⅐-⅞↉]/

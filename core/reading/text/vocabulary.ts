@@ -1,4 +1,5 @@
 /** The single words of a language's phrases: all of them, and those that names of points are made of. Worked out when first asked. */
+import { oncePer } from '../../once.ts'
 import type { PhraseTrie, Sense } from './phrase-trie.ts'
 
 export interface Vocabulary {
@@ -12,11 +13,7 @@ export interface Vocabulary {
   all: () => ReadonlySet<string>
 }
 
-const known = new WeakMap<PhraseTrie, Vocabulary>()
-
-export function vocabularyOf(trie: PhraseTrie): Vocabulary {
-  const before = known.get(trie)
-  if (before) return before
+export const vocabularyOf = oncePer((trie: PhraseTrie): Vocabulary => {
   let every: ReadonlySet<string> | null = null
   const all = () => {
     // signs of a kind are words of every trade
@@ -27,7 +24,7 @@ export function vocabularyOf(trie: PhraseTrie): Vocabulary {
     }
     return every
   }
-  const made: Vocabulary = {
+  return {
     names: trie.everyWord((tree, { role }) => tree === 'root' && role === 'point'),
     units: new Set(
       [...trie.everyWord((_, sense) => isLength(sense))].filter((word) => trie.from(word)?.root?.meaning?.senses.some(isLength))
@@ -38,9 +35,7 @@ export function vocabularyOf(trie: PhraseTrie): Vocabulary {
     },
     all
   }
-  known.set(trie, made)
-  return made
-}
+})
 
 const LENGTHS = new Set(['in', 'cm', 'mm'])
 const isLength = (sense: Sense): boolean => sense.role === 'unit' && LENGTHS.has(sense.unit)

@@ -1,10 +1,13 @@
 /** What the stages before would give, made by hand: so that a stage is tried without them. */
+
+import type { PointId } from '../../../core/ids/points.ts'
 import type { LengthUnit } from '../../../core/length.ts'
 import type { PointName } from '../../../core/reading/languages/lexicon.ts'
 import type { Link } from '../../../core/reading/links/assign.ts'
 import type { Label } from '../../../core/reading/names/label.ts'
 import { labelsOf } from '../../../core/reading/names/labels.ts'
 import { type Quantity, quantitiesOf } from '../../../core/reading/quantities/quantities.ts'
+import type { MeasureReading } from '../../../core/reading/reading.ts'
 import { readText, slice, type TextRead } from '../../../core/reading/text/text.ts'
 
 export const textOf = (words: string, language = 'en'): TextRead => readText(words, language)
@@ -70,3 +73,16 @@ export function namesIn(words: string, language = 'en'): string[] {
     return `${name}${basis ? ` ${basis}` : ''}: ${slice(text, from, to)}`
   })
 }
+
+/** A measure as it was read, mm, with no place in a text. */
+export const measureOf = (point: PointId, mm: number, more: Partial<MeasureReading> = {}): MeasureReading => ({
+  point,
+  mm,
+  lowMm: mm,
+  highMm: mm,
+  basis: 'length',
+  basisFrom: 'stated',
+  unitFrom: 'stated',
+  stated: { text: '', start: 0, end: 0, value: mm, unit: 'mm' },
+  ...more
+})

@@ -5,19 +5,10 @@ import { type Evidence, MOST, WEIGHT } from '../../../../core/reading/garment/ki
 import { amountEvidence, halfEvidence, measuredEvidence, pointEvidence } from '../../../../core/reading/garment/kind-figures.ts'
 import type { PointName } from '../../../../core/reading/languages/lexicon.ts'
 import { readListing } from '../../../../core/reading/read-listing.ts'
-import type { MeasureReading } from '../../../../core/reading/reading.ts'
+import { measureOf } from '../given.ts'
 
 const nothing = readListing({ text: '' })
-const measure = ([point, mm]: [PointId, number]): MeasureReading => ({
-  point,
-  mm,
-  lowMm: mm,
-  highMm: mm,
-  basis: 'length',
-  basisFrom: 'stated',
-  unitFrom: 'stated',
-  stated: { text: '', start: 0, end: 0, value: mm, unit: 'mm' }
-})
+const measure = ([point, mm]: [PointId, number]) => measureOf(point, mm)
 /** Every kind with all that is said of it, added up. */
 const sums = (evidence: readonly Evidence[]): Record<string, number> => {
   const all: Record<string, number> = {}

@@ -1,23 +1,12 @@
 /** Kinds by the points that were told and their sizes; nothing but an order hangs on it. */
 import { describe, expect, test } from 'vitest'
 import { GARMENT_KINDS, type GarmentKind } from '../../../../core/ids/kinds.ts'
-import type { PointId } from '../../../../core/ids/points.ts'
 import { kindsOffered, likelyKinds } from '../../../../core/reading/garment/likely-kinds.ts'
 import { readListing } from '../../../../core/reading/read-listing.ts'
 import type { MeasureReading, Reading } from '../../../../core/reading/reading.ts'
+import { measureOf as measure } from '../given.ts'
 
 const nothing = readListing({ text: '' })
-const measure = (point: PointId, mm: number, more: Partial<MeasureReading> = {}): MeasureReading => ({
-  point,
-  mm,
-  lowMm: mm,
-  highMm: mm,
-  basis: 'length',
-  basisFrom: 'stated',
-  unitFrom: 'stated',
-  stated: { text: '', start: 0, end: 0, value: mm, unit: 'mm' },
-  ...more
-})
 const told = (measures: MeasureReading[], more: Partial<Reading> = {}): Reading => ({ ...nothing, measures, ...more })
 const shirt = [measure('chest', 1180), measure('neck', 410), measure('sleeveLength', 600), measure('cuff', 240)]
 const legs = [measure('waist', 860), measure('inseam', 790), measure('frontRise', 280)]

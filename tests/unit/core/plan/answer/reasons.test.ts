@@ -40,6 +40,7 @@ function said(more: Partial<Judgement>, chance: number | null = 0.8, use: 'ordin
     judged,
     verdict: 'comes-close',
     advised: plan(),
+    slip: null,
     tailorCould: false,
     wearsAs: null,
     untoldKey: [],
